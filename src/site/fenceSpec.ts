@@ -1,0 +1,26 @@
+import { z } from 'zod';
+import { pipeSchema } from './pipe.ts';
+import { angle, label, length, positiveLength, remark, signedLength } from './quantities.ts';
+import type { Frozen } from './frozen.ts';
+
+/** How a fence line is built. Carried in the file, so that a file is complete. Lengths in inches. */
+export const fenceSpecSchema = z.strictObject({
+  label,
+  remark,
+  fabricHeight: positiveLength,
+  /** Line posts stand no farther apart than this, centre to centre. */
+  maxBay: positiveLength,
+  /** A mark at which the line turns by more than this gets a corner post; radians. */
+  cornerAngle: angle,
+  linePost: pipeSchema,
+  terminalPost: pipeSchema,
+  gatePost: pipeSchema,
+  topRail: pipeSchema.nullable(),
+  /** Top of the post over the nominal top of the fabric; negative is below it. */
+  terminalAbove: signedLength,
+  lineAbove: signedLength,
+  /** Between a wall and the face of the post that ends the fence there. */
+  wallGap: length,
+});
+
+export type FenceSpec = Frozen<z.infer<typeof fenceSpecSchema>>;

@@ -1,0 +1,22 @@
+import { z } from 'zod';
+
+const tail = z.string().regex(/^[A-Za-z0-9-]{1,40}$/, 'letters, digits and hyphens, 40 at most');
+
+/** Ids say what they name, so that one can be told from another in a file and by the compiler. */
+export const markId = z.templateLiteral(['mark:', tail]);
+export const vertexId = z.templateLiteral(['vertex:', tail]);
+export const lineId = z.templateLiteral(['line:', tail]);
+export const gateId = z.templateLiteral(['gate:', tail]);
+export const leafId = z.templateLiteral(['leaf:', tail]);
+export const featureId = z.templateLiteral(['feature:', tail]);
+export const specId = z.templateLiteral(['spec:', tail]);
+export const hardwareId = z.templateLiteral(['hardware:', tail]);
+
+export type MarkId = `mark:${string}`;
+export type VertexId = `vertex:${string}`;
+export type LineId = `line:${string}`;
+export type GateId = `gate:${string}`;
+export type LeafId = `leaf:${string}`;
+export type FeatureId = `feature:${string}`;
+export type SpecId = `spec:${string}`;
+export type HardwareId = `hardware:${string}`;

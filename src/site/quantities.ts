@@ -1,0 +1,26 @@
+import { z } from 'zod';
+import type { Inches } from '../units/inches.ts';
+import type { Radians } from '../units/radians.ts';
+
+/** The farthest a coordinate may lie from the origin, in inches: ten miles each way. */
+export const farthest = 633_600;
+
+const within = (low: number, high: number) => z.number().min(low).max(high);
+
+// the one place where a number read from a file becomes a length or an angle
+const asLength = (schema: z.ZodNumber) => schema as unknown as z.ZodType<Inches, number>;
+
+/** A coordinate in inches. */
+export const coordinate = within(-farthest, farthest);
+/** A length of zero or more, in inches. */
+export const length = asLength(within(0, farthest));
+/** A length above zero, in inches. */
+export const positiveLength = asLength(z.number().gt(0).max(farthest));
+/** A length of either sign, in inches. */
+export const signedLength = asLength(within(-farthest, farthest));
+/** An angle from 0 to π, in radians. */
+export const angle = within(0, Math.PI) as unknown as z.ZodType<Radians, number>;
+/** One line of text that a person typed. */
+export const label = z.string().max(200);
+/** Several lines of text that a person typed. */
+export const remark = z.string().max(4000);

@@ -1,0 +1,43 @@
+import { z } from 'zod';
+import { featureSchema } from './feature.ts';
+import { fenceLineSchema } from './fenceLine.ts';
+import { fenceSpecSchema } from './fenceSpec.ts';
+import { gateSchema } from './gate.ts';
+import { hardwareSchema } from './hardware.ts';
+import { featureId, gateId, hardwareId, lineId, markId, specId } from './ids.ts';
+import { markSchema } from './mark.ts';
+import { label, remark } from './quantities.ts';
+import type { Frozen } from './frozen.ts';
+
+/** The version of the file format that this program writes. */
+export const siteVersion = 1;
+
+/**
+ * The document: what a person drew and chose, nothing that follows from it. Flat maps by id;
+ * no array whose order two people could both change.
+ */
+export const siteSchema = z.strictObject({
+  format: z.literal('lathline site'),
+  version: z.literal(siteVersion),
+  job: z.strictObject({
+    name: label,
+    customer: label,
+    place: label,
+    drawnBy: label,
+    date: label,
+    revision: label,
+    remark,
+  }),
+  lengths: z.strictObject({
+    system: z.enum(['feet', 'inches', 'decimal feet', 'mm', 'm']),
+    fraction: z.union([z.literal(2), z.literal(4), z.literal(8), z.literal(16), z.literal(32)]),
+  }),
+  marks: z.record(markId, markSchema),
+  lines: z.record(lineId, fenceLineSchema),
+  gates: z.record(gateId, gateSchema),
+  features: z.record(featureId, featureSchema),
+  specs: z.record(specId, fenceSpecSchema),
+  hardware: z.record(hardwareId, hardwareSchema),
+});
+
+export type Site = Frozen<z.infer<typeof siteSchema>>;
