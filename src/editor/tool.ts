@@ -1,0 +1,33 @@
+import type { Primitive } from '../drawing/primitive.ts';
+import type { Layout } from '../engine/layout.ts';
+import type { Site } from '../site/site.ts';
+import type { Selection } from '../store/selection.ts';
+import type { Input } from './input.ts';
+
+/** What a tool may look at; it never sees the store, React or Konva. */
+export interface Desk {
+  readonly site: Site;
+  readonly layout: Layout;
+  readonly selection: Selection;
+}
+
+/** What a tool answers to one input. Absent parts stay as they are. */
+export interface Answer<State> {
+  readonly state: State;
+  /** Shown while the gesture runs; dropped by `leave`, replaced by `commit`. */
+  readonly draft?: Site | null;
+  /** The finished edit, under the label that undo shows. */
+  readonly commit?: { readonly site: Site; readonly label: string };
+  readonly select?: Selection;
+  /** One line for the hand: what is wrong or what comes next. */
+  readonly say?: string;
+}
+
+/** A pure state machine: input in, answer out, and what to show while it is in a state. */
+export interface Tool<State> {
+  readonly idle: State;
+  readonly on: (state: State, input: Input, desk: Desk) => Answer<State>;
+  readonly preview: (state: State, desk: Desk) => readonly Primitive[];
+  /** One line that says what to do next in this state. */
+  readonly prompt: (state: State, desk: Desk) => string;
+}

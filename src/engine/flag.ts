@@ -1,0 +1,22 @@
+import type { SitePoint } from '../geometry/point.ts';
+import type { FeatureId, GateId, LineId, MarkId, VertexId } from '../site/ids.ts';
+
+/** Something that the plan must settle, fix or warn of, planted at a place on the drawing. */
+export interface Flag {
+  /** `stop`: do not build this. `settle`: an answer is missing. `caution`: know this. */
+  readonly level: 'stop' | 'settle' | 'caution';
+  /** Short name of the rule that planted it, such as `gate wider than leg`. */
+  readonly rule: string;
+  readonly place: FlagPlace;
+  readonly at: SitePoint;
+  /** One line: what, how much, what was expected. */
+  readonly message: string;
+}
+
+/** What a flag stands on; tapping the flag selects it. */
+export type FlagPlace =
+  | { readonly kind: 'gate'; readonly id: GateId }
+  | { readonly kind: 'line'; readonly id: LineId }
+  | { readonly kind: 'leg'; readonly line: LineId; readonly id: VertexId }
+  | { readonly kind: 'mark'; readonly id: MarkId }
+  | { readonly kind: 'feature'; readonly id: FeatureId };

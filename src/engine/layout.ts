@@ -1,0 +1,86 @@
+import type { SitePoint } from '../geometry/point.ts';
+import type { GateId, LeafId, LineId, VertexId } from '../site/ids.ts';
+import type { Inches } from '../units/inches.ts';
+import type { Radians } from '../units/radians.ts';
+import type { Flag } from './flag.ts';
+import type { LoadLine } from './loadLine.ts';
+import type { Opening } from './opening.ts';
+import type { Post, PostId } from './post.ts';
+
+/** All that follows from a site. Never stored; worked out again from the document. */
+export interface Layout {
+  readonly lines: Readonly<Record<LineId, LineLayout>>;
+  readonly posts: Readonly<Record<PostId, Post>>;
+  readonly gates: Readonly<Record<GateId, GateLayout>>;
+  readonly load: readonly LoadLine[];
+  readonly flags: readonly Flag[];
+}
+
+/** One fence line laid out: its legs as drawn, its runs as built. */
+export interface LineLayout {
+  readonly id: LineId;
+  readonly legs: readonly Leg[];
+  readonly runs: readonly Run[];
+  /** Along the marks, gates included. */
+  readonly length: Inches;
+}
+
+/** The straight piece between two marks, as drawn. `from` in inches along the line. */
+export interface Leg {
+  readonly id: VertexId;
+  readonly start: SitePoint;
+  readonly end: SitePoint;
+  readonly length: Inches;
+  readonly bearing: Radians;
+  readonly from: Inches;
+}
+
+/**
+ * Straight fence between two neighbouring posts that stand at marks (corner, end, junction,
+ * bend): what one hooked tape serves. Stations are inches along the run from `start`, the mark
+ * at its beginning; a post at a wall stands a little in from it.
+ */
+export interface Run {
+  readonly id: `run:${string}`;
+  readonly line: LineId;
+  readonly legs: readonly VertexId[];
+  readonly start: SitePoint;
+  readonly end: SitePoint;
+  readonly length: Inches;
+  readonly bearing: Radians;
+  /** Rising stations; the first and last post are the run's ends. */
+  readonly posts: readonly { readonly post: PostId; readonly station: Inches }[];
+  /** One fewer than the posts. */
+  readonly spaces: readonly Space[];
+}
+
+/** What lies between two neighbouring posts of a run: a bay of fence or a gate's opening. */
+export type Space =
+  | { readonly kind: 'bay'; readonly length: Inches; readonly stretch: number }
+  | { readonly kind: 'gate'; readonly length: Inches; readonly gate: GateId };
+
+/** A gate where it stands. A gate that does not fit is not placed: it is drawn, flagged, not built. */
+export interface GateLayout {
+  readonly id: GateId;
+  readonly line: LineId;
+  readonly placed: boolean;
+  readonly opening: Opening;
+  /** The posts nearer to the start and the end of the leg; null while it is not placed. */
+  readonly posts: { readonly start: PostId; readonly end: PostId } | null;
+  /** Centres of the two gate posts, placed or not, by the direction of the leg. */
+  readonly start: SitePoint;
+  readonly end: SitePoint;
+  /** Middle of the opening. */
+  readonly middle: SitePoint;
+  readonly bearing: Radians;
+  readonly leaves: readonly LeafLayout[];
+}
+
+/** One leaf: it turns about `hinge` from lying in the fence (`closed`) to `open`; radius = width. */
+export interface LeafLayout {
+  readonly id: LeafId;
+  readonly width: Inches;
+  readonly hinge: SitePoint;
+  readonly closed: Radians;
+  readonly open: Radians;
+}

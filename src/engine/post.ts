@@ -1,0 +1,35 @@
+import type { SitePoint } from '../geometry/point.ts';
+import type { GateId, LineId } from '../site/ids.ts';
+import type { Inches } from '../units/inches.ts';
+import type { Radians } from '../units/radians.ts';
+
+/**
+ * `post:` and the mark, gate end or bay that it stands at: the same post keeps its id while
+ * other things change.
+ */
+export type PostId = `post:${string}`;
+
+/** One post to be set, and the hole it needs. Lengths in inches. */
+export interface Post {
+  readonly id: PostId;
+  /** What the sheets call it: letters for terminals, numbers for line posts, unique on a site. */
+  readonly tag: string;
+  /** `wall` ends the fence at a wall; `junction` joins lines; `bend` is a line post at a bend. */
+  readonly kind: 'end' | 'wall' | 'corner' | 'junction' | 'gate' | 'bend' | 'line';
+  readonly at: SitePoint;
+  /** Direction of the fence through the post (the bisector at a turn). */
+  readonly along: Radians;
+  readonly od: Inches;
+  readonly pipe: string;
+  /** Every line that the post serves, in the order of their ids. */
+  readonly lines: readonly LineId[];
+  /** Every gate hung from or latched to it, in the order of their ids. */
+  readonly gates: readonly GateId[];
+  readonly above: Inches;
+  readonly hole: { readonly diameter: Inches; readonly depth: Inches; readonly source: string };
+  /** Length of pipe to cut: above ground plus hole depth. */
+  readonly length: Inches;
+}
+
+/** Posts that fabric is stretched from. */
+export const isTerminal = (post: Post): boolean => post.kind !== 'line' && post.kind !== 'bend';
