@@ -1,0 +1,32 @@
+/** A sheet of paper, upright. Sizes in inches. */
+export interface Paper {
+  readonly label: string;
+  readonly width: number;
+  readonly height: number;
+}
+
+const mm = (value: number): number => value / 25.4;
+
+/**
+ * Papers that the sheets can be made for. Letter and Tabloid are sizes A and B, ARCH C and D the
+ * architectural sizes, of ASME Y14.1; A4 and A3 are ISO 216.
+ */
+export const papers = {
+  letter: { label: 'Letter', width: 8.5, height: 11 },
+  tabloid: { label: 'Tabloid', width: 11, height: 17 },
+  'arch-c': { label: 'ARCH C', width: 18, height: 24 },
+  'arch-d': { label: 'ARCH D', width: 24, height: 36 },
+  a4: { label: 'A4', width: mm(210), height: mm(297) },
+  a3: { label: 'A3', width: mm(297), height: mm(420) },
+} as const satisfies Record<string, Paper>;
+
+export type PaperName = keyof typeof papers;
+export type Orientation = 'portrait' | 'landscape';
+
+/** The paper as it lies in front of the reader. */
+export const laid = (name: PaperName, orientation: Orientation): Paper => {
+  const { label, width, height } = papers[name];
+  return orientation === 'portrait'
+    ? { label, width, height }
+    : { label: `${label}, wide`, width: height, height: width };
+};
