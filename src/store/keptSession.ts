@@ -1,0 +1,46 @@
+import { screenNames, themes } from './session.ts';
+import { sheetPapers } from './sheetOptions.ts';
+import type { Session } from './session.ts';
+
+/** The parts of a session that outlast it. */
+export type KeptSession = Pick<Session, 'screen' | 'theme' | 'view' | 'sheet'>;
+
+/** The parts of a session that are kept on the device. */
+export const keptOf = ({ screen, theme, view, sheet }: Session): KeptSession => ({
+  screen,
+  theme,
+  view,
+  sheet,
+});
+
+const partOf = (value: unknown, key: string): unknown =>
+  typeof value === 'object' && value !== null ? Reflect.get(value, key) : undefined;
+
+const oneOf = <T>(choices: readonly T[], value: unknown): T | null =>
+  choices.find((choice) => choice === value) ?? null;
+
+const viewOf = (value: unknown): Session['view'] | null => {
+  const [scale, x, y] = ['scale', 'x', 'y'].map((key) => partOf(value, key));
+  if (typeof scale !== 'number' || typeof x !== 'number' || typeof y !== 'number') return null;
+  if (![scale, x, y].every(Number.isFinite) || scale <= 0) return null;
+  return { scale, x, y };
+};
+
+/**
+ * What was kept, read part by part: a part that an older or newer program kept in another form is
+ * left out, and the session starts with its own.
+ */
+export const readKept = (value: unknown): Partial<KeptSession> => {
+  const screen = oneOf(screenNames, partOf(value, 'screen'));
+  const theme = oneOf(themes, partOf(value, 'theme'));
+  const view = viewOf(partOf(value, 'view'));
+  const sheet = partOf(value, 'sheet');
+  const paper = oneOf(sheetPapers, partOf(sheet, 'paper'));
+  const orientation = oneOf(['portrait', 'landscape'] as const, partOf(sheet, 'orientation'));
+  return {
+    ...(screen !== null && { screen }),
+    ...(theme !== null && { theme }),
+    ...(view !== null && { view }),
+    ...(paper !== null && orientation !== null && { sheet: { paper, orientation } }),
+  };
+};

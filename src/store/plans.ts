@@ -1,0 +1,35 @@
+import type { Feature } from '../site/feature.ts';
+import type { FenceSpec } from '../site/fenceSpec.ts';
+import type { Gate, Leaf } from '../site/gate.ts';
+import type { Hardware } from '../site/hardware.ts';
+import type { HardwareId, SpecId } from '../site/ids.ts';
+
+/** A part under the id by which a site will carry it; a site that carries the id keeps its own. */
+export interface PartPlan {
+  readonly id: HardwareId;
+  readonly hardware: Hardware;
+}
+
+/** What the next gate will be made of. */
+export interface GatePlan extends Pick<Gate, 'label' | 'opens' | 'hingedAt' | 'nominal' | 'post'> {
+  /** One or two, the one nearer to the start of the leg first. Widths in inches. */
+  readonly leaves: readonly (Pick<Leaf, 'width' | 'from'> & { readonly hinge: PartPlan })[];
+  readonly latch: PartPlan;
+}
+
+/** How the next fence line will be built. */
+export interface FencePlan {
+  readonly id: SpecId;
+  readonly spec: FenceSpec;
+}
+
+type Utility = Extract<Feature, { kind: 'utility' }>;
+type Tree = Extract<Feature, { kind: 'tree' }>;
+
+/** What the next thing drawn will be: chosen beforehand, kept until chosen anew. */
+export interface Plans {
+  readonly gate: GatePlan;
+  readonly fence: FencePlan;
+  readonly utility: Pick<Utility, 'service' | 'width' | 'tolerance'>;
+  readonly tree: Pick<Tree, 'trunk' | 'roots'>;
+}

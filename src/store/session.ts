@@ -1,0 +1,39 @@
+import { createStore } from 'zustand/vanilla';
+import type { Plans } from './plans.ts';
+import type { Selection } from './selection.ts';
+import type { SheetOptions } from './sheetOptions.ts';
+import type { ToolId } from './toolId.ts';
+import type { View } from './view.ts';
+
+export const screenNames = ['yard', 'openings', 'load', 'sheet'] as const;
+/** `sun` is the outdoor theme of high contrast. */
+export const themes = ['day', 'dark', 'sun'] as const;
+
+/** What belongs to the hand at work and not to the document: kept on the device, not undone. */
+export interface Session {
+  readonly screen: (typeof screenNames)[number];
+  readonly theme: (typeof themes)[number];
+  readonly tool: ToolId;
+  readonly selection: Selection;
+  readonly view: View;
+  /** One line for the hand; empty when there is nothing to say. */
+  readonly say: string;
+  readonly sheet: SheetOptions;
+  readonly plans: Plans;
+}
+
+/** The session with which the program starts; `setState` writes any part of it. */
+export const createSession = (plans: Plans) =>
+  createStore<Session>()(() => ({
+    screen: 'yard',
+    theme: 'day',
+    tool: 'select',
+    selection: null,
+    // 1 px to 2 in shows a lot of 200 ft on a desk; the pad fits the view once it knows its size
+    view: { scale: 0.5, x: 0, y: 0 },
+    say: '',
+    sheet: { paper: 'letter', orientation: 'landscape' },
+    plans,
+  }));
+
+export type SessionStore = ReturnType<typeof createSession>;

@@ -1,0 +1,17 @@
+/** Every tool of the yard, by the name that the session keeps. */
+export const toolIds = [
+  'select',
+  'pan',
+  'fence',
+  'gate',
+  'building',
+  'boundary',
+  'paving',
+  'pool',
+  'keep-out',
+  'utility',
+  'tree',
+  'note',
+] as const;
+
+export type ToolId = (typeof toolIds)[number];

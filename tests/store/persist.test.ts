@@ -1,0 +1,124 @@
+import { describe, expect, it } from 'vitest';
+import { siteSchema } from '../../src/site/site.ts';
+import type { Site } from '../../src/site/site.ts';
+import { deviceShelf, keep, loadKept } from '../../src/store/persist.ts';
+import type { Shelf } from '../../src/store/persist.ts';
+import { createSession } from '../../src/store/session.ts';
+import { createSiteStore } from '../../src/store/siteStore.ts';
+import { read, unread } from '../../src/units/parsed.ts';
+import type { Parsed } from '../../src/units/parsed.ts';
+import { namedSite } from './namedSite.ts';
+import { samplePlans } from './samplePlans.ts';
+
+const open = (value: unknown): Parsed<Site> => {
+  const site = siteSchema.safeParse(value);
+  return site.success ? read(site.data) : unread('it is no site');
+};
+
+/** A shelf in memory that counts its writes; values are copied as a database would copy them. */
+const memory = () => {
+  const values = new Map<string, unknown>();
+  let writes = 0;
+  const shelf: Shelf = {
+    read: (key) => Promise.resolve(values.get(key)),
+    write: async (next) => {
+      await Promise.resolve();
+      writes += 1;
+      for (const [key, value] of Object.entries(next)) values.set(key, structuredClone(value));
+    },
+  };
+  return { shelf, values, writes: () => writes };
+};
+
+const broken: Shelf = {
+  read: () => Promise.reject(new Error('the disk\nis full')),
+  write: () => Promise.reject(new Error('the disk\nis full')),
+};
+
+const desk = () => ({
+  site: createSiteStore(namedSite('first')),
+  session: createSession(samplePlans),
+});
+
+describe('persist', () => {
+  it('[H7] keeps the present at every commit, undo and load, and gives it back', async () => {
+    const { shelf } = memory();
+    const { site, session } = desk();
+    const keeper = keep({ shelf, site, session });
+    session.setState({ view: { scale: 2, x: 3, y: 4 }, theme: 'sun', screen: 'load' });
+    const names = async () => (await loadKept(shelf, open)).site?.job.name;
+    site.getState().commit(namedSite('second'), 'Edit');
+    await keeper.now();
+    expect(await names()).toBe('second');
+    site.getState().undo();
+    await keeper.now();
+    expect(await names()).toBe('first');
+    site.getState().load(namedSite('other'), 'Open other');
+    await keeper.now();
+    expect(await names()).toBe('other');
+    const { session: kept, trouble } = await loadKept(shelf, open);
+    expect(trouble).toBeNull();
+    expect(kept).toEqual({
+      screen: 'load',
+      theme: 'sun',
+      view: { scale: 2, x: 3, y: 4 },
+      sheet: { paper: 'letter', orientation: 'landscape' },
+    });
+  });
+
+  it('[H7] writes on commit by itself, never a draft, and leaves out what was overtaken', async () => {
+    const { shelf, values, writes } = memory();
+    const { site, session } = desk();
+    keep({ shelf, site, session });
+    site.getState().preview(namedSite('draft'));
+    await new Promise((resolve) => setTimeout(resolve));
+    expect(writes()).toBe(0);
+    for (let n = 0; n < 50; n += 1) site.getState().commit(namedSite(`${n}`), 'Edit');
+    await new Promise((resolve) => setTimeout(resolve));
+    expect(values.get('site')).toEqual(namedSite('49'));
+    expect(writes()).toBe(2);
+  });
+
+  it('[H8] says once in one line that it cannot keep, and never throws', async () => {
+    const { site, session } = desk();
+    const keeper = keep({ shelf: broken, site, session });
+    site.getState().commit(namedSite('second'), 'Edit');
+    await keeper.now();
+    expect(session.getState().say).toBe(
+      'This drawing is not being kept on the device: the disk is full',
+    );
+    session.setState({ say: '' });
+    await keeper.now();
+    expect(session.getState().say).toBe('');
+  });
+
+  it('[H8] says in one line what it cannot read, and starts without it', async () => {
+    expect(await loadKept(broken, open)).toEqual({
+      site: null,
+      session: {},
+      trouble: 'Nothing could be read from this device: the disk is full',
+    });
+    const { shelf } = memory();
+    expect(await loadKept(shelf, open)).toEqual({ site: null, session: {}, trouble: null });
+    await shelf.write({ site: { format: 'other' }, session: { screen: 'attic', theme: 'dark' } });
+    expect(await loadKept(shelf, open)).toEqual({
+      site: null,
+      session: { theme: 'dark' },
+      trouble: 'The drawing kept on this device cannot be opened: it is no site',
+    });
+  });
+
+  it('[H8] a device without a database is a trouble told, not thrown', async () => {
+    const { site, trouble } = await loadKept(deviceShelf(), open);
+    expect(site).toBeNull();
+    expect(trouble).toMatch(/^Nothing could be read from this device: .*indexedDB.*$/);
+  });
+
+  it('[H8] a kept view that is no view is left out', async () => {
+    const { shelf } = memory();
+    for (const view of [{ scale: 0, x: 0, y: 0 }, { scale: 1, x: Number.NaN, y: 0 }, 7, null]) {
+      await shelf.write({ session: { view, screen: 'yard' } });
+      expect((await loadKept(shelf, open)).session).toEqual({ screen: 'yard' });
+    }
+  });
+});

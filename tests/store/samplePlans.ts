@@ -1,0 +1,67 @@
+import type { FenceSpec } from '../../src/site/fenceSpec.ts';
+import type { Plans } from '../../src/store/plans.ts';
+import { inches } from '../../src/units/inches.ts';
+import { fromDegrees } from '../../src/units/radians.ts';
+
+const pipe = (label: string, od: number) => ({ label, od: inches(od), wall: inches(0.065) });
+
+const spec: FenceSpec = {
+  label: 'Invented 4 ft',
+  remark: '',
+  fabricHeight: inches(48),
+  maxBay: inches(120),
+  cornerAngle: fromDegrees(15),
+  linePost: pipe('1-7/8', 1.9),
+  terminalPost: pipe('2-1/2', 2.375),
+  gatePost: pipe('2-1/2', 2.375),
+  topRail: pipe('1-3/8', 1.315),
+  terminalAbove: inches(2),
+  lineAbove: inches(-2),
+  wallGap: inches(2),
+};
+
+const spread = (low: number, planned: number, high: number) => ({
+  low: inches(low),
+  planned: inches(planned),
+  high: inches(high),
+});
+
+/** Invented choices for the next thing drawn: a walk gate of one leaf of 42 in. */
+export const samplePlans: Plans = {
+  fence: { id: 'spec:invented', spec },
+  gate: {
+    label: 'Walk gate',
+    leaves: [
+      {
+        width: inches(42),
+        from: 'measured',
+        hinge: {
+          id: 'hardware:hinge',
+          hardware: {
+            kind: 'hinge',
+            label: 'Invented hinge',
+            takes: spread(1, 1, 1),
+            from: 'measured',
+            remark: '',
+          },
+        },
+      },
+    ],
+    latch: {
+      id: 'hardware:latch',
+      hardware: {
+        kind: 'latch',
+        label: 'Invented latch',
+        takes: spread(1, 1.5, 2),
+        from: 'measured',
+        remark: '',
+      },
+    },
+    opens: 'left',
+    hingedAt: 'start',
+    nominal: inches(48),
+    post: null,
+  },
+  utility: { service: 'gas', width: inches(2), tolerance: inches(24) },
+  tree: { trunk: inches(6), roots: inches(36) },
+};
