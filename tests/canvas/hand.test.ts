@@ -1,0 +1,117 @@
+import { describe, expect, it } from 'vitest';
+import { emptyHand, handle, type Deed, type Hand, type Signal } from '../../src/canvas/hand.ts';
+
+const signal = (on: Signal['on'], x: number, more: Partial<Signal> = {}): Signal => ({
+  on,
+  id: 1,
+  kind: 'touch',
+  at: { x, y: 0 },
+  means: 'draw',
+  ...more,
+});
+
+/** Runs signals through the machine from an empty hand. */
+const play = (...signals: readonly Signal[]): { hand: Hand; deeds: Deed[] } => {
+  let hand: Hand = emptyHand;
+  const deeds: Deed[] = [];
+  for (const next of signals) {
+    const answer = handle(hand, next);
+    hand = answer.hand;
+    deeds.push(...answer.deeds);
+  }
+  return { hand, deeds };
+};
+
+const named = (deeds: readonly Deed[]) => deeds.map((deed) => deed.do);
+
+describe('hand', () => {
+  it('draws with the mouse from press to release, and hovers without', () => {
+    const mouse = { kind: 'mouse' } as const;
+    const { deeds, hand } = play(
+      signal('move', 0, mouse),
+      signal('down', 1, mouse),
+      signal('move', 5, mouse),
+      signal('up', 5, mouse),
+    );
+    expect(named(deeds)).toEqual(['move', 'press', 'move', 'release']);
+    expect(hand).toEqual(emptyHand);
+  });
+
+  it('[N1] a tap that rolls less than 8 px presses and releases where it began', () => {
+    const { deeds } = play(signal('down', 100), signal('move', 106), signal('up', 107));
+    expect(deeds).toEqual([
+      { do: 'press', at: { x: 100, y: 0 } },
+      { do: 'release', at: { x: 100, y: 0 } },
+    ]);
+  });
+
+  it('a finger that moves on draws from where it came down', () => {
+    const { deeds } = play(signal('down', 100), signal('move', 120), signal('up', 130));
+    expect(deeds).toEqual([
+      { do: 'press', at: { x: 100, y: 0 } },
+      { do: 'move', at: { x: 120, y: 0 } },
+      { do: 'release', at: { x: 130, y: 0 } },
+    ]);
+  });
+
+  it('[N1] two fingers pan and pinch and never draw', () => {
+    const { deeds, hand } = play(
+      signal('down', 100),
+      signal('down', 200, { id: 2 }),
+      signal('move', 300, { id: 2 }),
+      signal('up', 300, { id: 2 }),
+      signal('move', 110),
+      signal('up', 110),
+    );
+    expect(deeds).toEqual([
+      { do: 'pan', x: 50, y: 0 },
+      { do: 'pinch', about: { x: 200, y: 0 }, times: 2 },
+      { do: 'pan', x: 10, y: 0 },
+    ]);
+    expect(hand).toEqual(emptyHand);
+  });
+
+  it('[N2] fingers beside a pen that is down are the palm', () => {
+    const pen = { id: 9, kind: 'pen' } as const;
+    const { deeds, hand } = play(
+      signal('down', 0, pen),
+      signal('down', 80),
+      signal('down', 90, { id: 2 }),
+      signal('move', 200),
+      signal('up', 200),
+      signal('move', 3, pen),
+      signal('up', 3, pen),
+    );
+    expect(named(deeds)).toEqual(['press', 'move', 'release']);
+    expect(hand).toEqual(emptyHand);
+  });
+
+  it('[N2] a pen takes over from the palm that came first', () => {
+    const pen = { id: 9, kind: 'pen' } as const;
+    const { deeds } = play(
+      signal('down', 80),
+      signal('down', 0, pen),
+      signal('up', 90),
+      signal('up', 0, pen),
+    );
+    expect(deeds).toEqual([
+      { do: 'press', at: { x: 0, y: 0 } },
+      { do: 'release', at: { x: 0, y: 0 } },
+    ]);
+  });
+
+  it('pans with the middle button', () => {
+    const middle = { kind: 'mouse', means: 'pan' } as const;
+    const { deeds } = play(
+      signal('down', 5, middle),
+      signal('move', 25, middle),
+      signal('up', 25, middle),
+    );
+    expect(deeds).toEqual([{ do: 'pan', x: 20, y: 0 }]);
+  });
+
+  it('drops what was being drawn when the pointer is lost', () => {
+    const { deeds } = play(signal('down', 0), signal('move', 50), signal('lost', 50));
+    expect(named(deeds)).toEqual(['press', 'move', 'leave']);
+  });
+});
