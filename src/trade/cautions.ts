@@ -1,0 +1,42 @@
+import type { Source } from './source.ts';
+
+/** One thing that every sheet says, whatever is drawn on it. */
+export interface Caution {
+  readonly text: string;
+  /** The rule it rests on; null where it is plain advice. */
+  readonly source: Source | null;
+}
+
+/** In the order in which sheets print them. */
+export const cautions: readonly Caution[] = [
+  {
+    text:
+      'Call before you dig (811 in the United States) and wait until every buried line is marked. ' +
+      'Dig by hand near the marks. Privately owned lines are not marked by that call.',
+    source: { text: '29 CFR 1926.651(b)', status: 'published' },
+  },
+  {
+    text:
+      'Local codes, permits and the owner of the land come before anything on this sheet; what ' +
+      'they leave open is for a licensed professional to decide.',
+    source: null,
+  },
+  {
+    text:
+      'Measure the width of every leaf, at top and bottom, and what every hinge and latch takes ' +
+      'up before a gate post is set. The size a gate is sold by is not its opening.',
+    source: null,
+  },
+  {
+    text:
+      'Boundaries are drawn as they were told or taped. Where the property ends is for a land ' +
+      'surveyor to say.',
+    source: null,
+  },
+  {
+    text:
+      'Figures compare a plan with the rules named beside them. They approve nothing and do not ' +
+      'replace a design for the soil, wind and loads of this place.',
+    source: null,
+  },
+];

@@ -1,0 +1,66 @@
+import { inches } from '../units/inches.ts';
+import type { Source } from './source.ts';
+import type { Inches } from '../units/inches.ts';
+
+/**
+ * What a hinge or latch takes up, in inches, before anybody has measured the one on order. No
+ * standard says what to deduct; a plan made with these is to be settled by measuring.
+ */
+export interface AssumedHardware {
+  readonly kind: 'hinge' | 'latch' | 'drop rod';
+  readonly label: string;
+  /** Hinge: post face to frame. Latch and drop rod: smallest and largest gap at which it catches. */
+  readonly takes: { readonly low: Inches; readonly planned: Inches; readonly high: Inches };
+  readonly source: Source;
+}
+
+const takes = (low: number, planned: number, high: number): AssumedHardware['takes'] => ({
+  low: inches(low),
+  planned: inches(planned),
+  high: inches(high),
+});
+
+const practice = (text: string): Source => ({
+  text: `${text}: common practice, no published source`,
+  status: 'practice',
+});
+
+/** Planned at its largest: an opening too narrow cannot be mended, a little wide is caught up. */
+export const residentialHinge: AssumedHardware = {
+  kind: 'hinge',
+  label: 'Male and female hinge, residential',
+  takes: takes(1.625, 1.875, 1.875),
+  source: practice('1-5/8 to 1-7/8 in for each hinge'),
+};
+
+/** For wide and heavy leaves: 180 degree, bulldog or strap hinges. */
+export const heavyHinge: AssumedHardware = {
+  kind: 'hinge',
+  label: 'Heavy hinge, 180 degree or strap',
+  takes: takes(2, 2.5, 2.5),
+  source: { text: '2 to 2-1/2 in for each hinge, from memory', status: 'memory' },
+};
+
+/** From a leaf 3-1/2 to 4 in under its opening, less the hinge. */
+export const forkLatch: AssumedHardware = {
+  kind: 'latch',
+  label: 'Fork latch',
+  takes: takes(1.75, 2, 2.125),
+  source: practice('about 2 in at the latch, 1-3/4 to 2-1/8 from leaf and hinge'),
+};
+
+/** Between the two frames of a double gate; planned in the middle, so that it may go either way. */
+export const dropRod: AssumedHardware = {
+  kind: 'drop rod',
+  label: 'Drop rod latch',
+  takes: takes(2.5, 2.75, 3),
+  source: practice('2-1/2 to 3 in between the leaves'),
+};
+
+/** Everything that can be assumed, in the order in which it is offered. */
+export const assumedHardware: readonly AssumedHardware[] = [
+  residentialHinge,
+  heavyHinge,
+  forkLatch,
+  dropRod,
+];
