@@ -45,7 +45,11 @@ export type Primitive =
       readonly closed: boolean;
       readonly pen: PenName;
     }
-  /** `size` and `rise` (up from the point, square to the text) in paper inches. */
+  /**
+   * `size` and `rise` in paper inches: the clear distance from the point to the letters, square to
+   * the text, negative below; 0 puts the middle of the text on the point. A line break starts a
+   * new line. Text that finds no room near its point is led out to; with `far` it is left out.
+   */
   | {
       readonly kind: 'text';
       readonly at: SitePoint;
@@ -55,17 +59,32 @@ export type Primitive =
       readonly angle: Radians;
       readonly ink: Ink;
       readonly weight: 'regular' | 'bold';
+      readonly far?: 'leave out';
     }
-  /** A chain of dimensions along a straight line, `off` paper inches to the left of its direction. */
+  /**
+   * A chain of dimensions along a straight line, `off` paper inches to the left of its direction
+   * (negative: to the right). One text for each piece between two points. Where the texts of a
+   * group do not fit, the group's own is written once for the pieces `from` up to, not including,
+   * `to`. `name` says which chain was meant where not even the total finds room.
+   */
   | {
       readonly kind: 'dimension chain';
       readonly points: readonly SitePoint[];
       readonly texts: readonly string[];
       readonly total: string | null;
       readonly off: number;
+      readonly groups?: readonly ChainGroup[];
+      readonly name?: string;
     }
   | {
       readonly kind: 'flag';
       readonly at: SitePoint;
       readonly level: 'stop' | 'settle' | 'caution';
     };
+
+/** Pieces of a chain that can be dimensioned together, such as equal bays. */
+export interface ChainGroup {
+  readonly from: number;
+  readonly to: number;
+  readonly text: string;
+}

@@ -1,0 +1,56 @@
+import type { Bounds } from '../geometry/bounds.ts';
+import type { OrientedBox } from '../geometry/orientedBox.ts';
+import type { Atom } from './atom.ts';
+import { avoidMark } from './explode/avoidMark.ts';
+import { markAtoms } from './explode/markAtoms.ts';
+import { letterChain } from './lettering/letterChain.ts';
+import { letterText } from './lettering/letterText.ts';
+import type { Lettered } from './lettering/lettered.ts';
+import { makeLettering, type Lettering } from './lettering/lettering.ts';
+import type { Primitive } from './primitive.ts';
+import type { Projection } from './projection.ts';
+
+/** Where letters may go: inside `window` (paper inches), off the boxes that are `taken`. */
+export interface Room {
+  readonly window?: Bounds;
+  readonly taken?: readonly OrientedBox<'paper'>[];
+}
+
+/** A drawing on paper, and the texts for which there was no room at all. */
+export interface Drawn {
+  readonly atoms: readonly Atom[];
+  readonly left: readonly string[];
+}
+
+const letter = (primitive: Primitive, projection: Projection, room: Lettering): Lettered[] => {
+  if (primitive.kind === 'text') return [letterText(primitive, projection, room)];
+  if (primitive.kind === 'dimension chain') return [letterChain(primitive, projection, room)];
+  return [];
+};
+
+/**
+ * Puts primitives on paper at a scale. What lies on top is lettered first: a later primitive has
+ * the better claim to room. No two texts overlap; those that find no room are named in `left`, so
+ * that a sheet can say where else they are written. Lines are not cut off at the window.
+ */
+export const drawOnPaper = (
+  primitives: readonly Primitive[],
+  projection: Projection,
+  { window, taken = [] }: Room = {},
+): Drawn => {
+  const edge = window ?? null;
+  const room = makeLettering(edge, taken);
+  for (const primitive of primitives) avoidMark(room, primitive, projection, edge);
+  const lettered = primitives
+    .toReversed()
+    .flatMap((primitive) => letter(primitive, projection, room))
+    .toReversed();
+  return {
+    atoms: [
+      ...primitives.flatMap((primitive) => markAtoms(primitive, projection, edge)),
+      ...lettered.flatMap(({ lines }) => lines),
+      ...lettered.flatMap(({ texts }) => texts),
+    ],
+    left: lettered.flatMap(({ left }) => left),
+  };
+};

@@ -1,0 +1,61 @@
+import type { Bounds } from '../../geometry/bounds.ts';
+import { bearing } from '../../geometry/bearing.ts';
+import { distance } from '../../geometry/distance.ts';
+import { lerp } from '../../geometry/lerp.ts';
+import { moved } from '../../geometry/moved.ts';
+import type { PaperPoint } from '../../geometry/point.ts';
+import { radians } from '../../units/radians.ts';
+import { clippedShares } from './clippedSegment.ts';
+import { segmentsOutline } from './polylineOutline.ts';
+import type { Outline } from '../outline.ts';
+
+/**
+ * Wire fence as road and site drawings draw it: long dashes with an x between (drafting practice,
+ * from memory). From one x to the next, half the height of an x, and the gap round it; paper inches.
+ */
+const period = 0.42;
+const arm = 0.035;
+const gap = 0.06;
+
+const crossAt = (at: PaperPoint, along: number) =>
+  [1, 3].map(
+    (eighth) =>
+      [
+        moved(at, radians(along + (eighth * Math.PI) / 4), arm),
+        moved(at, radians(along + (eighth * Math.PI) / 4), -arm),
+      ] as const,
+  );
+
+/** One straight piece: the same number of dashes either way it is drawn. */
+const piece = (a: PaperPoint, b: PaperPoint, window: Bounds | null): Outline => {
+  const length = distance(a, b);
+  const shares = clippedShares(a, b, window);
+  if (length === 0 || shares === null) return [];
+  const count = Math.floor(length / period);
+  if (count === 0) return segmentsOutline([[a, b]]);
+  const at = (along: number): PaperPoint => lerp(a, b, along / length);
+  const step = length / count;
+  const first = Math.max(0, Math.floor((shares[0] * length) / step) - 1);
+  const last = Math.min(count - 1, Math.ceil((shares[1] * length) / step));
+  const middles = Array.from({ length: last - first + 1 }, (_, n) => (first + n + 0.5) * step);
+  const ends = [first * step, (last + 1) * step] as const;
+  const dashes = [ends[0], ...middles.flatMap((x) => [x - gap, x + gap]), ends[1]];
+  const lines = dashes.flatMap((from, n) => {
+    const to = dashes[n + 1];
+    return n % 2 === 0 && to !== undefined ? [[at(from), at(to)] as const] : [];
+  });
+  return segmentsOutline([
+    ...lines,
+    ...middles.flatMap((middle) => crossAt(at(middle), bearing(a, b))),
+  ]);
+};
+
+/** Fence through points on the paper. A piece too short for an x is a plain line. */
+export const fenceOutline = (
+  points: readonly PaperPoint[],
+  closed: boolean,
+  window: Bounds | null,
+): Outline => {
+  const around = closed ? [...points, ...points.slice(0, 1)] : points;
+  return around.slice(1).flatMap((to, n) => piece(around[n] ?? to, to, window));
+};

@@ -1,0 +1,54 @@
+import { boundsOf, boundsOverlap, type Bounds } from '../../geometry/bounds.ts';
+import type { PaperPoint } from '../../geometry/point.ts';
+import { segmentsOutline } from './polylineOutline.ts';
+import type { Outline } from '../outline.ts';
+
+/** Between two hatch lines, measured across the page; paper inches. */
+const spacing = 0.12;
+
+const shared = (a: Bounds, b: Bounds | null): Bounds | null => {
+  if (b === null) return a;
+  if (!boundsOverlap(a, b)) return null;
+  return {
+    minX: Math.max(a.minX, b.minX),
+    minY: Math.max(a.minY, b.minY),
+    maxX: Math.min(a.maxX, b.maxX),
+    maxY: Math.min(a.maxY, b.maxY),
+  };
+};
+
+/** Lines at 45° across upright bounds, on a raster that starts at `origin`. */
+const slanted = (bounds: Bounds, origin: PaperPoint, lean: 1 | -1): Outline => {
+  const { minX, minY, maxX, maxY } = bounds;
+  const height = maxY - minY;
+  const start = origin.x + lean * (origin.y - minY);
+  const from = Math.ceil((minX - (lean > 0 ? 0 : height) - start) / spacing);
+  const to = Math.floor((maxX + (lean > 0 ? height : 0) - start) / spacing);
+  return segmentsOutline(
+    Array.from({ length: Math.max(0, to - from + 1) }, (_, n) => {
+      const x = start + (from + n) * spacing;
+      return [
+        { x, y: minY },
+        { x: x - lean * height, y: maxY },
+      ] as const;
+    }),
+  );
+};
+
+/**
+ * Hatching for the ground inside points on the paper, to be clipped to them: 45° lines, two ways
+ * for `cross`. Only the part inside `window` is drawn; the raster hangs on the first point, so it
+ * stays where it is while the window moves.
+ */
+export const hatchLines = (
+  points: readonly PaperPoint[],
+  hatch: 'diagonal' | 'cross',
+  window: Bounds | null,
+): Outline => {
+  const [origin] = points;
+  const all = boundsOf(points);
+  const bounds = all === null ? null : shared(all, window);
+  if (bounds === null || origin === undefined) return [];
+  const up = slanted(bounds, origin, 1);
+  return hatch === 'diagonal' ? up : [...up, ...slanted(bounds, origin, -1)];
+};

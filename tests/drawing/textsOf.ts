@@ -1,0 +1,21 @@
+import type { Atom, Text } from '../../src/drawing/atom.ts';
+import { textBox } from '../../src/drawing/lettering/textBox.ts';
+import { boxesOverlap } from '../../src/geometry/boxesOverlap.ts';
+
+/** Every text of a drawing, clipped ones too. */
+export const textsOf = (atoms: readonly Atom[]): Text[] =>
+  atoms.flatMap((atom) => {
+    if (atom.do === 'clip') return textsOf(atom.atoms);
+    return atom.do === 'text' ? [atom] : [];
+  });
+
+/** Every pair of texts that lie on each other, as "one | other". */
+export const overlapsOf = (atoms: readonly Atom[]): string[] => {
+  const boxes = textsOf(atoms).map((text) => ({ text: text.text, box: textBox(text) }));
+  return boxes.flatMap((one, n) =>
+    boxes
+      .slice(n + 1)
+      .filter((other) => boxesOverlap(one.box, other.box))
+      .map((other) => `${one.text} | ${other.text}`),
+  );
+};
