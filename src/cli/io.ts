@@ -1,0 +1,15 @@
+import type { Parsed } from '../units/parsed.ts';
+
+/** What the command line touches of the world, so that tests can stand in for it. */
+export interface Io {
+  /** The text of a file; the path `-` is standard input. One line says why it cannot be read. */
+  readonly readText: (path: string) => Promise<Parsed<string>>;
+  /** Writes all of a file or leaves what was there; gives the path back. */
+  readonly writeFile: (path: string, content: string | Uint8Array) => Promise<Parsed<string>>;
+  /** The bytes of the two weights of the lettering that a PDF embeds. */
+  readonly readFont: (weight: 'regular' | 'bold') => Promise<Uint8Array>;
+  readonly out: (text: string) => void;
+  readonly err: (text: string) => void;
+  /** Today by the clock of the machine, as `2026-11-25`. */
+  readonly today: () => string;
+}

@@ -1,0 +1,107 @@
+import { createReadStream, type PathLike } from 'node:fs';
+import { readFile, rename, rm, stat, writeFile } from 'node:fs/promises';
+import { createRequire } from 'node:module';
+import { dirname, resolve } from 'node:path';
+import { read, unread, type Parsed } from '../units/parsed.ts';
+import type { Io } from './io.ts';
+
+/** The most that is read of one file, in bytes: a site of thousands of legs takes a tenth of it. */
+export const mostBytes = 32 * 1024 * 1024;
+
+const require = createRequire(import.meta.url);
+const fonts = {
+  regular: '@expo-google-fonts/barlow/400Regular/Barlow_400Regular.ttf',
+  bold: '@expo-google-fonts/barlow/600SemiBold/Barlow_600SemiBold.ttf',
+};
+
+const codeOf = (fault: unknown): string =>
+  fault instanceof Error && 'code' in fault ? String(fault.code) : String(fault);
+
+const why: Readonly<Record<string, string>> = {
+  ENOENT: 'there is no such file',
+  EISDIR: 'it is a directory: expected a file',
+  EACCES: 'it may not be read or written',
+  EPERM: 'it may not be read or written',
+  ENOTDIR: 'a part of its path is not a directory',
+  ENOSPC: 'the disk is full',
+};
+
+const said = (path: string, fault: unknown): Parsed<never> => {
+  const code = codeOf(fault);
+  return unread(`${path}: ${why[code] ?? code}`);
+};
+
+/** UTF-8 text in whole; a stray byte is refused, not replaced. */
+const asText = (path: string, bytes: Uint8Array): Parsed<string> => {
+  try {
+    return read(new TextDecoder('utf-8', { fatal: true }).decode(bytes));
+  } catch {
+    return unread(`${path}: it is not text: expected a site file`);
+  }
+};
+
+const tooLong = (path: string): Parsed<never> =>
+  unread(`${path}: it is over ${mostBytes / 1024 / 1024} MB: expected a site file`);
+
+const readStream = async (path: string, source: AsyncIterable<Buffer>): Promise<Parsed<string>> => {
+  const parts: Buffer[] = [];
+  let size = 0;
+  for await (const part of source) {
+    size += part.length;
+    if (size > mostBytes) return tooLong(path);
+    parts.push(part);
+  }
+  return asText(path, Buffer.concat(parts));
+};
+
+const readText = async (path: string): Promise<Parsed<string>> => {
+  if (path === '-') return readStream('standard input', process.stdin);
+  try {
+    // a stream, since a pipe has no size to ask for
+    return await readStream(path, createReadStream(path as PathLike));
+  } catch (fault) {
+    return said(path, fault);
+  }
+};
+
+const isDirectory = async (path: string): Promise<boolean> => {
+  try {
+    return (await stat(path)).isDirectory();
+  } catch {
+    return false;
+  }
+};
+
+/** Writes beside the target and renames: a reader sees the old file or the new one, never a part. */
+const writeWhole = async (path: string, content: string | Uint8Array): Promise<Parsed<string>> => {
+  const target = resolve(path);
+  const folder = dirname(target);
+  if (!(await isDirectory(folder))) {
+    return unread(`${path}: there is no directory ${folder} to write it in`);
+  }
+  if (await isDirectory(target)) return unread(`${path}: it is a directory: expected a file name`);
+  const beside = `${target}.${process.pid}.part`;
+  try {
+    await writeFile(beside, content, { flag: 'wx' });
+    await rename(beside, target);
+    return read(path);
+  } catch (fault) {
+    await rm(beside, { force: true });
+    return said(path, fault);
+  }
+};
+
+const twoDigits = (value: number): string => String(value).padStart(2, '0');
+
+/** The world as it is: files, standard input and output, the clock. */
+export const nodeIo: Io = {
+  readText,
+  writeFile: writeWhole,
+  readFont: async (weight) => new Uint8Array(await readFile(require.resolve(fonts[weight]))),
+  out: (text) => process.stdout.write(text),
+  err: (text) => process.stderr.write(text),
+  today: () => {
+    const now = new Date();
+    return `${now.getFullYear()}-${twoDigits(now.getMonth() + 1)}-${twoDigits(now.getDate())}`;
+  },
+};

@@ -1,0 +1,25 @@
+import type { Parsed } from '../units/parsed.ts';
+import type { Call } from './call.ts';
+import type { Io } from './io.ts';
+import type { Option } from './option.ts';
+
+/** What a verb has to say: as text for people, as plain data for `--json`. */
+export interface Answer {
+  /** Lines without the last line break. */
+  readonly text: string;
+  readonly json: unknown;
+  /** A `stop` flag stands: the exit code is 1. */
+  readonly stopped: boolean;
+}
+
+/** One thing that the command line does. */
+export interface Verb {
+  readonly name: string;
+  /** One line for `help`. */
+  readonly does: string;
+  /** The word for each thing that is named without `--`, such as `SITE`. */
+  readonly places: readonly string[];
+  readonly options: readonly Option[];
+  /** A refusal is one line that says what, where and what was expected: the exit code is 2. */
+  readonly run: (call: Call, io: Io) => Promise<Parsed<Answer>>;
+}

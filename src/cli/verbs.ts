@@ -1,0 +1,5 @@
+import type { Verb } from './verb.ts';
+import { help } from './verbs/help.ts';
+
+/** The table of verbs, in the order in which `help` names them. */
+export const verbs = (): readonly Verb[] => [help(verbs)];

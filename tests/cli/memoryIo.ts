@@ -1,0 +1,35 @@
+import type { Io } from '../../src/cli/io.ts';
+import { nodeIo } from '../../src/cli/nodeIo.ts';
+import { read, unread } from '../../src/units/parsed.ts';
+
+/** A world in memory: files by path, what was printed, a clock that stands still. */
+export interface MemoryIo {
+  readonly io: Io;
+  readonly files: Map<string, string | Uint8Array>;
+  readonly printed: { out: string; err: string };
+}
+
+/** Only the fonts come from the disk. */
+export const memoryIo = (files: Readonly<Record<string, string>> = {}): MemoryIo => {
+  const kept = new Map<string, string | Uint8Array>(Object.entries(files));
+  const printed = { out: '', err: '' };
+  const io: Io = {
+    readText: async (path) => {
+      const content = kept.get(path);
+      return typeof content === 'string' ? read(content) : unread(`${path}: no such file`);
+    },
+    writeFile: async (path, content) => {
+      kept.set(path, content);
+      return read(path);
+    },
+    readFont: nodeIo.readFont,
+    out: (text) => {
+      printed.out += text;
+    },
+    err: (text) => {
+      printed.err += text;
+    },
+    today: () => '2026-11-25',
+  };
+  return { io, files: kept, printed };
+};
