@@ -1,0 +1,68 @@
+import { explode } from '../drawing/explode.ts';
+import type { Palette } from '../drawing/ink.ts';
+import type { Primitive } from '../drawing/primitive.ts';
+import type { Pad } from '../editor/view.ts';
+import type { View } from '../store/view.ts';
+import type { LengthSystem } from '../units/lengthStyle.ts';
+import { padProjection } from './padProjection.ts';
+import { paintAtoms } from './paintAtoms.ts';
+import { paintGrid, rulingFor } from './paintGrid.ts';
+
+/** The still drawing and what it is painted with. */
+export interface Still {
+  readonly primitives: readonly Primitive[];
+  readonly palette: Palette;
+  readonly system: LengthSystem;
+  /** CSS pixels for a paper inch. */
+  readonly inch: number;
+  /** False while the lettering is still loading; the picture is taken again when it is here. */
+  readonly lettered: boolean;
+}
+
+/** A picture of the still drawing, with a margin around the pad, as the view was then. */
+export interface Snapshot {
+  readonly canvas: HTMLCanvasElement;
+  readonly view: View;
+  readonly pad: Pad;
+}
+
+/** How far the picture reaches over the pad on every side, in CSS pixels. */
+const margin = 160;
+
+/** Paints the still drawing into a picture. */
+export const takeSnapshot = (still: Still, view: View, pad: Pad): Snapshot => {
+  const density = Math.min(2, window.devicePixelRatio || 1);
+  const canvas = document.createElement('canvas');
+  canvas.width = Math.round((pad.width + 2 * margin) * density);
+  canvas.height = Math.round((pad.height + 2 * margin) * density);
+  const context = canvas.getContext('2d');
+  if (context === null) return { canvas, view, pad };
+  const { primitives, palette, system, inch } = still;
+  context.scale(density, density);
+  context.translate(margin, margin);
+  const [right, bottom] = [pad.width + margin, pad.height + margin];
+  const area = { left: -margin, top: -margin, right, bottom };
+  paintGrid(context, { view, area, palette, ruling: rulingFor(view.scale, system) });
+  const reach = { minX: -margin, minY: -margin, maxX: right, maxY: bottom };
+  const { minX, minY, maxX, maxY } = reach;
+  const edge = { minX: minX / inch, minY: minY / inch, maxX: maxX / inch, maxY: maxY / inch };
+  const atoms = explode(primitives, padProjection(view, inch), { window: edge });
+  paintAtoms(context, atoms, { palette, scale: inch });
+  return { canvas, view, pad };
+};
+
+/** Paints the picture where the ground of its time is in another view. */
+export const showSnapshot = (
+  context: CanvasRenderingContext2D,
+  { canvas, view: then, pad }: Snapshot,
+  view: View,
+): void => {
+  const times = view.scale / then.scale;
+  context.drawImage(
+    canvas,
+    view.x - (margin + then.x) * times,
+    view.y - (margin + then.y) * times,
+    (pad.width + 2 * margin) * times,
+    (pad.height + 2 * margin) * times,
+  );
+};
