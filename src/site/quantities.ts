@@ -5,7 +5,10 @@ import type { Radians } from '../units/radians.ts';
 /** The farthest a coordinate may lie from the origin, in inches: ten miles each way. */
 export const farthest = 633_600;
 
-const within = (low: number, high: number) => z.number().min(low).max(high);
+// minus zero would not come back from a file as it was
+const plusZero = (value: number): number => value + 0;
+
+const within = (low: number, high: number) => z.number().min(low).max(high).overwrite(plusZero);
 
 // the one place where a number read from a file becomes a length or an angle
 const asLength = (schema: z.ZodNumber) => schema as unknown as z.ZodType<Inches, number>;

@@ -1,0 +1,30 @@
+/**
+ * How much one site may hold. Ours, no published source: ten times the largest yard that one
+ * crew builds, and little enough that a tablet still answers.
+ */
+export const limits = {
+  /** Characters in a file. */
+  text: 20_000_000,
+  marks: 20_000,
+  lines: 5_000,
+  gates: 5_000,
+  features: 5_000,
+  specs: 1_000,
+  hardware: 1_000,
+  /** Marks passed by one line, wall or boundary. */
+  path: 20_000,
+  /** Objects in objects; a site has six. */
+  depth: 12,
+} as const;
+
+/** The maps of a site that its entries are kept in. */
+export type MapName = 'marks' | 'lines' | 'gates' | 'features' | 'specs' | 'hardware';
+
+export const mapNames: readonly MapName[] = [
+  'marks',
+  'lines',
+  'gates',
+  'features',
+  'specs',
+  'hardware',
+];

@@ -1,0 +1,99 @@
+import type { Feature } from './feature.ts';
+import type { FenceLine } from './fenceLine.ts';
+import type { Gate } from './gate.ts';
+import type { GateId, LineId, VertexId } from './ids.ts';
+import { placeLine } from './issueLine.ts';
+import { legsOf } from './legsOf.ts';
+import type { Path } from './path.ts';
+import { quoted } from './quoted.ts';
+import type { Site } from './site.ts';
+
+/** Where it is wrong, what was expected there, what was found. */
+type Wrong = readonly [where: readonly string[], expected: string, found: unknown];
+
+const within = (wrongs: readonly Wrong[], ...outer: readonly string[]): Wrong[] =>
+  wrongs.map(([where, expected, found]) => [[...outer, ...where], expected, found]);
+
+const wrongKeys = (map: Readonly<Record<string, { readonly order: string }>>): Wrong[] => {
+  const seen = new Set<string>();
+  return Object.entries(map).flatMap(([id, { order }]): Wrong[] => {
+    const again = seen.has(order);
+    seen.add(order);
+    return again ? [[[id, 'order'], 'a key that no other has', order]] : [];
+  });
+};
+
+const wrongMark = (site: Site, mark: string): Wrong[] =>
+  Object.hasOwn(site.marks, mark) ? [] : [[['mark'], 'a mark of this site', mark]];
+
+const wrongPath = (site: Site, path: Path): Wrong[] => [
+  ...Object.entries(path).flatMap(([id, { mark }]) => within(wrongMark(site, mark), 'path', id)),
+  ...within(wrongKeys(path), 'path'),
+];
+
+const wrongLine = (site: Site, line: FenceLine): Wrong[] => [
+  ...(Object.hasOwn(site.specs, line.spec)
+    ? []
+    : ([[['spec'], 'a fence spec of this site', line.spec]] as const)),
+  ...wrongPath(site, line.path),
+];
+
+const wrongFeature = (site: Site, feature: Feature): Wrong[] =>
+  'path' in feature ? wrongPath(site, feature.path) : wrongMark(site, feature.mark);
+
+/** The vertices of each line at which a leg starts. */
+type Starts = ReadonlyMap<string, ReadonlySet<VertexId>>;
+
+const wrongLeg = (gate: Gate, starts: Starts): Wrong[] => {
+  const legs = starts.get(gate.line);
+  if (legs === undefined) return [[['line'], 'a fence line of this site', gate.line]];
+  return legs.has(gate.leg) ? [] : [[['leg'], `the start of a leg of ${gate.line}`, gate.leg]];
+};
+
+const wrongPart = (site: Site, id: string, kinds: readonly string[]): Wrong[] => {
+  const expected = `a ${kinds.join(' or ')} of this site`;
+  const part = Object.hasOwn(site.hardware, id)
+    ? site.hardware[id as `hardware:${string}`]
+    : undefined;
+  return part !== undefined && kinds.includes(part.kind) ? [] : [[[], expected, id]];
+};
+
+const wrongGate = (site: Site, gate: Gate): Wrong[] => {
+  const leaves = Object.entries(gate.leaves);
+  const count = leaves.length;
+  return [
+    ...(count === 1 || count === 2 ? [] : ([[['leaves'], 'one leaf or two', count]] as const)),
+    ...within(wrongKeys(gate.leaves), 'leaves'),
+    ...leaves.flatMap(([id, { hinge }]) =>
+      within(wrongPart(site, hinge, ['hinge']), 'leaves', id, 'hinge'),
+    ),
+    ...within(wrongPart(site, gate.latch, ['latch', 'drop rod']), 'latch'),
+  ];
+};
+
+/** Every reference of one gate, one line and one feature after the other, until one is wrong. */
+function* everyWrong(site: Site): Generator<Wrong> {
+  const starts = new Map<string, ReadonlySet<VertexId>>();
+  for (const [id, line] of Object.entries(site.lines) as [LineId, FenceLine][]) {
+    yield* within(wrongLine(site, line), 'lines', id);
+    starts.set(id, new Set(legsOf(line).map((leg) => leg.id)));
+  }
+  for (const [id, gate] of Object.entries(site.gates) as [GateId, Gate][]) {
+    yield* within([...wrongLeg(gate, starts), ...wrongGate(site, gate)], 'gates', id);
+  }
+  for (const [id, feature] of Object.entries(site.features)) {
+    yield* within(wrongFeature(site, feature), 'features', id);
+  }
+}
+
+/**
+ * The first thing of a site that points at nothing, as one line, else null: a mark, line, leg,
+ * spec or part that is not there, a hinge where a latch belongs, a gate without one leaf or two,
+ * two vertices or leaves with one order key. A line of fewer than two marks is no fault.
+ */
+export const brokenReference = (site: Site): string | null => {
+  for (const [where, expected, found] of everyWrong(site)) {
+    return `${placeLine(where)}: expected ${expected}, found ${quoted(found)}`;
+  }
+  return null;
+};

@@ -1,0 +1,53 @@
+import { describe, expect, it } from 'vitest';
+import { upgraded } from '../../src/site/upgraded.ts';
+import { upgrades } from '../../src/site/upgrades.ts';
+import { siteVersion } from '../../src/site/site.ts';
+
+describe('bringing a document to today’s version', () => {
+  const steps = {
+    1: ({ colour, ...rest }: Readonly<Record<string, unknown>>) => ({ ...rest, ink: colour }),
+    2: (document: Readonly<Record<string, unknown>>) => ({ ...document, ink: [document['ink']] }),
+  };
+
+  it('[S3] walks every step in turn and leaves the old document as it was', () => {
+    const old = { version: 1, colour: 'red' };
+    expect(upgraded(old, { steps, to: 3 })).toEqual({
+      ok: true,
+      value: { version: 3, ink: ['red'] },
+    });
+    expect(old).toEqual({ version: 1, colour: 'red' });
+    expect(upgraded({ version: 2, ink: 'red' }, { steps, to: 3 })).toEqual({
+      ok: true,
+      value: { version: 3, ink: ['red'] },
+    });
+  });
+
+  it('[S3] a document of today is handed back as it is', () => {
+    const today = { version: 3 };
+    const opened = upgraded(today, { steps, to: 3 });
+    expect(opened.ok && opened.value).toBe(today);
+  });
+
+  it.each([0, 1.5, '1', null, undefined, -1])('[S3] %j is no version', (version) => {
+    expect(upgraded({ version }, { steps, to: 3 })).toMatchObject({
+      ok: false,
+      reason: expect.stringMatching(/^version: expected a whole number from 1 to 3, found /),
+    });
+  });
+
+  it('[S3] a missing step and a step that fails are told in one line', () => {
+    const reason = 'version: expected a file that can be brought to version 3, found 1';
+    expect(upgraded({ version: 1 }, { steps: {}, to: 3 })).toEqual({ ok: false, reason });
+    const failing = {
+      1: () => {
+        throw new TypeError('no');
+      },
+    };
+    expect(upgraded({ version: 1 }, { steps: failing, to: 3 })).toEqual({ ok: false, reason });
+  });
+
+  it('[S3] there is a step from every earlier version of the format', () => {
+    const earlier = Array.from({ length: siteVersion - 1 }, (_, n) => String(n + 1));
+    expect(Object.keys(upgrades)).toEqual(earlier);
+  });
+});
