@@ -1,0 +1,13 @@
+/** One column of a table: its heading, where its cells stand, and its share of the width. */
+export interface Column {
+  readonly heading: string;
+  readonly align: 'left' | 'right';
+  readonly share: number;
+}
+
+/** A table as texts, for sheets and for lists alike. Every row has a cell for each column. */
+export interface Table {
+  readonly title: string;
+  readonly columns: readonly Column[];
+  readonly rows: readonly (readonly string[])[];
+}

@@ -1,0 +1,76 @@
+import { GState, type jsPDF } from 'jspdf';
+import type { Atom, Fill, Stroke, Text } from '../../drawing/atom.ts';
+import type { Palette } from '../../drawing/ink.ts';
+import { letterExtent, textBox } from '../../drawing/lettering/textBox.ts';
+import { textWidth } from '../../drawing/textWidth.ts';
+import { corners } from '../../geometry/orientedBox.ts';
+import { toDegrees } from '../../units/radians.ts';
+import { tracePath } from './tracePath.ts';
+
+const pointsInInch = 72;
+
+const paintStroke = (doc: jsPDF, { pen, outline }: Stroke, palette: Palette): void => {
+  doc.setDrawColor(palette[pen.ink]);
+  doc.setLineWidth(pen.width);
+  doc.setLineDashPattern([...pen.dash], 0);
+  tracePath(doc, outline);
+  doc.stroke();
+};
+
+const paintFill = (doc: jsPDF, { ink, opacity, outline }: Fill, palette: Palette): void => {
+  doc.saveGraphicsState();
+  if (opacity < 1) doc.setGState(new GState({ opacity }));
+  doc.setFillColor(palette[ink]);
+  tracePath(doc, outline);
+  doc.fillEvenOdd();
+  doc.restoreGraphicsState();
+};
+
+/** The paper under a text, as a patch round its letters. */
+const paintHalo = (doc: jsPDF, text: Text, palette: Palette): void => {
+  const box = textBox(text);
+  const [first, ...rest] = corners({ ...box, halfHeight: box.halfHeight * 0.9 });
+  if (first === undefined) return;
+  doc.saveGraphicsState();
+  doc.setFillColor(palette.paper);
+  doc.moveTo(first.x, first.y);
+  for (const { x, y } of rest) doc.lineTo(x, y);
+  doc.close();
+  doc.fillEvenOdd();
+  doc.restoreGraphicsState();
+};
+
+const paintText = (doc: jsPDF, text: Text, palette: Palette): void => {
+  if (text.halo === 'paper') paintHalo(doc, text, palette);
+  const { at, size, angle, align, baseline, weight, ink } = text;
+  const width = textWidth(text.text, size, weight);
+  const back = { left: 0, middle: width / 2, right: width }[align];
+  const down = baseline === 'middle' ? (letterExtent.capital / 2) * size : 0;
+  const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
+  doc.setFont('Barlow', weight === 'bold' ? 'bold' : 'normal');
+  doc.setFontSize(size * pointsInInch);
+  doc.setTextColor(palette[ink]);
+  doc.text(text.text, at.x - back * cos + down * sin, at.y + back * sin + down * cos, {
+    angle: toDegrees(angle),
+    baseline: 'alphabetic',
+  });
+};
+
+/** Paints one atom on the current page of a PDF whose unit is the inch. */
+export const paintAtom = (doc: jsPDF, atom: Atom, palette: Palette): void => {
+  switch (atom.do) {
+    case 'stroke':
+      return paintStroke(doc, atom, palette);
+    case 'fill':
+      return paintFill(doc, atom, palette);
+    case 'text':
+      return paintText(doc, atom, palette);
+    case 'clip':
+      doc.saveGraphicsState();
+      tracePath(doc, atom.outline);
+      doc.clipEvenOdd();
+      doc.discardPath();
+      for (const inner of atom.atoms) paintAtom(doc, inner, palette);
+      doc.restoreGraphicsState();
+  }
+};
