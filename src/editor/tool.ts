@@ -1,14 +1,20 @@
 import type { Primitive } from '../drawing/primitive.ts';
 import type { Layout } from '../engine/layout.ts';
 import type { Site } from '../site/site.ts';
+import type { Plans } from '../store/plans.ts';
 import type { Selection } from '../store/selection.ts';
 import type { Input } from './input.ts';
 
-/** What a tool may look at; it never sees the store, React or Konva. */
+/**
+ * What a tool may look at; it never sees the store, React or Konva. An input is answered from the
+ * committed document; preview and prompt see what is shown, the draft included.
+ */
 export interface Desk {
   readonly site: Site;
   readonly layout: Layout;
   readonly selection: Selection;
+  /** What the next thing drawn will be. */
+  readonly plans: Plans;
 }
 
 /** What a tool answers to one input. Absent parts stay as they are. */
@@ -30,4 +36,6 @@ export interface Tool<State> {
   readonly preview: (state: State, desk: Desk) => readonly Primitive[];
   /** One line that says what to do next in this state. */
   readonly prompt: (state: State, desk: Desk) => string;
+  /** What is left of a state when another tool is taken up; a chain being drawn is not lost. */
+  readonly rest: (state: State) => State;
 }

@@ -1,0 +1,50 @@
+import type { Segment } from '../geometry/segment.ts';
+import type { FeatureKind } from '../site/feature.ts';
+import type { FeatureId, LineId, MarkId, VertexId } from '../site/ids.ts';
+import { legsOf } from '../site/legsOf.ts';
+import type { DrawnLeg } from '../site/legsOf.ts';
+import type { Site } from '../site/site.ts';
+import { entriesOf } from './entriesOf.ts';
+
+/** What a straight piece of the drawing belongs to; `id` is the vertex at which it starts. */
+export type EdgeOf =
+  | { readonly kind: 'leg'; readonly line: LineId; readonly id: VertexId }
+  | {
+      readonly kind: 'side';
+      readonly feature: FeatureId;
+      readonly as: FeatureKind;
+      readonly id: VertexId;
+    };
+
+/** A straight piece between two marks: a leg of a fence line or a side of a feature. */
+export interface Edge extends Segment<'site'> {
+  readonly of: EdgeOf;
+  readonly marks: readonly [MarkId, MarkId];
+}
+
+const edge = (site: Site, { start, end }: DrawnLeg, of: EdgeOf): Edge[] => {
+  const [from, to] = [site.marks[start], site.marks[end]];
+  if (from === undefined || to === undefined) return [];
+  return [{ start: from, end: to, of, marks: [start, end] }];
+};
+
+const known = new WeakMap<Site, readonly Edge[]>();
+
+/** Every leg and every side of a site; remembered for each site. */
+export const edgesOf = (site: Site): readonly Edge[] => {
+  const found = known.get(site);
+  if (found !== undefined) return found;
+  const legs = entriesOf(site.lines).flatMap(([line, fence]) =>
+    legsOf(fence).flatMap((leg) => edge(site, leg, { kind: 'leg', line, id: leg.id })),
+  );
+  const sides = entriesOf(site.features).flatMap(([feature, thing]) => {
+    if (!('path' in thing)) return [];
+    const closed = 'closed' in thing ? thing.closed : thing.kind !== 'utility';
+    return legsOf({ path: thing.path, closed }).flatMap((side) =>
+      edge(site, side, { kind: 'side', feature, as: thing.kind, id: side.id }),
+    );
+  });
+  const edges = [...legs, ...sides];
+  known.set(site, edges);
+  return edges;
+};

@@ -1,0 +1,27 @@
+import type { Primitive } from '../drawing/primitive.ts';
+import type { Input } from './input.ts';
+import type { Answer, Desk, Tool } from './tool.ts';
+
+/** A tool in one of its states, the state's type hidden: what `send` keeps for every tool. */
+export interface Machine {
+  /** The answer to an input, and the machine in its next state. */
+  readonly on: (
+    input: Input,
+    desk: Desk,
+  ) => { readonly next: Machine; readonly answer: Answer<unknown> };
+  readonly preview: (desk: Desk) => readonly Primitive[];
+  readonly prompt: (desk: Desk) => string;
+  /** The machine as it is put aside for another tool. */
+  readonly rest: () => Machine;
+}
+
+/** A tool in a state, its idle one unless said otherwise. */
+export const machine = <State>(tool: Tool<State>, state: State = tool.idle): Machine => ({
+  on: (input, desk) => {
+    const answer = tool.on(state, input, desk);
+    return { next: machine(tool, answer.state), answer };
+  },
+  preview: (desk) => tool.preview(state, desk),
+  prompt: (desk) => tool.prompt(state, desk),
+  rest: () => machine(tool, tool.rest(state)),
+});
