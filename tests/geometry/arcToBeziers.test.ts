@@ -47,6 +47,9 @@ describe('arcToBeziers', () => {
         const ends = [...curves.map(({ from }) => from), curves.at(-1)?.to ?? middle];
         expect(distance(ends[0] ?? middle, moved(middle, start, radius))).toBeLessThan(1e-8);
         curves.forEach((curve, n) => {
+          const high = distance(middle, at(curve, 0.25)) / radius;
+          expect(high).toBeGreaterThan(1 - 1e-9);
+          expect(high).toBeLessThan(1 + 2.73e-4);
           expect(distance(curve.to, ends[n + 1] ?? middle)).toBeLessThan(1e-8);
           const halfway = start + (sweep * (n + 0.5)) / curves.length;
           const off = principalAngle(bearing(middle, at(curve, 0.5)) - halfway);

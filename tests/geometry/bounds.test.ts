@@ -41,10 +41,19 @@ describe('bounds', () => {
   it('grow on every side and shrink no farther than their middle', () => {
     expect(expandBounds(box, 1)).toEqual({ minX: -1, minY: -1, maxX: 11, maxY: 5 });
     expect(expandBounds(box, -3)).toEqual({ minX: 3, minY: 2, maxX: 7, maxY: 2 });
+    expect(expandBounds(box, -6)).toEqual({ minX: 5, minY: 2, maxX: 5, maxY: 2 });
   });
 
   it('overlap when they touch, not when they are apart on one axis', () => {
-    expect(boundsOverlap(box, { minX: 10, minY: 4, maxX: 12, maxY: 9 })).toBe(true);
+    for (const [x, y] of [
+      [10, 4],
+      [10, -5],
+      [-2, 4],
+      [-2, -5],
+    ] as const) {
+      const corner = { minX: x, minY: y, maxX: x + 2, maxY: y + 5 };
+      expect([x, y, boundsOverlap(box, corner)]).toEqual([x, y, true]);
+    }
     expect(boundsOverlap(box, { minX: 2, minY: 4.5, maxX: 12, maxY: 9 })).toBe(false);
     expect(boundsOverlap(box, { minX: -9, minY: 1, maxX: -1, maxY: 2 })).toBe(false);
   });

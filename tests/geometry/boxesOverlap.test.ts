@@ -5,6 +5,7 @@ import { contains } from '../../src/geometry/contains.ts';
 import { corners } from '../../src/geometry/orientedBox.ts';
 import { edges } from '../../src/geometry/polygon.ts';
 import { segmentIntersection } from '../../src/geometry/segmentIntersection.ts';
+import { slack } from '../../src/geometry/tolerance.ts';
 import { fromDegrees, radians } from '../../src/units/radians.ts';
 import type { OrientedBox } from '../../src/geometry/orientedBox.ts';
 
@@ -45,6 +46,8 @@ describe('boxesOverlap', () => {
     expect(boxesOverlap(box(0, 0, 0), box(8, 0, 0))).toBe(false);
     expect(boxesOverlap(box(0, 0, 0), box(0, 2, 0))).toBe(false);
     expect(boxesOverlap(box(0, 0, 0), box(0, 1.999, 0))).toBe(true);
+    expect(boxesOverlap(box(0, 0, 0), box(0, -2 + slack / 2, 0))).toBe(false);
+    expect(boxesOverlap(box(0, 0, 0), box(0, 2 - slack / 2, 0))).toBe(false);
   });
 
   it('[G10] slanted neighbours whose upright bounds overlap can be apart', () => {

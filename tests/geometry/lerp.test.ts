@@ -4,9 +4,15 @@ import { lerp } from '../../src/geometry/lerp.ts';
 import { sitePoint } from './arbitraries.ts';
 
 describe('lerp', () => {
-  it('gives a quarter of the way, and goes on past the end', () => {
-    expect(lerp({ x: 0, y: 8 }, { x: 4, y: 0 }, 0.25)).toEqual({ x: 1, y: 6 });
-    expect(lerp({ x: 0, y: 8 }, { x: 4, y: 0 }, 2)).toEqual({ x: 8, y: -8 });
+  it('gives a share of the way, and goes on past the ends', () => {
+    const [a, b] = [
+      { x: 10, y: 8 },
+      { x: 14, y: 3 },
+    ];
+    expect(lerp(a, b, 0.25)).toEqual({ x: 11, y: 6.75 });
+    expect(lerp(a, b, 0.75)).toEqual({ x: 13, y: 4.25 });
+    expect(lerp(a, b, 2)).toEqual({ x: 18, y: -2 });
+    expect(lerp(a, b, -1)).toEqual({ x: 6, y: 13 });
   });
 
   it('gives both ends to the last bit', () => {

@@ -4,9 +4,9 @@ import { signedArea } from '../../src/geometry/signedArea.ts';
 import { fromDegrees } from '../../src/units/radians.ts';
 
 it('corners of a box turned by a quarter stand tall and run round it', () => {
-  const box = { centre: { x: 10, y: 20 }, halfWidth: 4, halfHeight: 1, angle: fromDegrees(90) };
+  const box = { centre: { x: 10, y: 20 }, halfWidth: 4, halfHeight: 2, angle: fromDegrees(90) };
   const points = corners(box);
-  expect(signedArea(points)).toBeCloseTo(32 / 2, 12);
-  expect(Math.max(...points.map(({ x }) => x))).toBeCloseTo(11, 12);
+  expect(signedArea(points)).toBeCloseTo(8 * 4, 12);
+  expect(Math.max(...points.map(({ x }) => x))).toBeCloseTo(12, 12);
   expect(Math.max(...points.map(({ y }) => y))).toBeCloseTo(24, 12);
 });

@@ -19,4 +19,11 @@ describe('edges', () => {
   it('are none for a single point', () => {
     expect(edges([a])).toEqual([]);
   });
+
+  it('go there and back between two points', () => {
+    expect(edges([a, b])).toEqual([
+      { start: a, end: b },
+      { start: b, end: a },
+    ]);
+  });
 });

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { distance } from '../../src/geometry/distance.ts';
 import { lerp } from '../../src/geometry/lerp.ts';
 import { segmentIntersection } from '../../src/geometry/segmentIntersection.ts';
+import { slack } from '../../src/geometry/tolerance.ts';
 import { sitePoint } from './arbitraries.ts';
 
 const level = { start: { x: 0, y: 0 }, end: { x: 10, y: 0 } };
@@ -20,6 +21,17 @@ describe('segmentIntersection', () => {
   it('touches at an end', () => {
     const standing = { start: { x: 10, y: 0 }, end: { x: 10, y: 7 } };
     expect(segmentIntersection(level, standing)).toMatchObject({ alongFirst: 1, alongSecond: 0 });
+  });
+
+  it('forgives a millionth of an inch at an end, on short and long segments alike', () => {
+    const ending = (length: number) => ({ start: { x: 0, y: 0 }, end: { x: length, y: 0 } });
+    const standing = (x: number) => ({ start: { x, y: -1 }, end: { x, y: 1 } });
+    for (const length of [0.5, 600_000]) {
+      const near = segmentIntersection(ending(length), standing(length + slack / 2));
+      expect(near?.point).toEqual({ x: length, y: 0 });
+      expect(segmentIntersection(ending(length), standing(length + 3 * slack))).toBeNull();
+      expect(segmentIntersection(ending(length), standing(-3 * slack))).toBeNull();
+    }
   });
 
   it('misses where only the endless lines would cross', () => {
