@@ -2,6 +2,7 @@ import type { SitePoint } from '../geometry/point.ts';
 import type { MarkId } from '../site/ids.ts';
 import type { Inches } from '../units/inches.ts';
 import type { Radians } from '../units/radians.ts';
+import type { SnapLine } from './snapLine.ts';
 import type { Typed } from './typed.ts';
 
 /** Where the hand points, and what the point is wanted for. */
@@ -18,4 +19,6 @@ export interface Aim {
   readonly typed: Typed;
   /** Marks not to snap to, nor to what is drawn from them: the start, or those that move along. */
   readonly except: readonly MarkId[];
+  /** Lines to be drawn onto that the site does not have. */
+  readonly also: readonly SnapLine[];
 }

@@ -16,8 +16,9 @@ import type { Aim } from './aim.ts';
 import { direction } from './direction.ts';
 import { edgesOf } from './edges.ts';
 import type { Edge, EdgeOf } from './edges.ts';
-import { onLine, snapLines } from './snapLine.ts';
+import { onLine } from './snapLine.ts';
 import type { SnapLine } from './snapLine.ts';
+import { snapLines } from './snapLines.ts';
 import { standableMarks } from './standableMarks.ts';
 
 /** What a snapped point stands on: a mark, or somewhere on a leg or side. */

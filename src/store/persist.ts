@@ -1,5 +1,5 @@
 import { openDB } from 'idb';
-import type { Parsed } from '../units/parsed.ts';
+import { openDocument } from '../site/openDocument.ts';
 import type { Site } from '../site/site.ts';
 import { keptOf, readKept } from './keptSession.ts';
 import type { KeptSession } from './keptSession.ts';
@@ -59,14 +59,11 @@ export interface Kept {
 }
 
 /** Reads what the device has kept. Never throws; an empty shelf is no trouble. */
-export const loadKept = async (
-  shelf: Shelf,
-  open: (value: unknown) => Parsed<Site>,
-): Promise<Kept> => {
+export const loadKept = async (shelf: Shelf): Promise<Kept> => {
   try {
     const [value, session] = [await shelf.read('site'), readKept(await shelf.read('session'))];
     if (value === undefined) return { site: null, session, trouble: null };
-    const site = open(value);
+    const site = openDocument(value);
     if (site.ok) return { site: site.value, session, trouble: null };
     const trouble = `The drawing kept on this device cannot be opened: ${site.reason}`;
     return { site: null, session, trouble };

@@ -16,6 +16,7 @@ const aim = (x: number, y: number, change: Partial<Aim> = {}): Aim => ({
   last: null,
   typed: untyped,
   except: [],
+  also: [],
   ...change,
 });
 

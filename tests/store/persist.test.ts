@@ -1,19 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { siteSchema } from '../../src/site/site.ts';
-import type { Site } from '../../src/site/site.ts';
 import { deviceShelf, keep, loadKept } from '../../src/store/persist.ts';
 import type { Shelf } from '../../src/store/persist.ts';
 import { createSession } from '../../src/store/session.ts';
 import { createSiteStore } from '../../src/store/siteStore.ts';
-import { read, unread } from '../../src/units/parsed.ts';
-import type { Parsed } from '../../src/units/parsed.ts';
 import { namedSite } from './namedSite.ts';
 import { samplePlans } from './samplePlans.ts';
-
-const open = (value: unknown): Parsed<Site> => {
-  const site = siteSchema.safeParse(value);
-  return site.success ? read(site.data) : unread('it is no site');
-};
 
 /** A shelf in memory that counts its writes; values are copied as a database would copy them. */
 const memory = () => {
@@ -46,7 +37,7 @@ describe('persist', () => {
     const { site, session } = desk();
     const keeper = keep({ shelf, site, session });
     session.setState({ view: { scale: 2, x: 3, y: 4 }, theme: 'sun', screen: 'load' });
-    const names = async () => (await loadKept(shelf, open)).site?.job.name;
+    const names = async () => (await loadKept(shelf)).site?.job.name;
     site.getState().commit(namedSite('second'), 'Edit');
     await keeper.now();
     expect(await names()).toBe('second');
@@ -56,7 +47,7 @@ describe('persist', () => {
     site.getState().load(namedSite('other'), 'Open other');
     await keeper.now();
     expect(await names()).toBe('other');
-    const { session: kept, trouble } = await loadKept(shelf, open);
+    const { session: kept, trouble } = await loadKept(shelf);
     expect(trouble).toBeNull();
     expect(kept).toEqual({
       screen: 'load',
@@ -93,23 +84,25 @@ describe('persist', () => {
   });
 
   it('[H8] says in one line what it cannot read, and starts without it', async () => {
-    expect(await loadKept(broken, open)).toEqual({
+    expect(await loadKept(broken)).toEqual({
       site: null,
       session: {},
       trouble: 'Nothing could be read from this device: the disk is full',
     });
     const { shelf } = memory();
-    expect(await loadKept(shelf, open)).toEqual({ site: null, session: {}, trouble: null });
+    expect(await loadKept(shelf)).toEqual({ site: null, session: {}, trouble: null });
     await shelf.write({ site: { format: 'other' }, session: { screen: 'attic', theme: 'dark' } });
-    expect(await loadKept(shelf, open)).toEqual({
+    expect(await loadKept(shelf)).toEqual({
       site: null,
       session: { theme: 'dark' },
-      trouble: 'The drawing kept on this device cannot be opened: it is no site',
+      trouble:
+        'The drawing kept on this device cannot be opened: this is not a site file: ' +
+        'expected format "lathline site", found "other"',
     });
   });
 
   it('[H8] a device without a database is a trouble told, not thrown', async () => {
-    const { site, trouble } = await loadKept(deviceShelf(), open);
+    const { site, trouble } = await loadKept(deviceShelf());
     expect(site).toBeNull();
     expect(trouble).toMatch(/^Nothing could be read from this device: .*indexedDB.*$/);
   });
@@ -118,7 +111,7 @@ describe('persist', () => {
     const { shelf } = memory();
     for (const view of [{ scale: 0, x: 0, y: 0 }, { scale: 1, x: Number.NaN, y: 0 }, 7, null]) {
       await shelf.write({ session: { view, screen: 'yard' } });
-      expect((await loadKept(shelf, open)).session).toEqual({ screen: 'yard' });
+      expect((await loadKept(shelf)).session).toEqual({ screen: 'yard' });
     }
   });
 });

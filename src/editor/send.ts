@@ -1,0 +1,104 @@
+import type { Primitive } from '../drawing/primitive.ts';
+import type { Layout } from '../engine/layout.ts';
+import type { Site } from '../site/site.ts';
+import { createCell } from '../store/cell.ts';
+import type { Cell } from '../store/cell.ts';
+import { current } from '../store/history.ts';
+import type { SessionStore } from '../store/session.ts';
+import type { SiteStore } from '../store/siteStore.ts';
+import { stands } from '../store/stands.ts';
+import type { ToolId } from '../store/toolId.ts';
+import type { Input } from './input.ts';
+import type { Machine } from './machine.ts';
+import type { Answer, Desk } from './tool.ts';
+
+/** The stores that inputs act on, and the tools that answer them. */
+export interface Workbench {
+  readonly site: SiteStore;
+  readonly session: SessionStore;
+  readonly layOut: (site: Site) => Layout;
+  readonly tools: Readonly<Record<ToolId, Machine>>;
+}
+
+/** What the tool in hand shows beside the drawing, and what it says to do next. */
+export interface Hand {
+  readonly preview: readonly Primitive[];
+  readonly prompt: string;
+}
+
+/** The one way for an input to reach the document. */
+export interface Sender {
+  readonly send: (input: Input) => void;
+  readonly hand: Cell<Hand>;
+  /** Lets go of the stores. */
+  readonly stop: () => void;
+}
+
+/** Brings an answer to the stores: the commit or the draft first, then what is selected and said. */
+const deliver = (
+  { site, session }: Workbench,
+  input: Input,
+  { draft, commit, select, say }: Answer<unknown>,
+): void => {
+  const store = site.getState();
+  if (commit !== undefined) store.commit(commit.site, commit.label);
+  else if (draft === null || input.do === 'leave') store.cancel();
+  else if (draft !== undefined) store.preview(draft);
+  if (select !== undefined) session.setState({ selection: select });
+  // what was said stays readable while the hand only moves
+  if (say !== undefined || (input.do !== 'move' && session.getState().say !== '')) {
+    session.setState({ say: say ?? '' });
+  }
+};
+
+/**
+ * Joins tools and stores: each input goes to the tool that the session names, its answer to the
+ * stores. Taking up another tool drops the draft and puts the old one aside, its chain unfinished;
+ * what is selected and no longer there is let go.
+ */
+export const createSend = (bench: Workbench): Sender => {
+  const { site, session, layOut } = bench;
+  let tools = bench.tools;
+  let busy = false;
+  const deskOf = (seen: Site): Desk => {
+    const { selection, plans } = session.getState();
+    return { site: seen, layout: layOut(seen), selection, plans };
+  };
+  const look = (): Hand => {
+    const tool = tools[session.getState().tool];
+    const desk = deskOf(current(site.getState().history));
+    return { preview: tool.preview(desk), prompt: tool.prompt(desk) };
+  };
+  const hand = createCell(look());
+  const refresh = (): void => {
+    if (!busy) hand.setState(look(), true);
+  };
+  const send = (input: Input): void => {
+    const { tool } = session.getState();
+    const { next, answer } = tools[tool].on(input, deskOf(site.getState().history.present.site));
+    tools = { ...tools, [tool]: next };
+    busy = true;
+    deliver(bench, input, answer);
+    busy = false;
+    refresh();
+  };
+  const stopSite = site.subscribe(({ history }) => {
+    if (!stands(current(history), session.getState().selection)) {
+      session.setState({ selection: null });
+    }
+    refresh();
+  });
+  const stopSession = session.subscribe((now, before) => {
+    if (now.tool !== before.tool) {
+      tools = { ...tools, [before.tool]: tools[before.tool].rest() };
+      site.getState().cancel();
+    }
+    const same = now.selection === before.selection && now.plans === before.plans;
+    if (now.tool !== before.tool || !same) refresh();
+  });
+  const stop = (): void => {
+    stopSite();
+    stopSession();
+  };
+  return { send, hand, stop };
+};

@@ -1,0 +1,76 @@
+import { distance } from '../geometry/distance.ts';
+import { dot } from '../geometry/dot.ts';
+import { perpendicular } from '../geometry/perpendicular.ts';
+import { scale } from '../geometry/scale.ts';
+import { subtract } from '../geometry/subtract.ts';
+import { unitVector } from '../geometry/unitVector.ts';
+import type { SitePoint } from '../geometry/point.ts';
+import type { Aim } from './aim.ts';
+import { direction } from './direction.ts';
+import type { Edge } from './edges.ts';
+import { lineKinds, onLine } from './snapLine.ts';
+import type { SnapLine } from './snapLine.ts';
+
+/** An extension line is offered this far beyond the end that it starts from: 50 ft. */
+const farthestExtension = 600;
+
+const throughStart = (from: SitePoint, last: SnapLine['way'] | null, walls: readonly Edge[]) => {
+  const line = (kind: SnapLine['kind'], way: SitePoint, label: string): SnapLine => ({
+    kind,
+    origin: from,
+    way,
+    label,
+  });
+  const ofWalls = walls.flatMap(({ start, end }) => {
+    const way = unitVector(start, end);
+    if (way === null) return [];
+    return [
+      line('parallel', way, 'parallel to the wall'),
+      line('parallel', perpendicular(way), 'square to the wall'),
+    ];
+  });
+  const ofLast =
+    last === null
+      ? []
+      : [
+          line('square', perpendicular(last), 'square to the last leg'),
+          line('extension', last, 'straight on'),
+        ];
+  return [
+    ...ofLast,
+    ...ofWalls,
+    line('compass', { x: 1, y: 0 }, 'east and west'),
+    line('compass', { x: 0, y: 1 }, 'north and south'),
+  ];
+};
+
+/** The two lines on beyond the ends of an edge; none for an edge without length. */
+const beyond = ({ start, end, of }: Edge): SnapLine[] => {
+  const way = unitVector(start, end);
+  if (way === null) return [];
+  const label = of.kind === 'leg' ? 'in line with the fence' : `in line with the ${of.as}`;
+  return [
+    { kind: 'extension', origin: start, way: scale(way, -1), label },
+    { kind: 'extension', origin: end, way, label },
+  ];
+};
+
+/**
+ * The lines that pass within reach of the hand: through the start of the piece being drawn, and
+ * on from the ends of legs and sides, and those asked for. The strongest sort first, the nearest first among one sort.
+ */
+export const snapLines = (aim: Aim, edges: readonly Edge[]): SnapLine[] => {
+  const { at, from, last, reach, also } = aim;
+  const walls = edges.filter(({ of }) => of.kind === 'side' && of.as === 'building');
+  const own =
+    from === null ? [] : throughStart(from, last === null ? null : direction(last), walls);
+  const others = edges.flatMap(beyond).filter(({ origin, way }) => {
+    const past = dot(subtract(at, origin), way);
+    return past > 0 && past <= farthestExtension;
+  });
+  const away = (line: SnapLine): number => distance(at, onLine(line, at));
+  const rank = ({ kind }: SnapLine): number => lineKinds.indexOf(kind);
+  return [...own, ...also, ...others]
+    .filter((line) => away(line) <= reach)
+    .sort((a, b) => rank(a) - rank(b) || away(a) - away(b));
+};
