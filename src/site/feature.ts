@@ -44,3 +44,11 @@ export const featureSchema = z.discriminatedUnion('kind', [area, boundary, utili
 
 export type Feature = Frozen<z.infer<typeof featureSchema>>;
 export type FeatureKind = Feature['kind'];
+
+type Without<T, Keys extends PropertyKey> = T extends unknown ? Omit<T, Keys> : never;
+type SomeOf<T> = T extends unknown ? Partial<T> : never;
+
+/** A feature but for the marks that it stands on. */
+export type FeatureFields = Without<Feature, 'path' | 'mark'>;
+/** Fields of a feature of one kind that can be changed. */
+export type FeatureChange = SomeOf<Without<FeatureFields, 'kind'>>;

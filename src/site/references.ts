@@ -44,6 +44,9 @@ const wrongFeature = (site: Site, feature: Feature): Wrong[] =>
 /** The vertices of each line at which a leg starts. */
 type Starts = ReadonlyMap<string, ReadonlySet<VertexId>>;
 
+const startsOf = (line: FenceLine): ReadonlySet<VertexId> =>
+  new Set(legsOf(line).map((leg) => leg.id));
+
 const wrongLeg = (gate: Gate, starts: Starts): Wrong[] => {
   const legs = starts.get(gate.line);
   if (legs === undefined) return [[['line'], 'a fence line of this site', gate.line]];
@@ -71,12 +74,23 @@ const wrongGate = (site: Site, gate: Gate): Wrong[] => {
   ];
 };
 
+const toldOf = ([where, expected, found]: Wrong): string =>
+  `${placeLine(where)}: expected ${expected}, found ${quoted(found)}`;
+
+/** The first reference of one gate that is broken, as one line, else null; as `brokenReference`. */
+export const brokenGate = (site: Site, id: GateId, gate: Gate): string | null => {
+  const own = Object.hasOwn(site.lines, gate.line) ? site.lines[gate.line] : undefined;
+  const starts = new Map(own === undefined ? [] : [[gate.line, startsOf(own)]]);
+  const [first] = within([...wrongLeg(gate, starts), ...wrongGate(site, gate)], 'gates', id);
+  return first === undefined ? null : toldOf(first);
+};
+
 /** Every reference of one gate, one line and one feature after the other, until one is wrong. */
 function* everyWrong(site: Site): Generator<Wrong> {
   const starts = new Map<string, ReadonlySet<VertexId>>();
-  for (const [id, line] of Object.entries(site.lines) as [LineId, FenceLine][]) {
-    yield* within(wrongLine(site, line), 'lines', id);
-    starts.set(id, new Set(legsOf(line).map((leg) => leg.id)));
+  for (const [id, fence] of Object.entries(site.lines) as [LineId, FenceLine][]) {
+    yield* within(wrongLine(site, fence), 'lines', id);
+    starts.set(id, startsOf(fence));
   }
   for (const [id, gate] of Object.entries(site.gates) as [GateId, Gate][]) {
     yield* within([...wrongLeg(gate, starts), ...wrongGate(site, gate)], 'gates', id);
@@ -92,8 +106,6 @@ function* everyWrong(site: Site): Generator<Wrong> {
  * two vertices or leaves with one order key. A line of fewer than two marks is no fault.
  */
 export const brokenReference = (site: Site): string | null => {
-  for (const [where, expected, found] of everyWrong(site)) {
-    return `${placeLine(where)}: expected ${expected}, found ${quoted(found)}`;
-  }
-  return null;
+  const first = everyWrong(site).next();
+  return first.done === true ? null : toldOf(first.value);
 };

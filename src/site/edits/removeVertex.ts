@@ -1,0 +1,81 @@
+import { moveAnchorOnto } from '../anchor.ts';
+import { entry } from '../entry.ts';
+import type { FenceLine } from '../fenceLine.ts';
+import { flippedGate } from '../flippedGate.ts';
+import type { Gate } from '../gate.ts';
+import { gatesOf } from '../gatesOf.ts';
+import type { LineId, VertexId } from '../ids.ts';
+import { legGround } from '../legGround.ts';
+import { legsOf } from '../legsOf.ts';
+import type { DrawnLeg } from '../legsOf.ts';
+import { withoutUnused } from '../marksInUse.ts';
+import { quoted } from '../quoted.ts';
+import type { Site } from '../site.ts';
+import { withEntries, withEntry, withoutEntries } from '../withEntries.ts';
+import { removeLine } from './removeLine.ts';
+
+/**
+ * Takes a vertex out of a line, and its mark if nothing else stands on it; the legs before and
+ * after become one. Gates of these legs keep their place on the ground where the joined leg passes
+ * it, else they stand at its nearer end; past an end of the line they go to the leg that is the
+ * last now. A closed line left with two marks opens. A line loses its gates with its last leg, and
+ * goes with its last vertex. RangeError for an unknown line or vertex.
+ */
+export const removeVertex = (site: Site, id: LineId, vertex: VertexId): Site => {
+  const line = entry(site, 'lines', id);
+  const gone = line.path[vertex];
+  if (!Object.hasOwn(line.path, vertex) || gone === undefined) {
+    throw new RangeError(`lines › ${id} › path: expected a vertex of it, found ${quoted(vertex)}`);
+  }
+  if (Object.keys(line.path).length === 1) return removeLine(site, id);
+  const rehung = rehang(site, id, vertex);
+  const rest = Object.entries(line.path).filter(([stop]) => stop !== vertex);
+  const closed = line.closed && rest.length > 2;
+  const shorter = withEntry(rehung, 'lines', id, {
+    ...line,
+    closed,
+    path: Object.fromEntries(rest),
+  });
+  return withoutUnused(shorter, [gone.mark]);
+};
+
+/** The site with every gate of the line on a leg that is still there without the vertex. */
+const rehang = (site: Site, id: LineId, vertex: VertexId): Site => {
+  const line = entry(site, 'lines', id);
+  const gates = gatesOf(site, id);
+  const legs = legsOf(line);
+  const joined = joinedLeg(legs, vertex);
+  if (joined === null) {
+    return withoutEntries(
+      site,
+      'gates',
+      gates.map(([gate]) => gate),
+    );
+  }
+  const lost = legs.filter((leg) => leg.id === vertex || leg.next === vertex);
+  const ground = legGround(site, joined);
+  const moved = gates.map(([gateId, gate]) => {
+    const old = lost.find((leg) => leg.id === gate.leg);
+    if (old === undefined) return [gateId, opened(gate, line, vertex)] as const;
+    const anchor = moveAnchorOnto(gate.anchor, legGround(site, old), ground);
+    return [gateId, opened({ ...gate, leg: joined.id, anchor }, line, vertex)] as const;
+  });
+  return withEntries(site, 'gates', Object.fromEntries(moved));
+};
+
+/** The leg that takes the place of those that end at a vertex; null when none is left. */
+const joinedLeg = (legs: readonly DrawnLeg[], vertex: VertexId): DrawnLeg | null => {
+  const before = legs.find((leg) => leg.next === vertex);
+  const after = legs.find((leg) => leg.id === vertex);
+  if (before !== undefined && after !== undefined) {
+    return before.id === after.next ? null : { ...before, next: after.next, end: after.end };
+  }
+  return (before === undefined ? legs[1] : legs.at(-2)) ?? null;
+};
+
+/** A gate of a triangle that opens to a single leg: on the way back, it is told the other way. */
+const opened = (gate: Gate, line: FenceLine, vertex: VertexId): Gate => {
+  if (!line.closed || Object.keys(line.path).length !== 3) return gate;
+  const [first] = legsOf(line).filter((leg) => leg.id !== vertex);
+  return first === undefined || gate.leg === first.id ? gate : flippedGate(gate, first.id);
+};

@@ -1,0 +1,44 @@
+import { distance } from '../../geometry/distance.ts';
+import { scale } from '../../geometry/scale.ts';
+import { unitVector } from '../../geometry/unitVector.ts';
+import { checked } from '../checked.ts';
+import { entry } from '../entry.ts';
+import type { FenceLine } from '../fenceLine.ts';
+import type { LineId, MarkId, VertexId } from '../ids.ts';
+import { legAt, legGround } from '../legGround.ts';
+import type { DrawnLeg } from '../legsOf.ts';
+import { marksOfFeatures } from '../marksInUse.ts';
+import { verticesOf } from '../pathOrder.ts';
+import { positiveLength } from '../quantities.ts';
+import type { Site } from '../site.ts';
+import { moveMarks } from './moveMarks.ts';
+
+/**
+ * Gives a leg a length in inches, along the bearing that it has. Its far mark moves, and on an
+ * open line every mark after that one, up to the first that a house or another feature stands on:
+ * walls do not move because a fence was measured. RangeError for an unknown line or leg, a length
+ * of zero or less, and a leg whose marks are on one spot.
+ */
+export const setLegLength = (site: Site, id: LineId, leg: VertexId, length: number): Site => {
+  const line = entry(site, 'lines', id);
+  const drawn = legAt(line, leg);
+  const wanted = checked(positiveLength, length, ['lines', id, 'leg', leg, 'length']);
+  const ground = legGround(site, drawn);
+  const way = unitVector(ground.start, ground.end);
+  if (way === null) {
+    throw new RangeError(`lines › ${id} › leg › ${leg}: expected two marks apart, found one spot`);
+  }
+  const by = scale(way, wanted - distance(ground.start, ground.end));
+  return moveMarks(site, movingMarks(site, line, drawn), by);
+};
+
+const movingMarks = (site: Site, line: FenceLine, leg: DrawnLeg): MarkId[] => {
+  const features = marksOfFeatures(site);
+  if (line.closed || features.has(leg.end)) return [leg.end];
+  const marks = verticesOf(line.path).map((vertex) => vertex.mark);
+  const at = verticesOf(line.path).findIndex((vertex) => vertex.id === leg.next);
+  const held = new Set([...features, ...marks.slice(0, at)]);
+  const after = marks.slice(at + 1);
+  const stop = after.findIndex((mark) => held.has(mark));
+  return [leg.end, ...(stop === -1 ? after : after.slice(0, stop))];
+};

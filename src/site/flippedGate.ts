@@ -1,0 +1,32 @@
+import { inches } from '../units/inches.ts';
+import type { Anchor } from './anchor.ts';
+import type { Gate } from './gate.ts';
+import type { LeafId, VertexId } from './ids.ts';
+import { inOrder } from './pathOrder.ts';
+
+const otherEnd = { start: 'end', end: 'start' } as const;
+const otherSide = { left: 'right', right: 'left' } as const;
+
+const flippedAnchor = ({ from, offset }: Anchor): Anchor =>
+  from === 'middle' ? { from, offset: inches(0 - offset) } : { from: otherEnd[from], offset };
+
+/** The same leaves with their order keys dealt out from the other end. */
+const flippedLeaves = (leaves: Gate['leaves']): Gate['leaves'] => {
+  const sorted = inOrder<LeafId, Gate['leaves'][LeafId]>(leaves);
+  return Object.fromEntries(
+    sorted.map(({ id, ...leaf }, n) => [id, { ...leaf, order: sorted.at(-1 - n)?.order ?? '' }]),
+  );
+};
+
+/**
+ * A gate told from the other end of its leg, which is filed under `leg` when it runs the other
+ * way: the same gate in the same place on the ground.
+ */
+export const flippedGate = (gate: Gate, leg: VertexId): Gate => ({
+  ...gate,
+  leg,
+  anchor: flippedAnchor(gate.anchor),
+  leaves: flippedLeaves(gate.leaves),
+  opens: otherSide[gate.opens],
+  hingedAt: otherEnd[gate.hingedAt],
+});

@@ -1,0 +1,137 @@
+import fc from 'fast-check';
+import type { SitePoint } from '../../../src/geometry/point.ts';
+import { addFeature } from '../../../src/site/edits/addFeature.ts';
+import { addGate } from '../../../src/site/edits/addGate.ts';
+import { addMark } from '../../../src/site/edits/addMark.ts';
+import { changeFeature } from '../../../src/site/edits/changeFeature.ts';
+import { closeLine } from '../../../src/site/edits/closeLine.ts';
+import { extendLine } from '../../../src/site/edits/extendLine.ts';
+import { moveFeature } from '../../../src/site/edits/moveFeature.ts';
+import { moveGate } from '../../../src/site/edits/moveGate.ts';
+import { moveMark } from '../../../src/site/edits/moveMark.ts';
+import { moveMarks } from '../../../src/site/edits/moveMarks.ts';
+import { removeFeature } from '../../../src/site/edits/removeFeature.ts';
+import { removeGate } from '../../../src/site/edits/removeGate.ts';
+import { removeLine } from '../../../src/site/edits/removeLine.ts';
+import { removeMark } from '../../../src/site/edits/removeMark.ts';
+import { removeVertex } from '../../../src/site/edits/removeVertex.ts';
+import { renameLine } from '../../../src/site/edits/renameLine.ts';
+import { reverseLine } from '../../../src/site/edits/reverseLine.ts';
+import { setGateHinged } from '../../../src/site/edits/setGateHinged.ts';
+import { setGateLeaf } from '../../../src/site/edits/setGateLeaf.ts';
+import { setGateLeaves } from '../../../src/site/edits/setGateLeaves.ts';
+import { setGateOpens } from '../../../src/site/edits/setGateOpens.ts';
+import { setLegLength } from '../../../src/site/edits/setLegLength.ts';
+import { splitLeg } from '../../../src/site/edits/splitLeg.ts';
+import { startLine } from '../../../src/site/edits/startLine.ts';
+import type { GateId, LeafId, LineId, VertexId } from '../../../src/site/ids.ts';
+import type { Site } from '../../../src/site/site.ts';
+import { inches } from '../../../src/units/inches.ts';
+
+/** What a hand might do next: a verb by its name, and numbers that choose what it is done to. */
+export interface Move {
+  readonly verb: string;
+  readonly pick: number;
+  readonly other: number;
+  readonly at: SitePoint;
+}
+
+const keysOf = <T extends object>(map: T) => Object.keys(map) as (keyof T)[];
+
+/** One of a list by a number; RangeError, as the edits throw, for an empty list. */
+const one = <T>(list: readonly T[], n: number): T => {
+  const picked = list[n % list.length];
+  if (picked === undefined) throw new RangeError('nothing to pick from');
+  return picked;
+};
+
+const line = (site: Site, move: Move): LineId => one(keysOf(site.lines), move.pick);
+const gate = (site: Site, move: Move): GateId => one(keysOf(site.gates), move.pick);
+
+const vertex = (site: Site, move: Move): VertexId => {
+  const path = site.lines[line(site, move)]?.path ?? {};
+  return one(keysOf(path), move.other);
+};
+
+const leaf = (site: Site, move: Move): LeafId =>
+  one(keysOf(site.gates[gate(site, move)]?.leaves ?? {}), move.other);
+
+/** A mark that is there, or a point where one will be. */
+const place = (site: Site, { other, at }: Move) =>
+  other % 3 === 0 ? one(keysOf(site.marks), other) : at;
+
+const from = (n: number) => one(['start', 'end', 'middle'] as const, n);
+
+/** Every verb that a random hand knows. */
+export const verbs: Readonly<Record<string, (site: Site, move: Move) => Site>> = {
+  addMark: (site, { at }) => addMark(site, at),
+  moveMark: (site, { pick, at }) => moveMark(site, one(keysOf(site.marks), pick), at),
+  moveMarks: (site, { pick, at }) => moveMarks(site, keysOf(site.marks).slice(0, pick % 4), at),
+  removeMark: (site, { pick }) => removeMark(site, one(keysOf(site.marks), pick)),
+  startLine: (site, move) => startLine(site, 'spec:1', place(site, move)),
+  extendLine: (site, move) =>
+    extendLine(site, line(site, move), place(site, move), move.other % 2 === 0 ? 'end' : 'start'),
+  closeLine: (site, move) => closeLine(site, line(site, move)),
+  splitLeg: (site, move) => splitLeg(site, line(site, move), vertex(site, move), place(site, move)),
+  removeVertex: (site, move) => removeVertex(site, line(site, move), vertex(site, move)),
+  removeLine: (site, move) => removeLine(site, line(site, move)),
+  reverseLine: (site, move) => reverseLine(site, line(site, move)),
+  setLegLength: (site, move) =>
+    setLegLength(site, line(site, move), vertex(site, move), Math.abs(move.at.x)),
+  renameLine: (site, move) => renameLine(site, line(site, move), String(move.other)),
+  addGate: (site, move) =>
+    addGate(site, {
+      label: '',
+      line: line(site, move),
+      leg: vertex(site, move),
+      anchor: { from: from(move.other), offset: inches(move.at.x) },
+      leaves: [1, 2]
+        .slice(move.other % 2)
+        .map((n) => ({ width: inches(30 + n), from: 'measured', hinge: 'hardware:1' })),
+      latch: 'hardware:2',
+      opens: 'left',
+      hingedAt: 'end',
+      nominal: null,
+      post: null,
+    }),
+  moveGate: (site, move) =>
+    moveGate(site, gate(site, move), { from: from(move.other), offset: inches(move.at.y) }),
+  removeGate: (site, move) => removeGate(site, gate(site, move)),
+  setGateLeaf: (site, move) =>
+    setGateLeaf(site, gate(site, move), leaf(site, move), { width: inches(1 + move.other) }),
+  setGateLeaves: (site, move) => setGateLeaves(site, gate(site, move), move.other % 2 ? 1 : 2),
+  setGateOpens: (site, move) =>
+    setGateOpens(site, gate(site, move), move.other % 2 ? 'left' : 'right'),
+  setGateHinged: (site, move) =>
+    setGateHinged(site, gate(site, move), move.other % 2 ? 'start' : 'end'),
+  addFeature: (site, move) =>
+    addFeature(site, { kind: 'pool', label: '' }, [place(site, move), move.at, { x: 1, y: 2 }]),
+  changeFeature: (site, { pick, other }) =>
+    changeFeature(site, one(keysOf(site.features), pick), { label: String(other) }),
+  moveFeature: (site, { pick, at }) => moveFeature(site, one(keysOf(site.features), pick), at),
+  removeFeature: (site, { pick }) => removeFeature(site, one(keysOf(site.features), pick)),
+};
+
+/** A site after a move; the same site when the move cannot be made. Other errors are errors. */
+export const after = (site: Site, move: Move): Site => {
+  try {
+    return verbs[move.verb]?.(site, move) ?? site;
+  } catch (error) {
+    if (error instanceof RangeError && !/call stack/.test(error.message)) return site;
+    throw error;
+  }
+};
+
+const grid = fc.integer({ min: -64_000, max: 64_000 }).map((n) => n / 64);
+
+export const anyPoint: fc.Arbitrary<SitePoint> = fc.record({ x: grid, y: grid });
+
+export const anyMove: fc.Arbitrary<Move> = fc.record({
+  verb: fc.constantFrom(...Object.keys(verbs)),
+  pick: fc.nat(50),
+  other: fc.nat(50),
+  at: anyPoint,
+});
+
+/** What a random hand does in a while. */
+export const anyMoves = fc.array(anyMove, { maxLength: 40 });
