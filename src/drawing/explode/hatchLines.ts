@@ -4,7 +4,7 @@ import { segmentsOutline } from './polylineOutline.ts';
 import type { Outline } from '../outline.ts';
 
 /** Between two hatch lines, measured across the page; paper inches. */
-const spacing = 0.12;
+const spacing = 0.15;
 
 const shared = (a: Bounds, b: Bounds | null): Bounds | null => {
   if (b === null) return a;

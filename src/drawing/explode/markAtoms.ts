@@ -19,7 +19,7 @@ const area = (
   const corners = points.map((point) => toPaper(projection, point));
   const outline = polylineOutline(corners, true);
   const lines = hatch === 'none' ? [] : hatchLines(corners, hatch, window);
-  const hatching: Atom = { do: 'stroke', pen: { ink, width: 0.006, dash: [] }, outline: lines };
+  const hatching: Atom = { do: 'stroke', pen: { ink, width: 0.004, dash: [] }, outline: lines };
   return [
     ...(opacity > 0 ? [{ do: 'fill', ink, opacity, outline } as const] : []),
     ...(lines.length > 0 ? [{ do: 'clip', outline, atoms: [hatching] } as const] : []),

@@ -1,3 +1,4 @@
+import { bearing } from '../../geometry/bearing.ts';
 import { distance } from '../../geometry/distance.ts';
 import { midpoint } from '../../geometry/midpoint.ts';
 import type { PaperPoint } from '../../geometry/point.ts';
@@ -23,6 +24,9 @@ const toTotal = 0.27;
 
 /** More texts led out than this are no longer a chain that one can read. */
 const mostLeaders = 3;
+
+/** Says that a part of a chain lies outside the window. */
+const cutOff = 'cut off';
 
 const style = (text: string): LabelStyle => ({ text, size, weight: 'regular', ink: 'text' });
 
@@ -77,12 +81,20 @@ const ledOut = (line: ChainLine, piece: Piece, room: Trial): Label | null => {
   return bestOf(room, places);
 };
 
-/** Labels for all pieces of one dimension line, or null when they do not all find room. */
+/** True where the window shows a piece from end to end. */
+const isSeen = (line: ChainLine, { from, to }: Piece, room: Trial): boolean =>
+  room.sees(onLine(line, from)) && room.sees(onLine(line, to));
+
+/**
+ * Labels for the pieces of one dimension line as far as the window shows them whole; null when
+ * those do not all find room.
+ */
 const letterLine = (line: ChainLine, pieces: readonly Piece[], room: Trial): Lettered | null => {
   const lines: Atom[] = [];
   const texts: Lettered['texts'][number][] = [];
+  const seen = pieces.filter((piece) => isSeen(line, piece, room));
   let leaders = 0;
-  for (const piece of pieces) {
+  for (const piece of seen) {
     const direct = inLine(line, piece, room);
     const label = direct ?? (leaders < mostLeaders ? ledOut(line, piece, room) : null);
     if (label === null) return null;
@@ -93,7 +105,8 @@ const letterLine = (line: ChainLine, pieces: readonly Piece[], room: Trial): Let
     room.take(label.box);
     texts.push(...label.texts);
   }
-  return { lines: [...chainLines(line), ...lines], texts, left: [] };
+  const left = seen.length < pieces.length ? [cutOff] : [];
+  return { lines: [...chainLines(line), ...lines], texts, left };
 };
 
 /** The chain's pieces; where those of a group do not all fit singly, the group as one piece. */
@@ -102,8 +115,10 @@ const piecesOf = (chain: ChainPrimitive, line: ChainLine, room: Trial): Piece[] 
     const [from, to] = [line.points[n], line.points[n + 1]];
     return from === undefined || to === undefined ? [] : [{ from, to, text }];
   });
-  const crowded = (chain.groups ?? []).filter((group) =>
-    single.slice(group.from, group.to).some((piece) => inLine(line, piece, room) === null),
+  const isTight = (piece: Piece): boolean =>
+    isSeen(line, piece, room) && inLine(line, piece, room) === null;
+  const crowded = (chain.groups ?? []).filter(({ from, to }) =>
+    single.slice(from, to).some(isTight),
   );
   const grouped = crowded.flatMap(({ from, to, text }) => {
     const [first, last] = [single[from], single[to - 1]];
@@ -143,8 +158,20 @@ const whole = (chain: ChainPrimitive, line: ChainLine, room: Trial): Lettered | 
   return {
     lines: [...inner.lines, ...total.lines],
     texts: [...inner.texts, ...total.texts],
-    left: [],
+    left: [...inner.left, ...total.left],
   };
+};
+
+/** Keeps names off the extension lines, as far as there is other room. */
+const avoidLines = (room: Lettering, line: ChainLine): void => {
+  for (const point of line.points) {
+    room.avoid({
+      centre: midpoint(point, onLine(line, point)),
+      halfWidth: line.off / 2,
+      halfHeight: 0.005,
+      angle: bearing(point, onLine(line, point)),
+    });
+  }
 };
 
 /**
@@ -160,7 +187,7 @@ export const letterChain = (
   const total = chain.total ?? chain.texts[0] ?? '';
   const left = unlettered([chain.name ?? '', total].filter((text) => text !== '').join(' '));
   const line = lineOf(chain, projection);
-  if (line === null || !ends(line.points).some(room.sees)) return left;
+  if (line === null) return left;
   const tries = [
     (tried: Trial) => whole(chain, line, tried),
     (tried: Trial) =>
@@ -169,9 +196,11 @@ export const letterChain = (
   for (const attempt of tries) {
     const tried = trial(room);
     const lettered = attempt(tried);
-    if (lettered === null) continue;
+    // nothing to read: the chain lies outside the window
+    if (lettered === null || lettered.texts.length === 0) continue;
     tried.keep();
-    return lettered;
+    avoidLines(room, line);
+    return lettered.left.length > 0 ? { ...lettered, left: left.left } : lettered;
   }
   return left;
 };

@@ -1,0 +1,39 @@
+import type { SitePoint } from '../../geometry/point.ts';
+import type { Layout, LineLayout, Run } from '../../engine/layout.ts';
+import type { Primitive } from '../primitive.ts';
+
+/** Pieces of a run that are fence, each through the posts it hangs on; openings part them. */
+const fencedPieces = (run: Run, layout: Layout): SitePoint[][] => {
+  const pieces: SitePoint[][] = [];
+  let piece: SitePoint[] = [];
+  run.posts.forEach(({ post }, n) => {
+    const at = layout.posts[post]?.at;
+    if (at !== undefined) piece.push(at);
+    if (run.spaces[n]?.kind === 'bay') return;
+    pieces.push(piece);
+    piece = [];
+  });
+  return pieces.filter(({ length }) => length > 1);
+};
+
+/**
+ * The wire of one fence line, from post to post and not across openings. A line that could not be
+ * laid out shows as a ghost of its legs.
+ */
+export const drawFence = (line: LineLayout, layout: Layout): readonly Primitive[] => {
+  if (line.runs.length === 0) {
+    return line.legs.map(({ start, end }) => ({
+      kind: 'polyline',
+      points: [start, end],
+      closed: false,
+      pen: 'fence ghost',
+    }));
+  }
+  return line.runs.flatMap((run) =>
+    fencedPieces(run, layout).flatMap((points): Primitive[] => {
+      const [first, last] = [points[0], points.at(-1)];
+      if (first === undefined || last === undefined) return [];
+      return [{ kind: 'fence', points: [first, last], closed: false, pen: 'fence' }];
+    }),
+  );
+};

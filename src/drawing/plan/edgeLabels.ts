@@ -1,0 +1,31 @@
+import { bearing } from '../../geometry/bearing.ts';
+import { distance } from '../../geometry/distance.ts';
+import { midpoint } from '../../geometry/midpoint.ts';
+import type { SitePoint } from '../../geometry/point.ts';
+import { edges } from '../../geometry/polygon.ts';
+import { signedArea } from '../../geometry/signedArea.ts';
+import { formatLength } from '../../units/formatLength.ts';
+import { inches } from '../../units/inches.ts';
+import type { LengthStyle } from '../../units/lengthStyle.ts';
+import type { Primitive } from '../primitive.ts';
+
+/** The length of every side of a closed shape, along the side and inside it. */
+export const edgeLabels = (
+  corners: readonly SitePoint[],
+  style: LengthStyle,
+): readonly Primitive[] => {
+  const inward = signedArea(corners) < 0 ? -1 : 1;
+  return edges(corners)
+    .filter(({ start, end }) => distance(start, end) > 0)
+    .map(({ start, end }) => ({
+      kind: 'text',
+      at: midpoint(start, end),
+      text: formatLength(inches(distance(start, end)), style),
+      size: 0.135,
+      rise: inward * 0.05,
+      angle: bearing(start, end),
+      ink: 'dimension',
+      weight: 'regular',
+      far: 'leave out',
+    }));
+};
