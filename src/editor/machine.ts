@@ -15,10 +15,20 @@ export interface Machine {
   readonly rest: () => Machine;
 }
 
+/** An edit that refuses what it is given is told in its one line; the state stays. */
+const answered = <State>(state: State, asked: () => Answer<State>): Answer<State> => {
+  try {
+    return asked();
+  } catch (error) {
+    if (error instanceof RangeError) return { state, say: error.message };
+    throw error;
+  }
+};
+
 /** A tool in a state, its idle one unless said otherwise. */
 export const machine = <State>(tool: Tool<State>, state: State = tool.idle): Machine => ({
   on: (input, desk) => {
-    const answer = tool.on(state, input, desk);
+    const answer = answered(state, () => tool.on(state, input, desk));
     return { next: machine(tool, answer.state), answer };
   },
   preview: (desk) => tool.preview(state, desk),

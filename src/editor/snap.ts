@@ -2,27 +2,20 @@ import { add } from '../geometry/add.ts';
 import { distance } from '../geometry/distance.ts';
 import { dot } from '../geometry/dot.ts';
 import { lineIntersection } from '../geometry/lineIntersection.ts';
-import { nearestOnSegment } from '../geometry/nearestOnSegment.ts';
 import { scale } from '../geometry/scale.ts';
 import { segmentIntersection } from '../geometry/segmentIntersection.ts';
 import { subtract } from '../geometry/subtract.ts';
-import { spot } from '../geometry/tolerance.ts';
 import { unitVector } from '../geometry/unitVector.ts';
 import type { SitePoint } from '../geometry/point.ts';
-import type { MarkId } from '../site/ids.ts';
 import type { Site } from '../site/site.ts';
 import type { Inches } from '../units/inches.ts';
 import type { Aim } from './aim.ts';
 import { direction } from './direction.ts';
-import { edgesOf } from './edges.ts';
-import type { Edge, EdgeOf } from './edges.ts';
+import { edgeNear, footingIn, groundOf, markNear } from './ground.ts';
+import type { Footing, Ground } from './ground.ts';
 import { onLine } from './snapLine.ts';
 import type { SnapLine } from './snapLine.ts';
 import { snapLines } from './snapLines.ts';
-import { standableMarks } from './standableMarks.ts';
-
-/** What a snapped point stands on: a mark, or somewhere on a leg or side. */
-export type Footing = { readonly kind: 'mark'; readonly id: MarkId } | EdgeOf;
 
 /** Where the hand means, when it points about there. */
 export interface Snap {
@@ -33,39 +26,6 @@ export interface Snap {
   /** The lines that the point was drawn onto. */
   readonly lines: readonly SnapLine[];
 }
-
-interface Ground {
-  readonly site: Site;
-  readonly edges: readonly Edge[];
-  readonly except: readonly MarkId[];
-}
-
-const groundOf = (site: Site, except: readonly MarkId[]): Ground => ({
-  site,
-  edges: edgesOf(site).filter(({ marks }) => !marks.some((id) => except.includes(id))),
-  except,
-});
-
-const nearest = <T extends { readonly distance: number }>(all: readonly T[]): T | null =>
-  all.reduce<T | null>((best, one) => (best && best.distance <= one.distance ? best : one), null);
-
-const markNear = ({ site, except }: Ground, at: SitePoint, reach: Inches): Snap | null => {
-  const near = standableMarks(site)
-    .filter(({ id }) => !except.includes(id))
-    .map(({ id, point }) => ({ id, point, distance: distance(at, point) }))
-    .filter((mark) => mark.distance <= reach);
-  const found = nearest(near);
-  if (found === null) return null;
-  const point = { x: found.point.x, y: found.point.y };
-  return { point, kind: 'mark', on: { kind: 'mark', id: found.id }, lines: [] };
-};
-
-const edgeNear = ({ edges }: Ground, at: SitePoint, reach: Inches) =>
-  nearest(
-    edges
-      .map((edge) => ({ edge, ...nearestOnSegment(at, edge) }))
-      .filter((found) => found.distance <= reach),
-  );
 
 /** A stretch of a line to both sides of a point, long enough to meet an edge within reach. */
 const pieceOf = (line: SnapLine, about: SitePoint, reach: Inches) => {
@@ -107,7 +67,9 @@ const untypedSnap = (ground: Ground, aim: Aim): Snap => {
   const free: Snap = { point: aim.at, kind: 'free', on: null, lines: [] };
   if (aim.free) return free;
   const mark = markNear(ground, aim.at, aim.reach);
-  if (mark !== null) return mark;
+  if (mark !== null) {
+    return { point: mark.point, kind: 'mark', on: { kind: 'mark', id: mark.id }, lines: [] };
+  }
   const lines = snapLines(aim, ground.edges);
   return edgeSnap(ground, aim, lines) ?? lineSnap(aim, lines) ?? free;
 };
@@ -141,7 +103,5 @@ export const snap = (site: Site, aim: Aim): Snap => {
   }
   const { point, lines } = typedPoint(from, ground, aim);
   if (aim.free) return { point, kind: 'typed', on: null, lines };
-  const mark = markNear(ground, point, spot);
-  const on = mark?.on ?? edgeNear(ground, point, spot)?.edge.of ?? null;
-  return { point, kind: 'typed', on, lines };
+  return { point, kind: 'typed', on: footingIn(ground, point), lines };
 };

@@ -20,5 +20,5 @@ export const standableMarks = (site: Site): NamedMark[] => {
   const barred = new Set<string>(alone.filter((id) => !passed.has(id)));
   return entriesOf(site.marks)
     .filter(([id]) => !barred.has(id))
-    .map(([id, point]) => ({ id, point }));
+    .map(([id, { x, y }]) => ({ id, point: { x, y } }));
 };

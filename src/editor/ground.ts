@@ -1,0 +1,55 @@
+import { distance } from '../geometry/distance.ts';
+import { nearestOnSegment } from '../geometry/nearestOnSegment.ts';
+import { spot } from '../geometry/tolerance.ts';
+import type { SitePoint } from '../geometry/point.ts';
+import type { MarkId } from '../site/ids.ts';
+import type { Site } from '../site/site.ts';
+import type { Inches } from '../units/inches.ts';
+import { edgesOf } from './edges.ts';
+import type { Edge, EdgeOf } from './edges.ts';
+import { standableMarks } from './standableMarks.ts';
+import type { NamedMark } from './standableMarks.ts';
+
+/** What a snapped point stands on: a mark, or somewhere on a leg or side. */
+export type Footing = { readonly kind: 'mark'; readonly id: MarkId } | EdgeOf;
+
+/** The marks, legs and sides of a site that can be stood on. */
+export interface Ground {
+  readonly marks: readonly NamedMark[];
+  readonly edges: readonly Edge[];
+}
+
+/** The ground of a site without some marks and what is drawn from them. */
+export const groundOf = (site: Site, except: readonly MarkId[]): Ground => ({
+  marks: standableMarks(site).filter(({ id }) => !except.includes(id)),
+  edges: edgesOf(site).filter(({ marks }) => !marks.some((id) => except.includes(id))),
+});
+
+const nearest = <T extends { readonly distance: number }>(
+  all: readonly T[],
+  reach: number,
+): T | null =>
+  all
+    .filter((one) => one.distance <= reach)
+    .reduce<T | null>((best, one) => (best && best.distance <= one.distance ? best : one), null);
+
+/** The nearest mark within reach (inches) of a point; null for none. */
+export const markNear = ({ marks }: Ground, at: SitePoint, reach: Inches) =>
+  nearest(
+    marks.map((mark) => ({ ...mark, distance: distance(at, mark.point) })),
+    reach,
+  );
+
+/** The nearest leg or side within reach (inches) of a point, and where; a leg if both are as near. */
+export const edgeNear = ({ edges }: Ground, at: SitePoint, reach: Inches) =>
+  nearest(
+    edges.map((edge) => ({ edge, ...nearestOnSegment(at, edge) })),
+    reach,
+  );
+
+/** What lies at a point itself: a mark before a leg or side; null on open ground. */
+export const footingIn = (ground: Ground, point: SitePoint): Footing | null => {
+  const mark = markNear(ground, point, spot);
+  if (mark !== null) return { kind: 'mark', id: mark.id };
+  return edgeNear(ground, point, spot)?.edge.of ?? null;
+};

@@ -1,0 +1,90 @@
+import type { Primitive } from '../../../drawing/primitive.ts';
+import { formatLength } from '../../../units/formatLength.ts';
+import { chainAim } from '../../chainAim.ts';
+import { ghostLength, ghostMark } from '../../ghostPiece.ts';
+import type { Input } from '../../input.ts';
+import { pointerOf } from '../../pointer.ts';
+import { snap } from '../../snap.ts';
+import { snapGuides } from '../../snapGuides.ts';
+import type { Answer, Desk, Tool } from '../../tool.ts';
+import { readTyped, untyped } from '../../typed.ts';
+import { closeFence, drawLeg } from './drawLeg.ts';
+import { fenceChain } from './fenceChain.ts';
+import { settled } from './fenceState.ts';
+import type { FenceState } from './fenceState.ts';
+import { takeBack } from './takeBack.ts';
+
+const idle: FenceState = { is: 'idle', pointer: null, typed: untyped };
+
+const finish = (state: FenceState): Answer<FenceState> => {
+  const ended: FenceState = { is: 'idle', pointer: state.pointer, typed: untyped };
+  if (state.is !== 'drawing') return { state: ended };
+  return { state: ended, select: { kind: 'line', id: state.line } };
+};
+
+const type = (state: FenceState, input: Extract<Input, { do: 'type' }>, desk: Desk) => {
+  if (state.is === 'idle')
+    return { state, say: 'Tap where the fence starts, then type its length' };
+  const typed = readTyped(input, desk.site.lengths);
+  return typed.ok ? { state: { ...state, typed: typed.value } } : { state, say: typed.reason };
+};
+
+const on = (before: FenceState, input: Input, desk: Desk): Answer<FenceState> => {
+  const pointer = pointerOf(input, before.pointer);
+  const state = settled(desk.site, { ...before, pointer });
+  switch (input.do) {
+    case 'press':
+      return drawLeg(state, desk);
+    case 'type':
+      return type(state, input, desk);
+    case 'finish':
+    case 'leave':
+      return finish(state);
+    case 'close':
+      if (state.is === 'drawing') return closeFence(state, desk);
+      return { state, say: 'There is no fence line to close' };
+    case 'back':
+      return takeBack(state, desk);
+    default:
+      return { state };
+  }
+};
+
+const preview = (before: FenceState, desk: Desk): Primitive[] => {
+  const state = settled(desk.site, before);
+  const chain = fenceChain(desk.site, state);
+  const here = chain.at(-1)?.point;
+  const { pointer, typed } = state;
+  if (pointer === null) return here === undefined ? [] : [ghostMark(here)];
+  const next = snap(desk.site, chainAim(chain, pointer, typed));
+  if (here === undefined) return [...snapGuides(next), ghostMark(next.point)];
+  return [
+    ...snapGuides(next),
+    { kind: 'fence', points: [here, next.point], closed: false, pen: 'fence ghost' },
+    ...ghostLength(here, next.point, desk.site.lengths),
+    ghostMark(here),
+    ghostMark(next.point),
+  ];
+};
+
+const prompt = (before: FenceState, desk: Desk): string => {
+  const { is, typed } = settled(desk.site, before);
+  if (is === 'idle') return 'Tap where the fence starts';
+  if (typed.length !== null) {
+    const length = formatLength(typed.length, desk.site.lengths);
+    return typed.bearing === null
+      ? `Next leg ${length}: tap the way it goes`
+      : `Next leg ${length}: tap to set it`;
+  }
+  if (is === 'started') return 'Tap the next mark, or type how far it is';
+  return 'Tap the next mark, type how far it is, or finish';
+};
+
+/** Draws fence lines leg by leg. An unfinished line is kept while another tool is in hand. */
+export const drawFence: Tool<FenceState> = {
+  idle,
+  on,
+  preview,
+  prompt,
+  rest: (state) => ({ ...state, pointer: null, typed: untyped }),
+};

@@ -1,0 +1,149 @@
+import { distance } from '../../geometry/distance.ts';
+import { sameSpot } from '../../geometry/sameSpot.ts';
+import type { PenName } from '../../drawing/pens.ts';
+import type { Primitive } from '../../drawing/primitive.ts';
+import type { Site } from '../../site/site.ts';
+import { chainAim } from '../chainAim.ts';
+import { ghostLength, ghostMark } from '../ghostPiece.ts';
+import type { Input } from '../input.ts';
+import { pointerOf } from '../pointer.ts';
+import type { Pointer } from '../pointer.ts';
+import { snap } from '../snap.ts';
+import type { Snap } from '../snap.ts';
+import { snapGuides } from '../snapGuides.ts';
+import { standOf } from '../stand.ts';
+import type { Stand } from '../stand.ts';
+import type { Answer, Desk, Tool } from '../tool.ts';
+import { readTyped, untyped } from '../typed.ts';
+import type { Typed } from '../typed.ts';
+
+/** A feature that is drawn corner by corner. */
+export interface ShapeKind {
+  /** What the hand calls it, such as `building`. */
+  readonly noun: string;
+  readonly pen: PenName;
+  /** `either` is closed when the hand closes it and open when it finishes. */
+  readonly ends: 'closed' | 'open' | 'either';
+  /** The site with the feature in it, and what is to be selected. */
+  readonly add: (
+    desk: Desk,
+    corners: readonly Stand[],
+    end: 'closed' | 'open',
+  ) => { readonly site: Site; readonly select: Desk['selection'] };
+}
+
+/**
+ *   idle --press--> drawing --press--> drawing --finish, close--> idle
+ *                   drawing --back--> drawing, at last idle;  --leave--> idle
+ *
+ * `corners` is empty while idle. Nothing is committed before the shape is whole.
+ */
+export interface ShapeState {
+  readonly corners: readonly Stand[];
+  readonly pointer: Pointer;
+  readonly typed: Typed;
+}
+
+const idle: ShapeState = { corners: [], pointer: null, typed: untyped };
+
+const least = { closed: 3, open: 2 } as const;
+
+const whole = (kind: ShapeKind, state: ShapeState, desk: Desk, end: 'closed' | 'open') => {
+  const { corners, pointer } = state;
+  if (corners.length < least[end]) {
+    return { state, say: `A ${kind.noun} needs at least ${least[end]} points` };
+  }
+  const { site, select } = kind.add(desk, corners, end);
+  return { state: { ...idle, pointer }, commit: { site, label: `Draw ${kind.noun}` }, select };
+};
+
+/** Where the next corner would be; the first corner itself draws the hand to close the shape. */
+const nextSnap = (kind: ShapeKind, state: ShapeState, site: Site): Snap | null => {
+  const { corners, pointer, typed } = state;
+  if (pointer === null) return null;
+  const [first] = corners;
+  const found = snap(site, chainAim(corners, pointer, typed));
+  if (first === undefined || corners.length < 3 || kind.ends === 'open') return found;
+  const held = pointer.free || found.kind === 'typed';
+  const near = held
+    ? sameSpot(first.point, found.point)
+    : distance(first.point, pointer.at) <= pointer.reach;
+  return near ? { ...first, kind: 'mark', lines: [] } : found;
+};
+
+const press = (kind: ShapeKind, state: ShapeState, desk: Desk): Answer<ShapeState> => {
+  const { corners } = state;
+  const found = nextSnap(kind, state, desk.site);
+  if (found === null) return { state };
+  const [first, here] = [corners[0], corners.at(-1)];
+  if (first && corners.length >= 3 && kind.ends !== 'open' && found.point === first.point) {
+    return whole(kind, state, desk, 'closed');
+  }
+  if (here && sameSpot(here.point, found.point)) {
+    return { state, say: 'That is where the last point is: expected one farther on' };
+  }
+  return { state: { ...state, corners: [...corners, standOf(found)], typed: untyped } };
+};
+
+const on = (kind: ShapeKind, before: ShapeState, input: Input, desk: Desk): Answer<ShapeState> => {
+  const state = { ...before, pointer: pointerOf(input, before.pointer) };
+  const { corners } = state;
+  switch (input.do) {
+    case 'press':
+      return press(kind, state, desk);
+    case 'type': {
+      const typed = readTyped(input, desk.site.lengths);
+      return typed.ok ? { state: { ...state, typed: typed.value } } : { state, say: typed.reason };
+    }
+    case 'finish':
+      if (corners.length === 0) return { state };
+      return whole(kind, state, desk, kind.ends === 'closed' ? 'closed' : 'open');
+    case 'close':
+      if (corners.length === 0) return { state };
+      if (kind.ends === 'open') return { state, say: `A ${kind.noun} is not closed` };
+      return whole(kind, state, desk, 'closed');
+    case 'back':
+      return { state: { ...state, corners: corners.slice(0, -1), typed: untyped } };
+    case 'leave':
+      return { state: { ...idle, pointer: state.pointer } };
+    default:
+      return { state };
+  }
+};
+
+const preview = (kind: ShapeKind, state: ShapeState, desk: Desk): Primitive[] => {
+  const points = state.corners.map(({ point }) => point);
+  const marks = points.map(ghostMark);
+  const drawn: Primitive = { kind: 'polyline', points, closed: false, pen: kind.pen };
+  const next = nextSnap(kind, state, desk.site);
+  if (next === null) return points.length > 1 ? [drawn, ...marks] : marks;
+  const here = points.at(-1);
+  if (here === undefined) return [...snapGuides(next), ghostMark(next.point)];
+  const closed = kind.ends === 'closed' && points.length > 1;
+  return [
+    ...snapGuides(next),
+    { ...drawn, points: [...points, next.point], closed },
+    ...ghostLength(here, next.point, desk.site.lengths),
+    ...marks,
+    ghostMark(next.point),
+  ];
+};
+
+const prompt = (kind: ShapeKind, { corners }: ShapeState): string => {
+  if (corners.length === 0) return `Tap where the ${kind.noun} starts`;
+  if (kind.ends === 'closed') {
+    return corners.length < 3
+      ? 'Tap the next corner, or type its length'
+      : 'Tap the next corner, or the first one to close';
+  }
+  return corners.length < 2 ? 'Tap the next point, or type its length' : 'Tap on, or finish';
+};
+
+/** The tool that draws one kind of shape. A shape begun is kept while another tool is in hand. */
+export const drawShape = (kind: ShapeKind): Tool<ShapeState> => ({
+  idle,
+  on: (state, input, desk) => on(kind, state, input, desk),
+  preview: (state, desk) => preview(kind, state, desk),
+  prompt: (state) => prompt(kind, state),
+  rest: ({ corners }) => ({ ...idle, corners }),
+});
