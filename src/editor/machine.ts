@@ -1,6 +1,6 @@
 import type { Primitive } from '../drawing/primitive.ts';
 import type { Input } from './input.ts';
-import type { Answer, Desk, Tool } from './tool.ts';
+import type { Answer, Desk, Piece, Tool } from './tool.ts';
 
 /** A tool in one of its states, the state's type hidden: what `send` keeps for every tool. */
 export interface Machine {
@@ -11,6 +11,7 @@ export interface Machine {
   ) => { readonly next: Machine; readonly answer: Answer<unknown> };
   readonly preview: (desk: Desk) => readonly Primitive[];
   readonly prompt: (desk: Desk) => string;
+  readonly piece: (desk: Desk) => Piece | null;
   /** The machine as it is put aside for another tool. */
   readonly rest: () => Machine;
 }
@@ -33,5 +34,6 @@ export const machine = <State>(tool: Tool<State>, state: State = tool.idle): Mac
   },
   preview: (desk) => tool.preview(state, desk),
   prompt: (desk) => tool.prompt(state, desk),
+  piece: (desk) => tool.piece?.(state, desk) ?? null,
   rest: () => machine(tool, tool.rest(state)),
 });

@@ -10,7 +10,7 @@ import { stands } from '../store/stands.ts';
 import type { ToolId } from '../store/toolId.ts';
 import type { Input } from './input.ts';
 import type { Machine } from './machine.ts';
-import type { Answer, Desk } from './tool.ts';
+import type { Answer, Desk, Piece } from './tool.ts';
 
 /** The stores that inputs act on, and the tools that answer them. */
 export interface Workbench {
@@ -24,6 +24,8 @@ export interface Workbench {
 export interface Hand {
   readonly preview: readonly Primitive[];
   readonly prompt: string;
+  /** The piece for which a length or bearing can be typed. */
+  readonly piece: Piece | null;
 }
 
 /** The one way for an input to reach the document. */
@@ -67,7 +69,7 @@ export const createSend = (bench: Workbench): Sender => {
   const look = (): Hand => {
     const tool = tools[session.getState().tool];
     const desk = deskOf(current(site.getState().history));
-    return { preview: tool.preview(desk), prompt: tool.prompt(desk) };
+    return { preview: tool.preview(desk), prompt: tool.prompt(desk), piece: tool.piece(desk) };
   };
   const hand = createCell(look());
   const refresh = (): void => {

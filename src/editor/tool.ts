@@ -1,8 +1,10 @@
 import type { Primitive } from '../drawing/primitive.ts';
 import type { Layout } from '../engine/layout.ts';
+import type { SitePoint } from '../geometry/point.ts';
 import type { Site } from '../site/site.ts';
 import type { Plans } from '../store/plans.ts';
 import type { Selection } from '../store/selection.ts';
+import type { Radians } from '../units/radians.ts';
 import type { Input } from './input.ts';
 
 /**
@@ -29,6 +31,12 @@ export interface Answer<State> {
   readonly say?: string;
 }
 
+/** The piece being drawn: where it starts, and the direction of the piece before it. */
+export interface Piece {
+  readonly from: SitePoint;
+  readonly last: Radians | null;
+}
+
 /** A pure state machine: input in, answer out, and what to show while it is in a state. */
 export interface Tool<State> {
   readonly idle: State;
@@ -36,6 +44,8 @@ export interface Tool<State> {
   readonly preview: (state: State, desk: Desk) => readonly Primitive[];
   /** One line that says what to do next in this state. */
   readonly prompt: (state: State, desk: Desk) => string;
+  /** The piece for which a length or bearing can be typed; absent or null where there is none. */
+  readonly piece?: (state: State, desk: Desk) => Piece | null;
   /** What is left of a state when another tool is taken up; a chain being drawn is not lost. */
   readonly rest: (state: State) => State;
 }
