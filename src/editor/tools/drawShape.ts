@@ -2,10 +2,15 @@ import { distance } from '../../geometry/distance.ts';
 import { sameSpot } from '../../geometry/sameSpot.ts';
 import type { PenName } from '../../drawing/pens.ts';
 import type { Primitive } from '../../drawing/primitive.ts';
+import { addFeature } from '../../site/edits/addFeature.ts';
+import type { FeatureFields } from '../../site/feature.ts';
+import { nextId } from '../../site/nextId.ts';
 import type { Site } from '../../site/site.ts';
-import { chainAim } from '../chainAim.ts';
+import type { Plans } from '../../store/plans.ts';
+import { chainAim, chainPiece } from '../chainAim.ts';
 import { ghostLength, ghostMark } from '../ghostPiece.ts';
 import type { Input } from '../input.ts';
+import { placeOf } from '../placeOf.ts';
 import { pointerOf } from '../pointer.ts';
 import type { Pointer } from '../pointer.ts';
 import { snap } from '../snap.ts';
@@ -24,12 +29,8 @@ export interface ShapeKind {
   readonly pen: PenName;
   /** `either` is closed when the hand closes it and open when it finishes. */
   readonly ends: 'closed' | 'open' | 'either';
-  /** The site with the feature in it, and what is to be selected. */
-  readonly add: (
-    desk: Desk,
-    corners: readonly Stand[],
-    end: 'closed' | 'open',
-  ) => { readonly site: Site; readonly select: Desk['selection'] };
+  /** What the document says of it, besides its marks. */
+  readonly fields: (plans: Plans, end: 'closed' | 'open') => FeatureFields;
 }
 
 /**
@@ -51,10 +52,18 @@ const least = { closed: 3, open: 2 } as const;
 const whole = (kind: ShapeKind, state: ShapeState, desk: Desk, end: 'closed' | 'open') => {
   const { corners, pointer } = state;
   if (corners.length < least[end]) {
-    return { state, say: `A ${kind.noun} needs at least ${least[end]} points` };
+    return {
+      state,
+      say: `A ${kind.noun} needs at least ${least[end]} points, found ${corners.length}`,
+    };
   }
-  const { site, select } = kind.add(desk, corners, end);
-  return { state: { ...idle, pointer }, commit: { site, label: `Draw ${kind.noun}` }, select };
+  const places = corners.map((corner) => placeOf(desk.site, corner));
+  const site = addFeature(desk.site, kind.fields(desk.plans, end), places);
+  return {
+    state: { ...idle, pointer },
+    commit: { site, label: `Draw ${kind.noun}` },
+    select: { kind: 'feature' as const, id: nextId(desk.site, 'feature') },
+  };
 };
 
 /** Where the next corner would be; the first corner itself draws the hand to close the shape. */
@@ -145,5 +154,6 @@ export const drawShape = (kind: ShapeKind): Tool<ShapeState> => ({
   on: (state, input, desk) => on(kind, state, input, desk),
   preview: (state, desk) => preview(kind, state, desk),
   prompt: (state) => prompt(kind, state),
+  piece: ({ corners }) => chainPiece(corners),
   rest: ({ corners }) => ({ ...idle, corners }),
 });

@@ -1,6 +1,6 @@
 import type { Primitive } from '../../../drawing/primitive.ts';
 import { formatLength } from '../../../units/formatLength.ts';
-import { chainAim } from '../../chainAim.ts';
+import { chainAim, chainPiece } from '../../chainAim.ts';
 import { ghostLength, ghostMark } from '../../ghostPiece.ts';
 import type { Input } from '../../input.ts';
 import { pointerOf } from '../../pointer.ts';
@@ -86,5 +86,6 @@ export const drawFence: Tool<FenceState> = {
   on,
   preview,
   prompt,
+  piece: (state, { site }) => chainPiece(fenceChain(site, settled(site, state))),
   rest: (state) => ({ ...state, pointer: null, typed: untyped }),
 };
