@@ -34,30 +34,27 @@ export const verticesOf = (path: Path): readonly Vertex[] => {
 };
 
 /**
- * An order key that sorts after `a` and before `b`; null is the open end on that side. RangeError
- * when there is none: keys out of order, made elsewhere, or with no room for a key of 60 characters.
+ * An order key that sorts after `a` and before `b`; null is the open end on that side. Null when
+ * there is none: keys out of order, made elsewhere, or with no room for a key of 60 characters.
  */
-export const orderBetween = (a: string | null, b: string | null): string => {
-  const order = keyBetween(a, b);
-  if (
-    order === null ||
-    order.length > 60 ||
-    (a !== null && order <= a) ||
-    (b !== null && order >= b)
-  ) {
-    throw new RangeError(
-      `order: expected room between two keys, found ${quoted(a)} and ${quoted(b)}`,
-    );
-  }
-  return order;
-};
-
-const keyBetween = (a: string | null, b: string | null): string | null => {
+export const freeOrder = (a: string | null, b: string | null): string | null => {
   try {
-    return generateKeyBetween(a, b);
+    const order = generateKeyBetween(a, b);
+    const between = (a === null || order > a) && (b === null || order < b);
+    return between && order.length <= 60 ? order : null;
   } catch {
+    // the library knows only keys of its own making
     return null;
   }
+};
+
+/** As `freeOrder`, but RangeError with one line when there is none. */
+export const orderBetween = (a: string | null, b: string | null): string => {
+  const order = freeOrder(a, b);
+  if (order !== null) return order;
+  throw new RangeError(
+    `order: expected room between two keys, found ${quoted(a)} and ${quoted(b)}`,
+  );
 };
 
 /** As many rising order keys as asked for, short and with room between them. */

@@ -28,7 +28,8 @@ export const withEntries = <Name extends MapName>(
   const changes = shared.filter(([id, value]) => before[id] !== value);
   if (changes.length === 0) return site;
   const map = { ...before, ...Object.fromEntries(changes) };
-  const count = Object.keys(map).length;
+  const grown = changes.some(([id]) => !Object.hasOwn(before, id));
+  const count = grown ? Object.keys(map).length : 0;
   if (count > limits[name]) {
     throw new RangeError(`${name}: expected at most ${limits[name]} entries, found ${count}`);
   }

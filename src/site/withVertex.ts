@@ -1,7 +1,7 @@
 import type { MarkId, VertexId } from './ids.ts';
 import { limits } from './limits.ts';
 import type { Path } from './path.ts';
-import { freshOrders, orderBetween, verticesOf } from './pathOrder.ts';
+import { freeOrder, freshOrders, verticesOf } from './pathOrder.ts';
 
 /** A vertex that is to join a path. */
 interface Newcomer {
@@ -19,19 +19,11 @@ export const withVertex = (path: Path, { id, mark }: Newcomer, index: number): P
   if (vertices.length >= limits.path) {
     throw new RangeError(`path: expected at most ${limits.path} marks, found one more`);
   }
-  const order = orderAt(vertices, index);
+  const order = freeOrder(vertices[index - 1]?.order ?? null, vertices[index]?.order ?? null);
   if (order !== null) return { ...path, [id]: { mark, order } };
   const all = vertices.toSpliced(index, 0, { id, mark, order: '' });
   const orders = freshOrders(all.length);
   return Object.fromEntries(
     all.map((vertex, n) => [vertex.id, { mark: vertex.mark, order: orders[n] ?? '' }]),
   );
-};
-
-const orderAt = (vertices: readonly { readonly order: string }[], index: number): string | null => {
-  try {
-    return orderBetween(vertices[index - 1]?.order ?? null, vertices[index]?.order ?? null);
-  } catch {
-    return null;
-  }
 };

@@ -1,5 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import { z } from 'zod';
 import { jsonSchema } from '../../src/site/jsonSchema.ts';
+import { saveSite } from '../../src/site/saveSite.ts';
+import { sampleSite } from './sampleSite.ts';
 
 describe('the JSON Schema of a site file', () => {
   const schema = jsonSchema();
@@ -33,5 +36,17 @@ describe('the JSON Schema of a site file', () => {
         },
       },
     });
+  });
+
+  it('accepts a saved file and refuses one with a wrong id, a missing and an extra field', () => {
+    const reader = z.fromJSONSchema(schema);
+    const file = JSON.parse(saveSite(sampleSite)) as Record<string, unknown>;
+    const { job, ...jobless } = file;
+    expect(reader.safeParse(file).success).toBe(true);
+    expect(reader.safeParse(jobless).success).toBe(false);
+    expect(reader.safeParse({ ...file, extra: job }).success).toBe(false);
+    expect(reader.safeParse({ ...file, marks: { 7: { x: 0, y: 0, label: '' } } }).success).toBe(
+      false,
+    );
   });
 });

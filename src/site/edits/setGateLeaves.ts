@@ -2,7 +2,7 @@ import { entry } from '../entry.ts';
 import type { Gate, Leaf } from '../gate.ts';
 import type { GateId, LeafId } from '../ids.ts';
 import { nextId } from '../nextId.ts';
-import { inOrder, orderBetween } from '../pathOrder.ts';
+import { freeOrder, freshOrders, inOrder } from '../pathOrder.ts';
 import { quoted } from '../quoted.ts';
 import type { Site } from '../site.ts';
 import { withGate } from '../withGate.ts';
@@ -23,12 +23,18 @@ export const setGateLeaves = (site: Site, id: GateId, count: 1 | 2): Site => {
   }
   if (count === sorted.length) return site;
   const { id: leafId, ...leaf } = stays;
-  const one = { [leafId]: leaf };
-  if (count === 1) return withGate(site, id, { ...gate, leaves: one });
-  const second = { ...leaf, from: 'copied', order: orderBeside(gate, leaf) } as const;
-  return withGate(site, id, { ...gate, leaves: { ...one, [nextId(site, 'leaf')]: second } });
+  if (count === 1) return withGate(site, id, { ...gate, leaves: { [leafId]: leaf } });
+  const [own, other] = ordersBeside(gate, leaf.order);
+  const second = { ...leaf, from: 'copied', order: other } as const;
+  const leaves = { [leafId]: { ...leaf, order: own }, [nextId(site, 'leaf')]: second };
+  return withGate(site, id, { ...gate, leaves });
 };
 
-/** A key on the latch side of the leaf that stays. */
-const orderBeside = ({ hingedAt }: Gate, { order }: Leaf): string =>
-  hingedAt === 'start' ? orderBetween(order, null) : orderBetween(null, order);
+/** The keys of the leaf that stays and of the one on its latch side; its own where there is room. */
+const ordersBeside = ({ hingedAt }: Gate, own: string): readonly [own: string, other: string] => {
+  const first = hingedAt === 'start';
+  const other = first ? freeOrder(own, null) : freeOrder(null, own);
+  if (other !== null) return [own, other];
+  const [low = '', high = ''] = freshOrders(2);
+  return first ? [low, high] : [high, low];
+};

@@ -119,6 +119,18 @@ describe('gates', () => {
     expect(leavesOf(end, 'gate:1').map((leaf) => leaf.id)).toEqual(['leaf:2']);
   });
 
+  it('[S17] a leaf whose key leaves no room gets a fresh one', () => {
+    for (const hingedAt of ['start', 'end'] as const) {
+      const gate = sampleSite.gates['gate:2'];
+      const leaf = gate?.leaves['leaf:3'];
+      if (gate === undefined || leaf === undefined) throw new Error('the sample lost its gate');
+      const odd = { ...gate, hingedAt, leaves: { 'leaf:3': { ...leaf, order: '7' } } } as const;
+      const site = { ...sampleSite, gates: { ...sampleSite.gates, 'gate:2': odd } };
+      const ids = leavesOf(setGateLeaves(site, 'gate:2', 2), 'gate:2').map(({ id }) => id);
+      expect(ids).toEqual(hingedAt === 'start' ? ['leaf:3', 'leaf:4'] : ['leaf:4', 'leaf:3']);
+    }
+  });
+
   it('[S17] one leaf, two, one is the gate as it was', () => {
     fc.assert(
       fc.property(anyMoves, (moves) => {
