@@ -16,6 +16,7 @@ import type { Pointer } from '../pointer.ts';
 import { snap } from '../snap.ts';
 import type { Snap } from '../snap.ts';
 import { snapGuides } from '../snapGuides.ts';
+import { standsStill } from '../standsStill.ts';
 import { standOf } from '../stand.ts';
 import type { Stand } from '../stand.ts';
 import type { Answer, Desk, Tool } from '../tool.ts';
@@ -83,12 +84,12 @@ const nextSnap = (kind: ShapeKind, state: ShapeState, site: Site): Snap | null =
 const press = (kind: ShapeKind, state: ShapeState, desk: Desk): Answer<ShapeState> => {
   const { corners } = state;
   const found = nextSnap(kind, state, desk.site);
-  if (found === null) return { state };
+  if (found === null || state.pointer === null) return { state };
   const [first, here] = [corners[0], corners.at(-1)];
   if (first && corners.length >= 3 && kind.ends !== 'open' && found.point === first.point) {
     return whole(kind, state, desk, 'closed');
   }
-  if (here && sameSpot(here.point, found.point)) {
+  if (standsStill(here, found, state.pointer)) {
     return { state, say: 'That is where the last point is: expected one farther on' };
   }
   return { state: { ...state, corners: [...corners, standOf(found)], typed: untyped } };

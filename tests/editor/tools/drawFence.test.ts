@@ -170,8 +170,8 @@ describe('drawFence', () => {
     expect(verticesOf(corner.lines['line:1']?.path ?? {})[0]?.mark).toBe('mark:house1');
   });
 
-  it('[E6] a leg of no length is refused', () => {
-    const two = drive(drawFence, start(empty), [press(0, 0), press(0, 0)]);
+  it('[E6] a tap twice is no leg', () => {
+    const two = drive(drawFence, start(empty), [press(0, 0), press(3, 1)]);
     expect(two.say).toBe('That is where the last mark is: expected one farther on');
     expect([two.state.is, two.labels]).toEqual(['started', []]);
   });

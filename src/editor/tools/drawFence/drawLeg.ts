@@ -1,4 +1,3 @@
-import { sameSpot } from '../../../geometry/sameSpot.ts';
 import { addSpec } from '../../../site/edits/addSpec.ts';
 import { closeLine } from '../../../site/edits/closeLine.ts';
 import { extendLine } from '../../../site/edits/extendLine.ts';
@@ -8,6 +7,7 @@ import type { Site } from '../../../site/site.ts';
 import { chainAim } from '../../chainAim.ts';
 import { fenceMark } from '../../fenceMark.ts';
 import { snap } from '../../snap.ts';
+import { standsStill } from '../../standsStill.ts';
 import { standOf } from '../../stand.ts';
 import type { Stand } from '../../stand.ts';
 import type { Answer, Desk } from '../../tool.ts';
@@ -68,10 +68,10 @@ export const drawLeg = (state: FenceState, desk: Desk): Answer<FenceState> => {
   const { pointer, typed } = state;
   if (pointer === null) return { state };
   const chain = fenceChain(desk.site, state);
-  const to = standOf(snap(desk.site, chainAim(chain, pointer, typed)));
+  const found = snap(desk.site, chainAim(chain, pointer, typed));
+  const to = standOf(found);
   if (state.is === 'idle') return { state: begun(desk.site, to, { pointer, typed: untyped }) };
-  const here = chain.at(-1);
-  if (here !== undefined && sameSpot(here.point, to.point)) {
+  if (standsStill(chain.at(-1), found, pointer)) {
     return { state, say: 'That is where the last mark is: expected one farther on' };
   }
   return state.is === 'started' ? firstLeg(state, to, desk) : nextLeg(state, to, desk);
