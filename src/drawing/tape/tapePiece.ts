@@ -1,0 +1,53 @@
+import type { Run, Space } from '../../engine/layout.ts';
+import type { Post, PostId } from '../../engine/post.ts';
+import { inches, type Inches } from '../../units/inches.ts';
+
+/** A run, or a part of one between two of its posts, with the end at which the tape is hooked. */
+export interface TapePiece {
+  readonly run: Run;
+  readonly hook: 'start' | 'end';
+  /** The first and the last post shown, by their place in the run. */
+  readonly first: number;
+  readonly last: number;
+}
+
+/** The whole of a run. */
+export const wholeRun = (run: Run, hook: 'start' | 'end'): TapePiece => ({
+  run,
+  hook,
+  first: 0,
+  last: run.posts.length - 1,
+});
+
+/** Where a piece begins and ends, in stations of its run: the marks themselves at the run's ends. */
+export const spanOf = ({ run, first, last }: TapePiece): { from: Inches; to: Inches } => ({
+  from: inches(first === 0 ? 0 : (run.posts[first]?.station ?? 0)),
+  to: inches(last >= run.posts.length - 1 ? run.length : (run.posts[last]?.station ?? run.length)),
+});
+
+/** The length of a piece in inches. */
+export const lengthOf = (piece: TapePiece): number => {
+  const { from, to } = spanOf(piece);
+  return to - from;
+};
+
+/** A post of a piece, and what lies between it and the next one shown. */
+export interface PieceStop {
+  readonly post: PostId;
+  readonly station: Inches;
+  readonly next: Space | null;
+}
+
+/** The posts of a piece, in rising stations. */
+export const stopsOf = ({ run, first, last }: TapePiece): PieceStop[] =>
+  run.posts.slice(first, last + 1).map(({ post, station }, n) => ({
+    post,
+    station,
+    next: first + n < last ? (run.spaces[first + n] ?? null) : null,
+  }));
+
+/** Where the tape of a run is hooked, as a station: its start, or its end. */
+export const hookStation = ({ run, hook }: TapePiece): Inches =>
+  inches(hook === 'start' ? 0 : run.length);
+
+export type Posts = Readonly<Record<PostId, Post>>;

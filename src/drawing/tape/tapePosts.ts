@@ -1,0 +1,135 @@
+import { isTerminal, type Post } from '../../engine/post.ts';
+import type { OrientedBox } from '../../geometry/orientedBox.ts';
+import { formatLength } from '../../units/formatLength.ts';
+import type { LengthStyle } from '../../units/lengthStyle.ts';
+import { radians } from '../../units/radians.ts';
+import type { Atom, Text } from '../atom.ts';
+import { circleOutline, segmentsOutline } from '../explode/polylineOutline.ts';
+import { labelAt } from '../lettering/label.ts';
+import type { Lettered } from '../lettering/lettered.ts';
+import type { Lettering } from '../lettering/lettering.ts';
+import { textBox } from '../lettering/textBox.ts';
+import { readingAt } from '../plan/readingAt.ts';
+import { tapeLevels } from './tapeLevels.ts';
+import { stopsOf, type PieceStop, type Posts, type TapePiece } from './tapePiece.ts';
+import { xAt, type TapeReach } from './tapeReach.ts';
+
+const { tags, fence, bodyBottom, readings } = tapeLevels;
+
+/** Radius of hole and pipe on the strip, paper inches: it has no scale across the tape. */
+const sizes = {
+  terminal: { hole: 0.085, pipe: 0.05 },
+  line: { hole: 0.06, pipe: 0.028 },
+} as const;
+
+const mark = (post: Post, x: number): Atom[] => {
+  const { hole, pipe } = isTerminal(post) ? sizes.terminal : sizes.line;
+  const at = { x, y: fence };
+  return [
+    {
+      do: 'stroke',
+      pen: { ink: isTerminal(post) ? 'post' : 'dimension', width: 0.01, dash: [] },
+      outline: segmentsOutline([[at, { x, y: readings - 0.02 }]]),
+    },
+    { do: 'fill', ink: 'paper', opacity: 1, outline: circleOutline(at, hole) },
+    {
+      do: 'stroke',
+      pen: { ink: 'post', width: 0.008, dash: [] },
+      outline: circleOutline(at, hole),
+    },
+    { do: 'fill', ink: 'post', opacity: 1, outline: circleOutline(at, pipe) },
+  ];
+};
+
+/** The line from a post down through the tape. */
+const lineBox = (x: number): OrientedBox<'paper'> => ({
+  centre: { x, y: (fence + readings) / 2 },
+  halfWidth: 0.02,
+  halfHeight: (readings - fence) / 2,
+  angle: radians(0),
+});
+
+/** Upright, read from the right, hanging from under the tape. */
+const readingText = (text: string, x: number, post: Post): Text => ({
+  do: 'text',
+  text,
+  at: { x, y: readings },
+  size: 0.15,
+  angle: radians(Math.PI / 2),
+  align: 'right',
+  baseline: 'middle',
+  weight: isTerminal(post) ? 'bold' : 'regular',
+  ink: 'text',
+  halo: 'none',
+});
+
+/** Where a reading may stand: under its post, or beside that where the neighbour is close. */
+const shifts = [0, 0.09, -0.09, 0.18, -0.18] as const;
+
+const letterReading = (text: string, x: number, post: Post, room: Lettering): Lettered => {
+  for (const shift of shifts) {
+    const found = readingText(text, x + shift, post);
+    if (!room.isFree(textBox(found))) continue;
+    room.take(textBox(found));
+    const from = { x, y: bodyBottom };
+    const lead: Atom = {
+      do: 'stroke',
+      pen: { ink: 'dimension', width: 0.006, dash: [] },
+      outline: segmentsOutline([[from, { x: x + shift, y: readings - 0.01 }]]),
+    };
+    return { lines: shift === 0 ? [] : [lead], texts: [found], left: [] };
+  }
+  return { lines: [], texts: [], left: [`${post.tag} at ${text}`] };
+};
+
+const letterTag = (post: Post, x: number, room: Lettering): Lettered => {
+  const style = {
+    text: post.tag,
+    size: isTerminal(post) ? 0.16 : 0.135,
+    weight: isTerminal(post) ? ('bold' as const) : ('regular' as const),
+    ink: 'text' as const,
+  };
+  const label = labelAt(style, { x, y: tags }, radians(0));
+  if (!room.isFree(label.box)) return { lines: [], texts: [], left: [post.tag] };
+  room.take(label.box);
+  return { lines: [], texts: label.texts, left: [] };
+};
+
+/** Terminal posts find their places first: their readings and tags matter most. */
+const byRank =
+  (posts: Posts) =>
+  (a: PieceStop, b: PieceStop): number => {
+    const rank = ({ post }: PieceStop): number => {
+      const found = posts[post];
+      return found !== undefined && isTerminal(found) ? 0 : 1;
+    };
+    return rank(a) - rank(b);
+  };
+
+/**
+ * The posts of a piece on the strip, each with its tag over the fence and, under the tape, what
+ * the tape shows there. What finds no room is left by tag and reading.
+ */
+export const tapePosts = (
+  piece: TapePiece,
+  reach: TapeReach,
+  { posts, style, room }: { posts: Posts; style: LengthStyle; room: Lettering },
+): Lettered => {
+  const lettered = stopsOf(piece)
+    .toSorted(byRank(posts))
+    .flatMap(({ post: id, station }): Lettered[] => {
+      const post = posts[id];
+      if (post === undefined) return [];
+      const x = xAt(reach, station);
+      const how = { hook: piece.hook, style };
+      const text = formatLength(readingAt(piece.run, station, how), style);
+      room.avoid(lineBox(x));
+      const marks = { lines: mark(post, x), texts: [], left: [] };
+      return [marks, letterReading(text, x, post, room), letterTag(post, x, room)];
+    });
+  return {
+    lines: lettered.flatMap(({ lines }) => lines),
+    texts: lettered.flatMap(({ texts }) => texts),
+    left: lettered.flatMap(({ left }) => left),
+  };
+};

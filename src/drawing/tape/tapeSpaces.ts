@@ -1,0 +1,157 @@
+import type { Layout } from '../../engine/layout.ts';
+import type { Site } from '../../site/site.ts';
+import { formatLength } from '../../units/formatLength.ts';
+import { inches, type Inches } from '../../units/inches.ts';
+import type { LengthStyle } from '../../units/lengthStyle.ts';
+import { radians } from '../../units/radians.ts';
+import type { Atom } from '../atom.ts';
+import { fenceOutline } from '../explode/fenceOutline.ts';
+import { rectangleOutline, segmentsOutline } from '../explode/polylineOutline.ts';
+import { bestOf } from '../lettering/bestOf.ts';
+import { labelAt, type LabelStyle } from '../lettering/label.ts';
+import type { Lettered } from '../lettering/lettered.ts';
+import type { Lettering } from '../lettering/lettering.ts';
+import { readingAt } from '../plan/readingAt.ts';
+import { tapeLevels } from './tapeLevels.ts';
+import { spanOf, stopsOf, type PieceStop, type TapePiece } from './tapePiece.ts';
+import { xAt, type TapeReach } from './tapeReach.ts';
+
+const { fence, gateName, tags } = tapeLevels;
+
+/** What the spaces of a strip are lettered with, and where there is room. */
+export interface TapeSheet {
+  readonly site: Site;
+  readonly layout: Layout;
+  readonly style: LengthStyle;
+  readonly room: Lettering;
+}
+
+interface Between {
+  readonly from: PieceStop;
+  readonly to: PieceStop;
+  readonly x: number;
+  readonly width: number;
+}
+
+const nothing: Lettered = { lines: [], texts: [], left: [] };
+
+/** The first of some places that is free; what finds none is left where it must not be lost. */
+const letter = (
+  style: LabelStyle,
+  places: readonly { readonly x: number; readonly y: number }[],
+  room: Lettering,
+): Lettered => {
+  const label = bestOf(
+    room,
+    places.map((at) => labelAt(style, at, radians(0))),
+  );
+  if (label === null) return { ...nothing, left: [style.text] };
+  room.take(label.box);
+  return { ...nothing, texts: label.texts };
+};
+
+/** A bay: wire from post to post, and its length over it where that fits. */
+const drawBay = (between: Between, piece: TapePiece, { style, room }: TapeSheet): Lettered => {
+  const { from, to, x, width } = between;
+  const wire: Atom = {
+    do: 'stroke',
+    pen: { ink: 'fence', width: 0.018, dash: [] },
+    outline: fenceOutline(
+      [
+        { x, y: fence },
+        { x: x + width, y: fence },
+      ],
+      false,
+      null,
+    ),
+  };
+  const how = { hook: piece.hook, style };
+  const apart = readingAt(piece.run, to.station, how) - readingAt(piece.run, from.station, how);
+  const text = formatLength(inches(Math.abs(apart)), style);
+  const look = { text, size: 0.135, weight: 'regular', ink: 'dimension' } as const;
+  const label = labelAt(look, { x: x + width / 2, y: tags + 0.08 }, radians(0));
+  const fits = label.box.halfWidth * 2 + 0.2 < width && room.isFree(label.box);
+  if (fits) room.take(label.box);
+  // the table has every bay; on the strip only those that fit are written
+  return { lines: [wire], texts: fits ? label.texts : [], left: [] };
+};
+
+/** How the clear opening of a gate lies between its posts: half a post in from each centre. */
+const faces = (between: Between, reach: TapeReach, opening: Inches) => {
+  const width = opening * reach.scale;
+  return { x: between.x + (between.width - width) / 2, width };
+};
+
+/** An opening: a gap in the fence with the leaves in it, its name and the width to hold over it. */
+const drawOpening = (between: Between, reach: TapeReach, sheet: TapeSheet): Lettered => {
+  const { site, layout, style, room } = sheet;
+  const space = between.from.next;
+  const gate = space?.kind === 'gate' ? layout.gates[space.gate] : undefined;
+  if (gate === undefined) return nothing;
+  const { x, width } = faces(between, reach, gate.opening.target);
+  const gap = rectangleOutline({ x, y: fence - 0.045 }, width, 0.09);
+  const leaf: Atom = {
+    do: 'stroke',
+    pen: { ink: 'gate', width: 0.016, dash: [] },
+    outline: [
+      ...gap,
+      ...(gate.leaves.length > 1
+        ? segmentsOutline([
+            [
+              { x: x + width / 2, y: fence - 0.045 },
+              { x: x + width / 2, y: fence + 0.045 },
+            ],
+          ])
+        : []),
+    ],
+  };
+  const name = site.gates[gate.id]?.label.trim() || 'Gate';
+  const text = `${name}: hold ${formatLength(gate.opening.target, style)}`;
+  const middle = x + width / 2;
+  const places = [0, 0.4, -0.4, 0.8, -0.8, 1.2, -1.2].flatMap((shift) => [
+    { x: middle + shift, y: gateName },
+    { x: middle + shift, y: gateName + 0.17 },
+  ]);
+  const label = letter({ text, size: 0.15, weight: 'bold', ink: 'gate' }, places, room);
+  return { ...label, lines: [{ do: 'fill', ink: 'gate', opacity: 0.15, outline: gap }, leaf] };
+};
+
+/** The wall or mark that an end post stands in from. */
+const drawWall = (piece: TapePiece, reach: TapeReach): Atom[] => {
+  const stops = stopsOf(piece);
+  const { from, to } = spanOf(piece);
+  const ends = [
+    [from, stops[0]?.station ?? from],
+    [to, stops.at(-1)?.station ?? to],
+  ] as const;
+  return ends
+    .filter(([end, post]) => Math.abs(end - post) > 1 / 64)
+    .map(([end]) => ({
+      do: 'stroke',
+      pen: { ink: 'building', width: 0.04, dash: [] },
+      outline: segmentsOutline([
+        [
+          { x: xAt(reach, end), y: fence - 0.13 },
+          { x: xAt(reach, end), y: fence + 0.1 },
+        ],
+      ]),
+    }));
+};
+
+/** What lies between the posts of a piece: wire and openings, and a wall at an end that has one. */
+export const tapeSpaces = (piece: TapePiece, reach: TapeReach, sheet: TapeSheet): Lettered => {
+  const stops = stopsOf(piece);
+  const lettered = stops.slice(1).map((to, n): Lettered => {
+    const from = stops[n] ?? to;
+    const x = xAt(reach, from.station);
+    const between = { from, to, x, width: xAt(reach, to.station) - x };
+    return from.next?.kind === 'gate'
+      ? drawOpening(between, reach, sheet)
+      : drawBay(between, piece, sheet);
+  });
+  return {
+    lines: [...lettered.flatMap(({ lines }) => lines), ...drawWall(piece, reach)],
+    texts: lettered.flatMap(({ texts }) => texts),
+    left: lettered.flatMap(({ left }) => left),
+  };
+};

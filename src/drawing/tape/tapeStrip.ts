@@ -1,0 +1,154 @@
+import type { Layout, Run } from '../../engine/layout.ts';
+import type { PostId } from '../../engine/post.ts';
+import { principalAngle } from '../../geometry/principalAngle.ts';
+import type { GateId } from '../../site/ids.ts';
+import type { Site } from '../../site/site.ts';
+import type { LengthStyle } from '../../units/lengthStyle.ts';
+import type { Atom } from '../atom.ts';
+import { polylineOutline } from '../explode/polylineOutline.ts';
+import { makeLettering } from '../lettering/lettering.ts';
+import { textBox } from '../lettering/textBox.ts';
+import { tapeBody } from './tapeBody.ts';
+import { tapeLevels } from './tapeLevels.ts';
+import { lengthOf, spanOf, stopsOf, type TapePiece } from './tapePiece.ts';
+import { tapePosts } from './tapePosts.ts';
+import { xAt, type TapeReach } from './tapeReach.ts';
+import { tapeSpaces } from './tapeSpaces.ts';
+
+/** Room at both ends and between two pieces that meet at a corner, paper inches. */
+const margin = 0.35;
+const fold = 0.42;
+
+export interface TapeOptions {
+  /** Paper inches that the strip should fill. */
+  readonly width: number;
+  readonly style: LengthStyle;
+  /** Paper inches for an inch of tape, at least; the strip grows wider than asked for if need be. */
+  readonly leastScale?: number;
+}
+
+/** A strip as drawn, and where on it everything stands, so that a hand can take hold of it. */
+export interface TapeStrip {
+  readonly atoms: readonly Atom[];
+  readonly width: number;
+  readonly height: number;
+  readonly reaches: readonly TapeReach[];
+  readonly posts: readonly { readonly post: PostId; readonly run: Run['id']; readonly x: number }[];
+  /** From the centre of one gate post to that of the other. */
+  readonly gates: readonly {
+    readonly gate: GateId;
+    readonly run: Run['id'];
+    readonly from: number;
+    readonly to: number;
+  }[];
+  /** Texts for which there was no room. */
+  readonly left: readonly string[];
+}
+
+/** Pieces one after the other from the left, at one scale. */
+const reachesOf = (
+  pieces: readonly TapePiece[],
+  { width, leastScale = 0 }: TapeOptions,
+): TapeReach[] => {
+  const length = pieces.reduce((so, piece) => so + lengthOf(piece), 0);
+  const room = width - 2 * margin - fold * Math.max(0, pieces.length - 1);
+  const scale = Math.max(leastScale, 1e-6, length > 0 ? room / length : 0);
+  let x = margin;
+  return pieces.map((piece) => {
+    const reach = { run: piece.run.id, ...spanOf(piece), x, scale };
+    x += lengthOf(piece) * scale + fold;
+    return reach;
+  });
+};
+
+/** Between two pieces: the way the fence turns there, as seen from above. */
+const foldSign = (before: TapeReach, turn: number): Atom => {
+  const x = xAt(before, before.to) + fold / 2;
+  const y = (tapeLevels.bodyTop + tapeLevels.bodyBottom) / 2;
+  const arm = 0.12;
+  const bend = Math.max(-2.6, Math.min(2.6, turn));
+  return {
+    do: 'stroke',
+    pen: { ink: 'line', width: 0.022, dash: [] },
+    outline: polylineOutline(
+      [
+        { x: x - arm, y },
+        { x, y },
+        { x: x + arm * Math.cos(bend), y: y - arm * Math.sin(bend) },
+      ],
+      false,
+    ),
+  };
+};
+
+const places = (pieces: readonly TapePiece[], reaches: readonly TapeReach[]) => {
+  const stops = pieces.flatMap((piece, n) => {
+    const reach = reaches[n];
+    if (reach === undefined) return [];
+    return stopsOf(piece).map((stop) => ({ ...stop, reach, x: xAt(reach, stop.station) }));
+  });
+  return {
+    posts: stops.map(({ post, reach, x }) => ({ post, run: reach.run, x })),
+    gates: stops.flatMap(({ next, reach, x, station }) =>
+      next?.kind === 'gate'
+        ? [{ gate: next.gate, run: reach.run, from: x, to: xAt(reach, station + next.length) }]
+        : [],
+    ),
+  };
+};
+
+/** The lowest point that a text of the strip reaches, paper inches from the top. */
+const depthOf = (atoms: readonly Atom[]): number =>
+  Math.max(
+    tapeLevels.readings,
+    ...atoms.flatMap((atom) => {
+      if (atom.do !== 'text' || atom.angle === 0) return [];
+      const { centre, halfWidth } = textBox(atom);
+      return [centre.y + halfWidth];
+    }),
+  );
+
+/**
+ * Pieces of fence unrolled straight, as a steel tape with its readings: posts are marks with their
+ * tags, openings are gaps with the width to hold, corners are folds that show the way the fence
+ * turns, and a claw stands where the tape is hooked. No pieces make an empty strip.
+ */
+export const tapeStrip = (
+  site: Site,
+  layout: Layout,
+  pieces: readonly TapePiece[],
+  options: TapeOptions,
+): TapeStrip => {
+  const { style } = options;
+  const reaches = reachesOf(pieces, options);
+  const room = makeLettering(null, []);
+  const sheet = { site, layout, style, room };
+  const drawn = pieces.flatMap((piece, n) => {
+    const reach = reaches[n];
+    if (reach === undefined) return [];
+    const posts = tapePosts(piece, reach, { posts: layout.posts, style, room });
+    const spaces = tapeSpaces(piece, reach, sheet);
+    // last, since a number that a post's line would cut is not written
+    const body = tapeBody(piece, reach, style.system, room);
+    return [{ lines: body, texts: [], left: [] }, spaces, posts];
+  });
+  const folds = reaches.slice(1).flatMap((_, n) => {
+    const [before, a, b] = [reaches[n], pieces[n], pieces[n + 1]];
+    if (before === undefined || a === undefined || b === undefined) return [];
+    return [foldSign(before, principalAngle(b.run.bearing - a.run.bearing))];
+  });
+  const atoms = [
+    ...drawn.flatMap(({ lines }) => lines),
+    ...folds,
+    ...drawn.flatMap(({ texts }) => texts),
+  ];
+  const last = reaches.at(-1);
+  return {
+    atoms,
+    width: last === undefined ? options.width : xAt(last, last.to) + margin,
+    height: depthOf(atoms) + 0.08,
+    reaches,
+    ...places(pieces, reaches),
+    left: drawn.flatMap(({ left }) => left),
+  };
+};

@@ -1,0 +1,117 @@
+import * as fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { wholeRun } from '../../../src/drawing/tape/tapePiece.ts';
+import { stationAt, xAt } from '../../../src/drawing/tape/tapeReach.ts';
+import { tapeStrip } from '../../../src/drawing/tape/tapeStrip.ts';
+import { anyLines } from '../anyYard.ts';
+import { handYard } from '../handYard.ts';
+import { overlapsOf, textsOf } from '../textsOf.ts';
+
+const style = { system: 'feet', fraction: 8 } as const;
+const { site, layout } = handYard([
+  {
+    corners: [
+      { x: 0, y: 0 },
+      { x: 600, y: 0 },
+      { x: 600, y: 480 },
+    ],
+    closed: false,
+    maxBay: 120,
+    gates: [{ leg: 0, from: 240, leaf: 44 }],
+  },
+]);
+const runs = layout.lines['line:1']?.runs ?? [];
+const strip = (hook: 'start' | 'end', width = 10) =>
+  tapeStrip(
+    site,
+    layout,
+    runs.map((run) => wholeRun(run, hook)),
+    { width, style },
+  );
+const readings = (hook: 'start' | 'end', width = 10): string[] =>
+  textsOf(strip(hook, width).atoms)
+    .filter(({ angle }) => angle !== 0)
+    .toSorted((a, b) => a.at.x - b.at.x)
+    .map(({ text }) => text);
+
+describe('tapeStrip', () => {
+  it('[D16] every post has the reading of a tape hooked at the start of its run', () => {
+    // 3 bays of 103 1/4 in from 290 1/4 to 600: 393 1/2, 496 3/4
+    expect(readings('start').slice(0, 7)).toEqual([
+      '0"',
+      '10\'-0"',
+      '20\'-0"',
+      '24\'-2 1/4"',
+      '32\'-9 1/2"',
+      '41\'-4 3/4"',
+      '50\'-0"',
+    ]);
+    expect(readings('start').slice(7)).toEqual(['0"', '10\'-0"', '20\'-0"', '30\'-0"', '40\'-0"']);
+  });
+
+  it('[D16] hooked at the end, it counts from there', () => {
+    expect(readings('end').slice(0, 7)).toEqual([
+      '50\'-0"',
+      '40\'-0"',
+      '30\'-0"',
+      '25\'-9 3/4"',
+      '17\'-2 1/2"',
+      '8\'-7 1/4"',
+      '0"',
+    ]);
+  });
+
+  it('[D17] posts and gates can be found where they are drawn', () => {
+    const { reaches, posts, gates } = strip('start');
+    const [first, second] = reaches;
+    if (first === undefined || second === undefined) throw new Error('expected two reaches');
+    const [run] = runs;
+    run?.posts.forEach(({ station }, n) => {
+      expect(posts[n]?.x).toBeCloseTo(xAt(first, station), 9);
+      expect(stationAt(first, posts[n]?.x ?? 0)).toBeCloseTo(station, 6);
+    });
+    expect(gates).toHaveLength(1);
+    expect(stationAt(first, gates[0]?.from ?? 0)).toBeCloseTo(240, 6);
+    expect(stationAt(first, gates[0]?.to ?? 0)).toBeCloseTo(290.25, 6);
+    expect(xAt(first, 600)).toBeLessThan(second.x);
+    expect(stationAt(first, 100)).toBe(600);
+  });
+
+  it('fills the width asked for, or grows beyond it to its least scale', () => {
+    expect(strip('start').width).toBeCloseTo(10, 9);
+    const pieces = runs.map((run) => wholeRun(run, 'start'));
+    const wide = tapeStrip(site, layout, pieces, { width: 10, style, leastScale: 1 / 48 });
+    expect(wide.width).toBeGreaterThan(1080 / 48);
+  });
+
+  it('[D9] no text overlaps another; what finds no room is named', () => {
+    fc.assert(
+      fc.property(anyLines, fc.constantFrom(4, 7.5, 20), (lines, width) => {
+        const yard = handYard(lines);
+        for (const line of Object.values(yard.layout.lines)) {
+          const pieces = line.runs.map((run) => wholeRun(run, 'start'));
+          const { atoms, left, height } = tapeStrip(yard.site, yard.layout, pieces, {
+            width,
+            style,
+          });
+          expect(overlapsOf(atoms)).toEqual([]);
+          const upright = textsOf(atoms).filter(({ angle }) => angle !== 0).length;
+          const posts = line.runs.reduce((so, run) => so + run.posts.length, 0);
+          expect(upright + left.filter((text) => text.includes(' at ')).length).toBe(posts);
+          expect(height).toBeLessThan(3);
+        }
+      }),
+      { numRuns: 30 },
+    );
+  });
+
+  it('names its openings with the width to hold', () => {
+    expect(textsOf(strip('start').atoms).map(({ text }) => text)).toContain(
+      'Gate 1: hold 3\'-11 7/8"',
+    );
+  });
+
+  it('is empty for no pieces', () => {
+    expect(tapeStrip(site, layout, [], { width: 10, style }).atoms).toEqual([]);
+  });
+});
