@@ -11,7 +11,7 @@ import { radians } from '../units/radians.ts';
 import type { Radians } from '../units/radians.ts';
 
 /** The direction of letters along a line, turned so that they are read from below. */
-const upright = (angle: Radians): Radians => {
+export const upright = (angle: Radians): Radians => {
   const quarter = Math.PI / 2;
   if (angle > quarter) return radians(angle - Math.PI);
   return radians(angle <= -quarter ? angle + Math.PI : angle);

@@ -11,13 +11,15 @@ import type { ToolId } from '../store/toolId.ts';
 import type { Input } from './input.ts';
 import type { Machine } from './machine.ts';
 import type { Answer, Desk, Piece } from './tool.ts';
+import type { ToolEntry } from './toolbox.ts';
 
 /** The stores that inputs act on, and the tools that answer them. */
 export interface Workbench {
   readonly site: SiteStore;
   readonly session: SessionStore;
   readonly layOut: (site: Site) => Layout;
-  readonly tools: Readonly<Record<ToolId, Machine>>;
+  /** Every tool of the yard, each idle. */
+  readonly tools: readonly ToolEntry[];
 }
 
 /** What the tool in hand shows beside the drawing, and what it says to do next. */
@@ -60,14 +62,19 @@ const deliver = (
  */
 export const createSend = (bench: Workbench): Sender => {
   const { site, session, layOut } = bench;
-  let tools = bench.tools;
+  const tools = new Map<ToolId, Machine>(bench.tools.map(({ id, machine }) => [id, machine]));
+  const toolOf = (id: ToolId): Machine => {
+    const found = tools.get(id);
+    if (found === undefined) throw new RangeError(`tools: expected one with the id ${id}`);
+    return found;
+  };
   let busy = false;
   const deskOf = (seen: Site): Desk => {
     const { selection, plans } = session.getState();
     return { site: seen, layout: layOut(seen), selection, plans };
   };
   const look = (): Hand => {
-    const tool = tools[session.getState().tool];
+    const tool = toolOf(session.getState().tool);
     const desk = deskOf(current(site.getState().history));
     return { preview: tool.preview(desk), prompt: tool.prompt(desk), piece: tool.piece(desk) };
   };
@@ -77,8 +84,8 @@ export const createSend = (bench: Workbench): Sender => {
   };
   const send = (input: Input): void => {
     const { tool } = session.getState();
-    const { next, answer } = tools[tool].on(input, deskOf(site.getState().history.present.site));
-    tools = { ...tools, [tool]: next };
+    const { next, answer } = toolOf(tool).on(input, deskOf(site.getState().history.present.site));
+    tools.set(tool, next);
     busy = true;
     deliver(bench, input, answer);
     busy = false;
@@ -92,7 +99,7 @@ export const createSend = (bench: Workbench): Sender => {
   });
   const stopSession = session.subscribe((now, before) => {
     if (now.tool !== before.tool) {
-      tools = { ...tools, [before.tool]: tools[before.tool].rest() };
+      tools.set(before.tool, toolOf(before.tool).rest());
       site.getState().cancel();
     }
     const same = now.selection === before.selection && now.plans === before.plans;

@@ -1,0 +1,39 @@
+import type { ToolId } from '../store/toolId.ts';
+import { machine } from './machine.ts';
+import type { Machine } from './machine.ts';
+import { drawArea } from './tools/drawArea.ts';
+import { drawBoundary } from './tools/drawBoundary.ts';
+import { drawFence } from './tools/drawFence/drawFence.ts';
+import { drawUtility } from './tools/drawUtility.ts';
+import { pan } from './tools/pan.ts';
+import { placeGate } from './tools/placeGate.ts';
+import { placeNote } from './tools/placeNote.ts';
+import { placeTree } from './tools/placeTree.ts';
+import { select } from './tools/select/select.ts';
+
+/** A tool as the yard offers it. */
+export interface ToolEntry {
+  readonly id: ToolId;
+  /** Written on its button. */
+  readonly label: string;
+  /** The key that takes it up, one small letter. */
+  readonly key: string;
+  /** The tool in its idle state. */
+  readonly machine: Machine;
+}
+
+/** Every tool, in the order in which they are offered. */
+export const toolbox: readonly ToolEntry[] = [
+  { id: 'select', label: 'Select', key: 's', machine: machine(select) },
+  { id: 'fence', label: 'Fence', key: 'f', machine: machine(drawFence) },
+  { id: 'gate', label: 'Gate', key: 'g', machine: machine(placeGate) },
+  { id: 'building', label: 'Building', key: 'b', machine: machine(drawArea('building')) },
+  { id: 'boundary', label: 'Boundary', key: 'l', machine: machine(drawBoundary) },
+  { id: 'paving', label: 'Paving', key: 'p', machine: machine(drawArea('paving')) },
+  { id: 'pool', label: 'Pool', key: 'o', machine: machine(drawArea('pool')) },
+  { id: 'keep-out', label: 'Keep-out', key: 'k', machine: machine(drawArea('keep-out')) },
+  { id: 'utility', label: 'Utility', key: 'u', machine: machine(drawUtility) },
+  { id: 'tree', label: 'Tree', key: 't', machine: machine(placeTree) },
+  { id: 'note', label: 'Note', key: 'n', machine: machine(placeNote) },
+  { id: 'pan', label: 'Pan', key: 'm', machine: machine(pan) },
+];

@@ -1,0 +1,92 @@
+import { add } from '../../../geometry/add.ts';
+import { distance } from '../../../geometry/distance.ts';
+import { subtract } from '../../../geometry/subtract.ts';
+import { unitVector } from '../../../geometry/unitVector.ts';
+import type { SitePoint } from '../../../geometry/point.ts';
+import { anchoredAt } from '../../../site/anchor.ts';
+import { moveGate } from '../../../site/edits/moveGate.ts';
+import { moveMark } from '../../../site/edits/moveMark.ts';
+import type { GateId, MarkId } from '../../../site/ids.ts';
+import { legAt, legGround } from '../../../site/legGround.ts';
+import type { Site } from '../../../site/site.ts';
+import { inches } from '../../../units/inches.ts';
+import type { Aim } from '../../aim.ts';
+import { edgesOf } from '../../edges.ts';
+import { anchorFrom } from '../../gateAnchor.ts';
+import { gateSpan } from '../../gateSpan.ts';
+import { legNear } from '../../legNear.ts';
+import type { Pointer } from '../../pointer.ts';
+import { snap } from '../../snap.ts';
+import type { Snap } from '../../snap.ts';
+import type { SnapLine } from '../../snapLine.ts';
+import { untyped } from '../../typed.ts';
+import { movedBy } from './movedBy.ts';
+import type { Held } from './selectState.ts';
+
+type Hand = NonNullable<Pointer>;
+
+/** The lines on which a mark slides along the legs and sides that meet in it. */
+const slides = (site: Site, id: MarkId): SnapLine[] =>
+  edgesOf(site).flatMap(({ start, end, marks, of }): SnapLine[] => {
+    const far = marks[0] === id ? end : marks[1] === id ? start : null;
+    const way = far === null ? null : unitVector(start, end);
+    if (far === null || way === null) return [];
+    const label = of.kind === 'leg' ? 'along the fence' : `along the ${of.as}`;
+    return [{ kind: 'extension', origin: { x: far.x, y: far.y }, way, label }];
+  });
+
+/** Where a mark that is being dragged goes. */
+export const markSnap = (site: Site, id: MarkId, hand: Hand): Snap => {
+  const aim: Aim = {
+    ...hand,
+    from: null,
+    last: null,
+    typed: untyped,
+    except: [id],
+    also: slides(site, id),
+  };
+  return snap(site, aim);
+};
+
+/** The middle of a gate's opening on the ground, as its anchor and the engine's opening hold it. */
+const gateMiddle = (site: Site, id: GateId): SitePoint | null => {
+  const gate = site.gates[id];
+  const line = gate && site.lines[gate.line];
+  if (gate === undefined || line === undefined) return null;
+  const ground = legGround(site, legAt(line, gate.leg));
+  const { from, offset } = gate.anchor;
+  const half = from === 'middle' ? 0 : gateSpan(site, gate) / 2;
+  return anchoredAt({ from, offset: inches(offset + half) }, ground);
+};
+
+const gateAlong = (site: Site, id: GateId, from: SitePoint, hand: Hand): Site => {
+  const gate = site.gates[id];
+  const middle = gateMiddle(site, id);
+  if (gate === undefined || middle === null) return site;
+  // the gate goes by as much as the hand: it does not jump to where it was taken
+  const place = legNear(site, add(middle, subtract(hand.at, from)), gate.line);
+  if (place === null) return site;
+  const anchor = anchorFrom(gate.anchor.from, {
+    length: place.length,
+    station: place.station,
+    span: gateSpan(site, gate),
+    reach: hand.free ? inches(0) : inches(hand.reach / 2),
+    system: site.lengths.system,
+  });
+  return moveGate(site, id, anchor, { leg: place.leg });
+};
+
+/**
+ * A site in which a thing follows the hand from where it was taken (`from`): a mark snaps as when
+ * it was drawn, a gate runs along its line, measured from the end that it was measured from, all
+ * else moves by as much as the hand.
+ */
+export const dragged = (site: Site, what: Held, from: SitePoint, hand: Hand): Site => {
+  if (what.kind === 'mark') return moveMark(site, what.id, markSnap(site, what.id, hand).point);
+  if (what.kind === 'gate') return gateAlong(site, what.id, from, hand);
+  return movedBy(site, what, subtract(hand.at, from), hand.free ? 0 : hand.reach);
+};
+
+/** Whether the hand has gone so far from where it came down that it means to drag. */
+export const isDrag = (from: SitePoint, { at, reach }: Hand): boolean =>
+  distance(from, at) > reach / 2;

@@ -1,0 +1,65 @@
+import { dot } from '../../../geometry/dot.ts';
+import { distance } from '../../../geometry/distance.ts';
+import { scale } from '../../../geometry/scale.ts';
+import { unitVector } from '../../../geometry/unitVector.ts';
+import type { SitePoint } from '../../../geometry/point.ts';
+import { moveFeature } from '../../../site/edits/moveFeature.ts';
+import { moveGate } from '../../../site/edits/moveGate.ts';
+import { moveMarks } from '../../../site/edits/moveMarks.ts';
+import type { GateId } from '../../../site/ids.ts';
+import { legAt, legGround } from '../../../site/legGround.ts';
+import type { Site } from '../../../site/site.ts';
+import { inches } from '../../../units/inches.ts';
+import { gateSpan } from '../../gateSpan.ts';
+import { movableLegMarks, movableLineMarks } from '../../movableMarks.ts';
+import type { Held } from './selectState.ts';
+
+/** A gate moved along its leg by what a vector has of the leg's direction; it stays on its leg. */
+const gateBy = (site: Site, id: GateId, by: SitePoint): Site => {
+  const gate = site.gates[id];
+  const line = gate && site.lines[gate.line];
+  if (gate === undefined || line === undefined) return site;
+  const { start, end } = legGround(site, legAt(line, gate.leg));
+  const way = unitVector(start, end);
+  if (way === null) return site;
+  const room = Math.max(0, distance(start, end) - gateSpan(site, gate));
+  const { from, offset } = gate.anchor;
+  const next = offset + (from === 'end' ? -1 : 1) * dot(by, way);
+  const [low, high] = from === 'middle' ? [-room / 2, room / 2] : [0, room];
+  const held = inches(Math.min(high, Math.max(low, next)) + 0);
+  return moveGate(site, id, { from, offset: held });
+};
+
+/** Drops the lesser of the two parts of a vector, along a leg or square to it, within reach. */
+const settled = (by: SitePoint, way: SitePoint, reach: number): SitePoint => {
+  const along = dot(by, way);
+  const off = { x: by.x - along * way.x, y: by.y - along * way.y };
+  if (Math.abs(along) <= reach) return off;
+  return Math.hypot(off.x, off.y) <= reach ? scale(way, along) : by;
+};
+
+/**
+ * A site in which a thing has moved by a vector in inches: all of a feature, the marks of a leg or
+ * line that no feature stands on, a gate along its leg. A leg keeps to its own direction or to the
+ * square of it within `reach`. The same site where nothing can move.
+ */
+export const movedBy = (site: Site, what: Held, by: SitePoint, reach = 0): Site => {
+  switch (what.kind) {
+    case 'mark':
+      return moveMarks(site, [what.id], by);
+    case 'feature':
+      return moveFeature(site, what.id, by);
+    case 'line':
+      return moveMarks(site, movableLineMarks(site, what.id), by);
+    case 'gate':
+      return gateBy(site, what.id, by);
+    case 'leg': {
+      const line = site.lines[what.line];
+      if (line === undefined) return site;
+      const { start, end } = legGround(site, legAt(line, what.id));
+      const way = unitVector(start, end);
+      const held = way === null ? by : settled(by, way, reach);
+      return moveMarks(site, movableLegMarks(site, what.line, what.id), held);
+    }
+  }
+};

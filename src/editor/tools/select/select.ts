@@ -1,0 +1,109 @@
+import type { SitePoint } from '../../../geometry/point.ts';
+import { setLegLength } from '../../../site/edits/setLegLength.ts';
+import type { Site } from '../../../site/site.ts';
+import { stands } from '../../../store/stands.ts';
+import { hit } from '../../hit.ts';
+import type { Input } from '../../input.ts';
+import { snapGuides } from '../../snapGuides.ts';
+import type { Answer, Desk, Tool } from '../../tool.ts';
+import { readTyped } from '../../typed.ts';
+import { dragged, isDrag, markSnap } from './dragged.ts';
+import { erased } from './erased.ts';
+import { movedBy } from './movedBy.ts';
+import type { Held, SelectState } from './selectState.ts';
+
+type Point = Extract<Input, { readonly at: SitePoint }>;
+
+const idle: SelectState = { is: 'idle' };
+
+/** What is selected, if it is still there. */
+const chosen = ({ site, selection }: Desk): Held | null =>
+  stands(site, selection) ? selection : null;
+
+const stuck = 'Nothing moves: its marks belong to a building, a lot line or other ground';
+
+const pressed = (input: Point, desk: Desk): Answer<SelectState> => {
+  const what = hit(desk.site, desk.layout, input);
+  if (what === null) return { state: idle, select: null };
+  return { state: { is: 'held', what, from: input.at }, select: what };
+};
+
+const drag = (state: SelectState, input: Point, { site }: Desk): Answer<SelectState> => {
+  if (state.is === 'idle' || !stands(site, state.what)) return { state: idle };
+  if (state.is === 'held' && !isDrag(state.from, input)) return { state };
+  const { what, from } = state;
+  const moved = dragged(site, what, from, input);
+  const guides = what.kind === 'mark' ? snapGuides(markSnap(site, what.id, input)) : [];
+  const dragging: SelectState = { is: 'dragging', what, from, guides };
+  return moved === site && what.kind === 'leg'
+    ? { state: dragging, draft: null, say: stuck }
+    : { state: dragging, draft: moved };
+};
+
+const release = (state: SelectState, input: Point, { site }: Desk): Answer<SelectState> => {
+  if (state.is !== 'dragging' || !stands(site, state.what)) return { state: idle, draft: null };
+  const { what, from } = state;
+  const moved = dragged(site, what, from, input);
+  return { state: idle, commit: { site: moved, label: `Move ${what.kind}` } };
+};
+
+const nudge = (state: SelectState, { x, y }: { x: number; y: number }, desk: Desk) => {
+  const what = chosen(desk);
+  if (what === null) return { state, say: 'Nothing is selected: expected something to move' };
+  const moved = movedBy(desk.site, what, { x, y });
+  if (moved === desk.site && what.kind !== 'gate') return { state, say: stuck };
+  return { state: idle, commit: { site: moved, label: `Move ${what.kind}` } };
+};
+
+const erase = (state: SelectState, desk: Desk): Answer<SelectState> => {
+  const what = chosen(desk);
+  if (what === null) return { state, say: 'Nothing is selected: expected something to erase' };
+  const left = erased(desk.site, what);
+  if (!left.ok) return { state, say: left.reason };
+  return { state: idle, commit: { site: left.value, label: `Erase ${what.kind}` }, select: null };
+};
+
+/** A length typed while a leg is selected is the length of that leg. */
+const type = (state: SelectState, input: Extract<Input, { do: 'type' }>, desk: Desk) => {
+  const what = chosen(desk);
+  const typed = readTyped(input, desk.site.lengths);
+  if (!typed.ok) return { state, say: typed.reason };
+  if (what?.kind !== 'leg') return { state, say: 'Select a leg to type its length' };
+  if (typed.value.length === null) return { state };
+  const site: Site = setLegLength(desk.site, what.line, what.id, typed.value.length);
+  return { state: idle, commit: { site, label: 'Set leg length' } };
+};
+
+const on = (state: SelectState, input: Input, desk: Desk): Answer<SelectState> => {
+  switch (input.do) {
+    case 'press':
+      return pressed(input, desk);
+    case 'move':
+      return drag(state, input, desk);
+    case 'release':
+      return release(state, input, desk);
+    case 'nudge':
+      return nudge(state, input, desk);
+    case 'erase':
+      return erase(state, desk);
+    case 'type':
+      return type(state, input, desk);
+    case 'leave':
+      return state.is === 'idle' ? { state: idle, select: null } : { state: idle, draft: null };
+    default:
+      return { state };
+  }
+};
+
+/** Selects, drags, nudges and erases what is drawn. */
+export const select: Tool<SelectState> = {
+  idle,
+  on,
+  preview: (state) => (state.is === 'dragging' ? state.guides : []),
+  prompt: (state, desk) => {
+    if (state.is === 'dragging') return 'Let go to set it down';
+    const what = chosen(desk);
+    return what === null ? 'Tap what you want to change' : `Drag the ${what.kind} to move it`;
+  },
+  rest: () => idle,
+};

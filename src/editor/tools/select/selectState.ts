@@ -1,0 +1,23 @@
+import type { Primitive } from '../../../drawing/primitive.ts';
+import type { SitePoint } from '../../../geometry/point.ts';
+import type { Selection } from '../../../store/selection.ts';
+
+/** What a hand can hold. */
+export type Held = NonNullable<Selection>;
+
+/**
+ *   idle --press on a thing--> held --release--> idle
+ *   held --move beyond reach--> dragging --move--> dragging --release--> idle
+ *   held, dragging --leave--> idle
+ */
+export type SelectState =
+  | { readonly is: 'idle' }
+  /** `from` is where the hand came down. */
+  | { readonly is: 'held'; readonly what: Held; readonly from: SitePoint }
+  | {
+      readonly is: 'dragging';
+      readonly what: Held;
+      readonly from: SitePoint;
+      /** What the hand is drawn to, seen from where all stood before. */
+      readonly guides: readonly Primitive[];
+    };
