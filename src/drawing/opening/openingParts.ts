@@ -1,0 +1,131 @@
+import type { Opening, Term } from '../../engine/opening.ts';
+import { formatLength } from '../../units/formatLength.ts';
+import type { LengthStyle } from '../../units/lengthStyle.ts';
+import { radians } from '../../units/radians.ts';
+import type { Atom } from '../atom.ts';
+import { circleOutline, rectangleOutline, segmentsOutline } from '../explode/polylineOutline.ts';
+import { hatchLines } from '../explode/hatchLines.ts';
+import { labelAt, type LabelStyle } from '../lettering/label.ts';
+import { shorten } from '../shorten.ts';
+
+/** Where the parts stand, paper inches from the top of the bar. */
+export const partLevels = { name: 0.1, top: 0.24, bottom: 0.66, size: 0.8, end: 0.92 } as const;
+
+const { top, bottom } = partLevels;
+const high = bottom - top;
+
+/** Width of a post, and of a part that would hardly show at the leaf's scale; paper inches. */
+const postWidth = 0.16;
+const smallPart = 0.95;
+
+interface Part {
+  readonly term: Term;
+  readonly x: number;
+  readonly width: number;
+}
+
+/** Each term's room: hinges and latch stretched to be seen, the leaves sharing what is left. */
+const partsOf = ({ terms }: Opening, width: number): Part[] => {
+  const inner = width - 2 * postWidth;
+  const small = terms.filter(({ role }) => role !== 'leaf').length;
+  const leaves = terms.reduce((so, term) => so + (term.role === 'leaf' ? term.planned : 0), 0);
+  const each = Math.min(smallPart, inner / Math.max(1, terms.length));
+  const rest = inner - each * small;
+  let x = postWidth;
+  return terms.map((term) => {
+    const own = term.role === 'leaf' && leaves > 0 ? (rest * term.planned) / leaves : each;
+    const part = { term, x, width: own };
+    x += own;
+    return part;
+  });
+};
+
+const words = { leaf: 'leaf', hinge: 'hinge', latch: 'gap' } as const;
+
+const leafAtoms = (x: number, width: number): Atom[] => {
+  const frame = rectangleOutline({ x, y: top }, width, high);
+  const around = [
+    { x, y: top },
+    { x: x + width, y: bottom },
+  ];
+  const mesh: Atom = {
+    do: 'stroke',
+    pen: { ink: 'faint', width: 0.004, dash: [] },
+    outline: hatchLines(around, 'cross', null),
+  };
+  return [
+    { do: 'clip', outline: frame, atoms: [mesh] },
+    { do: 'stroke', pen: { ink: 'leaf', width: 0.03, dash: [] }, outline: frame },
+  ];
+};
+
+const hingeAtoms = (x: number, width: number): Atom[] => [
+  {
+    do: 'fill',
+    ink: 'gate',
+    opacity: 0.14,
+    outline: rectangleOutline({ x, y: top }, width, high),
+  },
+  ...[0.28, 0.72].map((share): Atom => {
+    const y = top + high * share;
+    return {
+      do: 'stroke',
+      pen: { ink: 'gate', width: 0.018, dash: [] },
+      outline: [
+        ...segmentsOutline([
+          [
+            { x, y },
+            { x: x + width, y },
+          ],
+        ]),
+        ...circleOutline({ x: x + width / 2, y }, 0.035),
+      ],
+    };
+  }),
+];
+
+/** The gap stays white, with the bolt that spans it. */
+const gapAtoms = (x: number, width: number): Atom[] => [
+  {
+    do: 'stroke',
+    pen: { ink: 'line', width: 0.026, dash: [] },
+    outline: segmentsOutline([
+      [
+        { x: x + width * 0.12, y: (top + bottom) / 2 },
+        { x: x + width * 0.88, y: (top + bottom) / 2 },
+      ],
+    ]),
+  },
+];
+
+const picture = ({ term, x, width }: Part): Atom[] => {
+  if (term.role === 'leaf') return leafAtoms(x, width);
+  return term.role === 'hinge' ? hingeAtoms(x, width) : gapAtoms(x, width);
+};
+
+const caption = (part: Part, look: LabelStyle, y: number): readonly Atom[] => {
+  const text = shorten(look.text, part.width - 0.05, look.size, look.weight);
+  return labelAt({ ...look, text }, { x: part.x + part.width / 2, y }, radians(0)).texts;
+};
+
+const captions = (part: Part, style: LengthStyle): readonly Atom[] => {
+  const small = { size: 0.135, ink: 'dimension' } as const;
+  const size = formatLength(part.term.planned, style);
+  return [
+    ...caption(part, { ...small, text: words[part.term.role], weight: 'regular' }, partLevels.name),
+    ...caption(part, { ...small, text: size, ink: 'text', weight: 'bold' }, partLevels.size),
+  ];
+};
+
+/**
+ * What stands in an opening from post to post: hinge, leaf, gap, leaf, hinge, each with its planned
+ * size. Not to one scale: what takes up little is stretched so that it can be seen.
+ */
+export const openingParts = (opening: Opening, width: number, style: LengthStyle): Atom[] => {
+  const parts = partsOf(opening, width);
+  const posts = [0, width - postWidth].map((x): Atom => {
+    const outline = rectangleOutline({ x, y: top - 0.08 }, postWidth, high + 0.16);
+    return { do: 'fill', ink: 'post', opacity: 1, outline };
+  });
+  return [...parts.flatMap(picture), ...posts, ...parts.flatMap((part) => captions(part, style))];
+};

@@ -1,0 +1,192 @@
+import type { Opening } from '../../engine/opening.ts';
+import { formatLength } from '../../units/formatLength.ts';
+import { inches, type Inches } from '../../units/inches.ts';
+import type { LengthStyle } from '../../units/lengthStyle.ts';
+import { radians } from '../../units/radians.ts';
+import type { Atom } from '../atom.ts';
+import type { Ink } from '../ink.ts';
+import { polylineOutline, rectangleOutline, segmentsOutline } from '../explode/polylineOutline.ts';
+import { bestOf } from '../lettering/bestOf.ts';
+import { labelAt, labelSize, type LabelStyle } from '../lettering/label.ts';
+import { makeLettering, type Lettering } from '../lettering/lettering.ts';
+
+/** Heights in paper inches from the top of the ruler, and of the whole of it. */
+export const rulerHeight = 1.1;
+const levels = {
+  above: 0.08,
+  upper: 0.25,
+  top: 0.42,
+  bottom: 0.66,
+  below: 0.83,
+  lower: 1.0,
+} as const;
+
+/** Other widths that the ruler can show beside the target. */
+export interface Marks {
+  /** The size the gate is called by; shown so that nobody sets the posts to it. */
+  readonly nominal?: Inches;
+  /** What was set in the ground. */
+  readonly set?: Inches;
+}
+
+interface Scale {
+  readonly low: number;
+  readonly high: number;
+  readonly xOf: (value: number) => number;
+}
+
+/** Ground inches that ticks may stand apart. */
+const stepsOf = ({ system }: LengthStyle): readonly number[] =>
+  system === 'mm' || system === 'm'
+    ? [1, 2, 5, 10, 20, 50, 100, 200, 500, 1000].map((mm) => mm / 25.4)
+    : [1 / 16, 1 / 8, 1 / 4, 1 / 2, 1, 2, 6, 12, 24, 60, 120];
+
+/** Shown on each side of what holds, as a share of its width, and at least so many inches. */
+const marginShare = 0.3;
+const leastMargin = 0.5;
+/** A width farther off than this many times what holds is named, not drawn to scale. */
+const farthest = 3;
+
+const scaleOf = (opening: Opening, marks: Marks, width: number): Scale => {
+  const { holdsFrom, holdsTo, target } = opening;
+  const own = [holdsFrom, holdsTo, target];
+  const [low, high] = [Math.min(...own), Math.max(...own)];
+  const reach = Math.max(1, high - low) * farthest;
+  const near = [marks.nominal, marks.set].filter(
+    (value) => value !== undefined && value > low - reach && value < high + reach,
+  ) as number[];
+  const [from, to] = [Math.min(low, ...near), Math.max(high, ...near)];
+  const margin = Math.max(leastMargin, (to - from) * marginShare);
+  const span = to - from + 2 * margin;
+  return {
+    low: from - margin,
+    high: to + margin,
+    xOf: (value) => ((value - from + margin) / span) * width,
+  };
+};
+
+const ticksOf = ({ low, high, xOf }: Scale, style: LengthStyle): Atom[] => {
+  const apart = xOf(1) - xOf(0);
+  const lines = [0.07, 0.3].flatMap((room, rank) => {
+    const step = stepsOf(style).find((size) => size * apart >= room) ?? high - low;
+    const first = Math.ceil(low / step);
+    const count = Math.max(0, Math.floor(high / step) - first + 1);
+    return Array.from({ length: count }, (_, n) => {
+      const x = xOf((first + n) * step);
+      return [
+        { x, y: levels.bottom },
+        { x, y: levels.bottom - (rank === 0 ? 0.06 : 0.12) },
+      ] as const;
+    });
+  });
+  return [
+    {
+      do: 'stroke',
+      pen: { ink: 'line', width: 0.007, dash: [] },
+      outline: segmentsOutline(lines),
+    },
+  ];
+};
+
+const pointer = (x: number, up: 1 | -1, ink: Ink): Atom => {
+  const tip = up === 1 ? levels.top : levels.bottom;
+  const back = tip - up * 0.08;
+  return {
+    do: 'fill',
+    ink,
+    opacity: 1,
+    outline: polylineOutline(
+      [
+        { x, y: tip },
+        { x: x - 0.055, y: back },
+        { x: x + 0.055, y: back },
+      ],
+      true,
+    ),
+  };
+};
+
+/** A text at a width, moved in so that it does not leave the ruler; on the second row if need be. */
+const name = (
+  look: LabelStyle,
+  x: number,
+  { rows, width, room }: { rows: readonly number[]; width: number; room: Lettering },
+): readonly Atom[] => {
+  const half = labelSize(look).width / 2;
+  const at = Math.min(width - half, Math.max(half, x));
+  const label = bestOf(
+    room,
+    rows.flatMap((y) =>
+      [0, half, -half, 2 * half, -2 * half].map((shift) =>
+        labelAt(look, { x: at + shift, y }, radians(0)),
+      ),
+    ),
+  );
+  if (label === null) return [];
+  room.take(label.box);
+  return label.texts;
+};
+
+const look = (text: string, ink: Ink): LabelStyle => ({ text, size: 0.14, weight: 'bold', ink });
+
+/**
+ * A ruler of clear widths about an opening, stretched until a fraction of an inch can be seen: the
+ * band in which the latch catches for sure, its ends, the target, and the nominal and the set
+ * width where they are given. Where nothing holds for sure it says so in place of the band.
+ */
+export const openingRuler = (
+  opening: Opening,
+  style: LengthStyle,
+  { width, nominal, set }: Marks & { readonly width: number },
+): Atom[] => {
+  const { target, holdsFrom, holdsTo } = opening;
+  const scale = scaleOf(
+    opening,
+    { ...(nominal === undefined ? {} : { nominal }), ...(set === undefined ? {} : { set }) },
+    width,
+  );
+  const { low, high, xOf } = scale;
+  const write = (value: number): string => formatLength(inches(value), style);
+  const room = makeLettering({ minX: 0, minY: 0, maxX: width, maxY: rulerHeight + 0.02 }, []);
+  const held = holdsFrom <= holdsTo;
+  const at = (value: number): number => xOf(Math.min(high, Math.max(low, value)));
+  const above = { rows: [levels.upper, levels.above], width, room };
+  const below = { rows: [levels.below, levels.lower], width, room };
+  const others = [
+    ...(set === undefined ? [] : [{ value: set, word: 'set', ink: 'selected' as const }]),
+    ...(nominal === undefined
+      ? []
+      : [{ value: nominal, word: 'called', ink: 'dimension' as const }]),
+  ];
+  const tall = levels.bottom - levels.top;
+  const band = rectangleOutline(
+    { x: at(holdsFrom), y: levels.top },
+    at(holdsTo) - at(holdsFrom),
+    tall,
+  );
+  const refusal = look('no width holds for sure: measure hinges and leaves', 'stop');
+  const body = rectangleOutline({ x: 0, y: levels.top }, width, tall);
+  return [
+    { do: 'fill', ink: 'tape', opacity: 1, outline: body },
+    ...(held ? [{ do: 'fill', ink: 'sewer', opacity: 0.35, outline: band } as const] : []),
+    ...ticksOf(scale, style),
+    { do: 'stroke', pen: { ink: 'line', width: 0.01, dash: [] }, outline: body },
+    pointer(at(target), 1, 'gate'),
+    ...name(look(`hold ${write(target)}`, 'gate'), at(target), above),
+    ...(held
+      ? (
+          [
+            ['from', holdsFrom],
+            ['to', holdsTo],
+          ] as const
+        ).flatMap(([word, value]) => [
+          pointer(at(value), -1, 'text'),
+          ...name(look(`${word} ${write(value)}`, 'text'), at(value), below),
+        ])
+      : name(refusal, width / 2, below)),
+    ...others.flatMap(({ value, word, ink }) => [
+      pointer(at(value), 1, ink),
+      ...name(look(`${word} ${write(value)}`, ink), at(value), above),
+    ]),
+  ];
+};
