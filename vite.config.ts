@@ -27,5 +27,5 @@ export default defineConfig({
   root: 'src',
   plugins: [react(), leaveOut, showSample],
   build: { outDir: '../dist', emptyOutDir: true, assetsInlineLimit: 0 },
-  test: { root: '.', include: ['tests/**/*.test.{ts,tsx}'] },
+  test: { testTimeout: 30_000, root: '.', include: ['tests/**/*.test.{ts,tsx}'] },
 });

@@ -54,7 +54,11 @@ export interface Run {
   readonly spaces: readonly Space[];
 }
 
-/** What lies between two neighbouring posts of a run: a bay of fence or a gate's opening. */
+/**
+ * What lies between two neighbouring posts of a run: a bay of fence or a gate. `length` is centre
+ * to centre; a gate's clear opening stands in its `GateLayout`. Stretches are numbered along the
+ * line from 1.
+ */
 export type Space =
   | { readonly kind: 'bay'; readonly length: Inches; readonly stretch: number }
   | { readonly kind: 'gate'; readonly length: Inches; readonly gate: GateId };

@@ -1,0 +1,17 @@
+import type { Site } from '../../site/site.ts';
+import type { Flag } from '../flag.ts';
+import type { LaidLines } from '../posts/layLines.ts';
+import { checkGates } from './checkGates.ts';
+import { checkHardware } from './checkHardware.ts';
+import { checkLines } from './checkLines.ts';
+
+const rank: Readonly<Record<Flag['level'], number>> = { stop: 0, settle: 1, caution: 2 };
+
+const sortKey = ({ place, rule, message }: Flag): string =>
+  [place.kind, place.id, rule, message].join('|');
+
+/** Every flag that stands on a site: `stop` first, then `settle`, then `caution`, each by place. */
+export const flagsOf = (site: Site, laid: LaidLines): Flag[] =>
+  [...checkGates(site, laid), ...checkLines(site, laid), ...checkHardware(site, laid)].toSorted(
+    (a, b) => rank[a.level] - rank[b.level] || (sortKey(a) < sortKey(b) ? -1 : 1),
+  );

@@ -1,0 +1,47 @@
+import type { GateId } from '../../site/ids.ts';
+import type { Site } from '../../site/site.ts';
+import type { Inches } from '../../units/inches.ts';
+import { leavesOf } from '../gate/termsOf.ts';
+import type { LoadLine } from '../loadLine.ts';
+
+interface Part {
+  readonly item: string;
+  readonly each: Inches | null;
+  readonly rule: string;
+  readonly gate: GateId;
+}
+
+const partsOf = (id: GateId, site: Site): Part[] => {
+  const gate = site.gates[id];
+  if (gate === undefined) return [];
+  const leaves = leavesOf(gate);
+  const part = (item: string, each: Inches | null, rule: string): Part => ({
+    item,
+    each,
+    rule,
+    gate: id,
+  });
+  return [
+    ...leaves.map(({ width }) => part('Gate leaf', width, 'One a leaf, by its measured width.')),
+    ...leaves.map(({ hinge }) =>
+      part(`Hinge set, ${site.hardware[hinge]?.label ?? hinge}`, null, 'One set a leaf.'),
+    ),
+    part(`Latch, ${site.hardware[gate.latch]?.label ?? gate.latch}`, null, 'One a gate.'),
+  ];
+};
+
+/** Leaves, hinge sets and latches of gates; those of one item and size on one line. */
+export const countGates = (gates: readonly GateId[], site: Site): LoadLine[] => {
+  const lines = new Map<string, Part[]>();
+  for (const part of gates.flatMap((id) => partsOf(id, site))) {
+    const key = `${part.item}|${part.each}`;
+    lines.set(key, [...(lines.get(key) ?? []), part]);
+  }
+  return [...lines.values()].flatMap((same) => {
+    const [first] = same;
+    if (first === undefined) return [];
+    const { item, each, rule } = first;
+    const of = { posts: [], lines: [], gates: [...new Set(same.map(({ gate }) => gate))] };
+    return [{ item, count: same.length, unit: 'each', each, rule, source: 'company rule', of }];
+  });
+};

@@ -1,0 +1,102 @@
+import { bearing } from '../../geometry/bearing.ts';
+import type { SitePoint } from '../../geometry/point.ts';
+import type { MarkId } from '../../site/ids.ts';
+import { inches } from '../../units/inches.ts';
+import { radians, type Radians } from '../../units/radians.ts';
+import type { Post, PostId } from '../post.ts';
+import { pointAt } from './course.ts';
+import { holeFor, type HoleDemand } from './holeFor.ts';
+import type { MarkPost } from './markPosts.ts';
+import type { RunPost } from './runPosts.ts';
+import type { MarkBurden, SeatedCourse } from './seatLines.ts';
+
+type Bare = Omit<Post, 'tag' | 'hole' | 'length' | 'od' | 'pipe'>;
+
+const built = (bare: Bare, pipe: { label: string; od: HoleDemand['od'] }, demand: Demand): Post => {
+  const hole = holeFor({ od: pipe.od, ...demand });
+  const length = inches(bare.above + hole.depth);
+  return { ...bare, tag: '', od: pipe.od, pipe: pipe.label, hole, length };
+};
+
+type Demand = Omit<HoleDemand, 'od'>;
+
+/** The posts of one run that do not stand at its ends, with holes and heights; not yet tagged. */
+export const builtRunPosts = (
+  { course, spec }: SeatedCourse,
+  own: readonly RunPost[],
+): readonly Post[] =>
+  own.map(({ id, kind, station, pipe, gates, leaf }) => {
+    const rise = kind === 'line' ? spec.lineAbove : spec.terminalAbove;
+    const bare: Bare = {
+      id,
+      kind,
+      at: pointAt(course, station),
+      along: course.legs[0]?.bearing ?? radians(0),
+      lines: [course.chain.id],
+      gates,
+      above: inches(spec.fabricHeight + rise),
+    };
+    return built(bare, pipe, { fabricHeight: spec.fabricHeight, leaf });
+  });
+
+/** Where a mark's post stands and the directions of the fence through it. */
+interface Footing {
+  readonly at: SitePoint;
+  readonly wall: boolean;
+  readonly ways: readonly Radians[];
+}
+
+const footingsOf = (seated: readonly SeatedCourse[]): Map<MarkId, Footing> => {
+  const footings = new Map<MarkId, Footing>();
+  const add = (mark: MarkId, at: SitePoint, wall: boolean, way: Radians | undefined): void => {
+    const ways = [...(footings.get(mark)?.ways ?? []), ...(way === undefined ? [] : [way])];
+    footings.set(mark, { at, wall, ways });
+  };
+  for (const { course, from, to } of seated) {
+    const start = from.wall ? pointAt(course, from.station) : course.from.at;
+    const end = to.wall ? pointAt(course, to.station) : course.to.at;
+    add(course.from.mark, start, from.wall, course.legs[0]?.bearing);
+    add(course.to.mark, end, to.wall, course.legs.at(-1)?.bearing);
+  }
+  return footings;
+};
+
+/** The mean of two directions; the first of more, or of two that are opposite. */
+const through = (ways: readonly Radians[]): Radians => {
+  const [a = radians(0), b = a] = ways;
+  if (ways.length > 2) return a;
+  const mean = { x: Math.cos(a) + Math.cos(b), y: Math.sin(a) + Math.sin(b) };
+  return Math.hypot(mean.x, mean.y) < 1e-9 ? a : bearing({ x: 0, y: 0 }, mean);
+};
+
+const kindOf = (post: MarkPost, wall: boolean, burden: MarkBurden | undefined): Post['kind'] => {
+  if (wall) return 'wall';
+  const gated = burden !== undefined && (post.kind === 'end' || post.kind === 'bend');
+  return gated ? 'gate' : post.kind;
+};
+
+/**
+ * The posts at marks, with holes and heights; not yet tagged. A mark on no run (a line of one mark)
+ * gets none: there is nothing to build.
+ */
+export const builtMarkPosts = (
+  marks: ReadonlyMap<MarkId, MarkPost>,
+  burdens: ReadonlyMap<MarkId, MarkBurden>,
+  seated: readonly SeatedCourse[],
+): readonly Post[] =>
+  [...footingsOf(seated)].flatMap(([mark, { at, wall, ways }]) => {
+    const post = marks.get(mark);
+    if (post === undefined) return [];
+    const burden = burdens.get(mark);
+    const bare: Bare = {
+      id: post.id as PostId,
+      kind: kindOf(post, wall, burden),
+      at,
+      along: through(ways),
+      lines: post.lines,
+      gates: burden?.gates ?? [],
+      above: post.above,
+    };
+    const demand = { fabricHeight: post.fabricHeight, leaf: burden?.leaf ?? null };
+    return [built(bare, burden?.pipe ?? post.pipe, demand)];
+  });

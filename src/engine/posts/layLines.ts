@@ -1,0 +1,149 @@
+import type { GateId, LineId } from '../../site/ids.ts';
+import type { Site } from '../../site/site.ts';
+import { radians } from '../../units/radians.ts';
+import { openingOf } from '../gate/openingOf.ts';
+import { termsOf } from '../gate/termsOf.ts';
+import type { GateLayout, Layout, Leg, Run } from '../layout.ts';
+import type { Post, PostId } from '../post.ts';
+import { builtMarkPosts, builtRunPosts } from './builtPosts.ts';
+import { chainOf, type Chain } from './chain.ts';
+import { coursesOf } from './course.ts';
+import { gateLayouts } from './gateLayouts.ts';
+import type { KnownGate } from './gateSlots.ts';
+import { markPostsOf, type TurnedChain } from './markPosts.ts';
+import { runPosts } from './runPosts.ts';
+import { seatLines, type SeatedCourse } from './seatLines.ts';
+import { tagged } from './tagged.ts';
+import { turningsOf, usesOfMarks } from './turnings.ts';
+import { wallsOf } from './wallSetback.ts';
+
+/** Lines, posts and gates of a site, and what the checks want to know besides. */
+export interface LaidLines extends Pick<Layout, 'lines' | 'posts' | 'gates'> {
+  readonly chains: readonly Chain[];
+  readonly seated: readonly SeatedCourse[];
+}
+
+const compareIds = <T>(a: readonly [string, T], b: readonly [string, T]): number =>
+  a[0] < b[0] ? -1 : 1;
+
+const sortedEntries = <Id extends string, T>(map: Readonly<Record<Id, T>>): [Id, T][] =>
+  (Object.entries(map) as [Id, T][]).toSorted(compareIds);
+
+const turnedChains = (site: Site): TurnedChain[] => {
+  const chains = sortedEntries(site.lines).map(([id, line]) => chainOf(id, line, site));
+  const uses = usesOfMarks(chains);
+  return chains.flatMap((chain) => {
+    const spec = site.specs[chain.line.spec];
+    if (spec === undefined) return [];
+    return [{ chain, spec, turnings: turningsOf(chain, spec.cornerAngle, uses) }];
+  });
+};
+
+const knownGates = (site: Site): Map<GateId, KnownGate> =>
+  new Map(
+    sortedEntries(site.gates).map(([id, gate]) => [
+      id,
+      { id, gate, opening: openingOf(termsOf(gate, site)) },
+    ]),
+  );
+
+const byLeg = (gates: Iterable<KnownGate>): Map<Leg['id'], KnownGate[]> => {
+  const legs = new Map<Leg['id'], KnownGate[]>();
+  for (const gate of gates) legs.set(gate.gate.leg, [...(legs.get(gate.gate.leg) ?? []), gate]);
+  return legs;
+};
+
+/** A gate on a leg that is not there: its marks stand on one spot, or the line has no such leg. */
+const homeless = ({ id, gate, opening }: KnownGate, chains: readonly Chain[]): GateLayout => {
+  const stops = chains.find((chain) => chain.id === gate.line);
+  const all = [...(stops?.stops ?? []), ...(stops?.doubled ?? [])];
+  const at = all.find(({ vertex }) => vertex === gate.leg)?.at ?? { x: 0, y: 0 };
+  return {
+    id,
+    line: gate.line,
+    placed: false,
+    opening,
+    posts: null,
+    start: at,
+    end: at,
+    middle: at,
+    bearing: radians(0),
+    leaves: [],
+  };
+};
+
+const runOf = (seated: SeatedCourse, row: Pick<Run, 'posts' | 'spaces'>): Run => {
+  const { course } = seated;
+  return {
+    id: `run:${course.from.vertex}`,
+    line: course.chain.id,
+    legs: course.legs.map(({ id }) => id),
+    start: course.from.at,
+    end: course.to.at,
+    length: course.length,
+    bearing: course.legs[0]?.bearing ?? radians(0),
+    posts: row.posts,
+    spaces: row.spaces,
+  };
+};
+
+/** Lays out every run of the seated courses, in the order in which they come. */
+const layRuns = (
+  seated: readonly SeatedCourse[],
+  gates: ReadonlyMap<GateId, KnownGate>,
+  bends: ReadonlySet<PostId>,
+) => {
+  const stretches = new Map<LineId, number>();
+  return seated.map((each) => {
+    const line = each.course.chain.id;
+    const row = runPosts(each, gates, stretches.get(line) ?? 1);
+    const last = row.spaces.reduce(
+      (most, space) => (space.kind === 'bay' ? Math.max(most, space.stretch) : most),
+      0,
+    );
+    const goesOn =
+      bends.has(row.posts.at(-1)?.post ?? 'post:') && row.spaces.at(-1)?.kind === 'bay';
+    stretches.set(line, goesOn ? last : Math.max(last + 1, stretches.get(line) ?? 1));
+    return { run: runOf(each, row), row, seated: each };
+  });
+};
+
+const lineLayouts = (chains: readonly Chain[], runs: readonly Run[]): LaidLines['lines'] => {
+  const own = new Map<LineId, Run[]>(chains.map(({ id }) => [id, []]));
+  for (const run of runs) own.get(run.line)?.push(run);
+  return Object.fromEntries(
+    chains.map(({ id, legs, length }) => [id, { id, legs, runs: own.get(id) ?? [], length }]),
+  );
+};
+
+/** Works out posts, runs and gates of every fence line of a site. */
+export const layLines = (site: Site): LaidLines => {
+  const turned = turnedChains(site);
+  const chains = turned.map(({ chain }) => chain);
+  const marks = markPostsOf(turned);
+  const gates = knownGates(site);
+  const courses = turned.flatMap(({ chain, spec, turnings }) =>
+    coursesOf(chain, turnings).map((course) => ({ course, spec })),
+  );
+  const ground = { courses, gates: byLeg(gates.values()), marks, walls: wallsOf(site) };
+  const { seated, burdens } = seatLines(ground);
+  const markPosts = builtMarkPosts(marks, burdens, seated);
+  const bends = new Set(markPosts.flatMap((post) => (post.kind === 'bend' ? [post.id] : [])));
+  const rows = layRuns(seated, gates, bends);
+  const placed = rows.flatMap(({ seated: each, row }) => gateLayouts(each, row, gates));
+  const all = new Map(placed.map((gate) => [gate.id, gate]));
+  const posts: Post[] = [
+    ...markPosts,
+    ...rows.flatMap(({ seated: each, row }) => builtRunPosts(each, row.own)),
+  ];
+  const runs = rows.map(({ run }) => run);
+  return {
+    chains,
+    seated,
+    lines: lineLayouts(chains, runs),
+    posts: tagged(posts, runs),
+    gates: Object.fromEntries(
+      [...gates.values()].map((gate) => [gate.id, all.get(gate.id) ?? homeless(gate, chains)]),
+    ),
+  };
+};

@@ -1,0 +1,57 @@
+import type { GateId } from '../../site/ids.ts';
+import type { Inches } from '../../units/inches.ts';
+
+/** A gate that wants a place on a run; lengths and stations in inches. */
+export interface Slot {
+  readonly id: GateId;
+  /** Its opening, and what its own posts measure and need for a hole. */
+  readonly width: Inches;
+  readonly od: Inches;
+  readonly hole: Inches;
+  /** Where it was put: the centre of its first post, of its second, or of the opening. */
+  readonly held: 'start' | 'end' | 'middle';
+  readonly at: number;
+}
+
+/** The post at one end of a run: where its centre stands, its diameter and its hole. */
+export interface RunEnd {
+  readonly station: number;
+  readonly od: Inches;
+  readonly hole: Inches;
+}
+
+/** Centres of the two posts of a gate as it was put, with posts of its own. */
+export const asPut = ({ width, od, held, at }: Slot): { start: number; end: number } => {
+  const across = width + od;
+  if (held === 'start') return { start: at, end: at + across };
+  if (held === 'end') return { start: at - across, end: at };
+  return { start: at - across / 2, end: at + across / 2 };
+};
+
+/** Posts whose holes would meet become one: the distance of centres below which they do. */
+const reach = (a: { hole: Inches }, b: { hole: Inches }): number => (a.hole + b.hole) / 2;
+
+/**
+ * A single gate that would share both end posts may do so only if it fills the run to this, in
+ * inches: the finest that a tape is read to when posts are set (1/16 in; common practice, no
+ * published source).
+ */
+export const fills = 1 / 16;
+
+/** Which end posts the outermost gates share: those that they were put near enough to. */
+export const endLinks = (slots: readonly Slot[], first: RunEnd, last: RunEnd) => {
+  const [one, other] = [slots[0], slots.at(-1)];
+  if (one === undefined || other === undefined) return { first: false, last: false };
+  const before = Math.abs(asPut(one).start - first.station);
+  const after = Math.abs(asPut(other).end - last.station);
+  const links = { first: before < reach(one, first), last: after < reach(other, last) };
+  if (!links.first || !links.last || one !== other) return links;
+  const filled = one.width + (Math.max(one.od, first.od) + Math.max(one.od, last.od)) / 2;
+  if (Math.abs(last.station - first.station - filled) <= fills) return links;
+  // it cannot reach both: it goes to the nearer, and to neither from the very middle
+  const even = Math.abs(before - after) < fills;
+  return { first: !even && before < after, last: !even && after < before };
+};
+
+/** Whether two neighbouring gates share the post between them, `gap` inches between the centres. */
+export const shares = (a: Slot, b: Slot, gap: number): boolean => Math.abs(gap) < reach(a, b);

@@ -1,0 +1,70 @@
+import type { LineId, MarkId } from '../../site/ids.ts';
+import type { FenceSpec } from '../../site/fenceSpec.ts';
+import type { Pipe } from '../../site/pipe.ts';
+import { inches, type Inches } from '../../units/inches.ts';
+import type { PostId } from '../post.ts';
+import type { Chain } from './chain.ts';
+import type { Turning } from './turnings.ts';
+
+/** A post that stands at a mark, put together from every fence line that passes the mark. */
+export interface MarkPost {
+  readonly id: PostId;
+  readonly mark: MarkId;
+  readonly kind: Exclude<Turning, 'straight'>;
+  readonly lines: readonly LineId[];
+  readonly pipe: Pipe;
+  readonly fabricHeight: Inches;
+  readonly above: Inches;
+}
+
+/** The larger of two pipes by outside diameter; the first of two alike. */
+export const larger = (a: Pipe, b: Pipe): Pipe => (b.od > a.od ? b : a);
+
+const most = (a: Inches, b: Inches): Inches => inches(Math.max(a, b));
+
+const merged = (a: MarkPost, b: MarkPost): MarkPost => ({
+  ...a,
+  lines: [...new Set([...a.lines, ...b.lines])].toSorted(),
+  pipe: larger(a.pipe, b.pipe),
+  fabricHeight: most(a.fabricHeight, b.fabricHeight),
+  above: most(a.above, b.above),
+});
+
+/** The post that a spec asks for at a mark. A bend gets a line post, all else a terminal post. */
+const asked = (chain: Chain, spec: FenceSpec, mark: MarkId, kind: MarkPost['kind']): MarkPost => {
+  const bend = kind === 'bend';
+  return {
+    id: `post:${mark}`,
+    mark,
+    kind,
+    lines: [chain.id],
+    pipe: bend ? spec.linePost : spec.terminalPost,
+    fabricHeight: spec.fabricHeight,
+    above: inches(spec.fabricHeight + (bend ? spec.lineAbove : spec.terminalAbove)),
+  };
+};
+
+/** A chain with its spec and what stands at each of its stops. */
+export interface TurnedChain {
+  readonly chain: Chain;
+  readonly spec: FenceSpec;
+  readonly turnings: readonly Turning[];
+}
+
+/**
+ * The posts at the marks of all lines: one a mark however many lines meet there, with the largest
+ * diameter, fabric height and height above ground that any of them asks for.
+ */
+export const markPostsOf = (chains: readonly TurnedChain[]): Map<MarkId, MarkPost> => {
+  const posts = new Map<MarkId, MarkPost>();
+  for (const { chain, spec, turnings } of chains) {
+    chain.stops.forEach(({ mark }, n) => {
+      const kind = turnings[n];
+      if (kind === undefined || kind === 'straight') return;
+      const post = asked(chain, spec, mark, kind);
+      const known = posts.get(mark);
+      posts.set(mark, known === undefined ? post : merged(known, post));
+    });
+  }
+  return posts;
+};

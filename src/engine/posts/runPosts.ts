@@ -1,0 +1,112 @@
+import type { GateId } from '../../site/ids.ts';
+import type { Pipe } from '../../site/pipe.ts';
+import { inches, type Inches } from '../../units/inches.ts';
+import type { Run, Space } from '../layout.ts';
+import type { PostId } from '../post.ts';
+import { equalBays, type EqualBays } from './equalBays.ts';
+import { widestLeaf, type KnownGate } from './gateSlots.ts';
+import { larger } from './markPosts.ts';
+import type { SeatedCourse } from './seatLines.ts';
+
+/** A post on a run that does not stand at a mark. `station` in inches along the run. */
+export interface RunPost {
+  readonly id: PostId;
+  readonly kind: 'gate' | 'line';
+  readonly station: number;
+  readonly pipe: Pipe;
+  readonly gates: readonly GateId[];
+  /** The widest leaf that it carries; null for a line post. */
+  readonly leaf: Inches | null;
+}
+
+/** A run's posts and spaces from its start to its end, and the posts that are its own. */
+export interface RunRow {
+  readonly posts: Run['posts'];
+  readonly spaces: Run['spaces'];
+  readonly own: readonly RunPost[];
+}
+
+/** A post that fabric ends at, with the gate that opens after it, if any. */
+interface Node {
+  readonly id: PostId;
+  readonly station: number;
+  readonly opens: GateId | null;
+}
+
+const gateNodes = (
+  seated: SeatedCourse,
+  gates: ReadonlyMap<GateId, KnownGate>,
+): { nodes: Node[]; own: RunPost[] } => {
+  const { course, spec, from, to, seating } = seated;
+  const nodes: Node[] = [{ id: `post:${course.from.mark}`, station: from.station, opens: null }];
+  const own: RunPost[] = [];
+  const stand = (station: number, id: PostId, gate: KnownGate): void => {
+    const pipe = gate.gate.post ?? spec.gatePost;
+    own.push({ id, kind: 'gate', station, pipe, gates: [gate.id], leaf: widestLeaf(gate.gate) });
+    nodes.push({ id, station, opens: null });
+  };
+  const share = (station: number, gate: KnownGate): void => {
+    const last = own.pop();
+    if (last === undefined) return;
+    const pipe = larger(last.pipe, gate.gate.post ?? spec.gatePost);
+    const leaf = inches(Math.max(last.leaf ?? 0, widestLeaf(gate.gate)));
+    own.push({ ...last, station, pipe, leaf, gates: [...last.gates, gate.id].toSorted() });
+  };
+  for (const seat of seating.seats) {
+    const gate = gates.get(seat.id);
+    if (gate === undefined) continue;
+    if (seat.startWith === null) stand(seat.start, `post:${seat.id}:start`, gate);
+    if (seat.startWith === 'gate') share(seat.start, gate);
+    const last = nodes.pop();
+    if (last !== undefined) nodes.push({ ...last, opens: seat.id });
+    if (seat.endWith !== 'run') stand(seat.end, `post:${seat.id}:end`, gate);
+  }
+  nodes.push({ id: `post:${course.to.mark}`, station: to.station, opens: null });
+  return { nodes, own };
+};
+
+/** Line posts at equal bays after a station; their ids count up along the run. */
+const linePosts = (seated: SeatedCourse, from: number, bays: EqualBays, used: number): RunPost[] =>
+  Array.from({ length: bays.count - 1 }, (_, n) => ({
+    id: `post:${seated.course.from.vertex}:${used + n + 1}` as const,
+    kind: 'line' as const,
+    station: from + (n + 1) * bays.length,
+    pipe: seated.spec.linePost,
+    gates: [],
+    leaf: null,
+  }));
+
+/**
+ * Fills a run: gate posts where the gates sit, line posts at equal bays between. `stretch` is the
+ * number of its first stretch; the next stretch begins behind every terminal post.
+ */
+export const runPosts = (
+  seated: SeatedCourse,
+  gates: ReadonlyMap<GateId, KnownGate>,
+  stretch: number,
+): RunRow => {
+  const { nodes, own } = gateNodes(seated, gates);
+  const posts: Run['posts'][number][] = [];
+  const spaces: Space[] = [];
+  const lines: RunPost[] = [];
+  let number = stretch;
+  nodes.forEach((node, n) => {
+    posts.push({ post: node.id, station: inches(node.station) });
+    const next = nodes[n + 1];
+    if (next === undefined) return;
+    const length = inches(next.station - node.station);
+    if (node.opens !== null) {
+      spaces.push({ kind: 'gate', length, gate: node.opens });
+      return;
+    }
+    const bays = equalBays(length, seated.spec.maxBay);
+    const between = linePosts(seated, node.station, bays, lines.length);
+    lines.push(...between);
+    posts.push(...between.map(({ id, station }) => ({ post: id, station: inches(station) })));
+    for (let bay = 0; bay < bays.count; bay += 1) {
+      spaces.push({ kind: 'bay', length: bays.length, stretch: number });
+    }
+    number += 1;
+  });
+  return { posts, spaces, own: [...own, ...lines] };
+};
