@@ -1,4 +1,4 @@
-import { useEffect, useRef, type KeyboardEvent } from 'react';
+import { useEffect, useRef } from 'react';
 import { Layer, Shape, Stage } from 'react-konva/lib/ReactKonvaCore.js';
 import type { Node } from 'konva/lib/Node.js';
 import { explode } from '../drawing/explode.ts';
@@ -7,6 +7,8 @@ import type { Input } from '../editor/input.ts';
 import { panBy, toGround, toScreen, toSite, zoomAt, type Pad as PadSize } from '../editor/view.ts';
 import type { SitePoint } from '../geometry/point.ts';
 import type { View } from '../store/view.ts';
+import type { Inches } from '../units/inches.ts';
+import type { Signal } from './hand.ts';
 import { padProjection } from './padProjection.ts';
 import { paintAtoms } from './paintAtoms.ts';
 import { paintCross } from './paintCross.ts';
@@ -23,15 +25,14 @@ interface Props {
   /** Where the keys' crosshair is; null while the keys are not drawing. */
   readonly cross: SitePoint | null;
   readonly cursor: 'default' | 'crosshair' | 'grab';
-  readonly pans: () => boolean;
+  /** What a pointer that comes down at a point is there for; a thing counts within `reach`. */
+  readonly means: (at: SitePoint, reach: Inches) => Signal['means'];
   readonly label: string;
   /** The view at this moment: several deeds can come before the next render. */
   readonly viewNow: () => View;
   readonly onView: (change: (was: View) => View) => void;
   readonly onInput: (input: Input) => void;
   readonly onSize: (size: PadSize) => void;
-  readonly onKeyDown: (event: KeyboardEvent<HTMLDivElement>) => void;
-  readonly onKeyUp: (event: KeyboardEvent<HTMLDivElement>) => void;
 }
 
 /** How far from a pointer a thing still counts as touched, in CSS pixels. */
@@ -64,7 +65,10 @@ export const Pad = (props: Props) => {
   const size = useSize(pad);
   const snapshot = useSnapshot(still, view, size);
   useHand(pad, {
-    pans: props.pans,
+    means: (at, kind) => {
+      const now = props.viewNow();
+      return props.means(toSite(now, at), toGround(now, reaches[kind]));
+    },
     onDone: (done) => {
       onView((was) => viewAfter(done, was));
       const input = inputOf(done, props.viewNow());
@@ -93,8 +97,6 @@ export const Pad = (props: Props) => {
       tabIndex={0}
       data-view={`${view.scale} ${view.x} ${view.y}`}
       style={{ cursor: props.cursor, background: palette.paper }}
-      onKeyDown={props.onKeyDown}
-      onKeyUp={props.onKeyUp}
       onPointerDown={() => pad.current?.focus({ preventScroll: true })}
     >
       <Stage width={size.width} height={size.height} listening={false}>

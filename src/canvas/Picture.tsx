@@ -12,12 +12,15 @@ interface Props {
   readonly height: number;
   /** CSS pixels for a paper inch. */
   readonly scale: number;
+  /** Paper inches that lie to the left of the picture, where only a part is shown. */
+  readonly from?: number;
   /** What the picture shows, for those who do not see it. */
   readonly label: string;
 }
 
 /** Atoms on a canvas of their own: a page, a tape, an opening bar. */
-export const Picture = ({ atoms, palette, width, height, scale, label }: Props) => {
+export const Picture = ({ atoms, palette, from = 0, label, ...size }: Props) => {
+  const { width, height, scale } = size;
   const canvas = useRef<HTMLCanvasElement>(null);
   const fonts = useFontsReady();
   useLayoutEffect(() => {
@@ -30,8 +33,9 @@ export const Picture = ({ atoms, palette, width, height, scale, label }: Props) 
     element.width = Math.max(1, Math.round(width * scale * density));
     element.height = Math.max(1, Math.round(height * scale * density));
     context.scale(density, density);
+    context.translate(-from * scale, 0);
     paintAtoms(context, atoms, { palette, scale });
-  }, [atoms, palette, width, height, scale, fonts]);
+  }, [atoms, palette, width, height, scale, from, fonts]);
   return (
     <canvas
       ref={canvas}

@@ -6,8 +6,11 @@ export interface Signal {
   readonly id: number;
   readonly kind: 'mouse' | 'touch' | 'pen';
   readonly at: ScreenPoint;
-  /** `pan` for the middle button, the space bar held, or the pan tool. */
-  readonly means: 'draw' | 'pan';
+  /**
+   * `pan` for the middle button, the space bar held, or the pan tool; `tap` where there is nothing
+   * to drag, so that a tap draws and a drag pans.
+   */
+  readonly means: 'draw' | 'pan' | 'tap';
 }
 
 /** What a hand does on the pad, still in CSS pixels. */
@@ -29,13 +32,14 @@ interface Finger {
  *   empty --finger--> waiting --moves or lifts--> drawing --lifts--> empty
  *   waiting --second finger--> pinching --one lifts--> panning --lifts--> empty
  *   empty --mouse, pen--> drawing;  empty --middle, space--> panning
+ *   empty --where there is nothing to drag--> waiting --moves--> panning
  *
  * A finger waits, so that the first of two fingers never draws. A pen that comes down takes over
  * from fingers, and fingers that come down beside it are the palm.
  */
 export type Hand =
   | { readonly is: 'empty' }
-  | ({ readonly is: 'waiting' } & Finger)
+  | ({ readonly is: 'waiting'; readonly means: Signal['means'] } & Finger)
   | ({ readonly is: 'drawing'; readonly kind: Signal['kind'] } & Finger)
   | ({ readonly is: 'panning' } & Finger)
   | { readonly is: 'pinching'; readonly first: Finger; readonly second: Finger };
@@ -60,13 +64,14 @@ const between = (a: ScreenPoint, b: ScreenPoint): ScreenPoint => ({
 
 const down = (hand: Hand, { id, kind, at, means }: Signal): Handled => {
   if (means === 'pan' && hand.is === 'empty') return done({ is: 'panning', id, at });
+  if (means === 'tap' && hand.is === 'empty') return done({ is: 'waiting', means, id, at });
   if (kind !== 'touch') {
     if (hand.is === 'drawing' && hand.kind !== 'touch') return done(hand);
     const press: Deed = { do: 'press', at };
     const drawing: Hand = { is: 'drawing', id, kind, at };
     return hand.is === 'drawing' ? done(drawing, { do: 'leave' }, press) : done(drawing, press);
   }
-  if (hand.is === 'empty') return done({ is: 'waiting', id, at });
+  if (hand.is === 'empty') return done({ is: 'waiting', means, id, at });
   if (hand.is === 'waiting' || hand.is === 'panning') {
     return done({ is: 'pinching', first: { id: hand.id, at: hand.at }, second: { id, at } });
   }
@@ -96,6 +101,9 @@ const move = (hand: Hand, signal: Signal): Handled => {
   }
   if (hand.is === 'drawing') return done({ ...hand, at }, { do: 'move', at });
   if (apart(hand.at, at) <= roll) return done(hand);
+  if (hand.means === 'tap') {
+    return done({ is: 'panning', id, at }, { do: 'pan', x: at.x - hand.at.x, y: at.y - hand.at.y });
+  }
   return done({ is: 'drawing', id, kind, at }, { do: 'press', at: hand.at }, { do: 'move', at });
 };
 

@@ -1,5 +1,6 @@
 import type { Atom, Fill, Stroke, Text } from '../drawing/atom.ts';
 import type { Palette } from '../drawing/ink.ts';
+import { letterExtent } from '../drawing/lettering/textBox.ts';
 import { traceOutline } from './traceOutline.ts';
 
 /** How atoms are painted: the colours, and CSS pixels for an inch of paper. */
@@ -11,8 +12,6 @@ export interface Paint {
 /** The family that the drawing is lettered in; loaded by the screens. */
 export const lettering = 'Barlow, sans-serif';
 
-/** Half the height of Barlow's capitals, in ems. */
-const halfCapital = 0.35;
 /** Thinner lines would fade on a screen; CSS pixels. */
 const thinnest = 0.75;
 
@@ -36,11 +35,11 @@ const aligned = { left: 'left', middle: 'center', right: 'right' } as const;
 
 const paintText = (context: CanvasRenderingContext2D, atom: Text, paint: Paint): void => {
   const size = atom.size * paint.scale;
-  const drop = atom.baseline === 'middle' ? size * halfCapital : 0;
+  const drop = atom.baseline === 'middle' ? (size * letterExtent.capital) / 2 : 0;
   context.save();
   context.translate(atom.at.x * paint.scale, atom.at.y * paint.scale);
   context.rotate(-atom.angle);
-  context.font = `${atom.weight === 'bold' ? 700 : 400} ${size}px ${lettering}`;
+  context.font = `${atom.weight === 'bold' ? 600 : 400} ${size}px ${lettering}`;
   context.textAlign = aligned[atom.align];
   context.textBaseline = 'alphabetic';
   if (atom.halo === 'paper') {

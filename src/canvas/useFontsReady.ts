@@ -5,7 +5,7 @@ export const useFontsReady = (): boolean => {
   const [ready, setReady] = useState(() => document.fonts.check('16px Barlow'));
   useEffect(() => {
     let here = true;
-    const faces = ['400 16px Barlow', '700 16px Barlow'];
+    const faces = ['400 16px Barlow', '600 16px Barlow'];
     void Promise.all(faces.map((face) => document.fonts.load(face))).then(() => {
       if (here) setReady(true);
     });

@@ -20,8 +20,8 @@ const placed = (element: HTMLElement, event: MouseEvent): ScreenPoint => {
 };
 
 interface Wants {
-  /** True while every pointer pans: the pan tool, or the space bar held. */
-  readonly pans: () => boolean;
+  /** What a pointer that comes down at a point is there for. */
+  readonly means: (at: ScreenPoint, kind: Signal['kind']) => Signal['means'];
   readonly onDone: (done: Done) => void;
   readonly onWheel: (at: ScreenPoint, turn: number) => void;
 }
@@ -38,9 +38,10 @@ export const useHand = (element: RefObject<HTMLElement | null>, wants: Wants): v
       if (on === 'down' && right) return;
       if (on === 'down') pad.setPointerCapture(event.pointerId);
       const kind = kinds.find((name) => name === event.pointerType) ?? 'mouse';
-      const means =
-        event.button === middleButton || (on === 'down' && latest.current.pans()) ? 'pan' : 'draw';
-      const answer = handle(hand, { on, id: event.pointerId, kind, at: placed(pad, event), means });
+      const at = placed(pad, event);
+      const middle = event.button === middleButton;
+      const means = on !== 'down' ? 'draw' : middle ? 'pan' : latest.current.means(at, kind);
+      const answer = handle(hand, { on, id: event.pointerId, kind, at, means });
       hand = answer.hand;
       for (const deed of answer.deeds) latest.current.onDone({ deed, kind, free: event.shiftKey });
     };

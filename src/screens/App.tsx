@@ -1,24 +1,42 @@
-import { tabs } from './tabs.ts';
-import { useTab } from './useTab.ts';
+import { useEffect } from 'react';
+import { useBench, useSession } from './bench.ts';
+import { Board } from './frame/Board.tsx';
+import { DropFile } from './frame/DropFile.tsx';
+import { Say } from './frame/Say.tsx';
+import { screenOf, tabs } from './frame/tabs.ts';
+import { CrewSheet } from './sheet/CrewSheet.tsx';
+import { LoadList } from './load/LoadList.tsx';
+import { Openings } from './openings/Openings.tsx';
+import { Yard } from './yard/Yard.tsx';
+
+const screens = { yard: Yard, openings: Openings, load: LoadList, sheet: CrewSheet } as const;
 
 /** The clipboard with its four screens. */
 export const App = () => {
-  const tab = useTab();
-  const current = tabs.find(({ id }) => id === tab);
+  const { session } = useBench();
+  const screen = useSession((state) => state.screen);
+  const theme = useSession((state) => state.theme);
+  useEffect(() => {
+    const follow = () => {
+      const named = screenOf(window.location.hash);
+      if (named !== null) session.setState({ screen: named });
+    };
+    window.addEventListener('hashchange', follow);
+    return () => window.removeEventListener('hashchange', follow);
+  }, [session]);
+  useEffect(() => {
+    document.documentElement.dataset['theme'] = theme;
+  }, [theme]);
+  const Screen = screens[screen];
   return (
     <div className="frame">
-      <header className="board">
-        <nav className="tabs" aria-label="Screens">
-          {tabs.map(({ id, label }) => (
-            <a key={id} href={`#${id}`} aria-current={id === tab ? 'page' : undefined}>
-              {label}
-            </a>
-          ))}
-        </nav>
-      </header>
-      <main className="sheet">
-        <h1 className="unseen">{current?.label}</h1>
+      <Board />
+      <main className="sheet" data-screen={screen}>
+        <h1 className="unseen">{tabs.find((tab) => tab.screen === screen)?.label}</h1>
+        <Screen />
       </main>
+      <Say />
+      <DropFile />
     </div>
   );
 };

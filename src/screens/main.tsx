@@ -3,15 +3,21 @@ import '@fontsource/barlow/latin-500.css';
 import '@fontsource/barlow/latin-600.css';
 import '@fontsource/barlow/latin-700.css';
 import './theme.css';
-import './frame.css';
+import './frame/frame.css';
+import './fields/fields.css';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { App } from './App.tsx';
+import { BenchContext } from './bench.ts';
+import { start } from './start.ts';
 
 const app = document.getElementById('app');
 if (app === null) throw new Error('expected an element #app on the page');
+const bench = await start();
 createRoot(app).render(
   <StrictMode>
-    <App />
+    <BenchContext value={bench}>
+      <App />
+    </BenchContext>
   </StrictMode>,
 );

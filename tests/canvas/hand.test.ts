@@ -110,6 +110,14 @@ describe('hand', () => {
     expect(deeds).toEqual([{ do: 'pan', x: 20, y: 0 }]);
   });
 
+  it('where there is nothing to drag, a tap draws and a drag pans', () => {
+    const open = { kind: 'mouse', means: 'tap' } as const;
+    const tapped = play(signal('down', 5, open), signal('up', 6, open));
+    expect(named(tapped.deeds)).toEqual(['press', 'release']);
+    const dragged = play(signal('down', 5, open), signal('move', 25, open), signal('up', 25, open));
+    expect(dragged.deeds).toEqual([{ do: 'pan', x: 20, y: 0 }]);
+  });
+
   it('drops what was being drawn when the pointer is lost', () => {
     const { deeds } = play(signal('down', 0), signal('move', 50), signal('lost', 50));
     expect(named(deeds)).toEqual(['press', 'move', 'leave']);

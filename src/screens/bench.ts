@@ -1,0 +1,45 @@
+import { createContext, useContext } from 'react';
+import type { Sender } from '../editor/send.ts';
+import type { Pad } from '../editor/view.ts';
+import type { SitePoint } from '../geometry/point.ts';
+import type { Layout } from '../engine/layout.ts';
+import type { Site } from '../site/site.ts';
+import type { Cell } from '../store/cell.ts';
+import { current } from '../store/history.ts';
+import type { Session, SessionStore } from '../store/session.ts';
+import type { SiteStore } from '../store/siteStore.ts';
+import { useStored } from './useStored.ts';
+
+/** What all screens work on: the document, the session, the layout that follows, and the tools. */
+export interface Bench {
+  readonly site: SiteStore;
+  readonly session: SessionStore;
+  readonly layOut: (site: Site) => Layout;
+  readonly sender: Sender;
+  /** The size of the pad when it was last on the screen; null before it was. */
+  readonly pad: Cell<Pad | null>;
+  /** Where on the ground the pointer or the crosshair was last; null before it was anywhere. */
+  readonly pointer: Cell<SitePoint | null>;
+}
+
+export const BenchContext = createContext<Bench | null>(null);
+
+/** The bench of the program. Throws outside of it. */
+export const useBench = (): Bench => {
+  const bench = useContext(BenchContext);
+  if (bench === null) throw new Error('expected a bench around every screen');
+  return bench;
+};
+
+/** The document as it is shown: the draft of a running gesture, else the present. */
+export const useSite = (): Site => useStored(useBench().site, ({ history }) => current(history));
+
+/** The layout of the document as it is shown. */
+export const useLayout = (): Layout => {
+  const { layOut } = useBench();
+  return layOut(useSite());
+};
+
+/** A part of the session. */
+export const useSession = <Part>(pick: (session: Session) => Part): Part =>
+  useStored(useBench().session, pick);

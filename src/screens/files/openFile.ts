@@ -1,0 +1,23 @@
+import { limits } from '../../site/limits.ts';
+import { openSite } from '../../site/openSite.ts';
+import type { Bench } from '../bench.ts';
+import { putOnPad } from './putOnPad.ts';
+
+/** Bytes that no site file reaches: a character of its text takes four at most. */
+const mostBytes = 4 * limits.text;
+
+/**
+ * Opens a file that was chosen or dropped. What cannot be opened gets one line, and the drawing
+ * stays as it is.
+ */
+export const openFile = async (bench: Bench, file: File): Promise<void> => {
+  const refuse = (why: string) => bench.session.setState({ say: `${file.name}: ${why}` });
+  if (file.size > mostBytes) return refuse('too large for a site file; the drawing is as it was');
+  try {
+    const site = openSite(await file.text());
+    if (!site.ok) return refuse(site.reason);
+    putOnPad(bench, { site: site.value, label: `Open ${file.name}` });
+  } catch {
+    refuse('cannot be read from this device; the drawing is as it was');
+  }
+};

@@ -1,0 +1,16 @@
+import type { Site } from '../../site/site.ts';
+import type { Bench } from '../bench.ts';
+import { fitAll } from '../fitAll.ts';
+
+/** Another document for the pad, and what undo calls the change. */
+export interface Opened {
+  readonly site: Site;
+  readonly label: string;
+}
+
+/** Takes the drawing off the pad and puts another on it; undo brings the old one back. */
+export const putOnPad = (bench: Bench, { site, label }: Opened): void => {
+  bench.session.setState({ selection: null, tool: 'select', say: '' });
+  bench.site.getState().load(site, label);
+  fitAll(bench);
+};

@@ -1,0 +1,17 @@
+import { fitTo } from '../editor/view.ts';
+import { boundsOf } from '../geometry/bounds.ts';
+import { current } from '../store/history.ts';
+import type { Bench } from './bench.ts';
+
+/** Kept free around a fitted drawing for its dimensions, in CSS pixels. */
+const margin = 90;
+/** What an empty pad shows: 100 ft of ground each way. */
+const emptyGround = { minX: -600, minY: -600, maxX: 600, maxY: 600 };
+
+/** Shows all that is drawn. Nothing happens before the pad has a size. */
+export const fitAll = ({ site, session, pad }: Bench): void => {
+  const size = pad.getState();
+  if (size === null) return;
+  const marks = Object.values(current(site.getState().history).marks);
+  session.setState({ view: fitTo(boundsOf(marks) ?? emptyGround, size, margin) });
+};

@@ -1,0 +1,37 @@
+import { useState } from 'react';
+import { useSession, useSite } from '../bench.ts';
+import { JobSheet } from './JobSheet.tsx';
+import { tabs } from './tabs.ts';
+import { UndoKeys } from './UndoKeys.tsx';
+
+/** The head of the clipboard: tabs, the clip with the job's name, undo and redo. */
+export const Board = () => {
+  const screen = useSession((state) => state.screen);
+  const job = useSite().job;
+  const [open, setOpen] = useState(false);
+  return (
+    <header className="board">
+      <nav className="tabs" aria-label="Screens">
+        {tabs.map((tab) => (
+          <a
+            key={tab.screen}
+            href={`#${tab.screen}`}
+            aria-current={tab.screen === screen ? 'page' : undefined}
+          >
+            {tab.label}
+          </a>
+        ))}
+      </nav>
+      <div className="clip">
+        <button type="button" onClick={() => setOpen(true)} aria-haspopup="dialog">
+          <b>Job &amp; file</b>
+          <span>{job.name === '' ? 'Unnamed job' : job.name}</span>
+        </button>
+      </div>
+      <div className="board-keys">
+        <UndoKeys />
+      </div>
+      {open && <JobSheet onClose={() => setOpen(false)} />}
+    </header>
+  );
+};

@@ -1,0 +1,23 @@
+import { useEffect } from 'react';
+import { useBench } from '../bench.ts';
+import { openFile } from '../files/openFile.ts';
+
+/** Lets a site file be dropped anywhere on the program. */
+export const DropFile = () => {
+  const bench = useBench();
+  useEffect(() => {
+    const over = (event: DragEvent) => event.preventDefault();
+    const drop = (event: DragEvent) => {
+      event.preventDefault();
+      const file = event.dataTransfer?.files[0];
+      if (file !== undefined) void openFile(bench, file);
+    };
+    window.addEventListener('dragover', over);
+    window.addEventListener('drop', drop);
+    return () => {
+      window.removeEventListener('dragover', over);
+      window.removeEventListener('drop', drop);
+    };
+  }, [bench]);
+  return null;
+};

@@ -1,0 +1,29 @@
+import { useEffect } from 'react';
+import { useBench, useSession } from '../bench.ts';
+
+/** A line stays for this long, and longer for each letter; milliseconds. */
+const [atLeast, eachLetter] = [5000, 60];
+
+/** The one line that the program has to say, read out as well. It goes by itself or when told. */
+export const Say = () => {
+  const { session } = useBench();
+  const say = useSession((state) => state.say);
+  useEffect(() => {
+    if (say === '') return undefined;
+    const hush = () => session.setState((state) => (state.say === say ? { say: '' } : state));
+    const timer = setTimeout(hush, atLeast + eachLetter * say.length);
+    return () => clearTimeout(timer);
+  }, [say, session]);
+  return (
+    <div className="say" role="status">
+      {say !== '' && (
+        <p>
+          <span>{say}</span>
+          <button type="button" onClick={() => session.setState({ say: '' })}>
+            OK
+          </button>
+        </p>
+      )}
+    </div>
+  );
+};

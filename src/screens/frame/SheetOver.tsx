@@ -1,0 +1,38 @@
+import { useEffect, useId, useRef, type ReactNode } from 'react';
+
+interface Props {
+  readonly title: string;
+  readonly onClose: () => void;
+  readonly children: ReactNode;
+}
+
+/** A sheet laid over the screen until it is put away. */
+export const SheetOver = ({ title, onClose, children }: Props) => {
+  const dialog = useRef<HTMLDialogElement>(null);
+  const id = useId();
+  useEffect(() => {
+    const element = dialog.current;
+    if (element === null) return undefined;
+    element.showModal();
+    return () => element.close();
+  }, []);
+  return (
+    <dialog
+      ref={dialog}
+      className="over"
+      aria-labelledby={id}
+      onCancel={(event) => {
+        event.preventDefault();
+        onClose();
+      }}
+    >
+      <header>
+        <h2 id={id}>{title}</h2>
+        <button type="button" onClick={onClose}>
+          Done
+        </button>
+      </header>
+      {children}
+    </dialog>
+  );
+};

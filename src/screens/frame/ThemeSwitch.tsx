@@ -1,0 +1,24 @@
+import { useBench, useSession } from '../bench.ts';
+import { themes } from '../../store/session.ts';
+
+const words = { day: 'Day', dark: 'Dark', sun: 'Full sun' } as const;
+
+/** The three lights in which the screen can be read. */
+export const ThemeSwitch = () => {
+  const { session } = useBench();
+  const theme = useSession((state) => state.theme);
+  return (
+    <div className="choices" role="group" aria-label="Light">
+      {themes.map((name) => (
+        <button
+          key={name}
+          type="button"
+          aria-pressed={name === theme}
+          onClick={() => session.setState({ theme: name })}
+        >
+          {words[name]}
+        </button>
+      ))}
+    </div>
+  );
+};

@@ -1,0 +1,21 @@
+import { useBench } from '../bench.ts';
+import { useStored } from '../useStored.ts';
+
+/** Undo and redo, each with the label of the edit that it takes back or does again. */
+export const UndoKeys = () => {
+  const { site } = useBench();
+  const history = useStored(site, (state) => state.history);
+  const back = history.past.length > 0 ? history.present.label : null;
+  const again = history.future[0]?.label ?? null;
+  const { undo, redo } = site.getState();
+  return (
+    <>
+      <button type="button" disabled={back === null} onClick={undo} title={back ?? undefined}>
+        Undo{back !== null && <small>{back}</small>}
+      </button>
+      <button type="button" disabled={again === null} onClick={redo} title={again ?? undefined}>
+        Redo{again !== null && <small>{again}</small>}
+      </button>
+    </>
+  );
+};

@@ -1,0 +1,64 @@
+import type { Opening } from '../../engine/opening.ts';
+import type { LengthStyle } from '../../units/lengthStyle.ts';
+import { formatLength } from '../../units/formatLength.ts';
+import type { Inches } from '../../units/inches.ts';
+
+interface Props {
+  readonly opening: Opening;
+  readonly style: LengthStyle;
+}
+
+/** How an opening came about: each term from low to high, the sum, and from where to where it holds. */
+export const Working = ({ opening, style }: Props) => {
+  const write = (value: Inches) => formatLength(value, style);
+  return (
+    <div className="working">
+      <div className="scroll" role="region" aria-label="Working of the opening" tabIndex={0}>
+        <table>
+          <thead>
+            <tr>
+              <th scope="col">Takes up</th>
+              <th scope="col">Low</th>
+              <th scope="col">Planned</th>
+              <th scope="col">High</th>
+              <th scope="col">From</th>
+            </tr>
+          </thead>
+          <tbody>
+            {opening.terms.map((term, n) => (
+              <tr key={`${n} ${term.label}`}>
+                <th scope="row">{term.label}</th>
+                <td>{write(term.low)}</td>
+                <td className="planned">{write(term.planned)}</td>
+                <td>{write(term.high)}</td>
+                <td className="source">{term.source}</td>
+              </tr>
+            ))}
+          </tbody>
+          <tfoot>
+            <tr>
+              <th scope="row">Opening to hold</th>
+              <td />
+              <td className="planned">{write(opening.target)}</td>
+              <td />
+              <td className="source">inside face to inside face</td>
+            </tr>
+          </tfoot>
+        </table>
+      </div>
+      <Holds opening={opening} style={style} />
+    </div>
+  );
+};
+
+const Holds = ({ opening: { holdsFrom, holdsTo }, style }: Props) =>
+  holdsFrom <= holdsTo ? (
+    <p className="holds">
+      Holds from <strong>{formatLength(holdsFrom, style)}</strong> to{' '}
+      <strong>{formatLength(holdsTo, style)}</strong>
+    </p>
+  ) : (
+    <p className="holds fault">
+      No opening holds for sure: measure the hinges closer or take a latch with a longer reach.
+    </p>
+  );

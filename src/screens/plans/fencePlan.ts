@@ -1,0 +1,41 @@
+import type { FenceSpec } from '../../site/fenceSpec.ts';
+import type { Pipe } from '../../site/pipe.ts';
+import type { FencePlan } from '../../store/plans.ts';
+import { defaultCornerAngle } from '../../trade/cornerAngles.ts';
+import { postSizes, postsForHeight } from '../../trade/fencePosts.ts';
+import { gatePostSizes } from '../../trade/gatePosts.ts';
+import type { FencePipe } from '../../trade/pipes.ts';
+import { defaultPostTops } from '../../trade/postTops.ts';
+import { maxSpacing } from '../../trade/spacing.ts';
+import { inches, type Inches } from '../../units/inches.ts';
+
+/** Heights of fabric that are offered, in feet. */
+export const fenceHeights = [4, 5, 6, 8, 10, 12] as const;
+
+/** A post against a wall stands off it by this much; common practice, no published source. */
+const wallGap = inches(2);
+
+const pipe = ({ label, od, wall }: FencePipe): Pipe => ({ label, od, wall });
+
+/** A fence of a height (inches, up to 12 ft) as the tables have it: a start, every value to be changed. */
+export const fencePlan = (height: Inches): FencePlan => {
+  const sizes = postsForHeight(height) ?? postSizes.at(-1);
+  const [gate] = gatePostSizes;
+  if (sizes === undefined || gate === undefined) throw new RangeError('expected post sizes');
+  const thicker = sizes.terminal.od > gate.post.od ? sizes.terminal : gate.post;
+  const spec: FenceSpec = {
+    label: `${height / 12} ft chain link`,
+    remark: `Posts: ${sizes.source.text}. Gate posts: ${gate.source.text}.`,
+    fabricHeight: height,
+    maxBay: maxSpacing.length,
+    cornerAngle: defaultCornerAngle.angle,
+    linePost: pipe(sizes.line),
+    terminalPost: pipe(sizes.terminal),
+    gatePost: pipe(thicker),
+    topRail: pipe(sizes.topRail),
+    terminalAbove: defaultPostTops.terminal,
+    lineAbove: defaultPostTops.line,
+    wallGap,
+  };
+  return { id: `spec:chain-link-${height / 12}-ft`, spec };
+};

@@ -1,0 +1,63 @@
+import { createSend } from '../editor/send.ts';
+import { toolbox } from '../editor/toolbox.ts';
+import { layOutSite } from '../engine/layOutSite.ts';
+import { emptySite } from '../site/emptySite.ts';
+import { openDocument } from '../site/openDocument.ts';
+import type { Site } from '../site/site.ts';
+import { createCell } from '../store/cell.ts';
+import type { Pad } from '../editor/view.ts';
+import type { SitePoint } from '../geometry/point.ts';
+import { rememberLayouts } from '../store/derived.ts';
+import { deviceShelf, keep, loadKept } from '../store/persist.ts';
+import { createSession } from '../store/session.ts';
+import { createSiteStore } from '../store/siteStore.ts';
+import type { Bench } from './bench.ts';
+import { screenOf } from './frame/tabs.ts';
+import { samples } from './files/samples.ts';
+import { startingPlans } from './plans/startingPlans.ts';
+
+/** The sample yard that the address asks for; null where it asks for none or for one not there. */
+const askedSample = async (): Promise<Site | null> => {
+  const id = new URLSearchParams(window.location.search).get('sample');
+  const sample = samples.find((one) => one.id === id);
+  if (sample === undefined) return null;
+  try {
+    const site = openDocument(await sample.load());
+    return site.ok ? site.value : null;
+  } catch {
+    return null;
+  }
+};
+
+/**
+ * The bench as the program opens: the drawing kept on this device; where there is none, the sample
+ * that the address asks for, else an empty pad. From here on what is drawn is kept.
+ */
+export const start = async (): Promise<Bench> => {
+  const shelf = deviceShelf();
+  const kept = await loadKept(shelf);
+  const asked = kept.site === null ? await askedSample() : null;
+  const site = createSiteStore(
+    kept.site ?? asked ?? emptySite({ specs: {}, hardware: {} }),
+    kept.site === null ? 'New yard' : 'Open kept drawing',
+  );
+  const session = createSession(startingPlans);
+  session.setState(kept.session);
+  if (kept.trouble !== null) session.setState({ say: kept.trouble });
+  const screen = screenOf(window.location.hash);
+  if (screen !== null) session.setState({ screen });
+  const remembered = rememberLayouts(layOutSite);
+  const sender = createSend({ site, session, layOut: remembered, tools: toolbox });
+  const keeper = keep({ shelf, site, session });
+  document.addEventListener('visibilitychange', () => {
+    if (document.visibilityState === 'hidden') void keeper.now();
+  });
+  return {
+    site,
+    session,
+    layOut: remembered,
+    sender,
+    pad: createCell<Pad | null>(null),
+    pointer: createCell<SitePoint | null>(null),
+  };
+};

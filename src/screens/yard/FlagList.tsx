@@ -1,0 +1,27 @@
+import type { Flag } from '../../engine/flag.ts';
+
+interface Props {
+  readonly flags: readonly Flag[];
+  readonly onFlag: (flag: Flag) => void;
+}
+
+const words = { stop: 'Stop', settle: 'Settle', caution: 'Caution' } as const;
+const ranks = ['stop', 'settle', 'caution'] as const;
+
+/** What the plan must settle, fix or know of, the gravest first. Tapping one goes to its place. */
+export const FlagList = ({ flags, onFlag }: Props) => {
+  if (flags.length === 0) return <p className="note">No flags stand.</p>;
+  const ranked = ranks.flatMap((level) => flags.filter((flag) => flag.level === level));
+  return (
+    <ul className="flags">
+      {ranked.map((flag, n) => (
+        <li key={`${n} ${flag.rule}`}>
+          <button type="button" className={`flag ${flag.level}`} onClick={() => onFlag(flag)}>
+            <b>{words[flag.level]}</b>
+            <span>{flag.message}</span>
+          </button>
+        </li>
+      ))}
+    </ul>
+  );
+};

@@ -1,0 +1,101 @@
+import { useCallback, useMemo, useState } from 'react';
+import type { Signal } from '../../canvas/hand.ts';
+import { Pad } from '../../canvas/Pad.tsx';
+import { useHeldKey } from '../../canvas/useHeldKey.ts';
+import { palettes } from '../../drawing/palettes.ts';
+import { drawPlan } from '../../drawing/plan/drawPlan.ts';
+import { hit } from '../../editor/hit.ts';
+import type { Input } from '../../editor/input.ts';
+import type { Hand } from '../../editor/send.ts';
+import type { Pad as PadSize } from '../../editor/view.ts';
+import type { SitePoint } from '../../geometry/point.ts';
+import type { Inches } from '../../units/inches.ts';
+import { useBench, useLayout, useSession, useSite } from '../bench.ts';
+import { fitAll } from '../fitAll.ts';
+import { useStored } from '../useStored.ts';
+import { FirstSteps } from './FirstSteps.tsx';
+import { selectionMarks } from './selectionMarks.ts';
+import { TypedEntry } from './TypedEntry.tsx';
+import { useYardKeys } from './useYardKeys.ts';
+import { ZoomKeys } from './ZoomKeys.tsx';
+
+/** CSS pixels for a paper inch on the pad: larger letters for full sun. */
+const inchOf = { day: 96, dark: 96, sun: 112 } as const;
+
+interface SheetProps {
+  readonly hand: Hand;
+  readonly cross: SitePoint | null;
+  readonly onInput: (input: Input) => void;
+}
+
+/** The pad itself: the drawing as it is now, what is selected, and what the tool shows. */
+const DrawingPad = ({ hand, cross, onInput }: SheetProps) => {
+  const bench = useBench();
+  const { session } = bench;
+  const site = useSite();
+  const layout = useLayout();
+  const { view, theme, tool, selection } = useSession((state) => state);
+  const space = useHeldKey(' ');
+  const { system } = site.lengths;
+  const still = useMemo(() => {
+    const primitives = drawPlan(site, layout);
+    return { primitives, palette: palettes[theme], inch: inchOf[theme], system };
+  }, [site, layout, theme, system]);
+  const means = (at: SitePoint, reach: Inches): Signal['means'] => {
+    if (tool === 'pan' || space) return 'pan';
+    if (tool !== 'select') return 'draw';
+    return hit(site, layout, { at, reach }) === null ? 'tap' : 'draw';
+  };
+  const measured = useCallback(
+    (size: PadSize) => {
+      const first = bench.pad.getState() === null;
+      bench.pad.setState(size, true);
+      if (first) fitAll(bench);
+    },
+    [bench],
+  );
+  const drawing = tool === 'select' ? 'default' : 'crosshair';
+  return (
+    <Pad
+      still={still}
+      live={[...selectionMarks(site, layout, selection), ...hand.preview]}
+      view={view}
+      cross={cross}
+      cursor={tool === 'pan' || space ? 'grab' : drawing}
+      means={means}
+      label="Drawing pad. Arrow keys move the crosshair or what is selected; Space sets a mark."
+      viewNow={() => session.getState().view}
+      onView={(change) => session.setState((state) => ({ view: change(state.view) }))}
+      onInput={onInput}
+      onSize={measured}
+    />
+  );
+};
+
+/** The pad with what lies over it: what to do next, the typed entry, zoom. */
+export const Ground = () => {
+  const { sender, pointer } = useBench();
+  const marks = useSite().marks;
+  const tool = useSession((state) => state.tool);
+  const hand = useStored(sender.hand, (state) => state);
+  const [cross, setCross] = useState<SitePoint | null>(null);
+  const [begun, setBegun] = useState<{ readonly sign: string } | null>(null);
+  const onInput = (input: Input): void => {
+    if ('at' in input) {
+      pointer.setState(input.at, true);
+      setCross(null);
+    }
+    sender.send(input);
+  };
+  useYardKeys({ setCross, onType: (sign) => setBegun({ sign }) });
+  const { piece } = hand;
+  return (
+    <div className="ground">
+      <DrawingPad hand={hand} cross={cross} onInput={onInput} />
+      <p className="prompt">{hand.prompt}</p>
+      {Object.keys(marks).length === 0 && tool === 'select' && <FirstSteps />}
+      {piece !== null && <TypedEntry piece={piece} begun={begun} />}
+      <ZoomKeys />
+    </div>
+  );
+};

@@ -1,0 +1,27 @@
+import { afterKey, keyNames, keypadRows } from './keypad.ts';
+
+interface Props {
+  readonly onKey: (change: (text: string) => string) => void;
+  readonly onClose: () => void;
+}
+
+/** The pad's own keyboard for lengths: figures, feet, inches and fractions. */
+export const Keypad = ({ onKey, onClose }: Props) => (
+  <div className="keypad" role="group" aria-label="Keys for lengths">
+    {keypadRows.flat().map((key) => (
+      <button
+        key={key}
+        type="button"
+        aria-label={keyNames[key]}
+        // the field keeps the focus
+        onPointerDown={(event) => event.preventDefault()}
+        onClick={() => onKey((text) => afterKey(text, key))}
+      >
+        {key === 'back' ? '⌫' : key}
+      </button>
+    ))}
+    <button type="button" className="wide" onClick={onClose}>
+      Put keys away
+    </button>
+  </div>
+);

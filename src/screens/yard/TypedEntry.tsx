@@ -1,0 +1,125 @@
+import { useEffect, useRef, useState, type KeyboardEvent, type RefObject } from 'react';
+import type { Piece } from '../../editor/tool.ts';
+import { useLatest } from '../../canvas/useLatest.ts';
+import { useBench } from '../bench.ts';
+import { Keypad } from './Keypad.tsx';
+import { nothingTyped, waysOf } from './typedPiece.ts';
+import { useTypedPiece, type TypedPiece } from './useTypedPiece.ts';
+
+const touches = (): boolean => window.matchMedia('(pointer: coarse)').matches;
+
+interface FieldsProps {
+  readonly typed: TypedPiece;
+  readonly length: RefObject<HTMLInputElement | null>;
+  readonly onLength: () => void;
+}
+
+const Fields = ({ typed, length, onLength }: FieldsProps) => {
+  const { text, fault, type, set } = typed;
+  const press = (event: KeyboardEvent<HTMLInputElement>) => {
+    if (event.key === 'Enter') set();
+    if (event.key !== 'Escape') return;
+    type(nothingTyped);
+    event.currentTarget.blur();
+  };
+  const shared = { autoComplete: 'off', 'aria-invalid': fault !== null, onKeyDown: press };
+  return (
+    <div className="typed-row">
+      <label className="field">
+        <span>Length</span>
+        <input
+          {...shared}
+          ref={length}
+          value={text.length}
+          inputMode={touches() ? 'none' : 'text'}
+          onChange={(event) => type({ length: event.target.value })}
+          onFocus={onLength}
+        />
+      </label>
+      <label className="field">
+        <span>Direction, °</span>
+        <input
+          {...shared}
+          value={text.azimuth}
+          inputMode="decimal"
+          placeholder="by pointer"
+          onChange={(event) => type({ azimuth: event.target.value })}
+        />
+      </label>
+      <button type="button" className="chief" onClick={() => set()}>
+        Set
+      </button>
+    </div>
+  );
+};
+
+const Ways = ({ piece, typed }: { readonly piece: Piece; readonly typed: TypedPiece }) => (
+  <div className="typed-row ways" role="group" aria-label="Direction">
+    {waysOf(piece).map(({ label, name, azimuth }) => (
+      <button
+        key={name}
+        type="button"
+        aria-label={name}
+        onClick={() =>
+          typed.text.length.trim() === '' ? typed.type({ azimuth }) : typed.set({ azimuth })
+        }
+      >
+        {label}
+      </button>
+    ))}
+  </div>
+);
+
+interface Props {
+  readonly piece: Piece;
+  /** A sign typed on the pad, to begin the length with; a new object for each. */
+  readonly begun: { readonly sign: string } | null;
+}
+
+/** Length and direction of the piece being drawn, typed; Enter sets it. */
+export const TypedEntry = ({ piece, begun }: Props) => {
+  const { send } = useBench().sender;
+  const typed = useTypedPiece(piece);
+  const length = useRef<HTMLInputElement>(null);
+  const [keypad, setKeypad] = useState(false);
+  const taken = useRef(begun);
+  const latest = useLatest(typed);
+  useEffect(() => {
+    if (begun === null || begun === taken.current) return;
+    taken.current = begun;
+    length.current?.focus();
+    latest.current.type({ length: latest.current.text.length + begun.sign });
+  }, [begun, latest]);
+  return (
+    <form
+      className="typed"
+      aria-label="Length and direction of this piece"
+      onSubmit={(event) => event.preventDefault()}
+    >
+      <Fields typed={typed} length={length} onLength={() => setKeypad(touches())} />
+      <Ways piece={piece} typed={typed} />
+      {typed.fault !== null && (
+        <p className="fault" role="alert">
+          {typed.fault}
+        </p>
+      )}
+      {keypad && (
+        <Keypad
+          onKey={(change) => typed.type({ length: change(typed.text.length) })}
+          onClose={() => setKeypad(false)}
+        />
+      )}
+      <div className="typed-row">
+        <button type="button" onClick={() => send({ do: 'finish' })}>
+          Finish
+        </button>
+        <button type="button" onClick={() => send({ do: 'close' })}>
+          Close to start
+        </button>
+        <button type="button" onClick={() => send({ do: 'back' })}>
+          Take back
+        </button>
+      </div>
+    </form>
+  );
+};

@@ -1,0 +1,35 @@
+import { rulingFor } from '../../canvas/paintGrid.ts';
+import { zoomAt } from '../../editor/view.ts';
+import { formatLength } from '../../units/formatLength.ts';
+import { inches } from '../../units/inches.ts';
+import { useBench, useSession, useSite } from '../bench.ts';
+import { fitAll } from '../fitAll.ts';
+
+/** How much ground a square of the graph paper is, and the keys that change it. */
+export const ZoomKeys = () => {
+  const bench = useBench();
+  const { lengths } = useSite();
+  const view = useSession((state) => state.view);
+  const zoom = (times: number) => {
+    const { width, height } = bench.pad.getState() ?? { width: 0, height: 0 };
+    const middle = { x: width / 2, y: height / 2 };
+    bench.session.setState({ view: zoomAt(view, middle, times) });
+  };
+  const square = formatLength(inches(rulingFor(view.scale, lengths.system).fine), lengths);
+  return (
+    <>
+      <p className="gridsay">one square {square}</p>
+      <div className="zoom" role="group" aria-label="Zoom">
+        <button type="button" aria-label="Smaller" onClick={() => zoom(1 / 1.4)}>
+          −
+        </button>
+        <button type="button" aria-label="Larger" onClick={() => zoom(1.4)}>
+          +
+        </button>
+        <button type="button" onClick={() => fitAll(bench)}>
+          Show all
+        </button>
+      </div>
+    </>
+  );
+};

@@ -1,0 +1,71 @@
+import type { GateLayout } from '../../../engine/layout.ts';
+import { moveGate } from '../../../site/edits/moveGate.ts';
+import type { Gate } from '../../../site/gate.ts';
+import type { GateId } from '../../../site/ids.ts';
+import { distance } from '../../../geometry/distance.ts';
+import { dot } from '../../../geometry/dot.ts';
+import { subtract } from '../../../geometry/subtract.ts';
+import { inches, type Inches } from '../../../units/inches.ts';
+import { useLayout, useSite } from '../../bench.ts';
+import { ChoiceField } from '../../fields/ChoiceField.tsx';
+import { LengthField } from '../../fields/LengthField.tsx';
+import { useDo, useEdit } from './useEdit.ts';
+
+const froms = [
+  { value: 'start', label: 'Start of the leg' },
+  { value: 'middle', label: 'Middle of the leg' },
+  { value: 'end', label: 'End of the leg' },
+] as const;
+
+const said = {
+  start: 'To the near post’s centre',
+  middle: 'Middle of leg to middle of opening',
+  end: 'To the near post’s centre',
+} as const;
+
+interface Ground {
+  readonly start: { readonly x: number; readonly y: number };
+  readonly end: { readonly x: number; readonly y: number };
+}
+
+/** The offset that leaves the gate where it is when it is anchored from elsewhere on its leg. */
+const offsetFrom = (from: Gate['anchor']['from'], leg: Ground, gate: GateLayout): Inches => {
+  const length = distance(leg.start, leg.end);
+  if (length === 0) return inches(0);
+  const along = subtract(leg.end, leg.start);
+  const at = (point: Ground['start']): number => dot(subtract(point, leg.start), along) / length;
+  if (from === 'start') return inches(at(gate.start));
+  return inches(from === 'end' ? length - at(gate.end) : at(gate.middle) - length / 2);
+};
+
+/** Where a gate stands on its leg. */
+export const AnchorFields = ({ id, gate }: { readonly id: GateId; readonly gate: Gate }) => {
+  const { lengths } = useSite();
+  const { lines, gates } = useLayout();
+  const edit = useEdit();
+  const make = useDo();
+  const leg = lines[gate.line]?.legs.find((one) => one.id === gate.leg);
+  const laid = gates[id];
+  return (
+    <div className="pair">
+      <ChoiceField
+        label="Measured from"
+        value={gate.anchor.from}
+        choices={froms}
+        onChoose={(from) => {
+          if (leg === undefined || laid === undefined) return;
+          const offset = offsetFrom(from, leg, laid);
+          make('Anchor gate', (was) => moveGate(was, id, { from, offset }));
+        }}
+      />
+      <LengthField
+        label={said[gate.anchor.from]}
+        value={gate.anchor.offset}
+        style={lengths}
+        onEnter={(offset) =>
+          edit('Move gate', (was) => moveGate(was, id, { ...gate.anchor, offset }))
+        }
+      />
+    </div>
+  );
+};

@@ -1,0 +1,42 @@
+import type { Site } from '../../../site/site.ts';
+import type { Selection } from '../../../store/selection.ts';
+import { featureNames, FeatureCard } from './FeatureCard.tsx';
+import { GateCard } from './GateCard.tsx';
+import { LegCard } from './LegCard.tsx';
+import { LineCard } from './LineCard.tsx';
+import { MarkCard } from './MarkCard.tsx';
+
+const kindNames = { line: 'Fence line', leg: 'Leg', gate: 'Gate', mark: 'Mark' } as const;
+
+const labelOf = (selection: NonNullable<Selection>, site: Site): string | undefined => {
+  if (selection.kind === 'line') return site.lines[selection.id]?.label;
+  if (selection.kind === 'leg') return site.lines[selection.line]?.label;
+  if (selection.kind === 'gate') return site.gates[selection.id]?.label;
+  if (selection.kind === 'mark') return site.marks[selection.id]?.label;
+  return site.features[selection.id]?.label;
+};
+
+/** What a selected thing is called: its kind, and its own name where it has one. */
+export const cardTitle = (selection: NonNullable<Selection>, site: Site): string => {
+  const feature = selection.kind === 'feature' ? site.features[selection.id] : undefined;
+  const kind = selection.kind === 'feature' ? 'Feature' : kindNames[selection.kind];
+  const name = labelOf(selection, site) ?? '';
+  const said = feature === undefined ? kind : featureNames[feature.kind];
+  return name === '' ? said : `${said}: ${name}`;
+};
+
+/** The card of the selected thing, with every value that can be changed. */
+export const Card = ({ selection }: { readonly selection: NonNullable<Selection> }) => {
+  switch (selection.kind) {
+    case 'line':
+      return <LineCard key={selection.id} id={selection.id} />;
+    case 'leg':
+      return <LegCard key={selection.id} line={selection.line} id={selection.id} />;
+    case 'gate':
+      return <GateCard key={selection.id} id={selection.id} />;
+    case 'mark':
+      return <MarkCard key={selection.id} id={selection.id} />;
+    case 'feature':
+      return <FeatureCard key={selection.id} id={selection.id} />;
+  }
+};

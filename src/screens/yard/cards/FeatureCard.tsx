@@ -1,0 +1,115 @@
+import { changeFeature } from '../../../site/edits/changeFeature.ts';
+import { removeFeature } from '../../../site/edits/removeFeature.ts';
+import type { Feature } from '../../../site/feature.ts';
+import type { FeatureId } from '../../../site/ids.ts';
+import { useSite } from '../../bench.ts';
+import { ChoiceField } from '../../fields/ChoiceField.tsx';
+import { LengthField } from '../../fields/LengthField.tsx';
+import { TextField } from '../../fields/TextField.tsx';
+import { smallUnit } from './SpecFields.tsx';
+import { useDo, useEdit } from './useEdit.ts';
+
+type Change = Parameters<typeof changeFeature>[2];
+
+const services = [
+  { value: 'electric', label: 'Electric (red)' },
+  { value: 'gas', label: 'Gas, oil, steam (yellow)' },
+  { value: 'communication', label: 'Communication (orange)' },
+  { value: 'water', label: 'Drinking water (blue)' },
+  { value: 'reclaimed', label: 'Reclaimed water (purple)' },
+  { value: 'sewer', label: 'Sewer and drain (green)' },
+] as const;
+
+/** What each kind of feature is called on its card. */
+export const featureNames: Readonly<Record<Feature['kind'], string>> = {
+  building: 'Building',
+  paving: 'Paving',
+  pool: 'Pool',
+  'keep-out': 'Keep-out',
+  boundary: 'Boundary',
+  utility: 'Utility',
+  tree: 'Tree',
+  note: 'Note',
+};
+
+interface Sizes {
+  readonly feature: Feature;
+  readonly change: (fields: Change) => string | null;
+}
+
+const SizeFields = ({ feature, change }: Sizes) => {
+  const { lengths } = useSite();
+  const small = { style: lengths, bare: smallUnit(lengths.system) };
+  if (feature.kind === 'utility') {
+    return (
+      <>
+        <ChoiceField
+          label="Service"
+          value={feature.service}
+          choices={services}
+          onChoose={(service) => void change({ service })}
+        />
+        <div className="pair">
+          <LengthField
+            {...small}
+            label="Width"
+            value={feature.width}
+            onEnter={(width) => change({ width })}
+          />
+          <LengthField
+            {...small}
+            label="Tolerance, each side"
+            value={feature.tolerance}
+            onEnter={(tolerance) => change({ tolerance })}
+          />
+        </div>
+      </>
+    );
+  }
+  if (feature.kind === 'tree') {
+    return (
+      <div className="pair">
+        <LengthField
+          {...small}
+          label="Trunk, radius"
+          value={feature.trunk}
+          onEnter={(trunk) => change({ trunk })}
+        />
+        <LengthField
+          label="Roots, radius"
+          style={lengths}
+          value={feature.roots}
+          onEnter={(roots) => change({ roots })}
+        />
+      </div>
+    );
+  }
+  if (feature.kind !== 'note') return null;
+  return (
+    <TextField label="Text" lines={4} value={feature.text} onEnter={(text) => change({ text })} />
+  );
+};
+
+/** Something on the ground that is not fence: its name and its sizes. */
+export const FeatureCard = ({ id }: { readonly id: FeatureId }) => {
+  const edit = useEdit();
+  const make = useDo();
+  const feature = useSite().features[id];
+  if (feature === undefined) return null;
+  const noun = featureNames[feature.kind].toLowerCase();
+  const change = (fields: Change) =>
+    edit(`Change ${noun}`, (was) => changeFeature(was, id, fields));
+  return (
+    <section aria-label={featureNames[feature.kind]}>
+      <TextField
+        label="Name"
+        value={feature.label}
+        onEnter={(text) => change({ label: text.trim() })}
+      />
+      <SizeFields feature={feature} change={change} />
+      <button type="button" onClick={() => make(`Delete ${noun}`, (was) => removeFeature(was, id))}>
+        Delete {noun}
+      </button>
+    </section>
+  );
+};

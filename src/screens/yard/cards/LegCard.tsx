@@ -1,0 +1,91 @@
+import type { Leg, Run } from '../../../engine/layout.ts';
+import { distance } from '../../../geometry/distance.ts';
+import { moveMark } from '../../../site/edits/moveMark.ts';
+import { setLegLength } from '../../../site/edits/setLegLength.ts';
+import { legsOf } from '../../../site/legsOf.ts';
+import type { LineId, VertexId } from '../../../site/ids.ts';
+import type { Site } from '../../../site/site.ts';
+import { formatLength } from '../../../units/formatLength.ts';
+import type { Radians } from '../../../units/radians.ts';
+import { useBench, useLayout, useSite } from '../../bench.ts';
+import { LengthField } from '../../fields/LengthField.tsx';
+import { TextField } from '../../fields/TextField.tsx';
+import { formatAzimuth, parseAzimuth } from '../../fields/azimuth.ts';
+import { useEdit } from './useEdit.ts';
+
+interface Props {
+  readonly line: LineId;
+  readonly id: VertexId;
+}
+
+/** Turns a leg about its start: its far mark keeps its distance. */
+const turnLeg = (site: Site, { line, id }: Props, bearing: Radians): Site => {
+  const fence = site.lines[line];
+  const leg = fence === undefined ? undefined : legsOf(fence).find((one) => one.id === id);
+  const [start, end] = leg === undefined ? [] : [site.marks[leg.start], site.marks[leg.end]];
+  if (leg === undefined || start === undefined || end === undefined) {
+    throw new RangeError(`leg: expected one of ${line}, found “${id}”`);
+  }
+  const length = distance(start, end);
+  const to = { x: start.x + length * Math.cos(bearing), y: start.y + length * Math.sin(bearing) };
+  return moveMark(site, leg.end, to);
+};
+
+/** The bays of a run as one says them: how many of what length. */
+const bayText = (run: Run, lengths: Site['lengths']): string => {
+  const texts = run.spaces.flatMap((space) =>
+    space.kind === 'bay' ? [formatLength(space.length, lengths)] : [],
+  );
+  const counts = new Map<string, number>();
+  for (const text of texts) counts.set(text, (counts.get(text) ?? 0) + 1);
+  return [...counts].map(([text, count]) => `${count} at ${text}`).join(', ');
+};
+
+const Bays = ({ leg, runs }: { readonly leg: Leg; readonly runs: readonly Run[] }) => {
+  const { lengths } = useSite();
+  const bays = runs
+    .filter((run) => run.legs.includes(leg.id))
+    .map((run) => bayText(run, lengths))
+    .filter((text) => text !== '');
+  return bays.length === 0 ? null : <p className="note">Bays: {bays.join('; ')}</p>;
+};
+
+/** One leg: how long, which way, how its bays come out. */
+export const LegCard = (props: Props) => {
+  const { line, id } = props;
+  const site = useSite();
+  const laid = useLayout().lines[line];
+  const { session } = useBench();
+  const edit = useEdit();
+  const leg = laid?.legs.find((one) => one.id === id);
+  if (leg === undefined) return null;
+  const name = site.lines[line]?.label;
+  return (
+    <section aria-label="Leg">
+      <LengthField
+        label="Length"
+        value={leg.length}
+        style={site.lengths}
+        onEnter={(length) => edit('Set leg length', (was) => setLegLength(was, line, id, length))}
+      />
+      <TextField
+        label="Direction, ° clockwise from north"
+        keys="decimal"
+        value={formatAzimuth(leg.bearing)}
+        onEnter={(text) => {
+          const angle = parseAzimuth(text);
+          return angle.ok
+            ? edit('Turn leg', (was) => turnLeg(was, props, angle.value))
+            : angle.reason;
+        }}
+      />
+      <Bays leg={leg} runs={laid?.runs ?? []} />
+      <button
+        type="button"
+        onClick={() => session.setState({ selection: { kind: 'line', id: line } })}
+      >
+        Whole line{name === undefined || name === '' ? '' : `: ${name}`}
+      </button>
+    </section>
+  );
+};

@@ -1,0 +1,71 @@
+import { closeLine } from '../../../site/edits/closeLine.ts';
+import { removeLine } from '../../../site/edits/removeLine.ts';
+import { renameLine } from '../../../site/edits/renameLine.ts';
+import { reverseLine } from '../../../site/edits/reverseLine.ts';
+import { setHook } from '../../../site/edits/setHook.ts';
+import { setLineSpec } from '../../../site/edits/setLineSpec.ts';
+import type { LineId, SpecId } from '../../../site/ids.ts';
+import { formatLength } from '../../../units/formatLength.ts';
+import { useLayout, useSite } from '../../bench.ts';
+import { ChoiceField } from '../../fields/ChoiceField.tsx';
+import { TextField } from '../../fields/TextField.tsx';
+import { SpecFields } from './SpecFields.tsx';
+import { useDo, useEdit } from './useEdit.ts';
+
+const ends = [
+  { value: 'start', label: 'Start of the line' },
+  { value: 'end', label: 'End of the line' },
+] as const;
+
+/** A fence line: its name, where the tape is hooked, and how it is built. */
+export const LineCard = ({ id }: { readonly id: LineId }) => {
+  const site = useSite();
+  const laid = useLayout().lines[id];
+  const edit = useEdit();
+  const make = useDo();
+  const line = site.lines[id];
+  if (line === undefined) return null;
+  const specs = Object.entries(site.specs) as [SpecId, (typeof site.specs)[SpecId]][];
+  return (
+    <section aria-label="Fence line">
+      <p className="note">
+        {laid === undefined ? 'Not laid out' : formatLength(laid.length, site.lengths)} along{' '}
+        {laid?.legs.length ?? 0} legs, {line.closed ? 'closed' : 'open'}
+      </p>
+      <TextField
+        label="Name"
+        value={line.label}
+        onEnter={(text) => edit('Name line', (was) => renameLine(was, id, text.trim()))}
+      />
+      <ChoiceField
+        label="Tape hooked at"
+        value={line.hook}
+        choices={ends}
+        onChoose={(hook) => make('Hook tape', (was) => setHook(was, id, hook))}
+      />
+      <ChoiceField
+        label="Built as"
+        value={line.spec}
+        choices={specs.map(([value, spec]) => ({ value, label: spec.label }))}
+        onChoose={(spec) => make('Change fence', (was) => setLineSpec(was, id, spec))}
+      />
+      <SpecFields id={line.spec} />
+      <div className="choices">
+        {!line.closed && (
+          <button type="button" onClick={() => make('Close line', (was) => closeLine(was, id))}>
+            Close line
+          </button>
+        )}
+        <button
+          type="button"
+          onClick={() => make('Turn line round', (was) => reverseLine(was, id))}
+        >
+          Turn round
+        </button>
+        <button type="button" onClick={() => make('Delete line', (was) => removeLine(was, id))}>
+          Delete line
+        </button>
+      </div>
+    </section>
+  );
+};

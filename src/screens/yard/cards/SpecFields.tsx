@@ -1,0 +1,78 @@
+import { changeSpec } from '../../../site/edits/changeSpec.ts';
+import type { FenceSpec } from '../../../site/fenceSpec.ts';
+import type { SpecId } from '../../../site/ids.ts';
+import { formatLength } from '../../../units/formatLength.ts';
+import type { LengthSystem } from '../../../units/lengthStyle.ts';
+import { fromDegrees, toDegrees } from '../../../units/radians.ts';
+import { useSite } from '../../bench.ts';
+import { LengthField } from '../../fields/LengthField.tsx';
+import { TextField } from '../../fields/TextField.tsx';
+import { useEdit } from './useEdit.ts';
+
+/** The unit of a bare number in small sizes: nobody means feet when he types 2 for a gap. */
+export const smallUnit = (system: LengthSystem): LengthSystem =>
+  system === 'mm' || system === 'm' ? 'mm' : 'inches';
+
+const lengths = [
+  { key: 'fabricHeight', label: 'Fabric height', small: false },
+  { key: 'maxBay', label: 'Longest bay', small: false },
+  { key: 'wallGap', label: 'Gap at a wall', small: true },
+  { key: 'terminalAbove', label: 'Terminal over fabric', small: true },
+  { key: 'lineAbove', label: 'Line post over fabric', small: true },
+] as const;
+
+const posts = [
+  { key: 'linePost', label: 'Line posts' },
+  { key: 'terminalPost', label: 'Terminal posts' },
+  { key: 'gatePost', label: 'Gate posts' },
+] as const;
+
+/** How a fence is built; every line of the same build changes with it. */
+export const SpecFields = ({ id }: { readonly id: SpecId }) => {
+  const site = useSite();
+  const edit = useEdit();
+  const spec = site.specs[id];
+  if (spec === undefined) return null;
+  const change = (label: string, fields: Partial<FenceSpec>) =>
+    edit(label, (was) => changeSpec(was, id, fields));
+  const small = smallUnit(site.lengths.system);
+  return (
+    <details className="more">
+      <summary>Build</summary>
+      <div className="pair">
+        {lengths.map((field) => (
+          <LengthField
+            key={field.key}
+            label={field.label}
+            value={spec[field.key]}
+            style={site.lengths}
+            {...(field.small && { bare: small })}
+            onEnter={(value) =>
+              change(`Change ${field.label.toLowerCase()}`, { [field.key]: value })
+            }
+          />
+        ))}
+        <TextField
+          label="Corner from a turn of, °"
+          keys="decimal"
+          value={String(Number(toDegrees(spec.cornerAngle).toFixed(1)))}
+          onEnter={(text) => {
+            const degrees = Number(text.replace('°', '').trim());
+            if (text.trim() === '' || !(degrees >= 0 && degrees <= 180)) {
+              return `“${text}”: expected degrees from 0 to 180`;
+            }
+            return change('Change corner angle', { cornerAngle: fromDegrees(degrees) });
+          }}
+        />
+      </div>
+      <ul className="plain">
+        {posts.map(({ key, label }) => (
+          <li key={key}>
+            {label}: {spec[key].label},{' '}
+            {formatLength(spec[key].od, { system: 'inches', fraction: 32 })} OD
+          </li>
+        ))}
+      </ul>
+    </details>
+  );
+};

@@ -1,0 +1,87 @@
+import './tape.css';
+import { useMemo, useRef, useState } from 'react';
+import { Picture } from '../../../canvas/Picture.tsx';
+import { useSize } from '../../../canvas/useSize.ts';
+import { palettes } from '../../../drawing/palettes.ts';
+import { wholeRun } from '../../../drawing/tape/tapePiece.ts';
+import { tapeStrip } from '../../../drawing/tape/tapeStrip.ts';
+import type { LineLayout } from '../../../engine/layout.ts';
+import { useLayout, useSession, useSite } from '../../bench.ts';
+import { TapeGate } from './TapeGate.tsx';
+import { TapeHead } from './TapeHead.tsx';
+import { tapeLine } from './tapeLine.ts';
+
+/** CSS pixels for a paper inch on the strip. */
+const inchOf = { day: 96, dark: 96, sun: 108 } as const;
+/** A bay of 10 ft is half an inch of paper at least, so that its readings stand apart. */
+const leastScale = 0.5 / 120;
+
+const Strip = ({ line }: { readonly line: LineLayout }) => {
+  const site = useSite();
+  const layout = useLayout();
+  const theme = useSession((state) => state.theme);
+  const room = useRef<HTMLDivElement>(null);
+  const { width } = useSize(room);
+  const [scrolled, setScrolled] = useState(0);
+  const inch = inchOf[theme];
+  const hook = site.lines[line.id]?.hook ?? 'start';
+  const strip = useMemo(
+    () =>
+      tapeStrip(
+        site,
+        layout,
+        line.runs.map((run) => wholeRun(run, hook)),
+        { width: Math.max(4, width / inch), style: site.lengths, leastScale },
+      ),
+    [site, layout, line, hook, width, inch],
+  );
+  return (
+    <div
+      ref={room}
+      className="tape-room"
+      role="region"
+      aria-label="Tape of the fence line"
+      tabIndex={0}
+      onScroll={(event) => setScrolled(event.currentTarget.scrollLeft)}
+    >
+      <div style={{ width: strip.width * inch, height: strip.height * inch }}>
+        <div className="tape-window">
+          <Picture
+            atoms={strip.atoms}
+            palette={palettes[theme]}
+            width={Math.min(width / inch, strip.width)}
+            height={strip.height}
+            scale={inch}
+            from={scrolled / inch}
+            label="The fence line unrolled as a tape, with the reading at each post"
+          />
+        </div>
+        {strip.gates.map((place) => {
+          const run = line.runs.find(({ id }) => id === place.run);
+          return (
+            run !== undefined && (
+              <TapeGate key={place.gate} strip={strip} place={place} run={run} inch={inch} />
+            )
+          );
+        })}
+      </div>
+    </div>
+  );
+};
+
+/** The tape along the bottom: the selected fence line unrolled, its gates to be dragged along it. */
+export const TapeStrip = () => {
+  const site = useSite();
+  const layout = useLayout();
+  const selection = useSession((state) => state.selection);
+  const [open, setOpen] = useState(true);
+  const id = tapeLine(site, selection);
+  const line = id === null ? undefined : layout.lines[id];
+  if (line === undefined) return null;
+  return (
+    <section className="tape" aria-label="Tape">
+      <TapeHead line={line} open={open} onOpen={() => setOpen(!open)} />
+      {open && <Strip line={line} />}
+    </section>
+  );
+};

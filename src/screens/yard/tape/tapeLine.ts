@@ -1,0 +1,21 @@
+import { verticesOf } from '../../../site/pathOrder.ts';
+import type { LineId, MarkId } from '../../../site/ids.ts';
+import type { Site } from '../../../site/site.ts';
+import type { Selection } from '../../../store/selection.ts';
+
+const lineIds = (site: Site): LineId[] => (Object.keys(site.lines) as LineId[]).toSorted();
+
+const through = (site: Site, mark: MarkId): LineId | undefined =>
+  lineIds(site).find((id) =>
+    verticesOf(site.lines[id]?.path ?? {}).some((vertex) => vertex.mark === mark),
+  );
+
+/** The fence line that the tape shows: the one that the selection is on, else the first; null for none. */
+export const tapeLine = (site: Site, selection: Selection): LineId | null => {
+  const [first = null] = lineIds(site);
+  if (selection === null || selection.kind === 'feature') return first;
+  if (selection.kind === 'line') return selection.id;
+  if (selection.kind === 'leg') return selection.line;
+  if (selection.kind === 'gate') return site.gates[selection.id]?.line ?? first;
+  return through(site, selection.id) ?? first;
+};

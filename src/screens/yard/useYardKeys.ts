@@ -1,0 +1,132 @@
+import { useEffect } from 'react';
+import type { SitePoint } from '../../geometry/point.ts';
+import { rulingFor } from '../../canvas/paintGrid.ts';
+import { useLatest } from '../../canvas/useLatest.ts';
+import { toolbox } from '../../editor/toolbox.ts';
+import { toGround, toSite, zoomAt } from '../../editor/view.ts';
+import { current } from '../../store/history.ts';
+import { inches } from '../../units/inches.ts';
+import { useBench, type Bench } from '../bench.ts';
+import { fitAll } from '../fitAll.ts';
+import { keyDeed, type KeyDeed } from './padKeys.ts';
+
+/** What the keys move besides the document. */
+export interface KeyHand {
+  readonly setCross: (at: SitePoint | null) => void;
+  readonly onType: (sign: string) => void;
+}
+
+const letters = new Map(toolbox.map(({ id, key }) => [key.toLowerCase(), id] as const));
+
+/** How near the crosshair has to be to a thing, in CSS pixels. */
+const reach = 9;
+/** An arrow nudges by an inch or a centimetre, with Shift by a foot or a metre. */
+const nudges = { foot: [1, 12], metre: [1 / 2.54, 100 / 2.54] } as const;
+
+const middleOfPad = ({ session, pad }: Bench): SitePoint => {
+  const { width, height } = pad.getState() ?? { width: 0, height: 0 };
+  return toSite(session.getState().view, { x: width / 2, y: height / 2 });
+};
+
+const systemOf = ({ site }: Bench) => current(site.getState().history).lengths.system;
+
+/** An arrow moves what is selected, else the crosshair, a square of the graph paper at a time. */
+const arrow = (bench: Bench, hand: KeyHand, deed: Extract<KeyDeed, { do: 'arrow' }>): void => {
+  const { session, sender } = bench;
+  const { tool, selection, view } = session.getState();
+  const system = systemOf(bench);
+  if (tool === 'select' && selection !== null) {
+    const step = nudges[system === 'mm' || system === 'm' ? 'metre' : 'foot'][deed.far ? 1 : 0];
+    sender.send({ do: 'nudge', x: inches(deed.x * step), y: inches(deed.y * step) });
+    return;
+  }
+  const { fine, heavy } = rulingFor(view.scale, system);
+  const step = deed.far ? heavy : fine;
+  const from = bench.pointer.getState() ?? sender.hand.getState().piece?.from ?? middleOfPad(bench);
+  const onGrid = (value: number, by: number): number =>
+    by === 0 ? value : Math.round(value / step + by) * step;
+  const at = { x: onGrid(from.x, deed.x), y: onGrid(from.y, deed.y) };
+  bench.pointer.setState(at, true);
+  hand.setCross(at);
+  sender.send({ do: 'move', at, reach: toGround(view, reach), free: false });
+};
+
+const place = ({ session, sender, pointer }: Bench): void => {
+  const at = pointer.getState();
+  if (at === null) return;
+  const touch = { at, reach: toGround(session.getState().view, reach), free: false };
+  sender.send({ do: 'press', ...touch });
+  sender.send({ do: 'release', ...touch });
+};
+
+const leave = ({ session, sender }: Bench, hand: KeyHand): void => {
+  const { tool, selection } = session.getState();
+  const busy = sender.hand.getState().piece !== null;
+  sender.send({ do: 'leave' });
+  hand.setCross(null);
+  if (busy) return;
+  if (tool !== 'select') session.setState({ tool: 'select' });
+  else if (selection !== null) session.setState({ selection: null });
+};
+
+const carryOut = (bench: Bench, hand: KeyHand, deed: KeyDeed): void => {
+  const { session, site, sender } = bench;
+  const drawing = sender.hand.getState().piece !== null;
+  switch (deed.do) {
+    case 'undo':
+      return site.getState().undo();
+    case 'redo':
+      return site.getState().redo();
+    case 'fit':
+      return fitAll(bench);
+    case 'zoom': {
+      const { width, height } = bench.pad.getState() ?? { width: 0, height: 0 };
+      const middle = { x: width / 2, y: height / 2 };
+      return session.setState(({ view }) => ({ view: zoomAt(view, middle, deed.times) }));
+    }
+    case 'arrow':
+      return arrow(bench, hand, deed);
+    case 'tool':
+      return session.setState({ tool: deed.tool });
+    case 'type':
+      return hand.onType(deed.sign);
+    case 'place':
+      return place(bench);
+    case 'finish':
+      return drawing ? sender.send({ do: 'finish' }) : place(bench);
+    case 'back':
+      return sender.send({ do: drawing ? 'back' : 'erase' });
+    case 'leave':
+      return leave(bench, hand);
+    case 'erase':
+      return sender.send({ do: 'erase' });
+  }
+};
+
+const presses = /^(Enter| )$/;
+
+/** Whether a key belongs to what has the focus, and not to the yard. */
+const belongsTo = (target: EventTarget | null, key: string): boolean => {
+  if (!(target instanceof HTMLElement)) return false;
+  if (target.closest('input, textarea, select, dialog, [role="region"]') !== null) return true;
+  return presses.test(key) && target.closest('button, a, summary') !== null;
+};
+
+/** The keys of the yard, wherever the focus is, unless a field or a button wants them. */
+export const useYardKeys = (hand: KeyHand): void => {
+  const bench = useBench();
+  const latest = useLatest(hand);
+  useEffect(() => {
+    const press = (event: KeyboardEvent) => {
+      const command = event.ctrlKey || event.metaKey;
+      if (event.altKey || belongsTo(event.target, event.key)) return;
+      const drawing = bench.sender.hand.getState().piece === null ? 'nothing' : 'a piece';
+      const deed = keyDeed({ key: event.key, command, shift: event.shiftKey }, drawing, letters);
+      if (deed === null) return;
+      event.preventDefault();
+      carryOut(bench, latest.current, deed);
+    };
+    window.addEventListener('keydown', press);
+    return () => window.removeEventListener('keydown', press);
+  }, [bench, latest]);
+};
