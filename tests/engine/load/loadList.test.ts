@@ -1,0 +1,94 @@
+import { describe, expect, it } from 'vitest';
+import { layOutSite } from '../../../src/engine/layOutSite.ts';
+import { countConcrete } from '../../../src/engine/load/countConcrete.ts';
+import type { Post } from '../../../src/engine/post.ts';
+import { inches } from '../../../src/units/inches.ts';
+import { bare, fence, gateOn, spec } from '../plainYard.ts';
+
+describe('loadList', () => {
+  it('[L1] a straight 54 ft run takes two terminals, five line posts and 54 ft of fabric', () => {
+    // worked by hand from the spacing example of an installation sheet, Scribd 154728461
+    const { load } = layOutSite(
+      fence(bare, [
+        [0, 0],
+        [648, 0],
+      ]),
+    );
+    expect(load.map(({ item, count, each }) => [item, count, each])).toEqual([
+      ['Line post, 2', 5, 72 - 2 + 30],
+      ['Terminal post, 2-1/2', 2, 72 + 2 + 30],
+      [`Fabric 6'-0" high, 6 ft`, 648, null],
+      ['Top rail, 1-5/8', 648, null],
+      ['Concrete', expect.any(Number), null],
+    ]);
+  });
+
+  it('[L2] fabric is what stands between posts: the opening and its posts are not counted', () => {
+    const site = gateOn(
+      fence(bare, [
+        [0, 0],
+        [648, 0],
+      ]),
+      0,
+      { from: 'start', offset: 120 },
+    );
+    const fabric = layOutSite(site).load.find(({ item }) => item.startsWith('Fabric'));
+    expect(fabric?.count).toBeCloseTo(648 - 48 - spec.gatePost.od, 9);
+  });
+
+  it('[L3] leaves, hinge sets and latches are counted for each gate', () => {
+    const one = gateOn(
+      fence(bare, [
+        [0, 0],
+        [1200, 0],
+      ]),
+      0,
+      { from: 'start', offset: 120 },
+    );
+    const site = gateOn(one, 0, { from: 'end', offset: 120 }, 2);
+    const parts = layOutSite(site).load.filter(({ of }) => of.gates.length > 0);
+    expect(parts.map(({ item, count, each }) => [item, count, each])).toEqual([
+      ['Gate leaf', 2, 56.875],
+      ['Gate leaf', 1, 44],
+      ['Hinge set, hinge', 3, null],
+      ['Latch, drop rod', 1, null],
+      ['Latch, latch', 1, null],
+    ]);
+  });
+
+  // net volumes derived from the footings of MIL-HDBK-1013/10 (glossary and Table 1)
+  it.each([
+    [10, 36, 2.375, 1.544],
+    [12, 36, 2.875, 2.221],
+    [18, 36, 2.875, 5.166],
+    [24, 36, 4, 9.163],
+  ])('[L4] a hole %d × %d in with a %d in post takes %d cu ft', (diameter, depth, od, volume) => {
+    const hole = { diameter: inches(diameter), depth: inches(depth), source: '' };
+    const [post] = Object.values(
+      layOutSite(
+        fence(bare, [
+          [0, 0],
+          [240, 0],
+        ]),
+      ).posts,
+    );
+    const dug: Post[] = post === undefined ? [] : [{ ...post, od: inches(od), hole }];
+    expect(countConcrete(dug)[0]?.count).toBeCloseTo(volume, 3);
+  });
+
+  it('[L4] eight holes of 10 × 36 in with nothing in them are 13.09 cu ft', () => {
+    // bag maker's worked example: common practice, no published source
+    const hole = { diameter: inches(10), depth: inches(36), source: '' };
+    const posts = Object.values(
+      layOutSite(
+        fence(bare, [
+          [0, 0],
+          [840, 0],
+        ]),
+      ).posts,
+    );
+    expect(posts.length).toBe(8);
+    const count = countConcrete(posts.map((post) => ({ ...post, od: inches(0), hole })))[0]?.count;
+    expect(count).toBeCloseTo(13.09, 3);
+  });
+});
