@@ -14,6 +14,9 @@ interface OptionToken {
 
 type Shape = Omit<Verb, 'run' | 'does'>;
 
+/** What a shell leaves of `54' --max 10'` when the foot marks are not quoted. */
+const eaten = / --[a-z]/;
+
 const listed = (names: readonly string[]): string => names.map((name) => `--${name}`).join(' ');
 
 /** Why a value cannot stand after an option; null where it can. */
@@ -28,6 +31,9 @@ const badValue = (shape: Shape, { name, rawName, value }: OptionToken): string |
   }
   if (option.value === null) {
     return value === undefined ? null : `lath ${shape.name}: --${name} takes no value`;
+  }
+  if (value !== undefined && eaten.test(value)) {
+    return `lath ${shape.name}: --${name} “${value}” is two options in one: the shell took the foot marks for quotes; expected 54ft or "54'"`;
   }
   if (value !== undefined && value !== '' && !value.startsWith('--')) return null;
   return `lath ${shape.name}: --${name} has no value: expected --${name} ${option.value}`;

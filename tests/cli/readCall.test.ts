@@ -42,6 +42,7 @@ describe('readCall', () => {
     [['yard', '--post'], '--post has no value: expected --post OD'],
     [['yard', '--post', '--wet'], '--post has no value: expected --post OD'],
     [['yard', '--post='], '--post has no value: expected --post OD'],
+    [['yard', '--post', '54 --wall 10'], 'the shell took the foot marks for quotes'],
     [['yard', '--post', '4', '--wet=yes'], '--wet takes no value'],
     [['yard', '--post', '4', '--json=yes'], '--json takes no value'],
     [['yard', '--post', '4', '--wall', '1', '--wall', '2'], '--wall is given twice'],

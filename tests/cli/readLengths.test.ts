@@ -13,7 +13,6 @@ describe('readLengths', () => {
     ['wide', '--leaf: “wide” is not a length'],
     ['0', '--leaf: “0” is not above zero'],
     ['-4', '--leaf: “-4” is not above zero'],
-    ['54 --max 10', 'the shell took the foot marks for quotes; expected 54ft or "54\'"'],
   ])('names the option and quotes “%s”', (text, reason) => {
     const lengths = readLengths('leaf', ['4', text]);
     expect(lengths.ok ? '' : lengths.reason).toContain(reason);

@@ -1,0 +1,97 @@
+import { tapeReadings, type TapeReadings } from '../engine/posts/tapeReadings.ts';
+import type { GateLayout, Layout, LineLayout, Run, Space } from '../engine/layout.ts';
+import { isTerminal, type Post } from '../engine/post.ts';
+import { runName } from '../drawing/plan/runName.ts';
+import type { Site } from '../site/site.ts';
+import { formatLength } from '../units/formatLength.ts';
+import type { Inches } from '../units/inches.ts';
+import { columns } from './columns.ts';
+import { fineStyle, partStyle } from './fineStyle.ts';
+import { openingLines } from './openingLines.ts';
+
+/** A site and all that follows from it. */
+export interface LaidSite {
+  readonly site: Site;
+  readonly layout: Layout;
+}
+
+const heading = ['run', '', 'tape', 'post', 'kind', 'to next', '', 'hole', 'cut', 'pipe'];
+
+const counted = (count: number, what: string): string =>
+  `${count} ${what}${count === 1 ? '' : 's'}`;
+
+/** What a reader walking from the hook meets after a post. */
+const nextCells = (space: Space | undefined, site: Site, length: string): string[] => {
+  if (space === undefined) return ['', ''];
+  return [length, space.kind === 'bay' ? 'bay' : site.gates[space.gate]?.label || space.gate];
+};
+
+const postCells = ({ hole, length, pipe }: Post, { lengths }: Site): string[] => [
+  [hole.diameter, hole.depth].map((size) => formatLength(size, partStyle(lengths))).join(' × '),
+  formatLength(length, fineStyle(lengths)),
+  pipe,
+];
+
+const runRows = (run: Run, tape: TapeReadings, { site, layout }: LaidSite): string[][] => {
+  const write = (length: Inches): string => formatLength(length, site.lengths);
+  const turned = run.posts[0]?.post !== tape.posts[0]?.post;
+  const spaces = turned ? run.spaces.toReversed() : run.spaces;
+  return tape.posts.flatMap(({ post: id, reading }, n) => {
+    const post = layout.posts[id];
+    if (post === undefined) return [];
+    const next = tape.spaces[n];
+    return [
+      [
+        ...(n === 0 ? [runName(run, layout), write(run.length)] : ['', '']),
+        write(reading),
+        post.tag,
+        post.kind,
+        ...nextCells(spaces[n], site, next === undefined ? '' : write(next)),
+        ...postCells(post, site),
+      ],
+    ];
+  });
+};
+
+const lineLines = (line: LineLayout, laid: LaidSite): string[] => {
+  const { site } = laid;
+  const drawn = site.lines[line.id];
+  const hook = drawn?.hook ?? 'start';
+  const title = `${drawn?.label || line.id}: ${formatLength(line.length, site.lengths)}, ${counted(line.legs.length, 'leg')}, ${counted(line.runs.length, 'run')}, tape hooked at the ${hook} of each run`;
+  const rows = line.runs.flatMap((run) =>
+    runRows(run, tapeReadings(run, hook, site.lengths), laid),
+  );
+  const sides = ['left', 'right', 'right', 'left', 'left', 'right'] as const;
+  return ['', title, ...columns(rows.length === 0 ? [] : [heading, ...rows], sides)];
+};
+
+const gateLines = (gate: GateLayout, { site, layout }: LaidSite): string[] => {
+  const tag = (id: string): string => layout.posts[id as Post['id']]?.tag ?? '?';
+  const where =
+    gate.posts === null
+      ? 'not placed'
+      : `between ${tag(gate.posts.start)} and ${tag(gate.posts.end)}`;
+  const lines = openingLines(gate.opening, partStyle(site.lengths)).map((line) => `  ${line}`);
+  return ['', `${site.gates[gate.id]?.label || gate.id}, ${where}`, ...lines];
+};
+
+const summary = ({ posts, gates }: Layout): string => {
+  const all = Object.values(posts);
+  const terminals = all.filter(isTerminal).length;
+  return [
+    counted(terminals, 'terminal post'),
+    counted(all.length - terminals, 'line post'),
+    counted(Object.keys(gates).length, 'gate'),
+  ].join(', ');
+};
+
+/**
+ * A layout as aligned text: for every fence line its runs from the hook on, post by post, then every
+ * opening with its working. Lengths in the site's own style.
+ */
+export const layoutLines = (laid: LaidSite): string[] => [
+  laid.site.job.name || 'Site without a name',
+  summary(laid.layout),
+  ...Object.values(laid.layout.lines).flatMap((line) => lineLines(line, laid)),
+  ...Object.values(laid.layout.gates).flatMap((gate) => gateLines(gate, laid)),
+];

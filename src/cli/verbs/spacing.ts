@@ -1,0 +1,55 @@
+import { equalBays } from '../../engine/posts/equalBays.ts';
+import { maxSpacing } from '../../trade/spacing.ts';
+import { formatLength } from '../../units/formatLength.ts';
+import { inches } from '../../units/inches.ts';
+import type { LengthStyle } from '../../units/lengthStyle.ts';
+import { read, unread, type Parsed } from '../../units/parsed.ts';
+import { roundLength } from '../../units/roundLength.ts';
+import { valueOf, valuesOf, type Call } from '../call.ts';
+import { readLengths } from '../readLengths.ts';
+import type { Answer, Verb } from '../verb.ts';
+
+const style: LengthStyle = { system: 'feet', fraction: 16 };
+
+/** More bays than anybody sets from one tape: the answer would only fill the screen. */
+const mostBays = 10_000;
+
+const rule = `fewest equal bays no longer than the largest (${maxSpacing.source.text}: equidistant)`;
+
+const run = (call: Call): Parsed<Answer> => {
+  const given = readLengths('length', valuesOf(call, 'length'));
+  if (!given.ok) return given;
+  const most = readLengths('max', valuesOf(call, 'max'));
+  if (!most.ok) return most;
+  const [length = inches(0)] = given.value;
+  const [max = inches(1)] = most.value;
+  if (length / max > mostBays) {
+    return unread(
+      `--length: “${valueOf(call, 'length')}” in bays of “${valueOf(call, 'max')}” is over ${mostBays} bays`,
+    );
+  }
+  const { count, length: bay } = equalBays(length, max);
+  const stations = Array.from({ length: count + 1 }, (_, n) => inches((length * n) / count));
+  const readings = stations.map((station) => formatLength(roundLength(station, style), style));
+  const text = [
+    `${count} bay${count === 1 ? '' : 's'} of ${formatLength(bay, style)}, ${count - 1} line post${count === 2 ? '' : 's'}`,
+    `centre to centre, from post to post ${formatLength(length, style)}, no bay over ${formatLength(max, style)}`,
+    `tape: ${readings.join('  ')}`,
+  ];
+  const json = { length, max, bays: count, bay, linePosts: count - 1, stations, readings, rule };
+  return read({ text: text.join('\n'), json, stopped: false });
+};
+
+const length = { value: 'L', needed: true, repeats: false };
+
+/** `spacing`: equal bays between two terminal posts, and the tape readings of the posts. */
+export const spacing: Verb = {
+  name: 'spacing',
+  does: 'divides a stretch into equal bays',
+  places: [],
+  options: [
+    { ...length, name: 'length', does: 'the stretch, centre to centre of its terminal posts' },
+    { ...length, name: 'max', does: 'no bay is longer than this' },
+  ],
+  run: async (call) => run(call),
+};

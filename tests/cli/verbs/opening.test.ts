@@ -1,0 +1,134 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { lath } from '../lath.ts';
+
+interface Told {
+  readonly target: number;
+  readonly holdsFrom: number;
+  readonly holdsTo: number;
+  readonly leaf?: number;
+  readonly set?: { readonly planned: number; readonly verdict: string; readonly by: number };
+  readonly terms: readonly { readonly role: string; readonly planned: number }[];
+}
+
+const opening = async (...args: string[]): Promise<Told> => {
+  const said = await lath(['opening', ...args, '--json']);
+  if (said.err !== '') throw new Error(said.err);
+  return JSON.parse(said.out) as Told;
+};
+
+const hinges = (...texts: string[]): string[] => texts.flatMap((text) => ['--hinge', text]);
+const leaves = (...texts: string[]): string[] => texts.flatMap((text) => ['--leaf', text]);
+
+describe('lath opening', () => {
+  it('[K5] 10 ft double gate: two leaves of 56-7/8, hinges 1-7/8, centre 2-1/2 make 120 in', async () => {
+    // 120 - (2 × 1-7/8 + 2-1/2) = 113-3/4, two leaves of 56-7/8: trade arithmetic on allowances
+    // that are common practice, no published source; opening measured inside face to inside face
+    const told = await opening(
+      ...leaves('56 7/8', '56 7/8'),
+      ...hinges('1 7/8', '1 7/8'),
+      '--catch',
+      '2 1/2..2 1/2',
+    );
+    expect(told.target).toBe(120);
+    expect([told.holdsFrom, told.holdsTo]).toEqual([120, 120]);
+    expect(told.terms.map(({ role }) => role)).toEqual(['hinge', 'leaf', 'latch', 'leaf', 'hinge']);
+  });
+
+  it.each([
+    // sums of common practice, no published source
+    [['32 1/4'], ['1 3/4'], '2', 36],
+    [['44 1/4'], ['1 3/4'], '2', 48],
+    [['44'], ['1 7/8'], '2 1/8', 48],
+    [['68 5/8', '68 5/8'], ['1 7/8', '1 7/8'], '3', 144],
+  ])('[K5] leaves %j, hinges %j, gap %s make %d in', async (widths, takes, gap, sum) => {
+    const told = await opening(...leaves(...widths), ...hinges(...takes), '--catch', gap);
+    expect(told.target).toBe(sum);
+  });
+
+  it('[K5] plans the gap in the middle of the catch range unless told, and hinges at their largest', async () => {
+    const args = [...leaves('44'), ...hinges('1 5/8..1 7/8'), '--catch', '1 1/2..2 1/2'];
+    expect((await opening(...args)).target).toBe(44 + 1.875 + 2);
+    const told = await opening(...args, '--plan-gap', '2 1/4');
+    expect(told.target).toBe(44 + 1.875 + 2.25);
+    // from: the hinge at its largest and the smallest gap; to: the smallest hinge, the largest gap
+    expect([told.holdsFrom, told.holdsTo]).toEqual([44 + 1.875 + 1.5, 44 + 1.625 + 2.5]);
+  });
+
+  it('[K5] turned round: leaves rounded down to the step, and the opening that they then make', async () => {
+    const args = [...hinges('1 7/8', '1 7/8'), '--catch', '2 1/4..3', '--plan-gap', '2 1/2'];
+    const exact = await opening(...args, '--want', '10ft', '--leaves', '2', '--step', '1/8');
+    expect([exact.leaf, exact.target]).toEqual([56.875, 120]);
+    const down = await opening(...args, '--want', '10ft', '--leaves', '2', '--step', '1/2');
+    expect([down.leaf, down.target]).toEqual([56.5, 119.25]);
+  });
+
+  it('[K5] an opening that was set: what gap is left, and code 1 when the latch cannot catch', async () => {
+    const args = [...leaves('44'), ...hinges('1 5/8..1 7/8'), '--catch', '1 1/2..2 1/2'];
+    const at = async (width: string) => {
+      const said = await lath(['opening', ...args, '--set', width, '--json']);
+      const { set } = JSON.parse(said.out) as Told;
+      return [said.code, set?.verdict, set?.planned, set?.by];
+    };
+    expect(await at('48')).toEqual([0, 'holds', 2.125, 0]);
+    expect(await at('48 1/4')).toEqual([0, 'may hold', 2.375, 0]);
+    expect(await at('49')).toEqual([1, 'too wide', 3.125, 0.625]);
+    expect(await at('47')).toEqual([1, 'too narrow', 1.125, 0.125]);
+  });
+
+  it('[K5] any leaf turned round and back again is the same leaf', async () => {
+    const eighths = fc.integer({ min: 8 * 20, max: 8 * 120 }).map((n) => n / 8);
+    await fc.assert(
+      fc.asyncProperty(eighths, fc.constantFrom(1, 2), async (leaf, count) => {
+        const parts = [
+          ...Array.from({ length: count }, () => ['--hinge', '1 5/8..1 7/8']).flat(),
+          '--catch',
+          '2..3',
+        ];
+        const given = Array.from({ length: count }, () => ['--leaf', String(leaf)]).flat();
+        const { target } = await opening(...given, ...parts);
+        const round = ['--want', `${target}`, '--leaves', `${count}`, '--step', '1/8'];
+        const back = await opening(...parts, ...round);
+        expect([back.leaf, back.target]).toEqual([leaf, target]);
+      }),
+      { numRuns: 50 },
+    );
+  });
+
+  const whole = [...leaves('44'), ...hinges('1 7/8'), '--catch', '2..3'];
+  const turned = ['--hinge', '1 7/8', '--catch', '2..3', '--want', '48'];
+  it.each([
+    [['--hinge', '2', '--catch', '2'], '--leaf is missing'],
+    [[...leaves('44'), '--catch', '2'], '--hinge is missing: expected --hinge LOW..HIGH'],
+    [[...leaves('44'), '--hinge', '2'], '--catch is missing: expected --catch LOW..HIGH'],
+    [[...whole, '--hinge', '2'], '--hinge: expected one for each leaf (1), found 2'],
+    [
+      [...leaves('4', '4', '4'), ...hinges('1', '1', '1'), '--catch', '2'],
+      '--leaf: expected one leaf or two, found 3',
+    ],
+    [[...whole, '--plan-gap', '4'], '--plan-gap: “4” is outside the catch range “2..3”'],
+    [[...whole, '--plan-gap', '2..3'], '--plan-gap: “2..3”: expected one length'],
+    [[...whole, '--set', 'wide'], '--set: “wide” is not a length'],
+    [[...whole, '--want', '48'], '--leaf and --want: expected one of them'],
+    [[...whole, '--step', '1/8'], '--step goes with --want'],
+    [[...turned, '--leaves', '1'], '--step is missing'],
+    [[...turned, '--step', '1/8'], '--leaves: is missing: expected 1 or 2'],
+    [[...turned, '--step', '1/8', '--leaves', '3'], '--leaves: “3”: expected 1 or 2'],
+    [
+      [...turned, '--step', '1/8', '--leaves', '2'],
+      '--hinge: expected one for each leaf (2), found 1',
+    ],
+    [[...turned, '--step', '50', '--leaves', '1'], '--want: “48” leaves nothing for a leaf'],
+  ])('[K2] %j is refused in one line', async (args, reason) => {
+    const said = await lath(['opening', ...args]);
+    expect(said).toMatchObject({ code: 2, out: '' });
+    expect(said.err).toContain(reason);
+    expect(said.err).toMatch(/^[^\n]+\n$/);
+  });
+
+  it('prints the sum for people', async () => {
+    const said = await lath(['opening', ...whole, '--set', '48']);
+    expect(said.out).toContain('Opening  48 3/8"\n');
+    expect(said.out).toContain('set at 48": leaves 2 1/8" for the latch, it catches\n');
+  });
+});
