@@ -3,6 +3,7 @@ import type { Site } from '../../site/site.ts';
 import type { Inches } from '../../units/inches.ts';
 import { leavesOf } from '../gate/termsOf.ts';
 import type { LoadLine } from '../loadLine.ts';
+import { grouped } from './grouped.ts';
 
 interface Part {
   readonly item: string;
@@ -32,12 +33,8 @@ const partsOf = (id: GateId, site: Site): Part[] => {
 
 /** Leaves, hinge sets and latches of gates; those of one item and size on one line. */
 export const countGates = (gates: readonly GateId[], site: Site): LoadLine[] => {
-  const lines = new Map<string, Part[]>();
-  for (const part of gates.flatMap((id) => partsOf(id, site))) {
-    const key = `${part.item}|${part.each}`;
-    lines.set(key, [...(lines.get(key) ?? []), part]);
-  }
-  return [...lines.values()].flatMap((same) => {
+  const parts = gates.flatMap((id) => partsOf(id, site));
+  return grouped(parts, ({ item, each }) => `${item}|${each}`).flatMap((same) => {
     const [first] = same;
     if (first === undefined) return [];
     const { item, each, rule } = first;
