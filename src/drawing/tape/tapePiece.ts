@@ -1,6 +1,8 @@
 import type { Run, Space } from '../../engine/layout.ts';
 import type { Post, PostId } from '../../engine/post.ts';
+import { tapeReadings } from '../../engine/posts/tapeReadings.ts';
 import { inches, type Inches } from '../../units/inches.ts';
+import type { LengthStyle } from '../../units/lengthStyle.ts';
 
 /** A run, or a part of one between two of its posts, with the end at which the tape is hooked. */
 export interface TapePiece {
@@ -45,6 +47,13 @@ export const stopsOf = ({ run, first, last }: TapePiece): PieceStop[] =>
     station,
     next: first + n < last ? (run.spaces[first + n] ?? null) : null,
   }));
+
+/** What the tape shows at each post of the run that a piece is of, as the sheet prints it. */
+export const readingsOf = (
+  { run, hook }: TapePiece,
+  style: LengthStyle,
+): ReadonlyMap<PostId, Inches> =>
+  new Map(tapeReadings(run, hook, style).posts.map(({ post, reading }) => [post, reading]));
 
 /** Where the tape of a run is hooked, as a station: its start, or its end. */
 export const hookStation = ({ run, hook }: TapePiece): Inches =>

@@ -9,12 +9,11 @@ import { labelAt } from '../lettering/label.ts';
 import type { Lettered } from '../lettering/lettered.ts';
 import type { Lettering } from '../lettering/lettering.ts';
 import { textBox } from '../lettering/textBox.ts';
-import { readingAt } from '../plan/readingAt.ts';
 import { tapeLevels } from './tapeLevels.ts';
-import { stopsOf, type PieceStop, type Posts, type TapePiece } from './tapePiece.ts';
+import { readingsOf, stopsOf, type PieceStop, type Posts, type TapePiece } from './tapePiece.ts';
 import { xAt, type TapeReach } from './tapeReach.ts';
 
-const { tags, fence, bodyBottom, readings } = tapeLevels;
+const { tags, fence, bodyBottom, readings: hang } = tapeLevels;
 
 /** Radius of hole and pipe on the strip, paper inches: it has no scale across the tape. */
 const sizes = {
@@ -29,7 +28,7 @@ const mark = (post: Post, x: number): Atom[] => {
     {
       do: 'stroke',
       pen: { ink: isTerminal(post) ? 'post' : 'dimension', width: 0.01, dash: [] },
-      outline: segmentsOutline([[at, { x, y: readings - 0.02 }]]),
+      outline: segmentsOutline([[at, { x, y: hang - 0.02 }]]),
     },
     { do: 'fill', ink: 'paper', opacity: 1, outline: circleOutline(at, hole) },
     {
@@ -43,9 +42,9 @@ const mark = (post: Post, x: number): Atom[] => {
 
 /** The line from a post down through the tape. */
 const lineBox = (x: number): OrientedBox<'paper'> => ({
-  centre: { x, y: (fence + readings) / 2 },
+  centre: { x, y: (fence + hang) / 2 },
   halfWidth: 0.02,
-  halfHeight: (readings - fence) / 2,
+  halfHeight: (hang - fence) / 2,
   angle: radians(0),
 });
 
@@ -53,7 +52,7 @@ const lineBox = (x: number): OrientedBox<'paper'> => ({
 const readingText = (text: string, x: number, post: Post): Text => ({
   do: 'text',
   text,
-  at: { x, y: readings },
+  at: { x, y: hang },
   size: 0.15,
   angle: radians(Math.PI / 2),
   align: 'right',
@@ -75,7 +74,7 @@ const letterReading = (text: string, x: number, post: Post, room: Lettering): Le
     const lead: Atom = {
       do: 'stroke',
       pen: { ink: 'dimension', width: 0.006, dash: [] },
-      outline: segmentsOutline([[from, { x: x + shift, y: readings - 0.01 }]]),
+      outline: segmentsOutline([[from, { x: x + shift, y: hang - 0.01 }]]),
     };
     return { lines: shift === 0 ? [] : [lead], texts: [found], left: [] };
   }
@@ -115,14 +114,14 @@ export const tapePosts = (
   reach: TapeReach,
   { posts, style, room }: { posts: Posts; style: LengthStyle; room: Lettering },
 ): Lettered => {
+  const readings = readingsOf(piece, style);
   const lettered = stopsOf(piece)
     .toSorted(byRank(posts))
     .flatMap(({ post: id, station }): Lettered[] => {
       const post = posts[id];
       if (post === undefined) return [];
       const x = xAt(reach, station);
-      const how = { hook: piece.hook, style };
-      const text = formatLength(readingAt(piece.run, station, how), style);
+      const text = formatLength(readings.get(id) ?? station, style);
       room.avoid(lineBox(x));
       const marks = { lines: mark(post, x), texts: [], left: [] };
       return [marks, letterReading(text, x, post, room), letterTag(post, x, room)];

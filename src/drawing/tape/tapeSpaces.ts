@@ -11,9 +11,8 @@ import { bestOf } from '../lettering/bestOf.ts';
 import { labelAt, type LabelStyle } from '../lettering/label.ts';
 import type { Lettered } from '../lettering/lettered.ts';
 import type { Lettering } from '../lettering/lettering.ts';
-import { readingAt } from '../plan/readingAt.ts';
 import { tapeLevels } from './tapeLevels.ts';
-import { spanOf, stopsOf, type PieceStop, type TapePiece } from './tapePiece.ts';
+import { readingsOf, spanOf, stopsOf, type PieceStop, type TapePiece } from './tapePiece.ts';
 import { xAt, type TapeReach } from './tapeReach.ts';
 
 const { fence, gateName, tags } = tapeLevels;
@@ -51,8 +50,7 @@ const letter = (
 };
 
 /** A bay: wire from post to post, and its length over it where that fits. */
-const drawBay = (between: Between, piece: TapePiece, { style, room }: TapeSheet): Lettered => {
-  const { from, to, x, width } = between;
+const drawBay = ({ x, width }: Between, apart: Inches, { style, room }: TapeSheet): Lettered => {
   const wire: Atom = {
     do: 'stroke',
     pen: { ink: 'fence', width: 0.018, dash: [] },
@@ -65,9 +63,7 @@ const drawBay = (between: Between, piece: TapePiece, { style, room }: TapeSheet)
       null,
     ),
   };
-  const how = { hook: piece.hook, style };
-  const apart = readingAt(piece.run, to.station, how) - readingAt(piece.run, from.station, how);
-  const text = formatLength(inches(Math.abs(apart)), style);
+  const text = formatLength(apart, style);
   const look = { text, size: 0.135, weight: 'regular', ink: 'dimension' } as const;
   const label = labelAt(look, { x: x + width / 2, y: tags + 0.08 }, radians(0));
   const fits = label.box.halfWidth * 2 + 0.2 < width && room.isFree(label.box);
@@ -141,13 +137,16 @@ const drawWall = (piece: TapePiece, reach: TapeReach): Atom[] => {
 /** What lies between the posts of a piece: wire and openings, and a wall at an end that has one. */
 export const tapeSpaces = (piece: TapePiece, reach: TapeReach, sheet: TapeSheet): Lettered => {
   const stops = stopsOf(piece);
+  const readings = readingsOf(piece, sheet.style);
+  const apart = (from: PieceStop, to: PieceStop): Inches =>
+    inches(Math.abs((readings.get(to.post) ?? 0) - (readings.get(from.post) ?? 0)));
   const lettered = stops.slice(1).map((to, n): Lettered => {
     const from = stops[n] ?? to;
     const x = xAt(reach, from.station);
     const between = { from, to, x, width: xAt(reach, to.station) - x };
     return from.next?.kind === 'gate'
       ? drawOpening(between, reach, sheet)
-      : drawBay(between, piece, sheet);
+      : drawBay(between, apart(from, to), sheet);
   });
   return {
     lines: [...lettered.flatMap(({ lines }) => lines), ...drawWall(piece, reach)],

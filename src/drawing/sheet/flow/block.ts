@@ -1,0 +1,21 @@
+import type { Atom } from '../../atom.ts';
+
+/** Something of a sheet that is not broken: its atoms from its own upper left corner, and its height. */
+export interface Block {
+  readonly height: number;
+  readonly atoms: readonly Atom[];
+}
+
+/**
+ * Blocks that follow one another down a column. `head` stands over the first of them and again at
+ * the top of every column that they go on in, there as `again`. `gap` is left before the first.
+ */
+export interface Stack {
+  readonly head: Block;
+  readonly again: Block;
+  readonly rows: readonly Block[];
+  readonly gap: number;
+}
+
+/** A block that takes no room. */
+export const nothing: Block = { height: 0, atoms: [] };

@@ -1,0 +1,112 @@
+import type { Atom } from '../../atom.ts';
+import { rectangleOutline, segmentsOutline } from '../../explode/polylineOutline.ts';
+import { shorten } from '../../shorten.ts';
+import { printable } from '../../printable.ts';
+import type { Table } from '../../tables/table.ts';
+import { wrapText } from '../../wrapText.ts';
+import { letters, lineSpacing } from '../letters.ts';
+import { lineOfText } from '../lineOfText.ts';
+import type { Block, Stack } from './block.ts';
+import { cellPad, columnWidths } from './columnWidths.ts';
+import { subheading } from './heading.ts';
+import { stackBlocks } from './stackBlocks.ts';
+
+const line = letters.body * lineSpacing;
+const rowPad = 0.05;
+
+interface Grid {
+  readonly table: Table;
+  readonly widths: readonly number[];
+  readonly width: number;
+}
+
+const linesOf = (
+  text: string,
+  width: number,
+  look: { weight: 'regular' | 'bold'; wrap: boolean },
+) =>
+  look.wrap
+    ? wrapText(text, { width, size: letters.body, weight: look.weight })
+    : [shorten(printable(text), width, letters.body, look.weight)];
+
+/** One row, as high as its highest cell. */
+const layRow = (
+  { table, widths }: Grid,
+  cells: readonly string[],
+  weight: 'regular' | 'bold',
+): Block => {
+  let x = 0;
+  let most = 1;
+  const atoms = table.columns.flatMap(({ align }, n): Atom[] => {
+    const width = widths[n] ?? 0;
+    const wrap = align === 'left' || weight === 'bold';
+    const lines = linesOf(cells[n] ?? '', width - 2 * cellPad, { weight, wrap });
+    most = Math.max(most, lines.length);
+    const at = align === 'right' ? x + width - cellPad : x + cellPad;
+    x += width;
+    return lines.flatMap((text, row) =>
+      lineOfText(text, at, rowPad + (row + 0.5) * line, { weight, align }),
+    );
+  });
+  return { height: most * line + 2 * rowPad, atoms };
+};
+
+const ruled = ({ width }: Grid, row: Block, strong: boolean): Block => {
+  const pen = strong
+    ? ({ ink: 'line', width: 0.014, dash: [] } as const)
+    : ({ ink: 'faint', width: 0.005, dash: [] } as const);
+  const outline = segmentsOutline([
+    [
+      { x: 0, y: row.height },
+      { x: width, y: row.height },
+    ],
+  ]);
+  return { height: row.height, atoms: [...row.atoms, { do: 'stroke', pen, outline }] };
+};
+
+const shaded = ({ width }: Grid, row: Block): Block => ({
+  height: row.height,
+  atoms: [
+    {
+      do: 'fill',
+      ink: 'grid',
+      opacity: 0.35,
+      outline: rectangleOutline({ x: 0, y: 0 }, width, row.height),
+    },
+    ...row.atoms,
+  ],
+});
+
+/**
+ * A table laid out to fill a width: its title, its headings, and its rows with every other one
+ * shaded. Where it goes on elsewhere, title and headings are repeated. A table without rows says
+ * so in one.
+ */
+export const layTable = (table: Table, width: number): Stack => {
+  const grid = { table, widths: columnWidths(table, width), width };
+  const columns = ruled(
+    grid,
+    layRow(
+      grid,
+      table.columns.map(({ heading }) => heading),
+      'bold',
+    ),
+    true,
+  );
+  const rows = table.rows.map((cells, n) => {
+    const row = ruled(grid, layRow(grid, cells, 'regular'), false);
+    return n % 2 === 1 ? shaded(grid, row) : row;
+  });
+  const named = (title: string): Block =>
+    stackBlocks([...(title === '' ? [] : [subheading(title, width)]), columns]);
+  const none: Block = {
+    height: line + 2 * rowPad,
+    atoms: lineOfText('none', cellPad, rowPad + line / 2, { ink: 'dimension' }),
+  };
+  return {
+    head: named(table.title),
+    again: named(table.title === '' ? '' : `${table.title}, continued`),
+    rows: rows.length === 0 ? [none] : rows,
+    gap: 0.2,
+  };
+};

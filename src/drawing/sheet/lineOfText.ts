@@ -1,0 +1,40 @@
+import { radians } from '../../units/radians.ts';
+import type { Text } from '../atom.ts';
+import type { Ink } from '../ink.ts';
+import { printable } from '../printable.ts';
+import { shorten } from '../shorten.ts';
+import { letters } from './letters.ts';
+
+/** How a line is set; whatever is not said is body text from the left. `width` cuts it to fit. */
+export interface LineLook {
+  readonly size?: number;
+  readonly weight?: 'regular' | 'bold';
+  readonly ink?: Ink;
+  readonly align?: 'left' | 'middle' | 'right';
+  readonly width?: number;
+}
+
+/**
+ * One line of text with the middle of its capitals at a height of the page; no atom where nothing
+ * is left to print. Paper inches.
+ */
+export const lineOfText = (text: string, x: number, y: number, look: LineLook = {}): Text[] => {
+  const { size = letters.body, weight = 'regular', ink = 'text', align = 'left', width } = look;
+  const clean = printable(text);
+  const cut = width === undefined ? clean : shorten(clean, width, size, weight);
+  if (cut === '') return [];
+  return [
+    {
+      do: 'text',
+      text: cut,
+      at: { x, y },
+      size,
+      angle: radians(0),
+      align,
+      baseline: 'middle',
+      weight,
+      ink,
+      halo: 'none',
+    },
+  ];
+};

@@ -1,0 +1,146 @@
+import type { Site } from '../../site/site.ts';
+import type { Atom } from '../atom.ts';
+import {
+  circleOutline,
+  polylineOutline,
+  rectangleOutline,
+  segmentsOutline,
+} from '../explode/polylineOutline.ts';
+import { pens } from '../pens.ts';
+import { letters } from './letters.ts';
+import { lineOfText, type LineLook } from './lineOfText.ts';
+import type { SheetFrame } from './sheetFrame.ts';
+import type { Rect } from './rect.ts';
+
+/** What a title block says besides the job. */
+export interface SheetName {
+  readonly title: string;
+  readonly number: number;
+  readonly of: number;
+  readonly check: string;
+}
+
+const reminder =
+  'Call before you dig. Local codes and the owner of the land come first. Figures approve nothing.';
+
+/** A lath in the ground with the line pulled from it. */
+const lath = (x: number, y: number, height: number): Atom[] => {
+  const half = 0.05;
+  const foot = y + height;
+  const stake = polylineOutline(
+    [
+      { x: x - half, y },
+      { x: x + half, y },
+      { x: x + half, y: foot - 0.12 },
+      { x, y: foot },
+      { x: x - half, y: foot - 0.12 },
+    ],
+    true,
+  );
+  return [
+    { do: 'fill', ink: 'gate', opacity: 1, outline: stake },
+    {
+      do: 'stroke',
+      pen: { ink: 'line', width: 0.016, dash: [] },
+      outline: segmentsOutline([
+        [
+          { x: x + half, y: y + 0.13 },
+          { x: x + 0.75, y: y + 0.13 },
+        ],
+      ]),
+    },
+    { do: 'fill', ink: 'line', opacity: 1, outline: circleOutline({ x, y: y + 0.13 }, 0.03) },
+  ];
+};
+
+const brand = ({ x, y }: Rect): Atom[] => [
+  ...lath(x + 0.2, y + 0.1, 0.58),
+  ...lineOfText('Lathline', x + 0.34, y + 0.4, { size: letters.strong, weight: 'bold' }),
+  ...lineOfText('crew sheet', x + 0.34, y + 0.59, { size: letters.small, ink: 'dimension' }),
+];
+
+/** A row with what it is in grey and what it says after it. */
+const row = (word: string, says: string, at: { x: number; y: number; width: number }): Atom[] => {
+  const room = 0.72;
+  return [
+    ...lineOfText(word, at.x, at.y, { size: letters.small, ink: 'dimension' }),
+    ...lineOfText(says, at.x + room, at.y, { width: at.width - room }),
+  ];
+};
+
+const rows = (entries: readonly (readonly [string, string])[], { x, y, width }: Rect): Atom[] =>
+  entries.flatMap(([word, says], n) => row(word, says, { x, y: y + 0.16 + n * 0.21, width }));
+
+/** Where the cells of the block begin, as inches from its left and shares of what is left. */
+const cells = (title: Rect) => {
+  const first = 1.2;
+  const rest = title.width - first;
+  const cell = (from: number, to: number): Rect => ({
+    x: title.x + first + from * rest + 0.1,
+    y: title.y,
+    width: (to - from) * rest - 0.2,
+    height: title.height,
+  });
+  return { brand: title, job: cell(0, 0.44), who: cell(0.44, 0.72), sheet: cell(0.72, 1) };
+};
+
+const rules = ({ title }: SheetFrame, starts: readonly number[]): Atom => {
+  const low = title.y + title.height - 0.24;
+  return {
+    do: 'stroke',
+    pen: pens.thin,
+    outline: segmentsOutline([
+      [
+        { x: title.x, y: low },
+        { x: title.x + title.width, y: low },
+      ],
+      ...starts.map(
+        (x) =>
+          [
+            { x: x - 0.1, y: title.y },
+            { x: x - 0.1, y: low },
+          ] as const,
+      ),
+    ]),
+  };
+};
+
+/** The frame of a sheet and its title block: job, customer, place, who and when, sheet and check value. */
+export const titleBlock = (
+  frame: SheetFrame,
+  { job }: Pick<Site, 'job'>,
+  { title, number, of, check }: SheetName,
+): Atom[] => {
+  const { outer, title: box } = frame;
+  const { job: first, who, sheet } = cells(box);
+  const in1 = (look: LineLook): LineLook => ({ ...look, width: first.width });
+  const big = { size: letters.title, weight: 'bold' } as const;
+  const name = job.name.trim() === '' ? 'Job without a name' : job.name;
+  const low = box.y + box.height - 0.12;
+  const around = rectangleOutline(outer, outer.width, outer.height);
+  return [
+    { do: 'stroke', pen: pens.frame, outline: around },
+    { do: 'stroke', pen: pens.frame, outline: rectangleOutline(box, box.width, box.height) },
+    rules(frame, [first.x, who.x, sheet.x]),
+    ...brand(box),
+    ...lineOfText(name, first.x, box.y + 0.2, in1(big)),
+    ...lineOfText(job.customer, first.x, box.y + 0.44, in1({})),
+    ...lineOfText(job.place, first.x, box.y + 0.63, in1({})),
+    ...rows(
+      [
+        ['Drawn by', job.drawnBy],
+        ['Date', job.date],
+        ['Revision', job.revision],
+      ],
+      who,
+    ),
+    ...lineOfText(title, sheet.x, box.y + 0.18, {
+      size: letters.strong,
+      weight: 'bold',
+      width: sheet.width,
+    }),
+    ...lineOfText(`Sheet ${number} of ${of}`, sheet.x, box.y + 0.41, { width: sheet.width }),
+    ...lineOfText(`Check ${check}`, sheet.x, box.y + 0.62, { width: sheet.width }),
+    ...lineOfText(reminder, box.x + 0.1, low, { size: letters.small, width: box.width - 0.2 }),
+  ];
+};

@@ -1,0 +1,95 @@
+import type { Layout, LineLayout, Run, Space } from '../../engine/layout.ts';
+import type { Post } from '../../engine/post.ts';
+import { tapeReadings } from '../../engine/posts/tapeReadings.ts';
+import type { Site } from '../../site/site.ts';
+import { formatLength } from '../../units/formatLength.ts';
+import { inches, type Inches } from '../../units/inches.ts';
+import { runName } from '../plan/runName.ts';
+import { pipeSize, shortStyle } from './pipeSize.ts';
+import type { Column, Table } from './table.ts';
+
+const columns: readonly Column[] = [
+  { heading: 'Run', align: 'left', share: 1 },
+  { heading: 'Post', align: 'left', share: 1 },
+  { heading: 'What', align: 'left', share: 2 },
+  { heading: 'Tape reads', align: 'right', share: 1 },
+  { heading: 'From the last', align: 'right', share: 1 },
+  { heading: 'Post OD', align: 'right', share: 1 },
+  { heading: 'Hole', align: 'right', share: 1 },
+  { heading: 'Post length', align: 'right', share: 1 },
+];
+
+const kinds: Readonly<Record<Post['kind'], string>> = {
+  end: 'end',
+  wall: 'end at the wall',
+  corner: 'corner',
+  junction: 'where lines meet',
+  gate: 'gate',
+  bend: 'line, at a bend',
+  line: 'line',
+};
+
+const what = ({ kind, gates }: Post): string =>
+  gates.length > 0 && kind !== 'gate' ? `${kinds[kind]}, gate` : kinds[kind];
+
+const hole = ({ hole: { diameter, depth } }: Post, site: Site): string => {
+  const style = shortStyle(site.lengths);
+  return `${formatLength(diameter, style)} × ${formatLength(depth, style)}`;
+};
+
+const spaceText = (space: Space | undefined, length: Inches, site: Site): string => {
+  const text = formatLength(length, site.lengths);
+  return space?.kind === 'gate' ? `gate ${text}` : text;
+};
+
+const rowsOf = (run: Run, layout: Layout, site: Site): string[][] => {
+  const hook = site.lines[run.line]?.hook ?? 'start';
+  const style = site.lengths;
+  const { posts, spaces, lead, tail, total } = tapeReadings(run, hook, style);
+  const between = hook === 'start' ? run.spaces : run.spaces.toReversed();
+  const name = runName(run, layout);
+  const bare = (says: string, reading: Inches, from: string): string[] => [
+    name,
+    '',
+    says,
+    formatLength(reading, style),
+    from,
+    '',
+    '',
+    '',
+  ];
+  const rows = posts.flatMap(({ post: id, reading }, n): string[][] => {
+    const post = layout.posts[id];
+    if (post === undefined) return [];
+    const before = n === 0 ? lead : spaces[n - 1];
+    const from = n === 0 && lead === 0 ? 'hook' : spaceText(between[n - 1], before ?? lead, site);
+    return [
+      [
+        name,
+        post.tag,
+        what(post),
+        formatLength(reading, style),
+        from,
+        pipeSize(post.od, style),
+        hole(post, site),
+        formatLength(post.length, shortStyle(style)),
+      ],
+    ];
+  });
+  return [
+    ...(lead === 0 ? [] : [bare('hook at the mark', inches(0), 'hook')]),
+    ...rows,
+    ...(tail === 0 ? [] : [bare('mark at the end', total, formatLength(tail, style))]),
+  ];
+};
+
+/**
+ * Every hole of a fence line, run by run from the end at which the tape is hooked: what the tape
+ * reads, how far from the post before, and what goes into the ground. A post at which two runs
+ * meet is read from both.
+ */
+export const holeTable = (line: LineLayout, layout: Layout, site: Site): Table => ({
+  title: `Holes of ${site.lines[line.id]?.label.trim() || 'the fence line'}`,
+  columns,
+  rows: line.runs.flatMap((run) => rowsOf(run, layout, site)),
+});

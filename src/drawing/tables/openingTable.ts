@@ -1,0 +1,45 @@
+import type { GateLayout, Layout } from '../../engine/layout.ts';
+import { distance } from '../../geometry/distance.ts';
+import type { Site } from '../../site/site.ts';
+import { formatLength } from '../../units/formatLength.ts';
+import { inches } from '../../units/inches.ts';
+import { gateKind, gatePosts, gateTitle } from './gateKind.ts';
+import type { Column, Table } from './table.ts';
+
+const columns: readonly Column[] = [
+  { heading: 'Gate', align: 'left', share: 2 },
+  { heading: 'Kind', align: 'left', share: 1 },
+  { heading: 'Leaves', align: 'right', share: 1 },
+  { heading: 'Opening to hold', align: 'right', share: 1 },
+  { heading: 'Holds from', align: 'right', share: 1 },
+  { heading: 'Holds to', align: 'right', share: 1 },
+  { heading: 'Posts', align: 'left', share: 1 },
+  { heading: 'Centre to centre', align: 'right', share: 1 },
+  { heading: 'Called', align: 'right', share: 1 },
+];
+
+const row = (gate: GateLayout, layout: Layout, site: Site): string[] => {
+  const style = site.lengths;
+  const write = (value: number): string => formatLength(inches(value), style);
+  const { target, holdsFrom, holdsTo } = gate.opening;
+  const nominal = site.gates[gate.id]?.nominal ?? null;
+  const sure = holdsFrom <= holdsTo;
+  return [
+    gateTitle(gate, site),
+    gateKind(gate),
+    gate.leaves.map(({ width }) => write(width)).join(' + '),
+    write(target),
+    sure ? write(holdsFrom) : 'not for sure',
+    sure ? write(holdsTo) : 'not for sure',
+    gatePosts(gate, layout),
+    write(distance(gate.start, gate.end)),
+    nominal === null ? '' : write(nominal),
+  ];
+};
+
+/** Every gate with the clear opening to hold, from inside face to inside face of its posts. */
+export const openingTable = (layout: Layout, site: Site): Table => ({
+  title: 'Opening schedule',
+  columns,
+  rows: Object.values(layout.gates).map((gate) => row(gate, layout, site)),
+});

@@ -1,0 +1,38 @@
+import type { GateLayout } from '../../engine/layout.ts';
+import type { Site } from '../../site/site.ts';
+import { formatLength } from '../../units/formatLength.ts';
+import { gateTitle } from './gateKind.ts';
+import type { Column, Table } from './table.ts';
+
+const columns: readonly Column[] = [
+  { heading: 'What takes up the opening', align: 'left', share: 2 },
+  { heading: 'Low', align: 'right', share: 1 },
+  { heading: 'Planned', align: 'right', share: 1 },
+  { heading: 'High', align: 'right', share: 1 },
+  { heading: 'From', align: 'left', share: 2 },
+];
+
+/** The working of one opening: each term as it stands between the posts, and what they make. */
+export const workingTable = (gate: GateLayout, site: Site): Table => {
+  const write = (value: Parameters<typeof formatLength>[0]): string =>
+    formatLength(value, site.lengths);
+  const { terms, target, holdsFrom, holdsTo } = gate.opening;
+  const sure = holdsFrom <= holdsTo;
+  const whole = sure
+    ? [write(holdsFrom), write(target), write(holdsTo)]
+    : ['not for sure', write(target), 'not for sure'];
+  return {
+    title: gateTitle(gate, site),
+    columns,
+    rows: [
+      ...terms.map(({ label, low, planned, high, source }) => [
+        label,
+        write(low),
+        write(planned),
+        write(high),
+        source,
+      ]),
+      ['Opening: holds from, hold, holds to', ...whole, 'planned sizes added up'],
+    ],
+  };
+};
