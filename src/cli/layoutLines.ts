@@ -2,11 +2,12 @@ import { tapeReadings, type TapeReadings } from '../engine/posts/tapeReadings.ts
 import type { GateLayout, Layout, LineLayout, Run, Space } from '../engine/layout.ts';
 import { isTerminal, type Post } from '../engine/post.ts';
 import { runName } from '../drawing/plan/runName.ts';
+import { shortStyle } from '../drawing/tables/pipeSize.ts';
 import type { Site } from '../site/site.ts';
 import { formatLength } from '../units/formatLength.ts';
 import type { Inches } from '../units/inches.ts';
 import { columns } from './columns.ts';
-import { fineStyle, partStyle } from './fineStyle.ts';
+
 import { openingLines } from './openingLines.ts';
 
 /** A site and all that follows from it. */
@@ -27,8 +28,8 @@ const nextCells = (space: Space | undefined, site: Site, length: string): string
 };
 
 const postCells = ({ hole, length, pipe }: Post, { lengths }: Site): string[] => [
-  [hole.diameter, hole.depth].map((size) => formatLength(size, partStyle(lengths))).join(' × '),
-  formatLength(length, fineStyle(lengths)),
+  [hole.diameter, hole.depth].map((size) => formatLength(size, shortStyle(lengths))).join(' × '),
+  formatLength(length, shortStyle(lengths)),
   pipe,
 ];
 
@@ -71,7 +72,7 @@ const gateLines = (gate: GateLayout, { site, layout }: LaidSite): string[] => {
     gate.posts === null
       ? 'not placed'
       : `between ${tag(gate.posts.start)} and ${tag(gate.posts.end)}`;
-  const lines = openingLines(gate.opening, partStyle(site.lengths)).map((line) => `  ${line}`);
+  const lines = openingLines(gate.opening, shortStyle(site.lengths)).map((line) => `  ${line}`);
   return ['', `${site.gates[gate.id]?.label || gate.id}, ${where}`, ...lines];
 };
 

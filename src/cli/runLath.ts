@@ -13,7 +13,8 @@ const refuse = (io: Io, reason: string): ExitCode => {
 };
 
 const print = (io: Io, { text, json, stopped }: Answer, form: 'text' | 'json'): ExitCode => {
-  io.out(`${form === 'json' ? JSON.stringify(json, null, 2) : text}\n`);
+  const whole = form === 'json' ? JSON.stringify(json, null, 2) : text;
+  io.out(whole.endsWith('\n') ? whole : `${whole}\n`);
   return stopped ? 1 : 0;
 };
 

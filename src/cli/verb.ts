@@ -5,7 +5,7 @@ import type { Option } from './option.ts';
 
 /** What a verb has to say: as text for people, as plain data for `--json`. */
 export interface Answer {
-  /** Lines without the last line break. */
+  /** Lines; the last line break may be left out. */
   readonly text: string;
   readonly json: unknown;
   /** A `stop` flag stands: the exit code is 1. */

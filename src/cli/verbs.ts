@@ -2,9 +2,18 @@ import type { Verb } from './verb.ts';
 import { flags } from './verbs/flags.ts';
 import { help } from './verbs/help.ts';
 import { layout } from './verbs/layout.ts';
+import { load } from './verbs/load.ts';
 import { opening } from './verbs/opening.ts';
 import { schema } from './verbs/schema.ts';
 import { spacing } from './verbs/spacing.ts';
 
 /** The table of verbs, in the order in which `help` names them. */
-export const verbs = (): readonly Verb[] => [layout, flags, opening, spacing, schema, help(verbs)];
+export const verbs = (): readonly Verb[] => [
+  layout,
+  load,
+  flags,
+  opening,
+  spacing,
+  schema,
+  help(verbs),
+];

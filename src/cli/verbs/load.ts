@@ -1,0 +1,39 @@
+import { loadTable } from '../../drawing/tables/loadTable.ts';
+import { layOutSite } from '../../engine/layOutSite.ts';
+import { toCsv } from '../../exporters/csv/toCsv.ts';
+import { read, unread } from '../../units/parsed.ts';
+import { isGiven } from '../call.ts';
+import { readSite } from '../readSite.ts';
+import { tableLines } from '../tableLines.ts';
+import type { Verb } from '../verb.ts';
+
+/** `load`: everything that goes on the truck, each count with its rule. */
+export const load: Verb = {
+  name: 'load',
+  does: 'lists what goes on the truck',
+  places: ['SITE'],
+  options: [
+    {
+      name: 'csv',
+      value: null,
+      needed: false,
+      repeats: false,
+      does: 'prints the list for a spreadsheet',
+    },
+  ],
+  run: async (call, io) => {
+    if (isGiven(call, 'csv') && isGiven(call, 'json')) {
+      return unread('lath load: --csv and --json: expected one of them');
+    }
+    const site = await readSite(io, call.places[0] ?? '-');
+    if (!site.ok) return site;
+    const layout = layOutSite(site.value);
+    const table = loadTable(layout, site.value);
+    const lines = tableLines(table);
+    const text = isGiven(call, 'csv')
+      ? toCsv('List', [table])
+      : (lines.length === 0 ? ['nothing to load'] : lines).join('\n');
+    const stopped = layout.flags.some(({ level }) => level === 'stop');
+    return read({ text, json: layout.load, stopped });
+  },
+};

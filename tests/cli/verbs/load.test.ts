@@ -1,0 +1,65 @@
+import { describe, expect, it } from 'vitest';
+import type { LoadLine } from '../../../src/engine/loadLine.ts';
+import { changed } from '../changed.ts';
+import { golden } from '../golden.ts';
+import { lath } from '../lath.ts';
+import { sampleSite, sampleSites } from '../sampleSites.ts';
+
+/** A fence of 54 ft, 4 ft high, between two marks: nothing else on the ground. */
+const straight = changed({
+  marks: { 'mark:a': { x: 0, y: 0, label: '' }, 'mark:b': { x: 648, y: 0, label: '' } },
+  features: {},
+  gates: {},
+  'lines/line:yard/path': {
+    'vertex:a': { mark: 'mark:a', order: 'a0' },
+    'vertex:b': { mark: 'mark:b', order: 'a1' },
+  },
+  'specs/spec:five-foot/fabricHeight': 48,
+});
+
+describe('lath load', () => {
+  it.each(sampleSites)('[K9] $name loads what it did', async ({ name, text }) => {
+    const said = await lath(['load', 'yard'], { yard: text });
+    expect(said).toMatchObject({ code: 0, err: '' });
+    expect(said.out).toBe(golden(`${name}/load.txt`, said.out));
+  });
+
+  it('[K9] a straight run of 54 ft, two ends, no gate', async () => {
+    const said = await lath(['load', '-', '--json'], { '-': straight });
+    const load = JSON.parse(said.out) as LoadLine[];
+    const counts = (start: string): number[] =>
+      load.flatMap(({ item, count }) => (item.startsWith(start) ? [count] : []));
+    // 54 ft at 10 ft makes 6 bays: installation sheet “Chain Link Fencing, Detailed Instructions”
+    // (Scribd 154728461); two terminals and 54 ft of fabric and rail follow by arithmetic
+    expect(counts('Terminal post')).toEqual([2]);
+    expect(counts('Line post')).toEqual([5]);
+    expect(counts('Fabric')).toEqual([54 * 12]);
+    expect(counts('Top rail')).toEqual([54 * 12]);
+    expect(counts('Gate')).toEqual([]);
+  });
+
+  it('[K9] --csv prints the same rows for a spreadsheet', async () => {
+    const files = { '-': sampleSite('sports-court') };
+    const csv = await lath(['load', '-', '--csv'], files);
+    const load = JSON.parse((await lath(['load', '-', '--json'], files)).out) as LoadLine[];
+    const lines = csv.out.split('\r\n');
+    expect(lines[0]).toMatch(/^List,Item,Count,Each,/);
+    expect(lines.at(-1)).toBe('');
+    expect(lines.length).toBe(load.length + 2);
+    load.forEach(({ item }, n) => expect(lines[n + 1]).toContain(item.replaceAll('"', '""')));
+  });
+
+  it('says so when there is nothing to load', async () => {
+    const bare = changed({ marks: {}, lines: {}, gates: {}, features: {} });
+    expect(await lath(['load', '-'], { '-': bare })).toMatchObject({
+      code: 0,
+      out: 'nothing to load\n',
+    });
+  });
+
+  it('[K2] takes --csv or --json, not both', async () => {
+    const said = await lath(['load', '-', '--csv', '--json'], { '-': straight });
+    expect(said).toMatchObject({ code: 2, out: '' });
+    expect(said.err).toContain('expected one of them');
+  });
+});
