@@ -79,7 +79,7 @@ export const paintGrid = (context: CanvasRenderingContext2D, paint: GridPaint): 
   context.fillStyle = palette.paper;
   context.fillRect(area.left, area.top, area.right - area.left, area.bottom - area.top);
   context.strokeStyle = palette.grid;
-  paintLines(context, view, area, { step: ruling.fine, width: 0.6 });
-  paintLines(context, view, area, { step: ruling.heavy, width: 1.5 });
+  paintLines(context, view, area, { step: ruling.fine, width: 1 });
+  paintLines(context, view, area, { step: ruling.heavy, width: 2 });
   context.restore();
 };

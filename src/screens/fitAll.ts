@@ -4,7 +4,9 @@ import { current } from '../store/history.ts';
 import type { Bench } from './bench.ts';
 
 /** Kept free around a fitted drawing for its dimensions, in CSS pixels. */
-const margin = 90;
+const margin = 76;
+/** The line that says what to do next lies over the top of the pad. */
+const promptHeight = 44;
 /** What an empty pad shows: 100 ft of ground each way. */
 const emptyGround = { minX: -600, minY: -600, maxX: 600, maxY: 600 };
 
@@ -13,5 +15,7 @@ export const fitAll = ({ site, session, pad }: Bench): void => {
   const size = pad.getState();
   if (size === null) return;
   const marks = Object.values(current(site.getState().history).marks);
-  session.setState({ view: fitTo(boundsOf(marks) ?? emptyGround, size, margin) });
+  const room = { width: size.width, height: size.height - promptHeight };
+  const view = fitTo(boundsOf(marks) ?? emptyGround, room, margin);
+  session.setState({ view: { ...view, y: view.y + promptHeight } });
 };

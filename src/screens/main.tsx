@@ -5,6 +5,7 @@ import '@fontsource/barlow/latin-700.css';
 import './theme.css';
 import './frame/frame.css';
 import './fields/fields.css';
+import './page.css';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { App } from './App.tsx';

@@ -10,7 +10,7 @@ it('names a file for the job', () => {
 
 it('never gives a path, a hidden file or nothing', () => {
   fc.assert(
-    fc.property(fc.string({ unit: 'binary' }), (name) => {
+    fc.property(fc.string({ unit: 'grapheme' }), (name) => {
       expect(fileStem(name)).toMatch(/^[\p{L}\p{N}]+(-[\p{L}\p{N}]+)*$/u);
     }),
   );

@@ -24,7 +24,7 @@ export const Board = () => {
       </nav>
       <div className="clip">
         <button type="button" onClick={() => setOpen(true)} aria-haspopup="dialog">
-          <b>Job &amp; file</b>
+          <small>Job &amp; file</small>
           <span>{job.name === '' ? 'Unnamed job' : job.name}</span>
         </button>
       </div>

@@ -1,4 +1,3 @@
-import './openings.css';
 import { useLayout } from '../bench.ts';
 import { Cautions } from '../Cautions.tsx';
 import { OpeningCard } from './OpeningCard.tsx';

@@ -2,11 +2,10 @@ import { afterKey, keyNames, keypadRows } from './keypad.ts';
 
 interface Props {
   readonly onKey: (change: (text: string) => string) => void;
-  readonly onClose: () => void;
 }
 
 /** The pad's own keyboard for lengths: figures, feet, inches and fractions. */
-export const Keypad = ({ onKey, onClose }: Props) => (
+export const Keypad = ({ onKey }: Props) => (
   <div className="keypad" role="group" aria-label="Keys for lengths">
     {keypadRows.flat().map((key) => (
       <button
@@ -20,8 +19,5 @@ export const Keypad = ({ onKey, onClose }: Props) => (
         {key === 'back' ? '⌫' : key}
       </button>
     ))}
-    <button type="button" className="wide" onClick={onClose}>
-      Put keys away
-    </button>
   </div>
 );

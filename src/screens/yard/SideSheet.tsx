@@ -1,15 +1,27 @@
 import { useState } from 'react';
 import type { Flag } from '../../engine/flag.ts';
+import { cautions } from '../../trade/cautions.ts';
 import { useBench, useLayout, useSession, useSite } from '../bench.ts';
 import { centreOn } from '../centreOn.ts';
-import { cautions } from '../../trade/cautions.ts';
 import { Card, cardTitle } from './cards/Card.tsx';
 import { FlagList } from './FlagList.tsx';
+import { KeysHelp } from './KeysHelp.tsx';
+import { NextFence } from './next/NextFence.tsx';
+import { NextGate } from './next/NextGate.tsx';
+import { NextUtility } from './next/NextUtility.tsx';
+import { YardSummary } from './YardSummary.tsx';
 
 const countOf = (flags: readonly Flag[]): string =>
   flags.length === 0 ? 'no flags' : flags.length === 1 ? '1 flag' : `${flags.length} flags`;
 
-/** The card of what is selected, and the flags; on a phone a sheet that is pulled up. */
+const Next = () => {
+  const tool = useSession((state) => state.tool);
+  if (tool === 'fence') return <NextFence />;
+  if (tool === 'gate') return <NextGate />;
+  return tool === 'utility' ? <NextUtility /> : null;
+};
+
+/** The card of what is selected, what is drawn next, and the flags; on a phone pulled up from below. */
 export const SideSheet = () => {
   const bench = useBench();
   const { session } = bench;
@@ -25,29 +37,24 @@ export const SideSheet = () => {
     <aside className="card" data-open={open} aria-label="Card">
       <div className="card-head">
         <h2>{selection === null ? 'This yard' : cardTitle(selection, site)}</h2>
-        <div className="choices">
-          <button
-            type="button"
-            className="pull"
-            aria-expanded={open}
-            onClick={() => setOpen(!open)}
-          >
-            {open ? 'Put down' : `Card, ${countOf(flags)}`}
+        {selection !== null && (
+          <button type="button" onClick={() => session.setState({ selection: null })}>
+            Let go
           </button>
-          {selection !== null && (
-            <button type="button" onClick={() => session.setState({ selection: null })}>
-              Let go
-            </button>
-          )}
-        </div>
+        )}
+        <button type="button" className="pull" aria-expanded={open} onClick={() => setOpen(!open)}>
+          {open ? 'Put down' : `Pull up: ${countOf(flags)}`}
+        </button>
       </div>
       <div className="card-body">
-        {selection !== null && <Card selection={selection} />}
+        <Next />
+        {selection === null ? <YardSummary /> : <Card selection={selection} />}
         <section aria-label="Flags">
           <h3>Flags</h3>
           <FlagList flags={flags} onFlag={goTo} />
         </section>
         <p className="caution-line">{cautions[0]?.text}</p>
+        <KeysHelp />
       </div>
     </aside>
   );

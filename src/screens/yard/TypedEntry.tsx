@@ -4,6 +4,7 @@ import { useLatest } from '../../canvas/useLatest.ts';
 import { useBench } from '../bench.ts';
 import { Keypad } from './Keypad.tsx';
 import { nothingTyped, waysOf } from './typedPiece.ts';
+import { useClearOf } from './useClearOf.ts';
 import { useTypedPiece, type TypedPiece } from './useTypedPiece.ts';
 
 const touches = (): boolean => window.matchMedia('(pointer: coarse)').matches;
@@ -37,7 +38,7 @@ const Fields = ({ typed, length, onLength }: FieldsProps) => {
         />
       </label>
       <label className="field">
-        <span>Direction, °</span>
+        <span>Direction (°)</span>
         <input
           {...shared}
           value={text.azimuth}
@@ -81,7 +82,9 @@ export const TypedEntry = ({ piece, begun }: Props) => {
   const { send } = useBench().sender;
   const typed = useTypedPiece(piece);
   const length = useRef<HTMLInputElement>(null);
+  const form = useRef<HTMLFormElement>(null);
   const [keypad, setKeypad] = useState(false);
+  useClearOf(form, piece.from, keypad ? 'with keys' : 'without keys');
   const taken = useRef(begun);
   const latest = useLatest(typed);
   useEffect(() => {
@@ -92,6 +95,7 @@ export const TypedEntry = ({ piece, begun }: Props) => {
   }, [begun, latest]);
   return (
     <form
+      ref={form}
       className="typed"
       aria-label="Length and direction of this piece"
       onSubmit={(event) => event.preventDefault()}
@@ -103,12 +107,7 @@ export const TypedEntry = ({ piece, begun }: Props) => {
           {typed.fault}
         </p>
       )}
-      {keypad && (
-        <Keypad
-          onKey={(change) => typed.type({ length: change(typed.text.length) })}
-          onClose={() => setKeypad(false)}
-        />
-      )}
+      {keypad && <Keypad onKey={(change) => typed.type({ length: change(typed.text.length) })} />}
       <div className="typed-row">
         <button type="button" onClick={() => send({ do: 'finish' })}>
           Finish
@@ -119,6 +118,11 @@ export const TypedEntry = ({ piece, begun }: Props) => {
         <button type="button" onClick={() => send({ do: 'back' })}>
           Take back
         </button>
+        {keypad && (
+          <button type="button" onClick={() => setKeypad(false)}>
+            Hide keys
+          </button>
+        )}
       </div>
     </form>
   );

@@ -1,11 +1,9 @@
 /** The keys of the pad's own keyboard, row by row. `back` takes the last sign away. */
 export const keypadRows = [
-  ['7', '8', '9', "'"],
-  ['4', '5', '6', '"'],
-  ['1', '2', '3', '.'],
-  ['-', '0', 'mm', 'back'],
-  ['1/8', '1/4', '3/8', '1/2'],
-  ['5/8', '3/4', '7/8', '1/16'],
+  ['7', '8', '9', "'", '1/8', '1/4'],
+  ['4', '5', '6', '"', '3/8', '1/2'],
+  ['1', '2', '3', '.', '5/8', '3/4'],
+  ['-', '0', 'mm', 'back', '7/8', '1/16'],
 ] as const;
 
 export type KeypadKey = (typeof keypadRows)[number][number];

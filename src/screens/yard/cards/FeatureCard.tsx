@@ -6,19 +6,11 @@ import { useSite } from '../../bench.ts';
 import { ChoiceField } from '../../fields/ChoiceField.tsx';
 import { LengthField } from '../../fields/LengthField.tsx';
 import { TextField } from '../../fields/TextField.tsx';
+import { services } from './services.ts';
 import { smallUnit } from './SpecFields.tsx';
 import { useDo, useEdit } from './useEdit.ts';
 
 type Change = Parameters<typeof changeFeature>[2];
-
-const services = [
-  { value: 'electric', label: 'Electric (red)' },
-  { value: 'gas', label: 'Gas, oil, steam (yellow)' },
-  { value: 'communication', label: 'Communication (orange)' },
-  { value: 'water', label: 'Drinking water (blue)' },
-  { value: 'reclaimed', label: 'Reclaimed water (purple)' },
-  { value: 'sewer', label: 'Sewer and drain (green)' },
-] as const;
 
 /** What each kind of feature is called on its card. */
 export const featureNames: Readonly<Record<Feature['kind'], string>> = {

@@ -1,5 +1,6 @@
 import { useRef } from 'react';
 import type { TapeStrip } from '../../../drawing/tape/tapeStrip.ts';
+import { tapeLevels } from '../../../drawing/tape/tapeLevels.ts';
 import { reachAt, stationAt } from '../../../drawing/tape/tapeReach.ts';
 import type { Run } from '../../../engine/layout.ts';
 import type { SitePoint } from '../../../geometry/point.ts';
@@ -23,6 +24,8 @@ const groundAt = ({ strip, run, inch }: Props, x: number): SitePoint => {
   return { x: run.start.x + station * cos, y: run.start.y + station * sin };
 };
 
+/** The handle reaches from under the tags to the foot of the tape, paper inches. */
+const [top, bottom] = [tapeLevels.tags + 0.09, tapeLevels.bodyBottom + 0.03];
 /** Narrower gates get a handle this wide, in CSS pixels. */
 const narrowest = 44;
 
@@ -46,7 +49,7 @@ export const TapeGate = (props: Props) => {
       className="tape-gate"
       aria-pressed={chosen}
       aria-label={`${name === '' ? 'Gate' : name}: select, or drag along the tape`}
-      style={{ left: middle - width / 2, width }}
+      style={{ left: middle - width / 2, width, top: top * inch, height: (bottom - top) * inch }}
       onClick={() =>
         session.setState({ tool: 'select', selection: { kind: 'gate', id: place.gate } })
       }

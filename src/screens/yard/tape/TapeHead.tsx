@@ -51,7 +51,7 @@ export const TapeHead = ({ line, open, onOpen }: Props) => {
           Hook other end
         </button>
         <button type="button" aria-expanded={open} onClick={onOpen}>
-          {open ? 'Roll up tape' : 'Pull out tape'}
+          {open ? 'Roll up' : 'Pull out tape'}
         </button>
       </div>
     </div>

@@ -12,7 +12,7 @@ import { TapeHead } from './TapeHead.tsx';
 import { tapeLine } from './tapeLine.ts';
 
 /** CSS pixels for a paper inch on the strip. */
-const inchOf = { day: 96, dark: 96, sun: 108 } as const;
+const inchOf = { day: 88, dark: 88, sun: 98 } as const;
 /** A bay of 10 ft is half an inch of paper at least, so that its readings stand apart. */
 const leastScale = 0.5 / 120;
 
@@ -74,7 +74,7 @@ export const TapeStrip = () => {
   const site = useSite();
   const layout = useLayout();
   const selection = useSession((state) => state.selection);
-  const [open, setOpen] = useState(true);
+  const [open, setOpen] = useState(() => window.innerWidth > 760);
   const id = tapeLine(site, selection);
   const line = id === null ? undefined : layout.lines[id];
   if (line === undefined) return null;

@@ -1,9 +1,9 @@
-import { readingAt } from '../../../drawing/plan/readingAt.ts';
 import type { LineLayout, Run } from '../../../engine/layout.ts';
 import { moveGate } from '../../../site/edits/moveGate.ts';
 import type { GateId } from '../../../site/ids.ts';
 import type { Site } from '../../../site/site.ts';
 import { inches, type Inches } from '../../../units/inches.ts';
+import { roundLength } from '../../../units/roundLength.ts';
 
 /** What the tape shows at the post of a gate that is the nearer to the hook. */
 export interface GateReading {
@@ -23,8 +23,7 @@ export const gateReading = (site: Site, line: LineLayout, gate: GateId): GateRea
     const post = at < 0 ? undefined : run.posts[hook === 'start' ? at : at + 1];
     if (post === undefined) continue;
     const exact = inches(hook === 'start' ? post.station : run.length - post.station);
-    const reading = readingAt(run, post.station, { hook, style: site.lengths });
-    return { run, hook, exact, reading };
+    return { run, hook, exact, reading: roundLength(exact, site.lengths) };
   }
   return null;
 };

@@ -1,0 +1,30 @@
+import { isTerminal } from '../../engine/post.ts';
+import { formatLength } from '../../units/formatLength.ts';
+import { sum } from '../../units/inches.ts';
+import { useLayout, useSite } from '../bench.ts';
+
+const many = (count: number, one: string, more: string): string =>
+  `${count} ${count === 1 ? one : more}`;
+
+/** What there is in the yard, in one glance. */
+export const YardSummary = () => {
+  const { lengths } = useSite();
+  const layout = useLayout();
+  const lines = Object.values(layout.lines);
+  if (lines.length === 0) return <p className="note">No fence is drawn yet.</p>;
+  const posts = Object.values(layout.posts);
+  const terminals = posts.filter(isTerminal).length;
+  return (
+    <ul className="plain">
+      <li>
+        <b>{formatLength(sum(lines.map(({ length }) => length)), lengths)}</b> of fence in{' '}
+        {many(lines.length, 'line', 'lines')}
+      </li>
+      <li>
+        {many(terminals, 'terminal post', 'terminal posts')},{' '}
+        {many(posts.length - terminals, 'line post', 'line posts')}
+      </li>
+      <li>{many(Object.keys(layout.gates).length, 'gate', 'gates')}</li>
+    </ul>
+  );
+};

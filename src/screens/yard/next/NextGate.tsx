@@ -1,0 +1,78 @@
+import type { GatePlan } from '../../../store/plans.ts';
+import { standardGates } from '../../../trade/standardGates.ts';
+import { formatLength } from '../../../units/formatLength.ts';
+import { inches, sum, type Inches } from '../../../units/inches.ts';
+import { useBench, useSession, useSite } from '../../bench.ts';
+import { ChoiceField } from '../../fields/ChoiceField.tsx';
+import { LengthField } from '../../fields/LengthField.tsx';
+import { gatePlan } from '../../plans/gatePlan.ts';
+import { smallUnit } from '../cards/SpecFields.tsx';
+
+const wholeInch = { system: 'feet', fraction: 8 } as const;
+
+/** The openings that gates are sold for, each with its number of leaves. */
+const sold = standardGates.map(({ leaves, opening }) => ({
+  value: `${leaves} ${opening}`,
+  label: `${leaves === 1 ? 'Single' : 'Double'}, sold for ${formatLength(opening, wholeInch)}`,
+  leaves,
+  opening,
+}));
+
+const soldAs = ({ leaves, nominal }: GatePlan): string => `${leaves.length} ${nominal ?? 0}`;
+
+const openingOf = ({ leaves, latch }: GatePlan): Inches =>
+  sum([
+    ...leaves.flatMap(({ width, hinge }) => [width, hinge.hardware.takes.planned]),
+    latch.hardware.takes.planned,
+  ]);
+
+/** What the next gate will be: one that is sold, then the width of each leaf as it was measured. */
+export const NextGate = () => {
+  const { session } = useBench();
+  const { lengths } = useSite();
+  const { gate } = useSession((state) => state.plans);
+  const plan = (next: GatePlan) =>
+    session.setState(({ plans }) => ({ plans: { ...plans, gate: next } }));
+  const setLeaf = (n: number, width: Inches): string | null => {
+    if (!(width > 0)) return `Leaf ${n + 1}: expected a width of more than 0`;
+    const leaves = gate.leaves.map((leaf, at) =>
+      at === n ? { ...leaf, width, from: 'measured' as const } : leaf,
+    );
+    plan({ ...gate, leaves });
+    return null;
+  };
+  return (
+    <section aria-label="Next gate">
+      <h3>Next gate</h3>
+      <ChoiceField
+        label="Gate"
+        value={soldAs(gate)}
+        choices={sold}
+        onChoose={(value) => {
+          const chosen = sold.find((one) => one.value === value);
+          if (chosen !== undefined) plan(gatePlan(chosen.leaves, chosen.opening));
+        }}
+      />
+      <div className="pair">
+        {gate.leaves.map((leaf, n) => (
+          <LengthField
+            key={`leaf ${n + 1}`}
+            label={gate.leaves.length === 1 ? 'Leaf, out to out' : `Leaf ${n + 1}, out to out`}
+            value={leaf.width}
+            style={lengths}
+            bare={smallUnit(lengths.system)}
+            onEnter={(width) => setLeaf(n, width)}
+          />
+        ))}
+      </div>
+      <p className="answer">
+        <span>Opening it will need</span>
+        <strong>{formatLength(inches(openingOf(gate)), lengths)}</strong>
+      </p>
+      <p className="note">
+        With {gate.leaves[0]?.hinge.hardware.label} and {gate.latch.hardware.label}. Change them on
+        the gate’s card.
+      </p>
+    </section>
+  );
+};

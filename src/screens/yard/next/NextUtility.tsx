@@ -1,0 +1,24 @@
+import { useBench, useSession } from '../../bench.ts';
+import { ChoiceField } from '../../fields/ChoiceField.tsx';
+import { services } from '../cards/services.ts';
+
+/** Which service the next line marked on the ground is. */
+export const NextUtility = () => {
+  const { session } = useBench();
+  const { utility } = useSession((state) => state.plans);
+  return (
+    <section aria-label="Next utility">
+      <h3>Next utility</h3>
+      <ChoiceField
+        label="Service"
+        value={utility.service}
+        choices={services}
+        onChoose={(service) =>
+          session.setState(({ plans }) => ({
+            plans: { ...plans, utility: { ...plans.utility, service } },
+          }))
+        }
+      />
+    </section>
+  );
+};
