@@ -1,0 +1,36 @@
+import { read, unread, type Parsed } from './parsed.ts';
+
+const number = String.raw`\d+(?:\.\d*)?|\.\d+`;
+const quantityForm = new RegExp(`^(?:(?:(\\d+)[ -])?(\\d+)/(\\d+)|(${number}))$`);
+const feetForm = /^([\d./ -]*?) ?(?:'|feet|foot|ft\.?)(?: ?- ?(?=[\d.])| ?)(.*)$/;
+const inchMark = / ?(?:"|inches|inch|in\.?)$/;
+
+/** A decimal, a fraction, or a whole number and a fraction under 1; the reason lacks its subject. */
+const quantity = (text: string): Parsed<number> => {
+  const found = quantityForm.exec(text);
+  if (found === null) return unread('is not a length');
+  const [, whole, top, bottom, decimal] = found;
+  if (decimal !== undefined) return read(Number(decimal));
+  if (Number(bottom) === 0) return unread('divides by zero');
+  const fraction = Number(top) / Number(bottom);
+  if (whole === undefined) return read(fraction);
+  // 5/4 alone is how some rules are read; 1 5/4 is a slip of the finger
+  if (fraction >= 1) return unread('has a fraction that is not under 1');
+  return read(Number(whole) + fraction);
+};
+
+/**
+ * Inches of zero or more in plain text of feet, of inches, or of whole feet and then inches, with
+ * or without the inch mark. Inches past 12 are taken, as they are written on site. Refuses with a
+ * reason that lacks its subject.
+ */
+export const tapeInches = (text: string): Parsed<number> => {
+  const found = feetForm.exec(text);
+  if (found === null) return quantity(text.replace(inchMark, ''));
+  const [, feetText = '', rest = ''] = found;
+  const feet = quantity(feetText);
+  if (!feet.ok || rest === '') return feet.ok ? read(feet.value * 12) : feet;
+  if (!/^\d+$/.test(feetText)) return unread('has part of a foot and then inches');
+  const more = quantity(rest.replace(inchMark, ''));
+  return more.ok ? read(feet.value * 12 + more.value) : more;
+};
