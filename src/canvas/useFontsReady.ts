@@ -6,7 +6,7 @@ export const useFontsReady = (): boolean => {
   useEffect(() => {
     let here = true;
     const faces = ['400 16px Barlow', '600 16px Barlow'];
-    void Promise.all(faces.map((face) => document.fonts.load(face))).then(() => {
+    void Promise.allSettled(faces.map((face) => document.fonts.load(face))).then(() => {
       if (here) setReady(true);
     });
     return () => {

@@ -4,9 +4,11 @@ import { current } from '../store/history.ts';
 import type { Bench } from './bench.ts';
 
 /** Kept free around a fitted drawing for its dimensions, in CSS pixels. */
-const margin = 76;
+const margin = 68;
 /** The line that says what to do next lies over the top of the pad. */
 const promptHeight = 44;
+/** The keys that zoom lie over its foot. */
+const keysHeight = 40;
 /** What an empty pad shows: 100 ft of ground each way. */
 const emptyGround = { minX: -600, minY: -600, maxX: 600, maxY: 600 };
 
@@ -15,7 +17,7 @@ export const fitAll = ({ site, session, pad }: Bench): void => {
   const size = pad.getState();
   if (size === null) return;
   const marks = Object.values(current(site.getState().history).marks);
-  const room = { width: size.width, height: size.height - promptHeight };
+  const room = { width: size.width, height: size.height - promptHeight - keysHeight };
   const view = fitTo(boundsOf(marks) ?? emptyGround, room, margin);
   session.setState({ view: { ...view, y: view.y + promptHeight } });
 };

@@ -1,5 +1,5 @@
 import { screenNames, themes } from './session.ts';
-import { sheetPapers } from './sheetOptions.ts';
+import { sheetPapers, sheetWays } from './sheetOptions.ts';
 import type { Session } from './session.ts';
 
 /** The parts of a session that outlast it. */
@@ -36,7 +36,7 @@ export const readKept = (value: unknown): Partial<KeptSession> => {
   const view = viewOf(partOf(value, 'view'));
   const sheet = partOf(value, 'sheet');
   const paper = oneOf(sheetPapers, partOf(sheet, 'paper'));
-  const orientation = oneOf(['portrait', 'landscape'] as const, partOf(sheet, 'orientation'));
+  const orientation = oneOf(sheetWays, partOf(sheet, 'orientation'));
   return {
     ...(screen !== null && { screen }),
     ...(theme !== null && { theme }),

@@ -53,7 +53,7 @@ describe('persist', () => {
       screen: 'load',
       theme: 'sun',
       view: { scale: 2, x: 3, y: 4 },
-      sheet: { paper: 'letter', orientation: 'landscape' },
+      sheet: { paper: 'letter', orientation: 'fitting' },
     });
   });
 

@@ -12,7 +12,7 @@ import { Working } from './Working.tsx';
 
 /** CSS pixels for a paper inch of the bar. */
 const inch = 96;
-const widest = 7.5;
+const widest = 11;
 const narrowest = 3.2;
 
 /** One gate: its opening drawn to a stretched scale, the working, and the flags on it. */

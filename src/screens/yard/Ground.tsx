@@ -58,7 +58,7 @@ const DrawingPad = ({ hand, cross, onInput }: SheetProps) => {
   return (
     <Pad
       still={still}
-      live={[...selectionMarks(site, layout, selection), ...hand.preview]}
+      live={[...selectionMarks(site, layout, { selection, scale: view.scale }), ...hand.preview]}
       view={view}
       cross={cross}
       cursor={tool === 'pan' || space ? 'grab' : drawing}

@@ -1,17 +1,30 @@
 import type { Primitive } from '../../drawing/primitive.ts';
 import type { Layout } from '../../engine/layout.ts';
 import type { SitePoint } from '../../geometry/point.ts';
+import { unitVector } from '../../geometry/unitVector.ts';
 import type { MarkId } from '../../site/ids.ts';
 import { verticesOf } from '../../site/pathOrder.ts';
 import type { Site } from '../../site/site.ts';
 import type { Selection } from '../../store/selection.ts';
 
-const stretch = (points: readonly SitePoint[], closed = false): Primitive => ({
-  kind: 'polyline',
-  points,
-  closed,
-  pen: 'selected',
-});
+/** Half the width of the band over what is selected, in CSS pixels. */
+const halfBand = 8;
+
+/** A band like a highlighter's, one piece for each side of a path, `half` inches to either side. */
+const stretch = (points: readonly SitePoint[], half: number): Primitive[] =>
+  points.slice(1).flatMap((end, n): Primitive[] => {
+    const start = points[n];
+    const way = start === undefined ? null : unitVector(start, end);
+    if (start === undefined || way === null) return [];
+    const [x, y] = [-way.y * half, way.x * half];
+    const corners = [
+      { x: start.x + x, y: start.y + y },
+      { x: end.x + x, y: end.y + y },
+      { x: end.x - x, y: end.y - y },
+      { x: start.x - x, y: start.y - y },
+    ];
+    return [{ kind: 'area', points: corners, ink: 'selected', opacity: 0.3, hatch: 'none' }];
+  });
 
 const knob = (centre: SitePoint): Primitive => ({
   kind: 'circle',
@@ -25,23 +38,24 @@ const knob = (centre: SitePoint): Primitive => ({
 const pointsOf = (site: Site, marks: readonly MarkId[]): SitePoint[] =>
   marks.flatMap((mark) => site.marks[mark] ?? []);
 
-/** What shows which thing is selected: it is drawn over in the colour of the hand, its marks as knobs. */
+/** What shows which thing is selected, at a scale of CSS pixels to the inch: a band, and knobs at its marks. */
 export const selectionMarks = (
   site: Site,
   layout: Layout,
-  selection: Selection,
+  { selection, scale }: { readonly selection: Selection; readonly scale: number },
 ): readonly Primitive[] => {
   if (selection === null) return [];
+  const half = halfBand / scale;
   if (selection.kind === 'mark') return pointsOf(site, [selection.id]).map(knob);
   if (selection.kind === 'gate') {
     const gate = layout.gates[selection.id];
     if (gate === undefined) return [];
-    return [stretch([gate.start, gate.end]), knob(gate.start), knob(gate.end)];
+    return [...stretch([gate.start, gate.end], half), knob(gate.start), knob(gate.end)];
   }
   if (selection.kind === 'leg') {
     const leg = layout.lines[selection.line]?.legs.find(({ id }) => id === selection.id);
     if (leg === undefined) return [];
-    return [stretch([leg.start, leg.end]), knob(leg.start), knob(leg.end)];
+    return [...stretch([leg.start, leg.end], half), knob(leg.start), knob(leg.end)];
   }
   const thing = selection.kind === 'line' ? site.lines[selection.id] : site.features[selection.id];
   if (thing === undefined) return [];
@@ -51,5 +65,6 @@ export const selectionMarks = (
     verticesOf(thing.path).map(({ mark }) => mark),
   );
   const closed = 'closed' in thing ? thing.closed : thing.kind !== 'utility';
-  return [stretch(points, closed), ...points.map(knob)];
+  const round = closed ? [...points, ...points.slice(0, 1)] : points;
+  return [...stretch(round, half), ...points.map(knob)];
 };
