@@ -19,8 +19,11 @@ const inchText = (steps: number, fraction: number): string => {
 
 const feetText = (steps: number, fraction: number): string => {
   const foot = 12 * fraction;
-  const rest = `${inchText(steps % foot, fraction)}"`;
-  return steps < foot ? rest : `${Math.floor(steps / foot)}'-${rest}`;
+  const [feet, over] = [Math.floor(steps / foot), steps % foot];
+  const rest = `${inchText(over, fraction)}"`;
+  if (feet === 0) return rest;
+  // 9'-1/4" is too easily read as nine feet, one, four
+  return over > 0 && over < fraction ? `${feet}'-0 ${rest}` : `${feet}'-${rest}`;
 };
 
 /** So many of the finest that a style writes, zero or more. */

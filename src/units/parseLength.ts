@@ -18,6 +18,7 @@ const bareMark: Readonly<Record<LengthSystem, string>> = {
 const metricPower: Readonly<Record<string, number>> = { mm: 1, cm: 2, m: 4 };
 
 const bareForm = /^[\d.,]+$/;
+const bareFraction = /^(?:\d+(?: |-| - ))?\d+\/\d+$/;
 const metricForm = /^(\d+(?:\.\d*)?|\.\d+) ?(mm|cm|m)$/;
 const thousands = /(?<![\d.,])[1-9]\d{0,2}(?:,\d{3})+(?![\d,])/g;
 
@@ -53,7 +54,8 @@ const unsigned = (text: string): Parsed<number> => {
  * Reads a length as it is written on a tape, a sheet or a phone: `56 1/4`, `9'-10 1/2"`,
  * `118.5in`, `12.25'`, `3005mm`, `3.005 m`, with Unicode fractions, primes and dashes, and
  * thousands commas. An inch is 25.4 mm (international yard and pound, 1959).
- * @param bare the unit of a number that has none; a fraction without a unit is inches.
+ * @param bare the unit of a number that has none; a fraction without a unit
+ *   is inches, but refused where a number would be feet.
  * @returns inches, finite, of either sign, never negative zero; or one line that quotes the text.
  */
 export const parseLength = (text: string, bare: LengthSystem = 'inches'): Parsed<Inches> => {
@@ -63,6 +65,9 @@ export const parseLength = (text: string, bare: LengthSystem = 'inches'): Parsed
   if (text.trim().length > longestText) return refused(`is too long: ${expected}`);
   const negative = line.startsWith('-');
   const size = negative ? line.slice(1).trim() : line;
+  if (bareMark[bare] === "'" && bareFraction.test(size)) {
+    return refused(`may be feet or inches: expected a unit, such as 9'-10 1/2" or 56 1/4"`);
+  }
   const value = unsigned(bareForm.test(size) ? `${size}${bareMark[bare]}` : size);
   if (!value.ok) return refused(value.reason);
   return read(inches(negative && value.value !== 0 ? -value.value : value.value));

@@ -132,13 +132,23 @@ describe('parseLength', () => {
     ['254', 'mm', 10],
     ['-2.54', 'm', -100],
     ['1,200', 'feet', 14400],
-    ['1 1/2', 'feet', 1.5],
+    ['1 1/2"', 'feet', 1.5],
+    ['1 1/2', 'inches', 1.5],
     ['1/2', 'mm', 0.5],
     ['9"', 'feet', 9],
     [`9'`, 'mm', 108],
   ] as const)('[U3] reads %s under %s as %d in', (text, bare, expected) => {
     expect(valueOf(text, bare)).toBe(expected);
   });
+
+  it.each(['54 1/2', '1/2', '54-1/2', '54½'])(
+    '[U3] refuses %s where a number would be feet: it may be either',
+    (text) => {
+      const parsed = parseLength(text, 'feet');
+      expect(parsed).toMatchObject({ ok: false });
+      if (!parsed.ok) expect(parsed.reason).toContain('may be feet or inches');
+    },
+  );
 
   it('[U3] takes a number without a unit for inches unless told otherwise', () => {
     expect(valueOf('54')).toBe(54);
