@@ -1,7 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Input } from '../../src/editor/input.ts';
+import { machine } from '../../src/editor/machine.ts';
 import { createSend } from '../../src/editor/send.ts';
+import type { Tool } from '../../src/editor/tool.ts';
 import { toolbox } from '../../src/editor/toolbox.ts';
 import { layOutSite } from '../../src/engine/layOutSite.ts';
 import { openDocument } from '../../src/site/openDocument.ts';
@@ -70,6 +72,35 @@ describe('send', () => {
     on.send(press(200, -700));
     const drawn = on.site.getState().history.present.site.lines['line:1'];
     expect(Object.keys(drawn?.path ?? {})).toHaveLength(3);
+  });
+
+  it('[E12] a tool that is put aside forgets what was typed, not where it was', () => {
+    const on = bench(namedSite('Empty'), 'fence');
+    on.send(press(0, 0));
+    on.send({ do: 'type', length: inches(24), bearing: null });
+    on.session.setState({ tool: 'select' });
+    on.session.setState({ tool: 'fence' });
+    on.send(press(300, 0));
+    expect(on.site.getState().history.present.site.marks['mark:2']).toMatchObject({ x: 300 });
+  });
+
+  it('[E12] leaving drops the draft of a tool that says nothing of it', () => {
+    const drafting: Tool<null> = {
+      idle: null,
+      on: (state, input) =>
+        input.do === 'leave' ? { state } : { state, draft: namedSite('Draft') },
+      preview: () => [],
+      prompt: () => 'Draft',
+      rest: () => null,
+    };
+    const site = createSiteStore(yard);
+    const session = createSession(samplePlans);
+    const tools = [{ id: 'select', label: 'Draft', key: 'd', machine: machine(drafting) }] as const;
+    const { send } = createSend({ site, session, layOut: layOutSite, tools });
+    send(move(0, 0));
+    expect(current(site.getState().history).job.name).toBe('Draft');
+    send({ do: 'leave' });
+    expect(current(site.getState().history)).toBe(yard);
   });
 
   it('[E12] undo in the middle of a line goes back leg by leg, and on from there', () => {

@@ -104,6 +104,17 @@ describe('snap', () => {
     expect(corner.lines.map(({ kind }) => kind)).toEqual(['square', 'extension']);
   });
 
+  it('[E2] the stronger sort of line is taken, not the nearer line', () => {
+    const also = [
+      { kind: 'extension', origin: { x: 0, y: -476 }, way: { x: 1, y: 0 }, label: 'near by' },
+    ] as const;
+    expect(found(300, -477, { ...atEnd, also }).y).toBe(-480);
+  });
+
+  it('[E2] lines from one start do not cross there', () => {
+    expect(found(841, -477, atEnd)).toMatchObject({ x: 841, y: -480, kind: 'line' });
+  });
+
   it('[E2] nothing is snapped to while snapping is off, nor what moves along', () => {
     expect(found(3, 238, { free: true })).toEqual({ x: 3, y: 238, kind: 'free', on: null });
     expect(found(838, -478, { except: ['mark:fence3'] }).kind).not.toBe('mark');

@@ -140,8 +140,23 @@ describe('drawFence', () => {
       [0, 0],
       [240, 0],
     ]);
+    const measured = drive(drawFence, drawn, [press(0, 0), typed(60, 90), press(9, 9)]);
+    expect(cornersOf(measured.site)[0]).toEqual([0, 60]);
     const back = drive(drawFence, atStart, [{ do: 'back' }]);
     expect(cornersOf(back.site)).toEqual(cornersOf(drawn.site));
+  });
+
+  it('[E6] where two open ends meet, a line of its own starts', () => {
+    const two = drive(drawFence, start(empty), [
+      press(0, 0),
+      press(240, 0),
+      { do: 'finish' },
+      press(400, 300),
+      press(240, 0),
+      { do: 'finish' },
+    ]);
+    const third = drive(drawFence, two, [press(240, 0), press(240, -200)]);
+    expect(Object.keys(third.site.lines)).toEqual(['line:1', 'line:2', 'line:3']);
   });
 
   it('[E6] touching another leg splits it, and both share the mark', () => {

@@ -71,6 +71,22 @@ describe('placeGate', () => {
     expect(placeGate.prompt(over.state, over.desk)).toMatch(/over/);
   });
 
+  it('[E11] what is only to be settled does not stop it', () => {
+    const [leaf] = samplePlans.gate.leaves;
+    if (leaf === undefined) throw new Error('expected a leaf in the plan');
+    const gate = { ...samplePlans.gate, leaves: [{ ...leaf, from: 'catalogue' as const }] };
+    const desk = deskFor(yard, { plans: { ...samplePlans, gate } });
+    const { state, draft } = placeGate.on(placeGate.idle, move(600, 3), desk);
+    const layout = layOutSite(draft ?? yard);
+    expect(layout.flags.map(({ level, place }) => [level, place.kind])).toContainEqual([
+      'settle',
+      'gate',
+    ]);
+    expect(placeGate.prompt(state, { ...desk, site: draft ?? yard, layout })).toBe(
+      `Opening 3'-8 1/2": tap to set the gate`,
+    );
+  });
+
   it('[E11] a site that carries the hardware keeps its own', () => {
     const hinge = samplePlans.gate.leaves[0]?.hinge;
     if (hinge === undefined) throw new Error('expected a leaf in the plan');

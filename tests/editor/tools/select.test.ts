@@ -5,6 +5,7 @@ import type { Layout } from '../../../src/engine/layout.ts';
 import { legsOf } from '../../../src/site/legsOf.ts';
 import { openDocument } from '../../../src/site/openDocument.ts';
 import { closeLine } from '../../../src/site/edits/closeLine.ts';
+import { setHook } from '../../../src/site/edits/setHook.ts';
 import { extendLine } from '../../../src/site/edits/extendLine.ts';
 import type { Site } from '../../../src/site/site.ts';
 import type { Selection } from '../../../src/store/selection.ts';
@@ -212,10 +213,8 @@ describe('select erases', () => {
   });
 
   it('[E10] a leg goes and what is left on either side stays with its gates', () => {
-    const long = extendLine(gatedYard({ from: 'end', offset: 60 }), 'line:fence', {
-      x: 400,
-      y: -480,
-    });
+    const hooked = setHook(gatedYard({ from: 'end', offset: 60 }), 'line:fence', 'end');
+    const long = extendLine(hooked, 'line:fence', { x: 400, y: -480 });
     const { site } = erase(long, { kind: 'leg', line: 'line:fence', id: 'vertex:fence2' });
     expect(marksOf(site)).toEqual([[['mark:house2', 'mark:fence2']], [['mark:fence3', 'mark:1']]]);
     const gate = site.gates['gate:1'];
@@ -223,6 +222,9 @@ describe('select erases', () => {
     expect(gate?.anchor).toEqual({ from: 'end', offset: 60 });
     expect(line && legsOf(line)[0]).toMatchObject({ id: gate?.leg, start: 'mark:house2' });
     expect(openDocument(site).ok).toBe(true);
+    for (const { label, hook, spec } of Object.values(site.lines)) {
+      expect([label, hook, spec]).toEqual(['Back fence', 'end', 'spec:invented']);
+    }
     const gone = erase(long, { kind: 'leg', line: 'line:fence', id: 'vertex:fence1' }).site;
     expect(Object.keys(gone.gates)).toEqual([]);
     expect(marksOf(gone)).toHaveLength(1);
