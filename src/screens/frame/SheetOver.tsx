@@ -26,12 +26,12 @@ export const SheetOver = ({ title, onClose, children }: Props) => {
         onClose();
       }}
     >
-      <header>
+      <div className="over-head">
         <h2 id={id}>{title}</h2>
         <button type="button" onClick={onClose}>
           Done
         </button>
-      </header>
+      </div>
       {children}
     </dialog>
   );

@@ -60,7 +60,7 @@ export const OpeningCard = ({ gate }: { readonly gate: GateLayout }) => {
           label={`${name}: hinges, leaves and gap across the opening, over a ruler that shows from where to where it holds`}
         />
       </div>
-      <Working opening={gate.opening} style={style} />
+      <Working opening={gate.opening} style={style} name={name} />
       {own.length > 0 && <FlagList flags={own} onFlag={show} />}
     </article>
   );

@@ -6,14 +6,21 @@ import type { Inches } from '../../units/inches.ts';
 interface Props {
   readonly opening: Opening;
   readonly style: LengthStyle;
+  /** Of the gate. */
+  readonly name: string;
 }
 
 /** How an opening came about: each term from low to high, the sum, and from where to where it holds. */
-export const Working = ({ opening, style }: Props) => {
+export const Working = ({ opening, style, name }: Props) => {
   const write = (value: Inches) => formatLength(value, style);
   return (
     <div className="working">
-      <div className="scroll" role="region" aria-label="Working of the opening" tabIndex={0}>
+      <div
+        className="scroll"
+        role="region"
+        aria-label={`Working of the opening, ${name}`}
+        tabIndex={0}
+      >
         <table>
           <thead>
             <tr>
@@ -51,7 +58,7 @@ export const Working = ({ opening, style }: Props) => {
   );
 };
 
-const Holds = ({ opening: { holdsFrom, holdsTo }, style }: Props) =>
+const Holds = ({ opening: { holdsFrom, holdsTo }, style }: Omit<Props, 'name'>) =>
   holdsFrom <= holdsTo ? (
     <p className="holds">
       Holds from <strong>{formatLength(holdsFrom, style)}</strong> to{' '}

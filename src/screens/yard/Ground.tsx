@@ -7,20 +7,18 @@ import { drawPlan } from '../../drawing/plan/drawPlan.ts';
 import { hit } from '../../editor/hit.ts';
 import type { Input } from '../../editor/input.ts';
 import type { Hand } from '../../editor/send.ts';
-import type { Pad as PadSize } from '../../editor/view.ts';
+import { panBy, type Pad as PadSize } from '../../editor/view.ts';
 import type { SitePoint } from '../../geometry/point.ts';
 import type { Inches } from '../../units/inches.ts';
 import { useBench, useLayout, useSession, useSite } from '../bench.ts';
 import { fitAll } from '../fitAll.ts';
+import { padInch } from '../padInch.ts';
 import { useStored } from '../useStored.ts';
 import { FirstSteps } from './FirstSteps.tsx';
 import { selectionMarks } from './selectionMarks.ts';
 import { TypedEntry } from './TypedEntry.tsx';
 import { useYardKeys } from './useYardKeys.ts';
 import { ZoomKeys } from './ZoomKeys.tsx';
-
-/** CSS pixels for a paper inch on the pad: larger letters for full sun. */
-const inchOf = { day: 96, dark: 96, sun: 112 } as const;
 
 interface SheetProps {
   readonly hand: Hand;
@@ -39,7 +37,7 @@ const DrawingPad = ({ hand, cross, onInput }: SheetProps) => {
   const { system } = site.lengths;
   const still = useMemo(() => {
     const primitives = drawPlan(site, layout);
-    return { primitives, palette: palettes[theme], inch: inchOf[theme], system };
+    return { primitives, palette: palettes[theme], inch: padInch[theme], system };
   }, [site, layout, theme, system]);
   const means = (at: SitePoint, reach: Inches): Signal['means'] => {
     if (tool === 'pan' || space) return 'pan';
@@ -48,11 +46,14 @@ const DrawingPad = ({ hand, cross, onInput }: SheetProps) => {
   };
   const measured = useCallback(
     (size: PadSize) => {
-      const first = bench.pad.getState() === null;
+      const was = bench.pad.getState();
       bench.pad.setState(size, true);
-      if (first) fitAll(bench);
+      if (was === null) return fitAll(bench);
+      // what was in the middle stays there
+      const by = { x: (size.width - was.width) / 2, y: (size.height - was.height) / 2 };
+      session.setState(({ view: seen }) => ({ view: panBy(seen, by) }));
     },
-    [bench],
+    [bench, session],
   );
   const drawing = tool === 'select' ? 'default' : 'crosshair';
   return (
@@ -60,7 +61,7 @@ const DrawingPad = ({ hand, cross, onInput }: SheetProps) => {
       still={still}
       live={[...selectionMarks(site, layout, { selection, scale: view.scale }), ...hand.preview]}
       view={view}
-      cross={cross}
+      cross={tool === 'select' && selection !== null ? null : cross}
       cursor={tool === 'pan' || space ? 'grab' : drawing}
       means={means}
       label="Drawing pad. Arrow keys move the crosshair or what is selected; Space sets a mark."

@@ -19,18 +19,18 @@ import { PartFields } from './PartFields.tsx';
 import { useDo, useEdit } from './useEdit.ts';
 
 const counts = [
-  { value: '1', label: 'Single leaf' },
-  { value: '2', label: 'Double, two leaves' },
+  { value: '1', label: 'Single' },
+  { value: '2', label: 'Double' },
 ] as const;
 
 const sides = [
-  { value: 'left', label: 'Left of the line' },
-  { value: 'right', label: 'Right of the line' },
+  { value: 'left', label: 'Left of line' },
+  { value: 'right', label: 'Right of line' },
 ] as const;
 
 const hinged = [
-  { value: 'start', label: 'Post near the start' },
-  { value: 'end', label: 'Post near the end' },
+  { value: 'start', label: 'Start post' },
+  { value: 'end', label: 'End post' },
 ] as const;
 
 /** A gate: the opening it needs, with its working, and everything that leads to it. */
@@ -53,7 +53,7 @@ export const GateCard = ({ id }: { readonly id: GateId }) => {
           </p>
           <details className="more">
             <summary>Working</summary>
-            <Working opening={laid.opening} style={site.lengths} />
+            <Working opening={laid.opening} style={site.lengths} name={gate.label} />
           </details>
         </>
       )}

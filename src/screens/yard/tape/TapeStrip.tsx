@@ -77,7 +77,13 @@ export const TapeStrip = () => {
   const [open, setOpen] = useState(() => window.innerWidth > 760);
   const id = tapeLine(site, selection);
   const line = id === null ? undefined : layout.lines[id];
-  if (line === undefined) return null;
+  if (line === undefined) {
+    return (
+      <section className="tape" aria-label="Tape">
+        <p className="tape-blank">The fence that you draw is unrolled here as a tape.</p>
+      </section>
+    );
+  }
   return (
     <section className="tape" aria-label="Tape">
       <TapeHead line={line} open={open} onOpen={() => setOpen(!open)} />
