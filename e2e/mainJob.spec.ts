@@ -15,6 +15,7 @@ test('from an empty pad to a crew sheet that says what the engine worked out', a
   await yard.piece(`28'`, 'South, down');
   await yard.piece(`40'`, 'West, to the left');
   await yard.close();
+  await page.getByRole('button', { name: 'Show all' }).click();
   const house = await yard.saved();
   const corners = Object.values(house.marks);
   const back = Math.max(...corners.map(({ y }) => y));
