@@ -1,3 +1,4 @@
+import { slack } from '../../geometry/tolerance.ts';
 import type { Site } from '../../site/site.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import { inches, type Inches } from '../../units/inches.ts';
@@ -43,7 +44,7 @@ const notPlaced = (gate: GateLayout, misfit: Misfit | undefined, site: Site): Ga
 };
 
 const noSureOpening = ({ id, opening }: GateLayout, site: Site): GateFlag[] => {
-  if (opening.holdsFrom <= opening.holdsTo) return [];
+  if (opening.holdsFrom <= opening.holdsTo + slack) return [];
   const by = formatLength(inches(opening.holdsFrom - opening.holdsTo), site.lengths);
   const message = `${gateName(site, id)}: no opening holds for sure, the hinges may vary by ${by} more than the latch takes up: measure the hinges or choose a latch of longer reach.`;
   return [{ level: 'settle', rule: 'no sure opening', message }];
@@ -51,8 +52,9 @@ const noSureOpening = ({ id, opening }: GateLayout, site: Site): GateFlag[] => {
 
 const outsideCatch = ({ id, opening }: GateLayout, site: Site): GateFlag[] => {
   const { target, holdsFrom, holdsTo } = opening;
-  if (holdsFrom > holdsTo || (target >= holdsFrom && target <= holdsTo)) return [];
-  const by = formatLength(inches(Math.max(holdsFrom - target, target - holdsTo)), site.lengths);
+  const out = Math.max(holdsFrom - target, target - holdsTo);
+  if (holdsFrom > holdsTo + slack || out <= slack) return [];
+  const by = formatLength(inches(out), site.lengths);
   const message = `${gateName(site, id)}: the planned opening is ${by} outside what holds for sure: plan another gap or measure the hinges.`;
   return [{ level: 'settle', rule: 'planned gap outside the catch', message }];
 };

@@ -1,3 +1,4 @@
+import { slack } from '../../geometry/tolerance.ts';
 import { inches, sum, type Inches } from '../../units/inches.ts';
 import type { Opening, Term } from '../opening.ts';
 
@@ -31,8 +32,9 @@ export const gapAt = (opening: Opening, width: Inches): Gap => {
     least: inches(least),
     most: inches(most),
   };
-  if (most < low) return { ...gap, verdict: 'too narrow', by: inches(low - most) };
-  if (least > high) return { ...gap, verdict: 'too wide', by: inches(least - high) };
-  const sure = least >= low && most <= high;
+  // sums of metric parts are off by rounding; a millionth of an inch decides nothing
+  if (most < low - slack) return { ...gap, verdict: 'too narrow', by: inches(low - most) };
+  if (least > high + slack) return { ...gap, verdict: 'too wide', by: inches(least - high) };
+  const sure = least >= low - slack && most <= high + slack;
   return { ...gap, verdict: sure ? 'holds' : 'may hold', by: inches(0) };
 };

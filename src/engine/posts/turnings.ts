@@ -43,7 +43,8 @@ export const turningsOf = (chain: Chain, cornerAngle: number, uses: MarkUses): T
     const after = stops[n + 1] ?? (loop ? stops[0] : undefined);
     if (before === undefined || after === undefined) return 'end';
     const size = Math.abs(turn(before.at, stop.at, after.at));
-    if (size > cornerAngle) return 'corner';
-    return size > straightTurn ? 'bend' : 'straight';
+    if (size <= straightTurn) return 'straight';
+    // a turn drawn at just the corner angle stays a bend however it is rounded
+    return size > cornerAngle + straightTurn ? 'corner' : 'bend';
   });
 };
