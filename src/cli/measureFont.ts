@@ -7,15 +7,24 @@ const require = createRequire(import.meta.url);
 const font = (file: string) => openSync(require.resolve(`@expo-google-fonts/barlow/${file}`));
 const top = join(import.meta.dirname, '..', '..');
 
-/** Runs of code points to measure: ASCII, Latin-1 and Extended-A, dashes, quotes, primes, fractions. */
+/**
+ * Runs of code points to measure, the first and the last of each: Latin with its accents, Greek
+ * letters of formulas, punctuation, currency, fractions and mathematical signs.
+ */
 const spans: readonly (readonly [number, number])[] = [
   [0x20, 0x7e],
   [0xa0, 0x17f],
-  [0x2010, 0x203a],
-  [0x2150, 0x215e],
-  [0x2212, 0x2212],
-  [0x2248, 0x2248],
-  [0x2264, 0x2265],
+  [0x218, 0x21b],
+  [0x394, 0x394],
+  [0x3a9, 0x3c0],
+  [0x1ea0, 0x1ef9],
+  [0x2010, 0x2044],
+  [0x2074, 0x2079],
+  [0x20ac, 0x20ac],
+  [0x2122, 0x2122],
+  [0x215b, 0x215e],
+  [0x2212, 0x221e],
+  [0x2248, 0x2265],
 ];
 
 /** Advance widths of one span in thousandths of an em; 0 where the font has no such character. */

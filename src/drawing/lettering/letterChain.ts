@@ -22,8 +22,12 @@ const size = 0.14;
 const beside = 0.05;
 const toTotal = 0.27;
 
+/** A shorter chain is written as its total; one shorter still is not led out either. Paper inches. */
+const leastWhole = 0.8;
+const leastLedOut = 0.35;
+
 /** More texts led out than this are no longer a chain that one can read. */
-const mostLeaders = 3;
+const mostLeaders = 4;
 
 /** Says that a part of a chain lies outside the window. */
 const cutOff = 'cut off';
@@ -81,6 +85,11 @@ const ledOut = (line: ChainLine, piece: Piece, room: Trial): Label | null => {
   return bestOf(room, places);
 };
 
+const lengthOnPaper = ({ points }: ChainLine): number => {
+  const [first, last] = [points[0], points.at(-1)];
+  return first === undefined || last === undefined ? 0 : distance(first, last);
+};
+
 /** True where the window shows a piece from end to end. */
 const isSeen = (line: ChainLine, { from, to }: Piece, room: Trial): boolean =>
   room.sees(onLine(line, from)) && room.sees(onLine(line, to));
@@ -96,7 +105,8 @@ const letterLine = (line: ChainLine, pieces: readonly Piece[], room: Trial): Let
   let leaders = 0;
   for (const piece of seen) {
     const direct = inLine(line, piece, room);
-    const label = direct ?? (leaders < mostLeaders ? ledOut(line, piece, room) : null);
+    const mayLead = leaders < mostLeaders && lengthOnPaper(line) >= leastLedOut;
+    const label = direct ?? (mayLead ? ledOut(line, piece, room) : null);
     if (label === null) return null;
     if (direct === null) {
       leaders += 1;
@@ -189,7 +199,7 @@ export const letterChain = (
   const line = lineOf(chain, projection);
   if (line === null) return left;
   const tries = [
-    (tried: Trial) => whole(chain, line, tried),
+    (tried: Trial) => (lengthOnPaper(line) < leastWhole ? null : whole(chain, line, tried)),
     (tried: Trial) =>
       letterLine({ ...line, points: ends(line.points) }, totalPiece(line, total), tried),
   ];

@@ -3,6 +3,7 @@ import type { Text } from '../atom.ts';
 import type { Ink } from '../ink.ts';
 import { printable } from '../printable.ts';
 import { shorten } from '../shorten.ts';
+import { textWidth } from '../textWidth.ts';
 import { letters } from './letters.ts';
 
 /** How a line is set; whatever is not said is body text from the left. `width` cuts it to fit. */
@@ -38,3 +39,17 @@ export const lineOfText = (text: string, x: number, y: number, look: LineLook = 
     },
   ];
 };
+
+/**
+ * The largest of some sizes, rising, at which a line fits a width; the smallest where none does. The
+ * line is then cut.
+ */
+export const sizeToFit = (
+  text: string,
+  width: number,
+  sizes: readonly number[],
+  weight: 'regular' | 'bold',
+): number =>
+  sizes.findLast((size) => textWidth(printable(text), size, weight) <= width) ??
+  sizes[0] ??
+  letters.body;

@@ -19,6 +19,7 @@ const architects: readonly Scale[] = (
     ['1/4', 1 / 4],
     ['3/16', 3 / 16],
     ['1/8', 1 / 8],
+    ['3/32', 3 / 32],
   ] as const
 ).map(([text, size]) => ({ text: `${text} in = 1 ft`, ratio: 12 / size }));
 
@@ -30,6 +31,8 @@ const engineers: readonly Scale[] = [1, 10, 100].flatMap((times) =>
   })),
 );
 
+const imperial = [...architects, ...engineers].toSorted((a, b) => a.ratio - b.ratio);
+
 /** Metric scales: 1, 2, 5 times powers of ten (ISO 5455, from memory). */
 const metric: readonly Scale[] = [10, 100, 1000, 10000]
   .flatMap((power) => [1, 2, 5].map((times) => times * power))
@@ -37,7 +40,7 @@ const metric: readonly Scale[] = [10, 100, 1000, 10000]
 
 /** The standard scales of a unit system, the largest drawing first. */
 export const scalesOf = (system: LengthSystem): readonly Scale[] =>
-  system === 'mm' || system === 'm' ? metric : [...architects, ...engineers];
+  system === 'mm' || system === 'm' ? metric : imperial;
 
 /**
  * The largest standard scale at which ground of `width` by `height` inches fits into `room` (paper

@@ -8,7 +8,7 @@ import {
 } from '../explode/polylineOutline.ts';
 import { pens } from '../pens.ts';
 import { letters } from './letters.ts';
-import { lineOfText, type LineLook } from './lineOfText.ts';
+import { lineOfText, sizeToFit, type LineLook } from './lineOfText.ts';
 import type { SheetFrame } from './sheetFrame.ts';
 import type { Rect } from './rect.ts';
 
@@ -114,8 +114,9 @@ export const titleBlock = (
   const { outer, title: box } = frame;
   const { job: first, who, sheet } = cells(box);
   const in1 = (look: LineLook): LineLook => ({ ...look, width: first.width });
-  const big = { size: letters.title, weight: 'bold' } as const;
   const name = job.name.trim() === '' ? 'Job without a name' : job.name;
+  const sizes = [letters.strong, letters.heading, letters.title];
+  const big = { size: sizeToFit(name, first.width, sizes, 'bold'), weight: 'bold' } as const;
   const low = box.y + box.height - 0.12;
   const around = rectangleOutline(outer, outer.width, outer.height);
   return [

@@ -9,14 +9,21 @@ import type { Column, Table } from './table.ts';
 const columns: readonly Column[] = [
   { heading: 'Gate', align: 'left', share: 2 },
   { heading: 'Kind', align: 'left', share: 1 },
-  { heading: 'Leaves', align: 'right', share: 1 },
-  { heading: 'Opening to hold', align: 'right', share: 1 },
-  { heading: 'Holds from', align: 'right', share: 1 },
-  { heading: 'Holds to', align: 'right', share: 1 },
+  { heading: 'Leaves', align: 'left', share: 1 },
+  { heading: 'Hold', align: 'right', share: 1 },
+  { heading: 'From', align: 'right', share: 1 },
+  { heading: 'To', align: 'right', share: 1 },
   { heading: 'Posts', align: 'left', share: 1 },
-  { heading: 'Centre to centre', align: 'right', share: 1 },
+  { heading: 'Centres', align: 'right', share: 1 },
   { heading: 'Called', align: 'right', share: 1 },
 ];
+
+/** The widths of the leaves, those that are alike once. */
+const leavesText = (widths: readonly string[]): string => {
+  const [first = ''] = widths;
+  const alike = widths.length > 1 && widths.every((width) => width === first);
+  return alike ? `${widths.length} × ${first}` : widths.join(' + ');
+};
 
 const row = (gate: GateLayout, layout: Layout, site: Site): string[] => {
   const style = site.lengths;
@@ -27,7 +34,7 @@ const row = (gate: GateLayout, layout: Layout, site: Site): string[] => {
   return [
     gateTitle(gate, site),
     gateKind(gate),
-    gate.leaves.map(({ width }) => write(width)).join(' + '),
+    leavesText(gate.leaves.map(({ width }) => write(width))),
     write(target),
     sure ? write(holdsFrom) : 'not for sure',
     sure ? write(holdsTo) : 'not for sure',
@@ -39,7 +46,7 @@ const row = (gate: GateLayout, layout: Layout, site: Site): string[] => {
 
 /** Every gate with the clear opening to hold, from inside face to inside face of its posts. */
 export const openingTable = (layout: Layout, site: Site): Table => ({
-  title: 'Opening schedule',
+  title: 'Opening schedule: clear widths between the inside faces of the gate posts',
   columns,
   rows: Object.values(layout.gates).map((gate) => row(gate, layout, site)),
 });

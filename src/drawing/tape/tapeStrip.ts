@@ -16,8 +16,8 @@ import { xAt, type TapeReach } from './tapeReach.ts';
 import { tapeSpaces } from './tapeSpaces.ts';
 
 /** Room at both ends and between two pieces that meet at a corner, paper inches. */
-const margin = 0.35;
-const fold = 0.42;
+export const tapeMargin = 0.35;
+export const tapeFold = 0.42;
 
 export interface TapeOptions {
   /** Paper inches that the strip should fill. */
@@ -25,6 +25,8 @@ export interface TapeOptions {
   readonly style: LengthStyle;
   /** Paper inches for an inch of tape, at least; the strip grows wider than asked for if need be. */
   readonly leastScale?: number;
+  /** The same, at most; the strip stays shorter than asked for if need be. */
+  readonly mostScale?: number;
 }
 
 /** A strip as drawn, and where on it everything stands, so that a hand can take hold of it. */
@@ -48,22 +50,22 @@ export interface TapeStrip {
 /** Pieces one after the other from the left, at one scale. */
 const reachesOf = (
   pieces: readonly TapePiece[],
-  { width, leastScale = 0 }: TapeOptions,
+  { width, leastScale = 0, mostScale = Infinity }: TapeOptions,
 ): TapeReach[] => {
   const length = pieces.reduce((so, piece) => so + lengthOf(piece), 0);
-  const room = width - 2 * margin - fold * Math.max(0, pieces.length - 1);
-  const scale = Math.max(leastScale, 1e-6, length > 0 ? room / length : 0);
-  let x = margin;
+  const room = width - 2 * tapeMargin - tapeFold * Math.max(0, pieces.length - 1);
+  const scale = Math.max(leastScale, 1e-6, Math.min(mostScale, length > 0 ? room / length : 0));
+  let x = tapeMargin;
   return pieces.map((piece) => {
     const reach = { run: piece.run.id, ...spanOf(piece), x, scale };
-    x += lengthOf(piece) * scale + fold;
+    x += lengthOf(piece) * scale + tapeFold;
     return reach;
   });
 };
 
 /** Between two pieces: the way the fence turns there, as seen from above. */
 const foldSign = (before: TapeReach, turn: number): Atom => {
-  const x = xAt(before, before.to) + fold / 2;
+  const x = xAt(before, before.to) + tapeFold / 2;
   const y = (tapeLevels.bodyTop + tapeLevels.bodyBottom) / 2;
   const arm = 0.12;
   const bend = Math.max(-2.6, Math.min(2.6, turn));
@@ -145,7 +147,7 @@ export const tapeStrip = (
   const last = reaches.at(-1);
   return {
     atoms,
-    width: last === undefined ? options.width : xAt(last, last.to) + margin,
+    width: last === undefined ? options.width : xAt(last, last.to) + tapeMargin,
     height: depthOf(atoms) + 0.08,
     reaches,
     ...places(pieces, reaches),

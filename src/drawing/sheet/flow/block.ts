@@ -11,6 +11,8 @@ export interface Block {
  * the top of every column that they go on in, there as `again`. `gap` is left before the first.
  */
 export interface Stack {
+  /** The part of the set that it belongs to: pages are named for the part at their top. */
+  readonly part?: string;
   readonly head: Block;
   readonly again: Block;
   readonly rows: readonly Block[];

@@ -1,0 +1,105 @@
+import type { Site } from '../../../site/site.ts';
+import { utilityColourCode, utilityColours } from '../../../trade/utilityColours.ts';
+import type { Atom } from '../../atom.ts';
+import { circleOutline, rectangleOutline, segmentsOutline } from '../../explode/polylineOutline.ts';
+import { fenceOutline } from '../../explode/fenceOutline.ts';
+import type { Ink } from '../../ink.ts';
+import { moveAtoms } from '../../moveAtoms.ts';
+import { pens, type PenName } from '../../pens.ts';
+import { textWidth } from '../../textWidth.ts';
+import { letters } from '../letters.ts';
+import { lineOfText } from '../lineOfText.ts';
+import type { Block } from '../flow/block.ts';
+
+/** A sign of the plan, drawn about the middle of its left edge, and what it stands for. */
+interface Entry {
+  readonly sign: readonly Atom[];
+  readonly text: string;
+}
+
+const signWidth = 0.5;
+const rowHeight = 0.23;
+const apart = 0.25;
+
+const ends = [
+  { x: 0, y: 0 },
+  { x: signWidth, y: 0 },
+] as const;
+
+const lineSign = (name: PenName): Atom[] => [
+  { do: 'stroke', pen: pens[name], outline: segmentsOutline([ends]) },
+];
+
+const groundSign = (ink: Ink, opacity: number, name: PenName): Atom[] => {
+  const outline = rectangleOutline({ x: 0, y: -0.07 }, signWidth, 0.14);
+  return [
+    { do: 'fill', ink, opacity, outline },
+    { do: 'stroke', pen: pens[name], outline },
+  ];
+};
+
+const postSign = (): Atom[] => {
+  const middle = { x: signWidth / 2, y: 0 };
+  return [
+    { do: 'stroke', pen: pens.thin, outline: circleOutline(middle, 0.062) },
+    { do: 'fill', ink: 'post', opacity: 1, outline: circleOutline(middle, 0.034) },
+  ];
+};
+
+const always: readonly Entry[] = [
+  {
+    sign: [{ do: 'stroke', pen: pens.fence, outline: fenceOutline(ends, false, null) }],
+    text: 'chain-link fence',
+  },
+  { sign: postSign(), text: 'post in its hole' },
+];
+
+const features = {
+  building: { sign: groundSign('building', 0.07, 'building'), text: 'building' },
+  paving: { sign: groundSign('paving', 0.13, 'paving'), text: 'paving' },
+  pool: { sign: groundSign('water', 0.16, 'pool'), text: 'pool' },
+  'keep-out': { sign: groundSign('keep-out', 0.05, 'keep-out'), text: 'keep out: no holes' },
+  boundary: { sign: lineSign('boundary'), text: 'boundary' },
+} as const satisfies Record<string, Entry>;
+
+/** The utilities that a plan shows, in the colours of the code that the last entry names. */
+const utilityEntries = (site: Site): Entry[] => {
+  const shown = Object.values(site.features).flatMap((feature) =>
+    feature.kind === 'utility' ? [feature.service] : [],
+  );
+  const services = [...new Set(shown)].toSorted();
+  if (services.length === 0) return [];
+  return [
+    ...services.map((service) => ({
+      sign: lineSign(service),
+      text: `${utilityColours[service].means} (${utilityColours[service].colour})`,
+    })),
+    { sign: [], text: utilityColourCode.text },
+  ];
+};
+
+const entriesOf = (site: Site): Entry[] => {
+  const kinds = new Set(Object.values(site.features).map(({ kind }) => kind));
+  const grounds = Object.entries(features).flatMap(([kind, entry]) =>
+    kinds.has(kind as keyof typeof features) ? [entry] : [],
+  );
+  const gates =
+    Object.keys(site.gates).length === 0 ? [] : [{ sign: lineSign('leaf'), text: 'gate, open' }];
+  return [...always, ...gates, ...grounds, ...utilityEntries(site)];
+};
+
+/** What the signs of a plan stand for, in rows across `width`; only what the site has. */
+export const legend = (site: Site, width: number): Block => {
+  const atoms: Atom[] = [];
+  let [x, row] = [0, 0];
+  for (const { sign, text } of entriesOf(site)) {
+    const lead = sign.length > 0 ? signWidth + 0.08 : 0;
+    const own = lead + textWidth(text, letters.small, 'regular');
+    if (x > 0 && x + own > width) [x, row] = [0, row + 1];
+    const y = (row + 0.5) * rowHeight;
+    atoms.push(...moveAtoms(sign, x, y));
+    atoms.push(...lineOfText(text, x + lead, y, { size: letters.small, width: width - lead }));
+    x += own + apart;
+  }
+  return { height: (row + 1) * rowHeight, atoms };
+};

@@ -1,0 +1,74 @@
+import type { GateLayout, Layout } from '../../../engine/layout.ts';
+import type { Site } from '../../../site/site.ts';
+import { formatLength } from '../../../units/formatLength.ts';
+import { moveAtoms } from '../../moveAtoms.ts';
+import { openingBar } from '../../opening/openingBar.ts';
+import { gateKind, gatePosts, gateTitle } from '../../tables/gateKind.ts';
+import { openingTable } from '../../tables/openingTable.ts';
+import { workingTable } from '../../tables/workingTable.ts';
+import { pipeSize } from '../../tables/pipeSize.ts';
+import type { Block, Stack } from '../flow/block.ts';
+import { heading, subheading } from '../flow/heading.ts';
+import { layTable } from '../flow/layTable.ts';
+import { paragraph } from '../flow/paragraph.ts';
+import { stackBlocks } from '../flow/stackBlocks.ts';
+import { oneBlock, under } from '../flow/stacks.ts';
+
+/** A column from here on has bar and working side by side. */
+const sideBySide = 9;
+const between = 0.35;
+
+const wholeTable = (stack: Stack): Block => stackBlocks([stack.head, ...stack.rows]);
+
+const lineUnder = (gate: GateLayout, layout: Layout, site: Site): string => {
+  const { posts, leaves } = gate;
+  const pipes =
+    posts === null ? [] : [posts.start, posts.end].flatMap((id) => layout.posts[id] ?? []);
+  const ods = pipes.map(({ tag, od }) => `${tag} ${pipeSize(od, site.lengths)} OD`).join(', ');
+  const widths = leaves.map(({ width }) => formatLength(width, site.lengths)).join(' and ');
+  const stands = posts === null ? 'not placed: see its flag' : `posts ${ods}`;
+  return `${gateKind(gate)}, leaves ${widths}, ${stands}`;
+};
+
+const barOf = (gate: GateLayout, site: Site, width: number): Block => {
+  const nominal = site.gates[gate.id]?.nominal ?? null;
+  return openingBar(gate.opening, {
+    width,
+    style: site.lengths,
+    ...(nominal === null ? {} : { nominal }),
+  });
+};
+
+/** One gate with its bar and its working, not broken. */
+const gateCard = (gate: GateLayout, layout: Layout, site: Site, width: number): Block => {
+  const target = formatLength(gate.opening.target, site.lengths);
+  const name = `${gateTitle(gate, site)}, ${gatePosts(gate, layout)}: hold ${target}`;
+  const head = stackBlocks([
+    subheading(name, width),
+    ...paragraph(lineUnder(gate, layout, site), width, 'dimension'),
+    { height: 0.1, atoms: [] },
+  ]);
+  const table = { ...workingTable(gate, site), title: '' };
+  if (width < sideBySide) {
+    const working = wholeTable(layTable(table, width));
+    return stackBlocks([head, barOf(gate, site, width), { height: 0.1, atoms: [] }, working]);
+  }
+  const left = (width - between) * 0.54;
+  const bar = barOf(gate, site, left);
+  const working = wholeTable(layTable(table, width - between - left));
+  const both = {
+    height: Math.max(bar.height, working.height),
+    atoms: [...bar.atoms, ...moveAtoms(working.atoms, left + between, 0)],
+  };
+  return stackBlocks([head, both]);
+};
+
+/** The opening schedule, then every gate with its opening bar and the working of its opening. */
+export const openingsSection = (site: Site, layout: Layout, width: number): Stack[] => {
+  const gates = Object.values(layout.gates);
+  if (gates.length === 0) return [];
+  return [
+    under(heading('Openings', width), layTable(openingTable(layout, site), width)),
+    ...gates.map((gate) => oneBlock(gateCard(gate, layout, site, width), 0.32)),
+  ];
+};

@@ -1,0 +1,143 @@
+import * as fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import type { Layout } from '../../../src/engine/layout.ts';
+import { tapeReadings } from '../../../src/engine/posts/tapeReadings.ts';
+import { letterExtent, textBox } from '../../../src/drawing/lettering/textBox.ts';
+import type { Page } from '../../../src/drawing/sheet/page.ts';
+import type { PaperName } from '../../../src/drawing/sheet/papers.ts';
+import { sheetFrame } from '../../../src/drawing/sheet/sheetFrame.ts';
+import { sheetSet } from '../../../src/drawing/sheet/sheetSet.ts';
+import { corners } from '../../../src/geometry/orientedBox.ts';
+import { emptySite } from '../../../src/site/emptySite.ts';
+import type { Site } from '../../../src/site/site.ts';
+import { cautions } from '../../../src/trade/cautions.ts';
+import { formatLength } from '../../../src/units/formatLength.ts';
+import { anyLines } from '../anyYard.ts';
+import { handYard } from '../handYard.ts';
+import { sampleYards } from '../sampleYards.ts';
+import { overlapsOf, textsOf } from '../textsOf.ts';
+
+/** What is wrong with the lettering of some pages; nothing is. */
+const faults = (pages: readonly Page[]): string[] =>
+  pages.flatMap(({ title, paper, atoms }) => {
+    const { outer } = sheetFrame(paper);
+    const texts = textsOf(atoms);
+    const out = texts.filter((text) =>
+      corners(textBox(text)).some(
+        ({ x, y }) =>
+          x < outer.x || x > outer.x + outer.width || y < outer.y || y > outer.y + outer.height,
+      ),
+    );
+    // 3/32 in is the least height of letters (US National CAD Standard, from memory)
+    const small = texts.filter(({ size }) => size * letterExtent.capital < 3 / 32);
+    return [
+      ...overlapsOf(atoms).map((pair) => `${title}: ${pair}`),
+      ...out.map(({ text }) => `${title}: ${text} leaves the frame`),
+      ...small.map(({ text }) => `${title}: ${text} is too small`),
+    ];
+  });
+
+const wordsOf = (pages: readonly Page[]): string =>
+  pages.flatMap(({ atoms }) => textsOf(atoms).map(({ text }) => text)).join(' | ');
+
+/** Every figure that a crew builds by. */
+const figuresOf = (site: Site, layout: Layout): string[] => {
+  const { lengths } = site;
+  const readings = Object.values(layout.lines).flatMap((line) =>
+    line.runs.flatMap((run) =>
+      tapeReadings(run, site.lines[line.id]?.hook ?? 'start', lengths).posts.map(
+        ({ reading }) => reading,
+      ),
+    ),
+  );
+  const openings = Object.values(layout.gates).map(({ opening }) => opening.target);
+  return [...readings, ...openings].map((length) => formatLength(length, lengths));
+};
+
+const papers: PaperName[] = ['letter', 'tabloid', 'arch-c', 'a4'];
+
+describe.each(sampleYards)('the sheets of $name', ({ site, layout, text }) => {
+  it.each(papers)(
+    '[D9] on %s have no text over another, outside the frame or too small',
+    (paper) => {
+      expect(faults(sheetSet(site, layout, { paper, siteText: text }))).toEqual([]);
+    },
+  );
+
+  it('[D25] say every reading and every opening', () => {
+    const words = wordsOf(sheetSet(site, layout, { paper: 'tabloid', siteText: text }));
+    const missing = figuresOf(site, layout).filter((figure) => !words.includes(figure));
+    expect(missing).toEqual([]);
+  });
+
+  it('[D25] carry every caution, the job, and their number on each page', () => {
+    const pages = sheetSet(site, layout, { paper: 'letter', siteText: text });
+    const words = wordsOf(pages).replaceAll(' | ', ' ');
+    for (const { text: caution } of cautions) expect(words).toContain(caution);
+    pages.forEach((page, n) => {
+      const own = textsOf(page.atoms).map(({ text: written }) => written);
+      expect(own).toContain(`Sheet ${n + 1} of ${pages.length}`);
+      expect(own).toContain(site.job.name);
+    });
+  });
+});
+
+describe('sheetSet', () => {
+  const empty = emptySite({ specs: {}, hardware: {} });
+  const bare: Layout = { lines: {}, posts: {}, gates: {}, load: [], flags: [] };
+
+  it('[D9] holds for any yard, either way round', () => {
+    const way = fc.constantFrom('portrait' as const, 'landscape' as const);
+    fc.assert(
+      fc.property(anyLines, way, fc.constantFrom(...papers), (lines, orientation, paper) => {
+        const { site, layout } = handYard(lines);
+        expect(faults(sheetSet(site, layout, { paper, orientation, siteText: '' }))).toEqual([]);
+      }),
+      { numRuns: 15 },
+    );
+  });
+
+  it('[D2] cuts names that are too long, and prints what it is given in place of code', () => {
+    const long = 'A very long name '.repeat(11);
+    const job = { ...empty.job, name: long, customer: long, place: long, drawnBy: long };
+    const site = { ...empty, job: { ...job, date: '<b>', revision: '門' } };
+    const pages = sheetSet(site, bare, { paper: 'letter', siteText: '' });
+    expect(faults(pages)).toEqual([]);
+    expect(wordsOf(pages)).toMatch(/A very long name .*…/);
+    expect(wordsOf(pages)).toContain('<b>');
+  });
+
+  it('an empty site still has a plan, a load list and the cautions', () => {
+    const pages = sheetSet(empty, bare, { paper: 'a4', siteText: '' });
+    expect(pages.map(({ title }) => title)).toEqual(['1 Plan', '2 Load list, cautions']);
+  });
+
+  it('[D20] the check value is that of the saved text', () => {
+    const words = wordsOf(sheetSet(empty, bare, { paper: 'letter', siteText: 'foobar' }));
+    expect(words).toContain('Check BF9CF968');
+  });
+
+  it('[D5] ground too large for any scale is drawn to the smallest, and what is cut off is named', () => {
+    const far = 600_000;
+    const { site, layout } = handYard([
+      {
+        corners: [
+          { x: -far, y: 0 },
+          { x: far, y: 0 },
+          { x: far, y: 5000 },
+        ],
+        closed: false,
+        maxBay: 100_000,
+        gates: [],
+      },
+    ]);
+    const pages = sheetSet(site, layout, {
+      paper: 'letter',
+      orientation: 'landscape',
+      siteText: '',
+    });
+    expect(wordsOf(pages)).toContain('Scale 1 in = 6000 ft.');
+    expect(wordsOf(pages)).toContain('Not lettered on the plan for want of room');
+    expect(faults(pages)).toEqual([]);
+  });
+});
