@@ -48,3 +48,14 @@ export const findChromium = (): string => {
   }
   return ownBrowser() ?? findTool('chromium', 'chromium');
 };
+
+/** How the tests start it: no sandbox as root, no traffic of its own. */
+export const browserFlags = [
+  '--no-sandbox',
+  '--disable-gpu',
+  '--disable-quic',
+  '--no-first-run',
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-sync',
+];

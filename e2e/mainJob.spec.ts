@@ -2,10 +2,13 @@ import { expect, test } from '@playwright/test';
 import { layOutSite } from '../src/engine/layOutSite.ts';
 import { tapeReadings } from '../src/engine/posts/tapeReadings.ts';
 import { formatLength } from '../src/units/formatLength.ts';
+import { lathSheet } from './lathSheet.ts';
 import { popplerText, qpdfCheck, textsOf } from './readPdf.ts';
 import { yardPage } from './yardPage.ts';
 
-test('from an empty pad to a crew sheet that says what the engine worked out', async ({ page }) => {
+test('from an empty pad to a crew sheet that says what the engine worked out', async ({
+  page,
+}, info) => {
   const yard = yardPage(page);
   await yard.openEmpty();
 
@@ -58,6 +61,7 @@ test('from an empty pad to a crew sheet that says what the engine worked out', a
       expect(written).toContain(write(length));
     }
   }
+  expect(await textsOf(lathSheet(site, info.outputPath('yard')))).toEqual(await textsOf(file));
   expect(popplerText(file)).toContain(write(gate?.opening.target ?? (0 as never)));
   expect(qpdfCheck(file)).toContain('No syntax or stream encoding errors found');
 });

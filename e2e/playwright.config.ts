@@ -1,5 +1,5 @@
 import { defineConfig } from '@playwright/test';
-import { findChromium } from './findTool.ts';
+import { browserFlags, findChromium } from './findTool.ts';
 
 const port = 4173;
 
@@ -16,15 +16,7 @@ export default defineConfig({
     screenshot: 'only-on-failure',
     launchOptions: {
       executablePath: findChromium(),
-      args: [
-        '--no-sandbox',
-        '--disable-gpu',
-        '--disable-quic',
-        '--no-first-run',
-        '--disable-background-networking',
-        '--disable-component-update',
-        '--disable-sync',
-      ],
+      args: browserFlags,
     },
   },
   webServer: {
