@@ -7,6 +7,7 @@ import type { Atom } from '../atom.ts';
 import type { Ink } from '../ink.ts';
 import { polylineOutline, rectangleOutline, segmentsOutline } from '../explode/polylineOutline.ts';
 import { bestOf } from '../lettering/bestOf.ts';
+import { heldTexts } from './heldTexts.ts';
 import { labelAt, labelSize, type LabelStyle } from '../lettering/label.ts';
 import { makeLettering, type Lettering } from '../lettering/lettering.ts';
 
@@ -148,7 +149,7 @@ export const openingRuler = (
   const { low, high, xOf } = scale;
   const write = (value: number): string => formatLength(inches(value), style);
   const room = makeLettering({ minX: 0, minY: 0, maxX: width, maxY: rulerHeight + 0.02 }, []);
-  const held = holdsFrom <= holdsTo;
+  const held = heldTexts(opening, style);
   const at = (value: number): number => xOf(Math.min(high, Math.max(low, value)));
   const above = { rows: [levels.upper, levels.above], width, room };
   const below = { rows: [levels.below, levels.lower], width, room };
@@ -168,22 +169,22 @@ export const openingRuler = (
   const body = rectangleOutline({ x: 0, y: levels.top }, width, tall);
   return [
     { do: 'fill', ink: 'tape', opacity: 1, outline: body },
-    ...(held ? [{ do: 'fill', ink: 'sewer', opacity: 0.35, outline: band } as const] : []),
+    ...(held === null ? [] : [{ do: 'fill', ink: 'sewer', opacity: 0.35, outline: band } as const]),
     ...ticksOf(scale, style),
     { do: 'stroke', pen: { ink: 'line', width: 0.01, dash: [] }, outline: body },
     pointer(at(target), 1, 'gate'),
     ...name(look(`hold ${write(target)}`, 'gate'), at(target), above),
-    ...(held
-      ? (
+    ...(held === null
+      ? name(refusal, width / 2, below)
+      : (
           [
-            ['from', holdsFrom],
-            ['to', holdsTo],
+            [`from ${held.from}`, holdsFrom],
+            [`to ${held.to}`, holdsTo],
           ] as const
-        ).flatMap(([word, value]) => [
+        ).flatMap(([text, value]) => [
           pointer(at(value), -1, 'text'),
-          ...name(look(`${word} ${write(value)}`, 'text'), at(value), below),
-        ])
-      : name(refusal, width / 2, below)),
+          ...name(look(text, 'text'), at(value), below),
+        ])),
     ...others.flatMap(({ value, word, ink }) => [
       pointer(at(value), 1, ink),
       ...name(look(`${word} ${write(value)}`, ink), at(value), above),

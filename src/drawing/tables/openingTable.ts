@@ -3,6 +3,7 @@ import { distance } from '../../geometry/distance.ts';
 import type { Site } from '../../site/site.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import { inches } from '../../units/inches.ts';
+import { heldTexts } from '../opening/heldTexts.ts';
 import { gateKind, gatePosts, gateTitle } from './gateKind.ts';
 import type { Column, Table } from './table.ts';
 
@@ -28,16 +29,15 @@ const leavesText = (widths: readonly string[]): string => {
 const row = (gate: GateLayout, layout: Layout, site: Site): string[] => {
   const style = site.lengths;
   const write = (value: number): string => formatLength(inches(value), style);
-  const { target, holdsFrom, holdsTo } = gate.opening;
+  const held = heldTexts(gate.opening, style);
   const nominal = site.gates[gate.id]?.nominal ?? null;
-  const sure = holdsFrom <= holdsTo;
   return [
     gateTitle(gate, site),
     gateKind(gate),
     leavesText(gate.leaves.map(({ width }) => write(width))),
-    write(target),
-    sure ? write(holdsFrom) : 'not for sure',
-    sure ? write(holdsTo) : 'not for sure',
+    write(gate.opening.target),
+    held?.from ?? 'not for sure',
+    held?.to ?? 'not for sure',
     gatePosts(gate, layout),
     write(distance(gate.start, gate.end)),
     nominal === null ? '' : write(nominal),

@@ -1,6 +1,7 @@
 import type { GateLayout } from '../../engine/layout.ts';
 import type { Site } from '../../site/site.ts';
 import { formatLength } from '../../units/formatLength.ts';
+import { heldTexts } from '../opening/heldTexts.ts';
 import { gateTitle } from './gateKind.ts';
 import type { Column, Table } from './table.ts';
 
@@ -16,11 +17,10 @@ const columns: readonly Column[] = [
 export const workingTable = (gate: GateLayout, site: Site): Table => {
   const write = (value: Parameters<typeof formatLength>[0]): string =>
     formatLength(value, site.lengths);
-  const { terms, target, holdsFrom, holdsTo } = gate.opening;
-  const sure = holdsFrom <= holdsTo;
-  const whole = sure
-    ? [write(holdsFrom), write(target), write(holdsTo)]
-    : ['not for sure', write(target), 'not for sure'];
+  const { terms, target } = gate.opening;
+  const held = heldTexts(gate.opening, site.lengths);
+  const unsure = 'not for sure';
+  const whole = [held?.from ?? unsure, write(target), held?.to ?? unsure];
   return {
     title: gateTitle(gate, site),
     columns,

@@ -1,0 +1,35 @@
+import type { Opening } from '../../engine/opening.ts';
+import { formatLength } from '../../units/formatLength.ts';
+import { inches } from '../../units/inches.ts';
+import type { LengthStyle } from '../../units/lengthStyle.ts';
+import { finest } from '../../units/roundLength.ts';
+
+/** Marks of the tape are counted with this much forgiveness, for lengths that came from metric. */
+const dust = 1e-6;
+
+/** Between which widths an opening holds for sure, as texts. */
+export interface HeldTexts {
+  readonly from: string;
+  readonly to: string;
+}
+
+/**
+ * Where an opening holds for sure, written to the marks of the tape and rounded inwards: a crew
+ * that keeps within what is written keeps within what holds. Where no mark of the tape lies
+ * between, in decimals of an inch to the inside; null where nothing holds for sure, or
+ * nothing that could be set.
+ */
+export const heldTexts = (opening: Opening, style: LengthStyle): HeldTexts | null => {
+  const { holdsFrom, holdsTo } = opening;
+  if (holdsFrom > holdsTo + dust) return null;
+  const step = finest(style);
+  const from = Math.ceil(holdsFrom / step - dust) * step;
+  const to = Math.floor(holdsTo / step + dust) * step;
+  if (from <= to) {
+    return { from: formatLength(inches(from), style), to: formatLength(inches(to), style) };
+  }
+  const fine = [Math.ceil(holdsFrom * 1000 - dust), Math.floor(holdsTo * 1000 + dust)] as const;
+  if (fine[0] > fine[1]) return null;
+  const [low, high] = fine.map((value) => `${(value / 1000).toFixed(3)}"`);
+  return { from: low ?? '', to: high ?? '' };
+};
