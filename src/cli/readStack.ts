@@ -1,17 +1,18 @@
 import { leavesFor } from '../engine/gate/leavesFor.ts';
 import { inches, sum, type Inches } from '../units/inches.ts';
+import type { LengthRange } from '../units/parseRange.ts';
 import { read, unread, type Parsed } from '../units/parsed.ts';
 import { valueOf, valuesOf, type Call } from './call.ts';
 import { readLengths } from './readLengths.ts';
-import { readRange, type Range } from './readRange.ts';
+import { readRange } from './readRange.ts';
 
 /** What stands between two gate posts, as the command line was given it. Lengths in inches. */
 export interface Stack {
   readonly leaves: readonly Inches[];
   /** One for each leaf. */
-  readonly hinges: readonly Range[];
+  readonly hinges: readonly LengthRange[];
   /** The gaps at which the latch catches, and the one to plan for. */
-  readonly reach: Range;
+  readonly reach: LengthRange;
   readonly gap: Inches;
   /** An opening as it was set. */
   readonly set: Inches | null;
@@ -25,8 +26,8 @@ const optional = (call: Call, name: string): Parsed<Inches | null> => {
   return lengths.ok ? read(lengths.value[0] ?? null) : lengths;
 };
 
-const hingesOf = (call: Call): Parsed<readonly Range[]> => {
-  const hinges: Range[] = [];
+const hingesOf = (call: Call): Parsed<readonly LengthRange[]> => {
+  const hinges: LengthRange[] = [];
   for (const text of valuesOf(call, 'hinge')) {
     const hinge = readRange('hinge', text);
     if (!hinge.ok) return hinge;
@@ -35,7 +36,7 @@ const hingesOf = (call: Call): Parsed<readonly Range[]> => {
   return read(hinges);
 };
 
-const gapOf = (call: Call, { low, high }: Range): Parsed<Inches> => {
+const gapOf = (call: Call, { low, high }: LengthRange): Parsed<Inches> => {
   const text = valueOf(call, 'plan-gap');
   if (text === null) return read(inches((low + high) / 2));
   const gap = readRange('plan-gap', text);

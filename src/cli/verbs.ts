@@ -5,11 +5,13 @@ import { layout } from './verbs/layout.ts';
 import { load } from './verbs/load.ts';
 import { opening } from './verbs/opening.ts';
 import { schema } from './verbs/schema.ts';
+import { sheet } from './verbs/sheet.ts';
 import { spacing } from './verbs/spacing.ts';
 
 /** The table of verbs, in the order in which `help` names them. */
 export const verbs = (): readonly Verb[] => [
   layout,
+  sheet,
   load,
   flags,
   opening,
