@@ -34,7 +34,7 @@ describe('holdsLine', () => {
   });
 
   it('falls back on decimals between two marks of the tape', () => {
-    expect(holdsLine(bounds(47.38, 47.42), style)).toBe('holds from 47.380 in to 47.420 in');
+    expect(holdsLine(bounds(47.38, 47.42), style)).toBe('holds from 47.380" to 47.420"');
   });
 
   it('says when nothing is sure to hold', () => {
