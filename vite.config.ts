@@ -26,6 +26,12 @@ const showSample: Plugin = {
 export default defineConfig({
   root: 'src',
   plugins: [react(), leaveOut, showSample],
-  build: { outDir: '../dist', emptyOutDir: true, assetsInlineLimit: 0 },
+  build: {
+    outDir: '../dist',
+    emptyOutDir: true,
+    assetsInlineLimit: 0,
+    // one part for the program and one for the PDF writer: kB before compression
+    chunkSizeWarningLimit: 1000,
+  },
   test: { testTimeout: 30_000, root: '.', include: ['tests/**/*.test.{ts,tsx}'] },
 });

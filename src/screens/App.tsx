@@ -1,5 +1,5 @@
 import { useEffect } from 'react';
-import { useBench, useSession } from './bench.ts';
+import { useBench, useSession, useSite } from './bench.ts';
 import { Board } from './frame/Board.tsx';
 import { DropFile } from './frame/DropFile.tsx';
 import { Say } from './frame/Say.tsx';
@@ -27,6 +27,10 @@ export const App = () => {
   useEffect(() => {
     document.documentElement.dataset['theme'] = theme;
   }, [theme]);
+  const { name } = useSite().job;
+  useEffect(() => {
+    document.title = name === '' ? 'Lathline' : `${name} · Lathline`;
+  }, [name]);
   const Screen = screens[screen];
   return (
     <div className="frame">

@@ -1,4 +1,4 @@
-import { createContext, useContext } from 'react';
+import { createContext, useContext, useDeferredValue } from 'react';
 import type { Sender } from '../editor/send.ts';
 import type { Pad } from '../editor/view.ts';
 import type { SitePoint } from '../geometry/point.ts';
@@ -18,6 +18,8 @@ export interface Bench {
   readonly sender: Sender;
   /** The size of the pad when it was last on the screen; null before it was. */
   readonly pad: Cell<Pad | null>;
+  /** Whether the view is one that was kept, so that the pad does not start with showing all. */
+  readonly viewKept: boolean;
   /** Where on the ground the pointer or the crosshair was last; null before it was anywhere. */
   readonly pointer: Cell<SitePoint | null>;
 }
@@ -38,6 +40,16 @@ export const useSite = (): Site => useStored(useBench().site, ({ history }) => c
 export const useLayout = (): Layout => {
   const { layOut } = useBench();
   return layOut(useSite());
+};
+
+/**
+ * The document and its layout for what is slow to draw: while a gesture runs it may lag behind, so
+ * that the hand never waits.
+ */
+export const useDrawn = (): { readonly site: Site; readonly layout: Layout } => {
+  const { layOut } = useBench();
+  const site = useDeferredValue(useSite());
+  return { site, layout: layOut(site) };
 };
 
 /** A part of the session. */

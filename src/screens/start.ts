@@ -57,6 +57,7 @@ export const start = async (): Promise<Bench> => {
     session,
     layOut: remembered,
     sender,
+    viewKept: kept.site !== null && kept.session.view !== undefined,
     pad: createCell<Pad | null>(null),
     pointer: createCell<SitePoint | null>(null),
   };

@@ -1,4 +1,4 @@
-import { useCallback, useMemo, useState } from 'react';
+import { useCallback, useMemo } from 'react';
 import type { Signal } from '../../canvas/hand.ts';
 import { Pad } from '../../canvas/Pad.tsx';
 import { useHeldKey } from '../../canvas/useHeldKey.ts';
@@ -10,14 +10,12 @@ import type { Hand } from '../../editor/send.ts';
 import { panBy, type Pad as PadSize } from '../../editor/view.ts';
 import type { SitePoint } from '../../geometry/point.ts';
 import type { Inches } from '../../units/inches.ts';
-import { useBench, useLayout, useSession, useSite } from '../bench.ts';
+import { useBench, useDrawn, useLayout, useSession, useSite } from '../bench.ts';
 import { fitAll } from '../fitAll.ts';
 import { padInch } from '../padInch.ts';
 import { useStored } from '../useStored.ts';
 import { FirstSteps } from './FirstSteps.tsx';
 import { selectionMarks } from './selectionMarks.ts';
-import { TypedEntry } from './TypedEntry.tsx';
-import { useYardKeys } from './useYardKeys.ts';
 import { ZoomKeys } from './ZoomKeys.tsx';
 
 interface SheetProps {
@@ -35,10 +33,9 @@ const DrawingPad = ({ hand, cross, onInput }: SheetProps) => {
   const { view, theme, tool, selection } = useSession((state) => state);
   const space = useHeldKey(' ');
   const { system } = site.lengths;
-  const still = useMemo(() => {
-    const primitives = drawPlan(site, layout);
-    return { primitives, palette: palettes[theme], inch: padInch[theme], system };
-  }, [site, layout, theme, system]);
+  const drawn = useDrawn();
+  const primitives = useMemo(() => drawPlan(drawn.site, drawn.layout), [drawn.site, drawn.layout]);
+  const still = { primitives, palette: palettes[theme], inch: padInch[theme], system };
   const means = (at: SitePoint, reach: Inches): Signal['means'] => {
     if (tool === 'pan' || space) return 'pan';
     if (tool !== 'select') return 'draw';
@@ -48,7 +45,8 @@ const DrawingPad = ({ hand, cross, onInput }: SheetProps) => {
     (size: PadSize) => {
       const was = bench.pad.getState();
       bench.pad.setState(size, true);
-      if (was === null) return fitAll(bench);
+      if (was === null && !bench.viewKept) return fitAll(bench);
+      if (was === null) return;
       // what was in the middle stays there
       const by = { x: (size.width - was.width) / 2, y: (size.height - was.height) / 2 };
       session.setState(({ view: seen }) => ({ view: panBy(seen, by) }));
@@ -73,29 +71,30 @@ const DrawingPad = ({ hand, cross, onInput }: SheetProps) => {
   );
 };
 
-/** The pad with what lies over it: what to do next, the typed entry, zoom. */
-export const Ground = () => {
+interface Props {
+  readonly cross: SitePoint | null;
+  /** Called when a pointer takes over from the keys. */
+  readonly onPointer: () => void;
+}
+
+/** The pad with what lies over it: what to do next, and the keys that zoom. */
+export const Ground = ({ cross, onPointer }: Props) => {
   const { sender, pointer } = useBench();
   const marks = useSite().marks;
   const tool = useSession((state) => state.tool);
   const hand = useStored(sender.hand, (state) => state);
-  const [cross, setCross] = useState<SitePoint | null>(null);
-  const [begun, setBegun] = useState<{ readonly sign: string } | null>(null);
   const onInput = (input: Input): void => {
     if ('at' in input) {
       pointer.setState(input.at, true);
-      setCross(null);
+      onPointer();
     }
     sender.send(input);
   };
-  useYardKeys({ setCross, onType: (sign) => setBegun({ sign }) });
-  const { piece } = hand;
   return (
     <div className="ground">
       <DrawingPad hand={hand} cross={cross} onInput={onInput} />
       <p className="prompt">{hand.prompt}</p>
       {Object.keys(marks).length === 0 && tool === 'select' && <FirstSteps />}
-      {piece !== null && <TypedEntry piece={piece} begun={begun} />}
       <ZoomKeys />
     </div>
   );

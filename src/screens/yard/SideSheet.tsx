@@ -3,12 +3,14 @@ import type { Flag } from '../../engine/flag.ts';
 import { cautions } from '../../trade/cautions.ts';
 import { useBench, useLayout, useSession, useSite } from '../bench.ts';
 import { centreOn } from '../centreOn.ts';
+import { useStored } from '../useStored.ts';
 import { Card, cardTitle } from './cards/Card.tsx';
 import { FlagList } from './FlagList.tsx';
 import { KeysHelp } from './KeysHelp.tsx';
 import { NextFence } from './next/NextFence.tsx';
 import { NextGate } from './next/NextGate.tsx';
 import { NextUtility } from './next/NextUtility.tsx';
+import { TypedEntry, type Sign } from './TypedEntry.tsx';
 import { YardSummary } from './YardSummary.tsx';
 
 const countOf = (flags: readonly Flag[]): string =>
@@ -22,12 +24,13 @@ const Next = () => {
 };
 
 /** The card of what is selected, what is drawn next, and the flags; on a phone pulled up from below. */
-export const SideSheet = () => {
+export const SideSheet = ({ sign }: { readonly sign: Sign | null }) => {
   const bench = useBench();
   const { session } = bench;
   const selection = useSession((state) => state.selection);
   const site = useSite();
   const { flags } = useLayout();
+  const { piece } = useStored(bench.sender.hand, (state) => state);
   const [open, setOpen] = useState(false);
   const goTo = (flag: Flag) => {
     session.setState({ selection: flag.place, tool: 'select' });
@@ -35,6 +38,7 @@ export const SideSheet = () => {
   };
   return (
     <aside className="card" data-open={open} aria-label="Card">
+      {piece !== null && <TypedEntry piece={piece} begun={sign} />}
       <div className="card-head">
         <h2>{selection === null ? 'This yard' : cardTitle(selection, site)}</h2>
         {selection !== null && (

@@ -43,7 +43,7 @@ const Fields = ({ typed, length, onLength }: FieldsProps) => {
           {...shared}
           value={text.azimuth}
           inputMode="decimal"
-          placeholder="by pointer"
+          placeholder="pointer"
           onChange={(event) => type({ azimuth: event.target.value })}
         />
       </label>
@@ -71,10 +71,14 @@ const Ways = ({ piece, typed }: { readonly piece: Piece; readonly typed: TypedPi
   </div>
 );
 
+/** A sign typed on the pad, to begin a length with; a new object for each. */
+export interface Sign {
+  readonly sign: string;
+}
+
 interface Props {
   readonly piece: Piece;
-  /** A sign typed on the pad, to begin the length with; a new object for each. */
-  readonly begun: { readonly sign: string } | null;
+  readonly begun: Sign | null;
 }
 
 /** Length and direction of the piece being drawn, typed; Enter sets it. */

@@ -1,15 +1,26 @@
 import './yard.css';
+import './card.css';
+import './typed.css';
+import { useState } from 'react';
+import type { SitePoint } from '../../geometry/point.ts';
 import { Ground } from './Ground.tsx';
 import { SideSheet } from './SideSheet.tsx';
 import { TapeStrip } from './tape/TapeStrip.tsx';
 import { Toolbar } from './Toolbar.tsx';
+import type { Sign } from './TypedEntry.tsx';
+import { useYardKeys } from './useYardKeys.ts';
 
 /** The screen on which a yard is drawn. */
-export const Yard = () => (
-  <div className="yard">
-    <Toolbar />
-    <Ground />
-    <SideSheet />
-    <TapeStrip />
-  </div>
-);
+export const Yard = () => {
+  const [cross, setCross] = useState<SitePoint | null>(null);
+  const [sign, setSign] = useState<Sign | null>(null);
+  useYardKeys({ setCross, onType: (typed) => setSign({ sign: typed }) });
+  return (
+    <div className="yard">
+      <Toolbar />
+      <Ground cross={cross} onPointer={() => setCross(null)} />
+      <SideSheet sign={sign} />
+      <TapeStrip />
+    </div>
+  );
+};

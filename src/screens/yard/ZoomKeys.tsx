@@ -18,7 +18,11 @@ export const ZoomKeys = () => {
   const square = formatLength(inches(rulingFor(view.scale, lengths.system).fine), lengths);
   return (
     <>
-      <p className="gridsay">one square {square}</p>
+      <p className="gridsay">
+        one square {square}
+        <br />
+        Call before you dig.
+      </p>
       <div className="zoom" role="group" aria-label="Zoom">
         <button type="button" aria-label="Smaller" onClick={() => zoom(1 / 1.4)}>
           −

@@ -7,26 +7,25 @@ import { useBench } from '../bench.ts';
 const clear = 40;
 
 /**
- * Moves the pad so that a point that has come to lie under an element stands clear of it. Looked
- * at anew when the point or the element's shape is another.
+ * Moves the pad up so that a point that has come to lie under an element at its foot stands clear
+ * of it. Looked at anew when the point or the element's shape is another.
  */
 export const useClearOf = (
   over: RefObject<HTMLElement | null>,
   { x, y }: SitePoint,
   shape: string,
 ): void => {
-  const { session, pad } = useBench();
+  const { session } = useBench();
   useLayoutEffect(() => {
     const element = over.current;
-    const size = pad.getState();
-    if (element === null || size === null || shape === '') return;
-    const { offsetLeft, offsetTop, offsetWidth, offsetHeight } = element;
+    const drawing = element?.closest('.yard')?.querySelector('.pad');
+    if (!element || !drawing || shape === '') return;
+    const ground = drawing.getBoundingClientRect();
+    const cover = element.getBoundingClientRect();
+    if (cover.left >= ground.right || cover.top >= ground.bottom) return;
     const at = toScreen(session.getState().view, { x, y });
-    const beside = at.x < offsetLeft - clear || at.x > offsetLeft + offsetWidth + clear;
-    const [top, bottom] = [offsetTop - clear, offsetTop + offsetHeight + clear];
-    if (beside || at.y < top || at.y > bottom) return;
-    // an element that hangs from the top is stepped out of downwards, another upwards
-    const to = offsetTop < size.height - offsetTop - offsetHeight ? bottom : top;
-    session.setState(({ view }) => ({ view: panBy(view, { x: 0, y: to - at.y }) }));
-  }, [over, x, y, shape, session, pad]);
+    const top = cover.top - ground.top - clear;
+    if (at.y <= top) return;
+    session.setState(({ view }) => ({ view: panBy(view, { x: 0, y: top - at.y }) }));
+  }, [over, x, y, shape, session]);
 };

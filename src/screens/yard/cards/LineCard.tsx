@@ -30,7 +30,8 @@ export const LineCard = ({ id }: { readonly id: LineId }) => {
     <section aria-label="Fence line">
       <p className="note">
         {laid === undefined ? 'Not laid out' : formatLength(laid.length, site.lengths)} along{' '}
-        {laid?.legs.length ?? 0} legs, {line.closed ? 'closed' : 'open'}
+        {laid?.legs.length === 1 ? '1 leg' : `${laid?.legs.length ?? 0} legs`},{' '}
+        {line.closed ? 'closed' : 'open'}
       </p>
       <TextField
         label="Name"

@@ -6,19 +6,18 @@ import { palettes } from '../../../drawing/palettes.ts';
 import { wholeRun } from '../../../drawing/tape/tapePiece.ts';
 import { tapeStrip } from '../../../drawing/tape/tapeStrip.ts';
 import type { LineLayout } from '../../../engine/layout.ts';
-import { useLayout, useSession, useSite } from '../../bench.ts';
+import { useDrawn, useSession } from '../../bench.ts';
 import { TapeGate } from './TapeGate.tsx';
 import { TapeHead } from './TapeHead.tsx';
 import { tapeLine } from './tapeLine.ts';
 
 /** CSS pixels for a paper inch on the strip. */
 const inchOf = { day: 88, dark: 88, sun: 98 } as const;
-/** A bay of 10 ft is half an inch of paper at least, so that its readings stand apart. */
-const leastScale = 0.5 / 120;
+/** A bay of 10 ft is 0.42 in of paper at least, so that its readings stand apart. */
+const leastScale = 0.42 / 120;
 
 const Strip = ({ line }: { readonly line: LineLayout }) => {
-  const site = useSite();
-  const layout = useLayout();
+  const { site, layout } = useDrawn();
   const theme = useSession((state) => state.theme);
   const room = useRef<HTMLDivElement>(null);
   const { width } = useSize(room);
@@ -71,8 +70,7 @@ const Strip = ({ line }: { readonly line: LineLayout }) => {
 
 /** The tape along the bottom: the selected fence line unrolled, its gates to be dragged along it. */
 export const TapeStrip = () => {
-  const site = useSite();
-  const layout = useLayout();
+  const { site, layout } = useDrawn();
   const selection = useSession((state) => state.selection);
   const [open, setOpen] = useState(() => window.innerWidth > 760);
   const id = tapeLine(site, selection);

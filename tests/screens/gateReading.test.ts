@@ -1,0 +1,65 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { layOutSite } from '../../src/engine/layOutSite.ts';
+import { setHook } from '../../src/site/edits/setHook.ts';
+import { openSite } from '../../src/site/openSite.ts';
+import type { Site } from '../../src/site/site.ts';
+import { gateReading, moveToReading } from '../../src/screens/yard/tape/gateReading.ts';
+import { tapeLine } from '../../src/screens/yard/tape/tapeLine.ts';
+import { inches } from '../../src/units/inches.ts';
+
+const file = join(import.meta.dirname, '../../sample-sites/back-yard.site.json');
+const opened = openSite(readFileSync(file, 'utf8'));
+if (!opened.ok) throw new Error(opened.reason);
+const yard: Site = opened.value;
+const [line, walk] = ['line:yard', 'gate:walk'] as const;
+
+const readingIn = (site: Site) => {
+  const laid = layOutSite(site).lines[line];
+  if (laid === undefined) throw new Error('the sample has lost its line');
+  return gateReading(site, laid, walk);
+};
+
+describe('the reading of a gate on the tape', () => {
+  it('is what the tape shows at the post nearer to the hook', () => {
+    // anchored from the start of its leg by its near post's centre, which is where the tape hooks
+    expect(readingIn(yard)?.reading).toBe(84);
+    const other = readingIn(setHook(yard, line, 'end'));
+    expect(other?.reading).toBeGreaterThan(84);
+  });
+
+  it('can be typed: the gate goes there, from either hook, and stays anchored as it was', () => {
+    const hooks = fc.constantFrom('start' as const, 'end' as const);
+    fc.assert(
+      fc.property(hooks, fc.integer({ min: 64, max: 150 }), (hook, wanted) => {
+        const hooked = setHook(yard, line, hook);
+        const before = readingIn(hooked);
+        if (before === null) throw new Error('the sample has lost its gate');
+        const moved = moveToReading(hooked, walk, before, inches(wanted));
+        expect(readingIn(moved)?.reading).toBe(wanted);
+        expect(moved.gates[walk]?.anchor.from).toBe('start');
+      }),
+      { numRuns: 20 },
+    );
+  });
+
+  it('refuses a reading that the tape does not have', () => {
+    const before = readingIn(yard);
+    if (before === null) throw new Error('the sample has lost its gate');
+    expect(() => moveToReading(yard, walk, before, inches(-1))).toThrow(RangeError);
+    expect(() => moveToReading(yard, walk, before, inches(9999))).toThrow(RangeError);
+  });
+});
+
+describe('the line that the tape shows', () => {
+  it('is the one that the selection is on, else the first', () => {
+    expect(tapeLine(yard, { kind: 'gate', id: walk })).toBe(line);
+    expect(tapeLine(yard, null)).toBe(line);
+    expect(tapeLine({ ...yard, lines: {} }, null)).toBeNull();
+    const end = Object.values(yard.lines[line]?.path ?? {})[0]?.mark;
+    if (end === undefined) throw new Error('the sample has lost its marks');
+    expect(tapeLine(yard, { kind: 'mark', id: end })).toBe(line);
+  });
+});
