@@ -23,6 +23,7 @@ const why: Readonly<Record<string, string>> = {
   EACCES: 'it may not be read or written',
   EPERM: 'it may not be read or written',
   ENOTDIR: 'a part of its path is not a directory',
+  EEXIST: 'it is in the way: expected no such file',
   ENOSPC: 'the disk is full',
 };
 
@@ -86,8 +87,9 @@ const writeWhole = async (path: string, content: string | Uint8Array): Promise<P
     await rename(beside, target);
     return read(path);
   } catch (fault) {
-    await rm(beside, { force: true });
-    return said(path, fault);
+    // what was in the way before is not ours to take away
+    if (codeOf(fault) !== 'EEXIST') await rm(beside, { force: true });
+    return said(codeOf(fault) === 'EEXIST' ? beside : path, fault);
   }
 };
 

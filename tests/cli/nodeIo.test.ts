@@ -27,9 +27,11 @@ describe('nodeIo', () => {
 
   it('[K3] leaves the old file where the new one cannot be written beside it', async () => {
     writeFileSync(at('kept.svg'), 'old');
-    writeFileSync(at(`kept.svg.${process.pid}.part`), 'in the way');
-    expect(reasonOf(await nodeIo.writeFile(at('kept.svg'), 'new'))).toContain('kept.svg: ');
+    const part = `kept.svg.${process.pid}.part`;
+    writeFileSync(at(part), 'not ours');
+    expect(reasonOf(await nodeIo.writeFile(at('kept.svg'), 'new'))).toContain(`${part}: it is in`);
     expect(readFileSync(at('kept.svg'), 'utf8')).toBe('old');
+    expect(readFileSync(at(part), 'utf8')).toBe('not ours');
   });
 
   it('[K3] refuses a directory that is missing, and a name that is one', async () => {
