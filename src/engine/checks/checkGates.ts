@@ -1,12 +1,13 @@
-import { slack } from '../../geometry/tolerance.ts';
+import { slack, spot } from '../../geometry/tolerance.ts';
 import type { Site } from '../../site/site.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import { inches, type Inches } from '../../units/inches.ts';
+import { gapAt } from '../gate/gapAt.ts';
 import { leavesOf } from '../gate/termsOf.ts';
 import type { Flag } from '../flag.ts';
 import type { GateLayout } from '../layout.ts';
 import type { LaidLines } from '../posts/layLines.ts';
-import type { Misfit } from '../posts/seatGates.ts';
+import type { Misfit } from '../posts/admitGates.ts';
 import { gateName } from './names.ts';
 
 type GateFlag = Omit<Flag, 'place' | 'at'>;
@@ -70,6 +71,16 @@ const notMeasured = ({ id }: GateLayout, site: Site): GateFlag[] => {
   return [{ level: 'settle', rule: 'leaf not measured', message }];
 };
 
+const calledOtherwise = ({ id, opening }: GateLayout, site: Site): GateFlag[] => {
+  const nominal = site.gates[id]?.nominal ?? null;
+  if (nominal === null || Math.abs(nominal - opening.target) < spot) return [];
+  const write = (length: number): string => formatLength(inches(length), site.lengths);
+  const { planned, verdict, by } = gapAt(opening, nominal);
+  const end = by > 0 ? `${verdict} by ${write(by)}` : verdict;
+  const message = `${gateName(site, id)} is called ${write(nominal)} but its opening is ${write(opening.target)}: posts set at what it is called leave a gap of ${write(planned)}: ${end}.`;
+  return [{ level: 'settle', rule: 'called otherwise than its opening', message }];
+};
+
 /** What there is to say about each gate: whether it fits, holds, and was measured. */
 export const checkGates = (site: Site, laid: LaidLines): Flag[] => {
   const misfits = new Map(
@@ -81,6 +92,7 @@ export const checkGates = (site: Site, laid: LaidLines): Flag[] => {
       ...noSureOpening(gate, site),
       ...outsideCatch(gate, site),
       ...notMeasured(gate, site),
+      ...calledOtherwise(gate, site),
     ].map((flag) => ({ ...flag, place: { kind: 'gate', id: gate.id } as const, at: gate.middle })),
   );
 };

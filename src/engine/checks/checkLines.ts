@@ -1,11 +1,11 @@
 import { midpoint } from '../../geometry/midpoint.ts';
 import type { Site } from '../../site/site.ts';
 import { formatLength } from '../../units/formatLength.ts';
-import { inches, type Inches } from '../../units/inches.ts';
+import { inches } from '../../units/inches.ts';
 import type { Flag } from '../flag.ts';
-import type { Run } from '../layout.ts';
 import type { Chain } from '../posts/chain.ts';
 import type { LaidLines } from '../posts/layLines.ts';
+import { mostLinePosts } from '../posts/unfilledOf.ts';
 import { lineName } from './names.ts';
 
 /** A leg of a mile or more is likelier a slip of the finger than a fence; inches. */
@@ -18,15 +18,6 @@ const empty = (chain: Chain, site: Site): Flag[] => {
   const place = { kind: 'line', id: chain.id } as const;
   return [{ level: 'settle', rule: 'empty fence line', place, at, message }];
 };
-
-const doubled = (chain: Chain, site: Site): Flag[] =>
-  chain.doubled.map(({ mark, at }) => ({
-    level: 'settle',
-    rule: 'two marks on one spot',
-    place: { kind: 'mark', id: mark },
-    at,
-    message: `${lineName(site, chain.id)} has two marks on one spot: expected them apart; they count as one.`,
-  }));
 
 const longLegs = (chain: Chain, site: Site): Flag[] =>
   chain.legs.flatMap((leg): Flag[] => {
@@ -43,35 +34,24 @@ const longLegs = (chain: Chain, site: Site): Flag[] =>
     ];
   });
 
-const noRoom = (run: Run, { posts }: LaidLines, write: (length: Inches) => string): Flag[] =>
-  run.spaces.flatMap((space, n): Flag[] => {
-    const [a, b] = [posts[run.posts[n]?.post ?? 'post:'], posts[run.posts[n + 1]?.post ?? 'post:']];
-    if (space.kind === 'gate' || a === undefined || b === undefined) return [];
-    const missing = (a.hole.diameter + b.hole.diameter) / 2 - space.length;
-    if (missing <= 1e-6) return [];
-    const first = run.legs[0];
-    if (first === undefined) return [];
-    return [
-      {
-        level: 'stop',
-        rule: 'no room between posts',
-        place: { kind: 'leg', line: run.line, id: first },
-        at: midpoint(a.at, b.at),
-        message: `Posts ${a.tag} and ${b.tag} stand ${write(space.length)} apart: their holes need ${write(inches(missing))} more.`,
-      },
-    ];
-  });
-
-/** What there is to say about each fence line: empty, doubled marks, endless legs, posts too close. */
-export const checkLines = (site: Site, laid: LaidLines): Flag[] => {
-  const write = (length: Inches): string => formatLength(length, site.lengths);
-  const runs = Object.values(laid.lines).flatMap(({ runs: own }) => own);
-  return [
-    ...laid.chains.flatMap((chain) => [
-      ...empty(chain, site),
-      ...doubled(chain, site),
-      ...longLegs(chain, site),
-    ]),
-    ...runs.flatMap((run) => noRoom(run, laid, write)),
-  ];
+const noLinePosts = (chain: Chain, { unfilled }: LaidLines, site: Site): Flag[] => {
+  const why = unfilled.get(chain.id);
+  const spec = site.specs[chain.line.spec];
+  const at = chain.stops[0]?.at;
+  if (why === undefined || spec === undefined || at === undefined) return [];
+  const name = lineName(site, chain.id);
+  const bay = formatLength(spec.maxBay, site.lengths);
+  const message =
+    why === 'too many posts'
+      ? `${name} takes more line posts than are laid out (${mostLinePosts} a site): check its readings and its largest bay (${bay}).`
+      : `${name}: the largest bay (${bay}) is shorter than the hole of a line post: expected a longer one; no line posts are laid out.`;
+  return [{ level: 'stop', rule: why, place: { kind: 'line', id: chain.id }, at, message }];
 };
+
+/** What there is to say about each fence line: empty, endless legs, no line posts. */
+export const checkLines = (site: Site, laid: LaidLines): Flag[] =>
+  laid.chains.flatMap((chain) => [
+    ...empty(chain, site),
+    ...longLegs(chain, site),
+    ...noLinePosts(chain, laid, site),
+  ]);

@@ -3,7 +3,9 @@ import type { Flag } from '../flag.ts';
 import type { LaidLines } from '../posts/layLines.ts';
 import { checkGates } from './checkGates.ts';
 import { checkHardware } from './checkHardware.ts';
+import { checkHoles } from './checkHoles.ts';
 import { checkLines } from './checkLines.ts';
+import { checkSpots } from './checkSpots.ts';
 
 const rank: Readonly<Record<Flag['level'], number>> = { stop: 0, settle: 1, caution: 2 };
 
@@ -12,6 +14,10 @@ const sortKey = ({ place, rule, message }: Flag): string =>
 
 /** Every flag that stands on a site: `stop` first, then `settle`, then `caution`, each by place. */
 export const flagsOf = (site: Site, laid: LaidLines): Flag[] =>
-  [...checkGates(site, laid), ...checkLines(site, laid), ...checkHardware(site, laid)].toSorted(
-    (a, b) => rank[a.level] - rank[b.level] || (sortKey(a) < sortKey(b) ? -1 : 1),
-  );
+  [
+    ...checkGates(site, laid),
+    ...checkLines(site, laid),
+    ...checkSpots(site, laid),
+    ...checkHoles(site, laid),
+    ...checkHardware(site, laid),
+  ].toSorted((a, b) => rank[a.level] - rank[b.level] || (sortKey(a) < sortKey(b) ? -1 : 1));

@@ -71,7 +71,10 @@ const through = (ways: readonly Radians[]): Radians => {
 
 const kindOf = (post: MarkPost, wall: boolean, burden: MarkBurden | undefined): Post['kind'] => {
   if (wall) return 'wall';
-  const gated = burden !== undefined && (post.kind === 'end' || post.kind === 'bend');
+  const gated =
+    burden !== undefined &&
+    burden.gates.length > 0 &&
+    (post.kind === 'end' || post.kind === 'bend');
   return gated ? 'gate' : post.kind;
 };
 
@@ -95,7 +98,7 @@ export const builtMarkPosts = (
       along: through(ways),
       lines: post.lines,
       gates: burden?.gates ?? [],
-      above: post.above,
+      above: inches(Math.max(post.above, burden?.above ?? 0)),
     };
     const demand = { fabricHeight: post.fabricHeight, leaf: burden?.leaf ?? null };
     return [built(bare, burden?.pipe ?? post.pipe, demand)];

@@ -1,19 +1,28 @@
 import { bearing } from '../../geometry/bearing.ts';
 import { distance } from '../../geometry/distance.ts';
 import type { SitePoint } from '../../geometry/point.ts';
-import { sameSpot } from '../../geometry/sameSpot.ts';
 import type { FenceLine } from '../../site/fenceLine.ts';
 import type { LineId, MarkId, VertexId } from '../../site/ids.ts';
 import { verticesOf } from '../../site/pathOrder.ts';
 import type { Site } from '../../site/site.ts';
 import { inches, type Inches } from '../../units/inches.ts';
 import type { Leg } from '../layout.ts';
+import type { Spots } from './spotsOf.ts';
 
 /** A mark as a fence line passes it. */
 export interface Stop {
+  /** The vertex at which the leg after it starts. */
   readonly vertex: VertexId;
+  /** The mark that stands for its spot, and the one that the line was drawn to. */
   readonly mark: MarkId;
+  readonly drawn: MarkId;
   readonly at: SitePoint;
+}
+
+/** A stop left out because the next one stands on the same spot: a leg without length. */
+export interface Doubled extends Stop {
+  /** Whether the next one is that very mark again. */
+  readonly again: boolean;
 }
 
 /** A fence line on the ground: its marks one after the other and the legs between them. */
@@ -24,28 +33,34 @@ export interface Chain {
   readonly stops: readonly Stop[];
   /** Leg n runs from stop n to the next; a closed chain has as many legs as stops. */
   readonly legs: readonly Leg[];
-  /** Stops left out because they stand on the spot of the one before. */
-  readonly doubled: readonly Stop[];
+  /** Under the vertices whose legs have no length. */
+  readonly doubled: readonly Doubled[];
   readonly length: Inches;
 }
 
-const stopsOf = (line: FenceLine, site: Site): Stop[] =>
-  verticesOf(line.path).flatMap(({ id, mark }) => {
+const stopsOf = (line: FenceLine, site: Site, spots: Spots): Stop[] =>
+  verticesOf(line.path).flatMap(({ id, mark: drawn }) => {
+    const mark = spots.get(drawn) ?? drawn;
     const at = site.marks[mark];
-    return at === undefined ? [] : [{ vertex: id, mark, at: { x: at.x, y: at.y } }];
+    return at === undefined ? [] : [{ vertex: id, mark, drawn, at: { x: at.x, y: at.y } }];
   });
 
 const split = (all: readonly Stop[], closed: boolean) => {
   const stops: Stop[] = [];
-  const doubled: Stop[] = [];
+  const doubled: Doubled[] = [];
   for (const stop of all) {
     const last = stops.at(-1);
-    if (last !== undefined && sameSpot(last.at, stop.at)) doubled.push(stop);
-    else stops.push(stop);
+    if (last?.mark !== stop.mark) {
+      stops.push(stop);
+      continue;
+    }
+    // the leg from the one before has no length: the next leg starts at this one
+    doubled.push({ ...last, again: last.drawn === stop.drawn });
+    stops.splice(-1, 1, stop);
   }
   const [first, last] = [stops[0], stops.at(-1)];
-  if (closed && stops.length > 1 && first && last && sameSpot(first.at, last.at)) {
-    doubled.push(last);
+  if (closed && stops.length > 1 && first && last && first.mark === last.mark) {
+    doubled.push({ ...last, again: first.drawn === last.drawn });
     stops.pop();
   }
   return { stops, doubled };
@@ -74,8 +89,8 @@ const legsOf = (stops: readonly Stop[], closed: boolean): Leg[] => {
  * A fence line as a chain of legs with a length. Marks on one spot count once; a line of fewer than
  * two marks has no legs. A closed line of two marks is open: there is no way round.
  */
-export const chainOf = (id: LineId, line: FenceLine, site: Site): Chain => {
-  const { stops, doubled } = split(stopsOf(line, site), line.closed);
+export const chainOf = (id: LineId, line: FenceLine, site: Site, spots: Spots): Chain => {
+  const { stops, doubled } = split(stopsOf(line, site, spots), line.closed);
   const legs = legsOf(stops, line.closed && stops.length > 2);
   const last = legs.at(-1);
   const length = inches(last === undefined ? 0 : last.from + last.length);

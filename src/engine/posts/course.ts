@@ -9,6 +9,10 @@ import type { Turning } from './turnings.ts';
 export interface Course {
   readonly chain: Chain;
   readonly legs: readonly Leg[];
+  /** Where each leg begins along the course, inches. */
+  readonly starts: readonly number[];
+  /** The place of each leg in the two lists above. */
+  readonly places: ReadonlyMap<Leg['id'], number>;
   readonly from: Stop;
   readonly to: Stop;
   readonly length: Inches;
@@ -21,8 +25,14 @@ const courseOf = (chain: Chain, first: number, count: number): Course[] => {
   const to = stops[(first + count) % stops.length];
   const known = own.filter((leg) => leg !== undefined);
   if (from === undefined || to === undefined || known.length === 0) return [];
-  const length = inches(known.reduce((total, leg) => total + leg.length, 0));
-  return [{ chain, legs: known, from, to, length }];
+  const starts: number[] = [];
+  let length = 0;
+  for (const leg of known) {
+    starts.push(length);
+    length += leg.length;
+  }
+  const places = new Map(known.map(({ id }, n) => [id, n]));
+  return [{ chain, legs: known, starts, places, from, to, length: inches(length) }];
 };
 
 /**
@@ -45,24 +55,29 @@ export const coursesOf = (chain: Chain, turnings: readonly Turning[]): Course[] 
   });
 };
 
-/** Where along a course a leg of it begins, inches; null for a leg of another course. */
-export const legStart = (course: Course, id: Leg['id']): Inches | null => {
-  let from = 0;
-  for (const leg of course.legs) {
-    if (leg.id === id) return inches(from);
-    from += leg.length;
+/** A leg of a course and where it begins along it, inches; null for a leg of another course. */
+export const legOn = (course: Course, id: Leg['id']): { leg: Leg; from: number } | null => {
+  const place = course.places.get(id) ?? -1;
+  const [leg, from] = [course.legs[place], course.starts[place]];
+  return leg === undefined || from === undefined ? null : { leg, from };
+};
+
+/** The place of the last leg that begins before a station; the first leg for one before them all. */
+const placeOf = ({ starts }: Course, station: number): number => {
+  let [low, high] = [0, starts.length - 1];
+  while (low < high) {
+    const middle = Math.ceil((low + high) / 2);
+    if ((starts[middle] ?? 0) < station) low = middle;
+    else high = middle - 1;
   }
-  return null;
+  return low;
 };
 
 /** The point of the ground at a station along a course, inches; held to the course's ends. */
 export const pointAt = (course: Course, station: number): SitePoint => {
-  let from = 0;
-  for (const leg of course.legs) {
-    if (station <= from + leg.length) {
-      return lerp(leg.start, leg.end, Math.max(0, (station - from) / leg.length));
-    }
-    from += leg.length;
-  }
-  return course.to.at;
+  const place = placeOf(course, station);
+  const [leg, from] = [course.legs[place], course.starts[place]];
+  if (leg === undefined || from === undefined) return course.to.at;
+  const share = (station - from) / leg.length;
+  return lerp(leg.start, leg.end, Math.min(1, Math.max(0, share)));
 };

@@ -4,10 +4,10 @@ import type { GateId } from '../../site/ids.ts';
 import { radians } from '../../units/radians.ts';
 import { leafLayouts } from '../gate/swing.ts';
 import type { GateLayout } from '../layout.ts';
-import { pointAt, type Course } from './course.ts';
+import { legOn, pointAt, type Course } from './course.ts';
 import type { KnownGate } from './gateSlots.ts';
 import { asPut, type Slot } from './links.ts';
-import type { Seat } from './seatGates.ts';
+import type { Seat } from './seatGroup.ts';
 import type { RunRow } from './runPosts.ts';
 import type { SeatedCourse } from './seatLines.ts';
 
@@ -23,8 +23,7 @@ const gateLayout = (
 ): GateLayout => {
   const { id, gate, opening } = known;
   const [start, end] = [pointAt(course, stand.start), pointAt(course, stand.end)];
-  const leg = course.legs.find((own) => own.id === gate.leg);
-  const bearing = leg?.bearing ?? radians(0);
+  const bearing = legOn(course, gate.leg)?.leg.bearing ?? radians(0);
   const faces = {
     start: moved(start, bearing, stand.startOd / 2),
     end: moved(end, bearing, -stand.endOd / 2),
@@ -51,11 +50,14 @@ export const gateLayouts = (
   gates: ReadonlyMap<GateId, KnownGate>,
 ): GateLayout[] => {
   const seats = new Map(seating.seats.map((seat) => [seat.id, seat]));
+  const places = new Map(
+    row.spaces.flatMap((space, n) => (space.kind === 'gate' ? [[space.gate, n] as const] : [])),
+  );
   return slots.flatMap((slot) => {
     const known = gates.get(slot.id);
     if (known === undefined) return [];
     const seat = seats.get(slot.id);
-    const place = row.spaces.findIndex((space) => space.kind === 'gate' && space.gate === slot.id);
+    const place = places.get(slot.id) ?? -1;
     const [start, end] = [row.posts[place]?.post, row.posts[place + 1]?.post];
     const posts = start === undefined || end === undefined ? null : { start, end };
     return [gateLayout(known, course, seat ?? putWhere(slot), posts)];

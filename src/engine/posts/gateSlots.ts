@@ -4,7 +4,7 @@ import type { GateId } from '../../site/ids.ts';
 import { inches, type Inches } from '../../units/inches.ts';
 import { leavesOf } from '../gate/termsOf.ts';
 import type { Opening } from '../opening.ts';
-import { legStart, type Course } from './course.ts';
+import { legOn, type Course } from './course.ts';
 import { holeFor } from './holeFor.ts';
 import type { Slot } from './links.ts';
 
@@ -27,9 +27,8 @@ const anchorStation = ({ anchor }: Gate, from: number, length: number): number =
 
 /** The gate's wish for a place on the course that has its leg; null when that is another course. */
 export const slotOf = (known: KnownGate, course: Course, spec: FenceSpec): Slot | null => {
-  const from = legStart(course, known.gate.leg);
-  const leg = course.legs.find(({ id }) => id === known.gate.leg);
-  if (from === null || leg === undefined) return null;
+  const own = legOn(course, known.gate.leg);
+  if (own === null) return null;
   const { od } = known.gate.post ?? spec.gatePost;
   const leaf = widestLeaf(known.gate);
   return {
@@ -38,6 +37,6 @@ export const slotOf = (known: KnownGate, course: Course, spec: FenceSpec): Slot 
     od,
     hole: holeFor({ od, fabricHeight: spec.fabricHeight, leaf }).diameter,
     held: known.gate.anchor.from,
-    at: anchorStation(known.gate, from, leg.length),
+    at: anchorStation(known.gate, own.from, own.leg.length),
   };
 };

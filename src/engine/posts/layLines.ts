@@ -1,5 +1,6 @@
 import type { GateId, LineId } from '../../site/ids.ts';
 import type { Site } from '../../site/site.ts';
+import { inches } from '../../units/inches.ts';
 import { radians } from '../../units/radians.ts';
 import { openingOf } from '../gate/openingOf.ts';
 import { termsOf } from '../gate/termsOf.ts';
@@ -13,14 +14,18 @@ import type { KnownGate } from './gateSlots.ts';
 import { markPostsOf, type TurnedChain } from './markPosts.ts';
 import { runPosts } from './runPosts.ts';
 import { seatLines, type SeatedCourse } from './seatLines.ts';
+import { spotsOf } from './spotsOf.ts';
 import { tagged } from './tagged.ts';
 import { turningsOf, usesOfMarks } from './turnings.ts';
+import { unfilledOf, type Unfilled } from './unfilledOf.ts';
 import { wallsOf } from './wallSetback.ts';
 
 /** Lines, posts and gates of a site, and what the checks want to know besides. */
 export interface LaidLines extends Pick<Layout, 'lines' | 'posts' | 'gates'> {
   readonly chains: readonly Chain[];
   readonly seated: readonly SeatedCourse[];
+  /** Lines without line posts. */
+  readonly unfilled: Unfilled;
 }
 
 const compareIds = <T>(a: readonly [string, T], b: readonly [string, T]): number =>
@@ -30,7 +35,8 @@ const sortedEntries = <Id extends string, T>(map: Readonly<Record<Id, T>>): [Id,
   (Object.entries(map) as [Id, T][]).toSorted(compareIds);
 
 const turnedChains = (site: Site): TurnedChain[] => {
-  const chains = sortedEntries(site.lines).map(([id, line]) => chainOf(id, line, site));
+  const spots = spotsOf(site);
+  const chains = sortedEntries(site.lines).map(([id, line]) => chainOf(id, line, site, spots));
   const uses = usesOfMarks(chains);
   return chains.flatMap((chain) => {
     const spec = site.specs[chain.line.spec];
@@ -47,10 +53,17 @@ const knownGates = (site: Site): Map<GateId, KnownGate> =>
     ]),
   );
 
-const byLeg = (gates: Iterable<KnownGate>): Map<Leg['id'], KnownGate[]> => {
-  const legs = new Map<Leg['id'], KnownGate[]>();
-  for (const gate of gates) legs.set(gate.gate.leg, [...(legs.get(gate.gate.leg) ?? []), gate]);
-  return legs;
+/** Gates by the line and leg that they stand in: two lines may use one vertex id. */
+const byLeg = (gates: Iterable<KnownGate>): Map<LineId, Map<Leg['id'], KnownGate[]>> => {
+  const lines = new Map<LineId, Map<Leg['id'], KnownGate[]>>();
+  for (const known of gates) {
+    const { line, leg } = known.gate;
+    const legs = lines.get(line) ?? new Map<Leg['id'], KnownGate[]>();
+    const same = legs.get(leg) ?? [];
+    same.push(known);
+    lines.set(line, legs.set(leg, same));
+  }
+  return lines;
 };
 
 /** A gate on a leg that is not there: its marks stand on one spot, or the line has no such leg. */
@@ -75,7 +88,7 @@ const homeless = ({ id, gate, opening }: KnownGate, chains: readonly Chain[]): G
 const runOf = (seated: SeatedCourse, row: Pick<Run, 'posts' | 'spaces'>): Run => {
   const { course } = seated;
   return {
-    id: `run:${course.from.vertex}`,
+    id: `run:${course.chain.id}:${course.from.vertex}`,
     line: course.chain.id,
     legs: course.legs.map(({ id }) => id),
     start: course.from.at,
@@ -122,9 +135,14 @@ export const layLines = (site: Site): LaidLines => {
   const chains = turned.map(({ chain }) => chain);
   const marks = markPostsOf(turned);
   const gates = knownGates(site);
-  const courses = turned.flatMap(({ chain, spec, turnings }) =>
+  const asked = turned.flatMap(({ chain, spec, turnings }) =>
     coursesOf(chain, turnings).map((course) => ({ course, spec })),
   );
+  const unfilled = unfilledOf(asked);
+  const courses = asked.map(({ course, spec }) => ({
+    course,
+    spec: unfilled.has(course.chain.id) ? { ...spec, maxBay: inches(Infinity) } : spec,
+  }));
   const ground = { courses, gates: byLeg(gates.values()), marks, walls: wallsOf(site) };
   const { seated, burdens } = seatLines(ground);
   const markPosts = builtMarkPosts(marks, burdens, seated);
@@ -140,6 +158,7 @@ export const layLines = (site: Site): LaidLines => {
   return {
     chains,
     seated,
+    unfilled,
     lines: lineLayouts(chains, runs),
     posts: tagged(posts, runs),
     gates: Object.fromEntries(

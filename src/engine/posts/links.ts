@@ -1,4 +1,5 @@
 import type { GateId } from '../../site/ids.ts';
+import { slack } from '../../geometry/tolerance.ts';
 import type { Inches } from '../../units/inches.ts';
 
 /** A gate that wants a place on a run; lengths and stations in inches. */
@@ -28,8 +29,9 @@ export const asPut = ({ width, od, held, at }: Slot): { start: number; end: numb
   return { start: at - across / 2, end: at + across / 2 };
 };
 
-/** Posts whose holes would meet become one: the distance of centres below which they do. */
-const reach = (a: { hole: Inches }, b: { hole: Inches }): number => (a.hole + b.hole) / 2;
+/** Posts whose holes would meet become one; holes that just touch do not, however it is rounded. */
+const meet = (a: { hole: Inches }, b: { hole: Inches }, apart: number): boolean =>
+  apart < (a.hole + b.hole) / 2 - slack;
 
 /**
  * A single gate that would share both end posts may do so only if it fills the run to this, in
@@ -44,14 +46,14 @@ export const endLinks = (slots: readonly Slot[], first: RunEnd, last: RunEnd) =>
   if (one === undefined || other === undefined) return { first: false, last: false };
   const before = Math.abs(asPut(one).start - first.station);
   const after = Math.abs(asPut(other).end - last.station);
-  const links = { first: before < reach(one, first), last: after < reach(other, last) };
+  const links = { first: meet(one, first, before), last: meet(other, last, after) };
   if (!links.first || !links.last || one !== other) return links;
   const filled = one.width + (Math.max(one.od, first.od) + Math.max(one.od, last.od)) / 2;
-  if (Math.abs(last.station - first.station - filled) <= fills) return links;
+  if (Math.abs(last.station - first.station - filled) <= fills + slack) return links;
   // it cannot reach both: it goes to the nearer, and to neither from the very middle
-  const even = Math.abs(before - after) < fills;
+  const even = Math.abs(before - after) < fills - slack;
   return { first: !even && before < after, last: !even && after < before };
 };
 
 /** Whether two neighbouring gates share the post between them, `gap` inches between the centres. */
-export const shares = (a: Slot, b: Slot, gap: number): boolean => Math.abs(gap) < reach(a, b);
+export const shares = (a: Slot, b: Slot, gap: number): boolean => meet(a, b, Math.abs(gap));

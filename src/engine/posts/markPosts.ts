@@ -17,8 +17,11 @@ export interface MarkPost {
   readonly above: Inches;
 }
 
-/** The larger of two pipes by outside diameter; the first of two alike. */
-export const larger = (a: Pipe, b: Pipe): Pipe => (b.od > a.od ? b : a);
+/** The larger of two pipes: by outside diameter, then by wall, then by label so that order decides nothing. */
+export const larger = (a: Pipe, b: Pipe): Pipe => {
+  const more = b.od - a.od || b.wall - a.wall || (b.label < a.label ? 1 : 0);
+  return more > 0 ? b : a;
+};
 
 const most = (a: Inches, b: Inches): Inches => inches(Math.max(a, b));
 

@@ -66,12 +66,17 @@ const gateNodes = (
 };
 
 /** Line posts at equal bays after a station; their ids count up along the run. */
-const linePosts = (seated: SeatedCourse, from: number, bays: EqualBays, used: number): RunPost[] =>
+const linePosts = (
+  { course: { chain, from }, spec }: SeatedCourse,
+  start: number,
+  bays: EqualBays,
+  used: number,
+): RunPost[] =>
   Array.from({ length: bays.count - 1 }, (_, n) => ({
-    id: `post:${seated.course.from.vertex}:${used + n + 1}` as const,
+    id: `post:${chain.id}:${from.vertex}:${used + n + 1}` as const,
     kind: 'line' as const,
-    station: from + (n + 1) * bays.length,
-    pipe: seated.spec.linePost,
+    station: start + (n + 1) * bays.length,
+    pipe: spec.linePost,
     gates: [],
     leaf: null,
   }));

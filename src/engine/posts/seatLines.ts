@@ -1,6 +1,6 @@
 import type { Segment } from '../../geometry/segment.ts';
 import type { FenceSpec } from '../../site/fenceSpec.ts';
-import type { GateId, MarkId } from '../../site/ids.ts';
+import type { GateId, LineId, MarkId } from '../../site/ids.ts';
 import type { Pipe } from '../../site/pipe.ts';
 import { inches, type Inches } from '../../units/inches.ts';
 import type { Leg } from '../layout.ts';
@@ -18,6 +18,7 @@ export interface SeatedCourse {
   readonly spec: FenceSpec;
   readonly from: RunEnd & { readonly wall: boolean };
   readonly to: RunEnd & { readonly wall: boolean };
+  readonly known: readonly KnownGate[];
   readonly slots: readonly Slot[];
   readonly seating: Seating;
 }
@@ -26,13 +27,16 @@ export interface SeatedCourse {
 export interface MarkBurden {
   readonly pipe: Pipe;
   readonly gates: readonly GateId[];
-  readonly leaf: Inches;
+  /** The widest leaf; null when no gate hangs there after all. */
+  readonly leaf: Inches | null;
+  /** Height above ground that the highest of the gates asks for, inches. */
+  readonly above: Inches;
 }
 
 /** Courses to be seated, with all that they share. */
 export interface Ground {
   readonly courses: readonly { readonly course: Course; readonly spec: FenceSpec }[];
-  readonly gates: ReadonlyMap<Leg['id'], readonly KnownGate[]>;
+  readonly gates: ReadonlyMap<LineId, ReadonlyMap<Leg['id'], readonly KnownGate[]>>;
   readonly marks: ReadonlyMap<MarkId, MarkPost>;
   readonly walls: readonly Segment<'site'>[];
 }
@@ -61,45 +65,81 @@ const runEnd = (
   return { station: side === 'from' ? back : course.length - back, od, hole, wall };
 };
 
+/** Two walls nearer to each other than their posts allow: no post stands off either of them. */
+const apart = (from: SeatedCourse['from'], to: SeatedCourse['to'], course: Course) =>
+  from.station < to.station
+    ? { from, to }
+    : {
+        from: { ...from, station: 0, wall: false },
+        to: { ...to, station: course.length, wall: false },
+      };
+
 const seatAll = (ground: Ground, burdens: Burdens): SeatedCourse[] =>
   ground.courses.map(({ course, spec }) => {
-    const known = course.legs.flatMap(({ id }) => ground.gates.get(id) ?? []);
+    const onLine = ground.gates.get(course.chain.id);
+    const known = course.legs.flatMap(({ id }) => onLine?.get(id) ?? []);
     const slots = known.flatMap((gate) => slotOf(gate, course, spec) ?? []);
-    const from = runEnd('from', course, spec, { ...ground, burdens });
-    const to = runEnd('to', course, spec, { ...ground, burdens });
-    return { course, spec, from, to, slots, seating: seatGates(slots, from, to) };
+    const shared = { ...ground, burdens };
+    const ends = apart(
+      runEnd('from', course, spec, shared),
+      runEnd('to', course, spec, shared),
+      course,
+    );
+    const seating = seatGates(slots, ends.from, ends.to);
+    return { course, spec, ...ends, known, slots, seating };
   });
 
-/** What the gates that share a post with a mark ask of it. */
-const burdensOf = (seated: readonly SeatedCourse[], ground: Ground): Burdens => {
-  const known = new Map([...ground.gates.values()].flat().map((gate) => [gate.id, gate.gate]));
+/** A burden with one more gate on it. */
+const loaded = (before: MarkBurden, { id, gate }: KnownGate, spec: FenceSpec): MarkBurden => ({
+  pipe: larger(before.pipe, gate.post ?? spec.gatePost),
+  gates: [...new Set([...before.gates, id])].toSorted(),
+  leaf: inches(Math.max(before.leaf ?? 0, widestLeaf(gate))),
+  above: inches(Math.max(before.above, spec.fabricHeight + spec.terminalAbove)),
+});
+
+/**
+ * What the gates that share a post with a mark ask of it. A pipe that was reckoned with before
+ * stays, even where the gate moved off: openings were measured from its face.
+ */
+const burdensOf = (seated: readonly SeatedCourse[], ground: Ground, before: Burdens): Burdens => {
   const burdens = new Map<MarkId, MarkBurden>();
-  const add = (mark: MarkId, id: GateId, spec: FenceSpec): void => {
-    const gate = known.get(id);
-    const post = ground.marks.get(mark);
-    if (gate === undefined || post === undefined) return;
-    const before = burdens.get(mark) ?? { pipe: post.pipe, gates: [], leaf: inches(0) };
-    burdens.set(mark, {
-      pipe: larger(before.pipe, gate.post ?? spec.gatePost),
-      gates: [...new Set([...before.gates, id])].toSorted(),
-      leaf: inches(Math.max(before.leaf, widestLeaf(gate))),
-    });
-  };
-  for (const { course, spec, seating } of seated) {
+  for (const [mark, { pipe }] of before) {
+    burdens.set(mark, { pipe, gates: [], leaf: null, above: inches(0) });
+  }
+  for (const { course, spec, known, seating } of seated) {
+    const gates = new Map(known.map((gate) => [gate.id, gate]));
+    const add = (mark: MarkId, id: GateId): void => {
+      const gate = gates.get(id);
+      const post = ground.marks.get(mark);
+      if (gate === undefined || post === undefined) return;
+      const { pipe, above } = post;
+      const bare = { pipe, gates: [], leaf: null, above };
+      burdens.set(mark, loaded(burdens.get(mark) ?? bare, gate, spec));
+    };
     for (const seat of seating.seats) {
-      if (seat.startWith === 'run') add(course.from.mark, seat.id, spec);
-      if (seat.endWith === 'run') add(course.to.mark, seat.id, spec);
+      if (seat.startWith === 'run') add(course.from.mark, seat.id);
+      if (seat.endWith === 'run') add(course.to.mark, seat.id);
     }
   }
   return burdens;
 };
 
+const samePipes = (a: Burdens, b: Burdens): boolean =>
+  a.size === b.size && [...b].every(([mark, { pipe }]) => a.get(mark)?.pipe.od === pipe.od);
+
+/** Posts only grow from round to round; two or three settle every yard that was not made to vex. */
+const mostRounds = 8;
+
 /**
- * Seats every gate of a site. Twice, since a gate that shares a corner post makes that post larger
- * for the runs on both sides of the corner.
+ * Seats every gate of a site; again as long as a gate that shares a corner post makes that post
+ * larger for the runs on both sides of the corner.
  */
 export const seatLines = (ground: Ground): { seated: SeatedCourse[]; burdens: Burdens } => {
-  const first = burdensOf(seatAll(ground, new Map()), ground);
-  const seated = seatAll(ground, first);
-  return { seated, burdens: burdensOf(seated, ground) };
+  let before: Burdens = new Map();
+  for (let round = 1; ; round += 1) {
+    const seated = seatAll(ground, before);
+    const burdens = burdensOf(seated, ground, before);
+    if (round === mostRounds || samePipes(before, burdens)) return { seated, burdens };
+    before = burdens;
+  }
 };

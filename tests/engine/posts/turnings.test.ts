@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { chainOf } from '../../../src/engine/posts/chain.ts';
+import { spotsOf } from '../../../src/engine/posts/spotsOf.ts';
 import { straightTurn, turningsOf, usesOfMarks } from '../../../src/engine/posts/turnings.ts';
 import type { LineId } from '../../../src/site/ids.ts';
 import type { Site } from '../../../src/site/site.ts';
@@ -9,7 +10,9 @@ import { bare, fence } from '../plainYard.ts';
 
 /** What stands at each mark of the first line of a site, with a corner angle in degrees. */
 const turningsIn = (site: Site, degrees = 30): string[] => {
-  const chains = Object.entries(site.lines).map(([id, line]) => chainOf(id as LineId, line, site));
+  const chains = Object.entries(site.lines).map(([id, line]) =>
+    chainOf(id as LineId, line, site, spotsOf(site)),
+  );
   const [first] = chains;
   if (first === undefined) throw new Error('no line');
   return turningsOf(first, fromDegrees(degrees), usesOfMarks(chains));

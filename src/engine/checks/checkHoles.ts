@@ -1,0 +1,102 @@
+import { distance } from '../../geometry/distance.ts';
+import { midpoint } from '../../geometry/midpoint.ts';
+import { slack } from '../../geometry/tolerance.ts';
+import type { Site } from '../../site/site.ts';
+import { formatLength } from '../../units/formatLength.ts';
+import { inches } from '../../units/inches.ts';
+import type { Flag } from '../flag.ts';
+import type { Run } from '../layout.ts';
+import type { Post } from '../post.ts';
+import type { LaidLines } from '../posts/layLines.ts';
+
+/** Holes are looked for within this many inches: a wider one is a slip of the finger. */
+const widest = 120;
+
+/** A post and the run that meets it first, with the number of the stretch that leads up to it. */
+interface Stand {
+  readonly post: Post;
+  readonly run: Run;
+  readonly stretch: number;
+}
+
+/** Two holes that meet, and by how many inches. */
+interface Clash {
+  readonly earlier: Stand;
+  readonly later: Stand;
+  readonly missing: number;
+}
+
+const standsOf = (laid: LaidLines): Stand[] => {
+  const seen = new Set<string>();
+  return Object.values(laid.lines).flatMap(({ runs }) =>
+    runs.flatMap((run) =>
+      run.posts.flatMap(({ post: id }, n) => {
+        const post = laid.posts[id];
+        if (post === undefined || seen.has(id)) return [];
+        seen.add(id);
+        const space = run.spaces[n - 1];
+        return [{ post, run, stretch: space?.kind === 'bay' ? space.stretch : 0 }];
+      }),
+    ),
+  );
+};
+
+/** How much more room two holes need, inches; nothing for two posts of one gate: its opening rules. */
+const missing = (a: Post, b: Post): number =>
+  a.gates.some((gate) => b.gates.includes(gate))
+    ? 0
+    : (a.hole.diameter + b.hole.diameter) / 2 - distance(a.at, b.at);
+
+/**
+ * The worst clash of each post with the posts before it. A post that clashes is looked at no more,
+ * so that those looked at stand apart and are few round any place.
+ */
+const clashesOf = (stands: readonly Stand[]): Clash[] => {
+  const side = stands.reduce(
+    (most, { post }) => Math.max(most, Math.min(widest, post.hole.diameter)),
+    1,
+  );
+  const squares = new Map<string, Stand[]>();
+  return stands.flatMap((later): Clash[] => {
+    const [column, row] = [Math.floor(later.post.at.x / side), Math.floor(later.post.at.y / side)];
+    const near = [-1, 0, 1].flatMap((x) =>
+      [-1, 0, 1].flatMap((y) => squares.get(`${column + x} ${row + y}`) ?? []),
+    );
+    const clashes = near
+      .map((earlier) => ({ earlier, later, missing: missing(earlier.post, later.post) }))
+      .filter((clash) => clash.missing > slack)
+      .toSorted((a, b) => b.missing - a.missing);
+    if (clashes.length > 0) return clashes.slice(0, 1);
+    const own = squares.get(`${column} ${row}`) ?? [];
+    own.push(later);
+    squares.set(`${column} ${row}`, own);
+    return [];
+  });
+};
+
+/** The worst clash of each stretch, and of each two runs. */
+const worstOf = (clashes: readonly Clash[]): Clash[] => {
+  const worst = new Map<string, Clash>();
+  for (const clash of clashes) {
+    const { earlier, later } = clash;
+    const key = [earlier.run.id, later.run.id, later.stretch].join('|');
+    if (clash.missing > (worst.get(key)?.missing ?? 0)) worst.set(key, clash);
+  }
+  return [...worst.values()];
+};
+
+/** Posts that are not one although their holes meet: the worst of each stretch and of each two runs. */
+export const checkHoles = (site: Site, laid: LaidLines): Flag[] =>
+  worstOf(clashesOf(standsOf(laid))).map(({ earlier, later, missing: by }) => {
+    const [a, b] = [earlier.post, later.post];
+    const [apart, more] = [distance(a.at, b.at), by].map((length) =>
+      formatLength(inches(length), site.lengths),
+    );
+    return {
+      level: 'stop',
+      rule: 'no room between posts',
+      place: { kind: 'leg', line: later.run.line, id: later.run.legs[0] ?? 'vertex:' },
+      at: midpoint(a.at, b.at),
+      message: `Posts ${a.tag} and ${b.tag} stand ${apart} apart: their holes need ${more} more.`,
+    };
+  });
