@@ -13,11 +13,13 @@ import { flagSize } from './flagAtoms.ts';
 
 /** Lines are kept clear piece by piece, no longer than this, paper inches. */
 const longest = 1;
+/** A line that runs on for ever is kept clear in no more pieces than this. */
+const mostPieces = 400;
 
 const upright = radians(0);
 
 const avoidSegment = (room: Lettering, a: PaperPoint, b: PaperPoint): void => {
-  const count = Math.ceil(distance(a, b) / longest);
+  const count = Math.min(mostPieces, Math.ceil(distance(a, b) / longest));
   for (let n = 0; n < count; n++) {
     const [from, to] = [lerp(a, b, n / count), lerp(a, b, (n + 1) / count)];
     room.avoid({

@@ -16,6 +16,8 @@ import type { Outline } from '../outline.ts';
 const period = 0.42;
 const arm = 0.035;
 const gap = 0.06;
+/** A piece that runs far beyond any window has no more than this many. */
+const most = 4000;
 
 const crossAt = (at: PaperPoint, along: number) =>
   [1, 3].map(
@@ -31,7 +33,7 @@ const piece = (a: PaperPoint, b: PaperPoint, window: Bounds | null): Outline => 
   const length = distance(a, b);
   const shares = clippedShares(a, b, window);
   if (length === 0 || shares === null) return [];
-  const count = Math.floor(length / period);
+  const count = Math.min(most, Math.floor(length / period));
   if (count === 0) return segmentsOutline([[a, b]]);
   const at = (along: number): PaperPoint => lerp(a, b, along / length);
   const step = length / count;

@@ -7,7 +7,7 @@ import type { TapePiece } from '../../tape/tapePiece.ts';
 import { tapeFold, tapeMargin, tapeStrip, type TapeStrip } from '../../tape/tapeStrip.ts';
 import { holeTable } from '../../tables/holeTable.ts';
 import type { Block, Stack } from '../flow/block.ts';
-import { heading } from '../flow/heading.ts';
+import { heading, subheading } from '../flow/heading.ts';
 import { layTable } from '../flow/layTable.ts';
 import { paragraph } from '../flow/paragraph.ts';
 import { stackBlocks } from '../flow/stackBlocks.ts';
@@ -43,9 +43,13 @@ const lineStacks = (line: LineLayout, site: Site, layout: Layout, width: number)
   const hook = site.lines[line.id]?.hook ?? 'start';
   const capacity = (width - 2 * tapeMargin) / sheetScale;
   const rows = packPieces(line.runs, hook, { capacity, fold: tapeFold / sheetScale });
+  const name = site.lines[line.id]?.label.trim() || 'Fence line';
+  const called = subheading(`${name}: each tape is hooked at its claw`, width);
   const strips = rows.map((pieces) => stripBlock(pieces, { site, layout, width }));
   return [
-    ...strips.map((strip) => oneBlock(strip, 0.12)),
+    ...strips.map((strip, n) =>
+      n === 0 ? oneBlock(stackBlocks([called, strip]), 0.3) : oneBlock(strip, 0.12),
+    ),
     { ...layTable(holeTable(line, layout, site), width), gap: 0.24 },
   ];
 };

@@ -1,0 +1,42 @@
+import { describe, expect, it } from 'vitest';
+import { layTable } from '../../../../src/drawing/sheet/flow/layTable.ts';
+import type { Table } from '../../../../src/drawing/tables/table.ts';
+import { overlapsOf, textsOf } from '../../textsOf.ts';
+
+const table: Table = {
+  title: 'Holes',
+  columns: [
+    { heading: 'Post', align: 'left', share: 1 },
+    { heading: 'Tape reads', align: 'right', share: 1 },
+  ],
+  rows: [
+    ['A corner post with a good deal to say about itself', '0"'],
+    ['1', '12\'-10 1/2"'],
+  ],
+};
+const written = (atoms: Parameters<typeof textsOf>[0]): string[] =>
+  textsOf(atoms).map(({ text }) => text);
+
+describe('layTable', () => {
+  it('[D21] heads it with title and columns, and says where it is continued', () => {
+    const { head, again } = layTable(table, 3);
+    expect(written(head.atoms).join(' ')).toBe('Holes Post Tape reads');
+    expect(written(again.atoms).join(' ')).toBe('Holes, continued Post Tape reads');
+  });
+
+  it('[D22] words go on in the next line, figures stay on one', () => {
+    const { rows } = layTable(table, 2.6);
+    const [first, second] = rows;
+    if (first === undefined || second === undefined) throw new Error('expected two rows');
+    expect(written(first.atoms).slice(0, -1).join(' ')).toBe(table.rows[0]?.[0]);
+    expect(written(first.atoms).length).toBeGreaterThan(2);
+    expect(first.height).toBeGreaterThan(second.height);
+    expect(written(second.atoms)).toEqual(['1', '12\'-10 1/2"']);
+    expect(overlapsOf(first.atoms)).toEqual([]);
+  });
+
+  it('says so where there are no rows', () => {
+    const { rows } = layTable({ ...table, rows: [] }, 3);
+    expect(rows.map(({ atoms }) => written(atoms))).toEqual([['none']]);
+  });
+});
