@@ -3,15 +3,31 @@ import { Picture } from '../../canvas/Picture.tsx';
 import { useSize } from '../../canvas/useSize.ts';
 import { palettes } from '../../drawing/palettes.ts';
 import type { Page } from '../../drawing/sheet/page.ts';
+import { toSvg } from '../../exporters/svg/toSvg.ts';
+import { useBench, useSite } from '../bench.ts';
+import { download } from '../files/download.ts';
+import { fileStem } from '../files/fileStem.ts';
 
-/** One page as it will be printed, as wide as there is room. */
+/** One page as it will be printed, as wide as there is room; it can be saved by itself. */
 export const PagePreview = ({ page }: { readonly page: Page }) => {
+  const { session } = useBench();
+  const { job } = useSite();
   const room = useRef<HTMLDivElement>(null);
   const { width } = useSize(room);
   const { paper } = page;
+  const save = () => {
+    const name = `${fileStem(`${job.name} ${page.title}`)}.svg`;
+    download({ name, type: 'image/svg+xml', content: toSvg(page) });
+    session.setState({ say: `Saved ${name}` });
+  };
   return (
     <figure className="leaf">
-      <figcaption>{page.title}</figcaption>
+      <figcaption>
+        {page.title}
+        <button type="button" aria-label={`Download SVG of page ${page.title}`} onClick={save}>
+          Download SVG
+        </button>
+      </figcaption>
       <div ref={room}>
         {width > 0 && (
           <Picture

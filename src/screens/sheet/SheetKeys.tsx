@@ -2,7 +2,6 @@ import { useState } from 'react';
 import { holeTable } from '../../drawing/tables/holeTable.ts';
 import type { Page } from '../../drawing/sheet/page.ts';
 import { toCsv } from '../../exporters/csv/toCsv.ts';
-import { toSvg } from '../../exporters/svg/toSvg.ts';
 import { useBench, useLayout, useSite } from '../bench.ts';
 import { download, type Download } from '../files/download.ts';
 import { fileStem } from '../files/fileStem.ts';
@@ -13,7 +12,7 @@ interface Props {
   readonly siteText: string;
 }
 
-/** The crew sheet as files: the set as a PDF, the plan as SVG, the holes as a table. */
+/** The crew sheet as files: the set as a PDF, the holes as a table. */
 export const SheetKeys = ({ pages, siteText }: Props) => {
   const { session } = useBench();
   const site = useSite();
@@ -37,12 +36,6 @@ export const SheetKeys = ({ pages, siteText }: Props) => {
     }
     setBusy(false);
   };
-  const saveSvg = () => {
-    for (const [n, page] of pages.entries()) {
-      const name = `${stem}-crew-sheet-${n + 1}.svg`;
-      save({ name, type: 'image/svg+xml', content: toSvg(page) });
-    }
-  };
   const saveCsv = () => {
     const tables = Object.values(layout.lines).map((line) => holeTable(line, layout, site));
     const content = toCsv('Fence line', tables);
@@ -52,9 +45,6 @@ export const SheetKeys = ({ pages, siteText }: Props) => {
     <div className="choices">
       <button type="button" className="chief" disabled={busy} onClick={() => void savePdf()}>
         {busy ? 'Making the PDF…' : 'Download PDF'}
-      </button>
-      <button type="button" onClick={saveSvg}>
-        Download SVG
       </button>
       <button type="button" onClick={saveCsv}>
         Download holes as CSV
