@@ -8,11 +8,10 @@ export default defineConfig({
   outputDir: '../test-results',
   fullyParallel: true,
   workers: 2,
-  timeout: 60_000,
+  timeout: 120_000,
   reporter: [['list']],
   use: {
     baseURL: `http://localhost:${port}`,
-    trace: 'retain-on-failure',
     screenshot: 'only-on-failure',
     launchOptions: {
       executablePath: findChromium(),

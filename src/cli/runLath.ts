@@ -1,4 +1,5 @@
 import type { Io } from './io.ts';
+import { withFootMarks } from './footMarks.ts';
 import { readCall } from './readCall.ts';
 import type { Answer, Verb } from './verb.ts';
 import { helpOf } from './helpOf.ts';
@@ -19,7 +20,7 @@ const print = (io: Io, { text, json, stopped }: Answer, form: 'text' | 'json'): 
 };
 
 const runVerb = async (verb: Verb, args: readonly string[], io: Io): Promise<ExitCode> => {
-  const call = readCall(verb, args);
+  const call = readCall(verb, withFootMarks(args));
   if (!call.ok) return refuse(io, call.reason);
   if (call.value.values.has('help')) {
     io.out(`${helpOf(verb)}\n`);

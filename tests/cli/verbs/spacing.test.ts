@@ -73,7 +73,7 @@ describe('lath spacing', () => {
     [['--length', '54ft'], '--max is missing: expected --max L'],
     [['--length', '0', '--max', '10ft'], '--length: “0” is not above zero'],
     [['--length', 'far', '--max', '10ft'], '--length: “far” is not a length'],
-    [['--length', '54 --max 10'], `expected 54ft or "54'"`],
+    [['--length', '54 --max 10in'], `expected 54ft or "54'"`],
     [['--length', '99999999ft', '--max', '1/32'], 'is over 10000 bays'],
   ])('[K2] %j is refused in one line', async (args, reason) => {
     const said = await lath(['spacing', ...args]);
