@@ -1,6 +1,7 @@
 import type { Atom, Text } from '../../drawing/atom.ts';
 import type { Palette } from '../../drawing/ink.ts';
 import { letterExtent } from '../../drawing/lettering/textBox.ts';
+import { textWidth } from '../../drawing/textWidth.ts';
 import type { Outline, Step } from '../../drawing/outline.ts';
 import { palettes } from '../../drawing/palettes.ts';
 import type { Page } from '../../drawing/sheet/page.ts';
@@ -44,6 +45,8 @@ const textElement = (text: Text, palette: Palette): string => {
   const down = baseline === 'middle' ? (letterExtent.capital / 2) * size : 0;
   const anchor = { left: 'start', middle: 'middle', right: 'end' }[align];
   const turn = angle === 0 ? '' : ` rotate(${n4(-toDegrees(angle))})`;
+  // whatever font a reader has in place of ours, no text grows into its neighbour
+  const length = n4(textWidth(text.text, size, weight));
   const under =
     halo === 'paper'
       ? ` stroke="${palette.paper}" stroke-width="${n4(size * 0.28)}" paint-order="stroke"`
@@ -51,7 +54,7 @@ const textElement = (text: Text, palette: Palette): string => {
   return (
     `<text transform="translate(${n4(at.x)} ${n4(at.y)})${turn}" y="${n4(down)}" ` +
     `font-size="${n4(size)}" font-weight="${weight === 'bold' ? 600 : 400}" ` +
-    `text-anchor="${anchor}" fill="${palette[ink]}"${under}>${escaped(text.text)}</text>`
+    `text-anchor="${anchor}" textLength="${length}" lengthAdjust="spacingAndGlyphs" fill="${palette[ink]}"${under}>${escaped(text.text)}</text>`
   );
 };
 

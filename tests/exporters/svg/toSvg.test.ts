@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { textWidth } from '../../../src/drawing/textWidth.ts';
 import { toSvg } from '../../../src/exporters/svg/toSvg.ts';
 import { scene } from '../scene.ts';
 
@@ -21,6 +22,11 @@ describe('toSvg', () => {
   it('[X4] draws a whole circle in two halves, clipped by its outline', () => {
     expect(svg).toContain('M3 3.5L3 3.5A1 1 0 0 0 1 3.5A1 1 0 0 0 3 3.5Z');
     expect(svg).toMatch(/<clipPath id="(clip-\d+)">[^]*<g clip-path="url\(#\1\)">/);
+  });
+
+  it('[X4] gives each text the width that the sheet was laid out with', () => {
+    const width = Number(textWidth('Lane side', 0.2, 'regular').toFixed(4));
+    expect(svg).toContain(`textLength="${width}" lengthAdjust="spacingAndGlyphs"`);
   });
 
   it('[X4] turns text counter-clockwise', () => {
