@@ -20,7 +20,7 @@ const misfitMessage = (misfit: Misfit, gate: GateLayout, site: Site): string => 
     case 'wider than its run':
       return `${name} with its posts is ${by} wider than the fence between two corners: expected a longer leg or narrower leaves.`;
     case 'past the end':
-      return `${name} stands ${by} past the end of its fence: expected it between the posts there.`;
+      return `${name} stands ${by} too far towards the end of its fence: expected it between the posts there.`;
     case 'over another gate': {
       const other = misfit.other === null ? 'another gate' : gateName(site, misfit.other);
       return `${name} stands ${by} over ${other}: expected room for both; move one.`;

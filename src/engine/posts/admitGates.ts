@@ -32,10 +32,14 @@ const tooWide = (slot: Slot, from: RunEnd, to: RunEnd): Misfit | null => {
   return { id: slot.id, why: 'wider than its run', missing: inches(missing), other: null };
 };
 
-/** How far a gate lies past an end of its run, if it does. */
-export const pastEnd = ({ id, start, end }: Seat, from: RunEnd, to: RunEnd): Misfit | null => {
-  const missing = Math.max(from.station - start, end - to.station);
-  if (missing <= fills + slack) return null;
+/** How far a post of a gate stands over the post at an end of its run, or past it, if it does. */
+export const pastEnd = (seat: Seat, from: RunEnd, to: RunEnd): Misfit | null => {
+  const { id, start, end, startOd, endOd, startWith, endWith } = seat;
+  // a post that is the run's own end post stands where it should, give or take `fills`
+  const before = startWith === 'run' ? -fills : (from.od + startOd) / 2;
+  const after = endWith === 'run' ? -fills : (to.od + endOd) / 2;
+  const missing = Math.max(from.station + before - start, end + after - to.station);
+  if (missing <= slack) return null;
   return { id, why: 'past the end', missing: inches(missing), other: null };
 };
 

@@ -67,16 +67,19 @@ const overlaps = (seats: readonly Seat[]): Misfit[] => {
   });
   const gone = new Set<GateId>();
   return pairs
-    .toSorted((a, b) => (a.other < b.other ? -1 : 1))
+    .toSorted((a, b) => (`${a.other} ${a.id}` < `${b.other} ${b.id}` ? -1 : 1))
     .filter(({ id, other }) => !gone.has(id) && !gone.has(other) && gone.add(id));
 };
 
 /** The gate that lies farthest past an end once posts are shared; of two alike the later id. */
-const farthestPast = (seats: readonly Seat[], from: RunEnd, to: RunEnd): Misfit[] =>
-  seats
-    .flatMap((seat) => pastEnd(seat, from, to) ?? [])
-    .toSorted((a, b) => b.missing - a.missing || (a.id < b.id ? 1 : -1))
+const farthestPast = (seats: readonly Seat[], from: RunEnd, to: RunEnd): Misfit[] => {
+  const past = seats.flatMap((seat) => pastEnd(seat, from, to) ?? []);
+  const most = past.reduce((worst, { missing }) => Math.max(worst, missing), 0);
+  return past
+    .filter(({ missing }) => missing >= most - slack)
+    .toSorted((a, b) => (a.id < b.id ? 1 : -1))
     .slice(0, 1);
+};
 
 /**
  * Seats gates on a run between two end posts. A gate post nearer to an end post, or to a post of

@@ -1,0 +1,172 @@
+import fc from 'fast-check';
+import type { FenceLine } from '../../src/site/fenceLine.ts';
+import type { Feature } from '../../src/site/feature.ts';
+import type { Gate } from '../../src/site/gate.ts';
+import type { GateId, LineId, MarkId, VertexId } from '../../src/site/ids.ts';
+import type { Path } from '../../src/site/path.ts';
+import { freshOrders } from '../../src/site/pathOrder.ts';
+import type { Pipe } from '../../src/site/pipe.ts';
+import type { Site } from '../../src/site/site.ts';
+import { inches } from '../../src/units/inches.ts';
+import { bare, spec } from './plainYard.ts';
+
+/** A place on a coarse grid, so that marks meet, legs go straight on and corners are square. */
+const place = fc.tuple(fc.integer({ min: -24, max: 24 }), fc.integer({ min: -24, max: 24 }));
+
+/** A line of 2 to 12 marks; one that starts at a mark of the line before it makes a junction. */
+const drawnLine = fc.record({
+  places: fc.uniqueArray(place, { minLength: 2, maxLength: 12, selector: String }),
+  closed: fc.boolean(),
+  starts: fc.constantFrom('anew', 'anew', 'at a mark'),
+  joins: fc.nat(20),
+  halved: fc.option(fc.nat(10)),
+});
+
+const anchor = fc.record({
+  from: fc.constantFrom('start' as const, 'end' as const, 'middle' as const),
+  // sixteenths, so that a place is what a tape gives; corners and neighbours are often near
+  offset: fc.oneof(
+    fc.integer({ min: 0, max: 16 * 30 }).map((n) => inches(n / 16)),
+    fc.integer({ min: 0, max: 16 * 400 }).map((n) => inches(n / 16)),
+  ),
+});
+
+const pipe = (label: string, od: number): Pipe => ({ label, od: inches(od), wall: inches(0.2) });
+
+const drawnGate = fc.record({
+  line: fc.nat(20),
+  leg: fc.nat(20),
+  anchor,
+  widths: fc.array(fc.integer({ min: 16 * 20, max: 16 * 90 }), { minLength: 1, maxLength: 2 }),
+  hingedAt: fc.constantFrom('start' as const, 'end' as const),
+  post: fc.constantFrom(null, null, pipe('4', 4), pipe('6-5/8', 6.625)),
+});
+
+/** A building of which one wall passes through an end of a fence line, at some angle to the grid. */
+const drawnHouse = fc.record({
+  line: fc.nat(20),
+  end: fc.constantFrom('first', 'last'),
+  across: fc.constantFrom([0, 1], [1, 0], [1, 1], [1, 3], [-2, 1]),
+});
+
+type DrawnLine = typeof drawnLine extends fc.Arbitrary<infer T> ? T : never;
+type DrawnGate = typeof drawnGate extends fc.Arbitrary<infer T> ? T : never;
+type DrawnHouse = typeof drawnHouse extends fc.Arbitrary<infer T> ? T : never;
+
+const pathOf = (prefix: string, marks: readonly MarkId[]): Path => {
+  const orders = freshOrders(marks.length);
+  return Object.fromEntries(
+    marks.map((mark, n) => [`vertex:${prefix}-${n}`, { mark, order: orders[n] ?? '' }]),
+  );
+};
+
+const marksOf = (line: FenceLine): MarkId[] => Object.values(line.path).map(({ mark }) => mark);
+
+/** The places with one more in the middle of a leg, which the fence passes straight on. */
+const halved = ({ places, halved: leg }: DrawnLine): (readonly [number, number])[] => {
+  const [a, b] = leg === null ? [] : [places[leg], places[leg + 1]];
+  if (leg === null || a === undefined || b === undefined) return places;
+  return places.toSpliced(leg + 1, 0, [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2]);
+};
+
+const withLine = (site: Site, drawn: DrawnLine, n: number): Site => {
+  const before = Object.values(site.lines).flatMap(marksOf);
+  const joined = drawn.starts === 'at a mark' ? before[drawn.joins % before.length] : undefined;
+  const fresh = Object.fromEntries(
+    halved(drawn).map(([x, y], k) => [`mark:${n}-${k}`, { x: x * 36, y: y * 36, label: '' }]),
+  ) as Site['marks'];
+  const own = Object.keys(fresh) as MarkId[];
+  const path = pathOf(`${n}`, joined === undefined ? own : [joined, ...own.slice(1)]);
+  const line: FenceLine = {
+    label: '',
+    spec: 'spec:six',
+    closed: drawn.closed,
+    hook: 'start',
+    path,
+  };
+  return {
+    ...site,
+    marks: { ...site.marks, ...fresh },
+    lines: { ...site.lines, [`line:${n}`]: line },
+  };
+};
+
+const withGate = (site: Site, drawn: DrawnGate, n: number): Site => {
+  const lines = Object.entries(site.lines) as [LineId, FenceLine][];
+  const [id, line] = lines[drawn.line % lines.length] ?? [];
+  if (id === undefined || line === undefined) return site;
+  const vertices = Object.keys(line.path) as VertexId[];
+  const legs = line.closed ? vertices : vertices.slice(0, -1);
+  const leaves = drawn.widths.map((width, k) => [
+    `leaf:${n}-${k}`,
+    {
+      order: `a${k}`,
+      width: inches(width / 16),
+      from: 'measured' as const,
+      hinge: 'hardware:hinge' as const,
+    },
+  ]);
+  const gate: Gate = {
+    label: '',
+    line: id,
+    leg: legs[drawn.leg % legs.length] ?? 'vertex:none',
+    anchor: drawn.anchor,
+    leaves: Object.fromEntries(leaves) as Gate['leaves'],
+    latch: drawn.widths.length === 1 ? 'hardware:fork' : 'hardware:rod',
+    opens: 'left',
+    hingedAt: drawn.hingedAt,
+    nominal: null,
+    post: drawn.post,
+  };
+  return { ...site, gates: { ...site.gates, [`gate:${n}` satisfies GateId]: gate } };
+};
+
+const withHouse = (site: Site, drawn: DrawnHouse, n: number): Site => {
+  const lines = Object.values(site.lines);
+  const line = lines[drawn.line % lines.length];
+  const marks = line === undefined ? [] : marksOf(line);
+  const at = site.marks[(drawn.end === 'first' ? marks[0] : marks.at(-1)) ?? 'mark:none'];
+  const [across = 0, up = 0] = drawn.across;
+  if (at === undefined) return site;
+  const corner = (steps: number, off: number) => ({
+    x: at.x + steps * across * 48 - off * up,
+    y: at.y + steps * up * 48 + off * across,
+    label: '',
+  });
+  const corners = { a: corner(-2, 0), b: corner(3, 0), c: corner(3, 5000), d: corner(-2, 5000) };
+  const named = Object.entries(corners).map(([k, mark]) => [`mark:house-${n}-${k}`, mark] as const);
+  const house: Feature = {
+    kind: 'building',
+    label: '',
+    path: pathOf(
+      `house-${n}`,
+      named.map(([id]) => id as MarkId),
+    ),
+  };
+  return {
+    ...site,
+    marks: { ...site.marks, ...Object.fromEntries(named) },
+    features: { ...site.features, [`feature:house-${n}`]: house },
+  };
+};
+
+/** The fence that random sites are built to: a large corner angle makes bends, a small one corners. */
+const specOf = (corner: number): Site['specs'] => ({
+  'spec:six': { ...spec, cornerAngle: (corner * Math.PI) / 180 } as typeof spec,
+});
+
+/**
+ * A site of one to three fence lines, with gates of which some do not fit, and houses that fences
+ * end at. A person could have drawn it, if not on purpose.
+ */
+export const randomSite: fc.Arbitrary<Site> = fc
+  .record({
+    lines: fc.array(drawnLine, { minLength: 1, maxLength: 3 }),
+    gates: fc.array(drawnGate, { maxLength: 5 }),
+    houses: fc.array(drawnHouse, { maxLength: 2 }),
+    corner: fc.constantFrom(0, 15, 30, 120),
+  })
+  .map(({ lines, gates, houses, corner }) => {
+    const drawn = lines.reduce(withLine, { ...bare, specs: specOf(corner) });
+    return houses.reduce(withHouse, gates.reduce(withGate, drawn));
+  });
