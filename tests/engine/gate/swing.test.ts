@@ -5,6 +5,7 @@ import { leafLayouts } from '../../../src/engine/gate/swing.ts';
 import { termsOf } from '../../../src/engine/gate/termsOf.ts';
 import { distance } from '../../../src/geometry/distance.ts';
 import { moved } from '../../../src/geometry/moved.ts';
+import type { SitePoint } from '../../../src/geometry/point.ts';
 import type { Gate } from '../../../src/site/gate.ts';
 import { radians } from '../../../src/units/radians.ts';
 import { bare, fence, gateOn } from '../plainYard.ts';
@@ -26,7 +27,7 @@ const gateOf = (leaves: 1 | 2, change: Partial<Gate> = {}): Gate => {
 const hung = (gate: Gate, angle = 0) => {
   const opening = openingOf(termsOf(gate, bare));
   const bearing = radians(angle);
-  const start = { x: 0, y: 0 };
+  const start: SitePoint = { x: 0, y: 0 };
   const doorway = { start, end: moved(start, bearing, opening.target), bearing };
   return { opening, doorway, leaves: leafLayouts(gate, opening, doorway) };
 };

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { layOutSite } from '../../../src/engine/layOutSite.ts';
 import type { Post } from '../../../src/engine/post.ts';
 import type { Site } from '../../../src/site/site.ts';
+import { inches } from '../../../src/units/inches.ts';
 import { bare, fence, gateOn } from '../plainYard.ts';
 
 const postAt = (site: Site, x: number, y: number): Post | undefined =>
@@ -60,8 +61,11 @@ describe('posts as built', () => {
       ...two,
       gates: {
         ...two.gates,
-        'gate:1': { ...two.gates['gate:1']!, post: { label: '6-5/8', od: 6.625, wall: 0.28 } },
-      } as Site['gates'],
+        'gate:1': {
+          ...two.gates['gate:1']!,
+          post: { label: '6-5/8', od: inches(6.625), wall: inches(0.28) },
+        },
+      },
     };
     expect(postAt(site, 300, 0)?.od).toBe(6.625);
     const gate = layOutSite(site).gates['gate:2'];
