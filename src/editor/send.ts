@@ -49,8 +49,9 @@ const deliver = (
   else if (draft === null || input.do === 'leave') store.cancel();
   else if (draft !== undefined) store.preview(draft);
   if (select !== undefined) session.setState({ selection: select });
-  // what was said stays readable while the hand only moves
-  if (say !== undefined || (input.do !== 'move' && session.getState().say !== '')) {
+  // what was said stays readable while the hand only moves or lifts
+  const hushes = input.do !== 'move' && input.do !== 'release';
+  if (say !== undefined || (hushes && session.getState().say !== '')) {
     session.setState({ say: say ?? '' });
   }
 };

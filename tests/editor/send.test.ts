@@ -47,6 +47,9 @@ describe('send', () => {
     expect(on.session.getState().say).toBe('Length -1": expected more than 0');
     on.send(press(300, -600));
     expect(on.session.getState().say).toBe('');
+    on.send(press(300, -600));
+    on.send(release(300, -600));
+    expect(on.session.getState().say).toMatch(/^That is where the last mark is/);
   });
 
   it('[E12] shows what the tool in hand would do', () => {

@@ -23,7 +23,7 @@ it('reads and writes the compass', () => {
 it('says in one line what is no direction', () => {
   expect(parseAzimuth('north')).toEqual({
     ok: false,
-    reason: '“north” is not a direction: expected degrees such as 90',
+    reason: '“north” is not an angle: expected degrees such as 45 or 22.5°',
   });
 });
 

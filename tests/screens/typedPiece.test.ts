@@ -17,6 +17,15 @@ describe('a typed piece', () => {
     expect(readTexts({ length: 'x', azimuth: '' }, style)).toMatchObject({ ok: false });
   });
 
+  it('refuses nothing, less than nothing and over a mile before a press could draw it', () => {
+    for (const length of ['0', '-5', `99999999'`]) {
+      const read = readTexts({ length, azimuth: '90' }, style);
+      expect(read.ok ? '' : read.reason).toMatch(
+        /^Length .*: expected (more than 0|at most a mile)/,
+      );
+    }
+  });
+
   it('a direction needs no pointer when the length is typed', () => {
     const east = { length: inches(120), bearing: fromDegrees(0) };
     expect(pressPoint(piece, east, null)).toEqual({ ok: true, value: { x: 130, y: 20 } });

@@ -1,5 +1,6 @@
+import { parseAngle } from '../../units/parseAngle.ts';
+import { read, type Parsed } from '../../units/parsed.ts';
 import { fromDegrees, radians, toDegrees, type Radians } from '../../units/radians.ts';
-import { read, unread, type Parsed } from '../../units/parsed.ts';
 
 const whole = 2 * Math.PI;
 
@@ -10,14 +11,12 @@ export const formatAzimuth = (angle: Radians): string => {
 };
 
 /**
- * Reads degrees clockwise from north (any whole turns of them, either sign, with or without a
- * degree sign) as an angle counter-clockwise from east, from 0 to under a whole turn.
+ * Reads degrees clockwise from north (any whole turns of them, either sign, as `parseAngle` reads
+ * them) as an angle counter-clockwise from east, from 0 to under a whole turn.
  */
 export const parseAzimuth = (text: string): Parsed<Radians> => {
-  const found = /^\s*([+-]?(?:\d+(?:\.\d*)?|\.\d+))\s*(?:°|deg|degrees)?\s*$/.exec(text);
-  const degrees = Number(found?.[1] ?? Number.NaN);
-  if (!Number.isFinite(degrees)) {
-    return unread(`“${text.trim().slice(0, 40)}” is not a direction: expected degrees such as 90`);
-  }
-  return read(fromDegrees((((90 - degrees) % 360) + 360) % 360));
+  const angle = parseAngle(text);
+  if (!angle.ok) return angle;
+  // through degrees, so that the compass comes out exact
+  return read(fromDegrees((((90 - toDegrees(angle.value)) % 360) + 360) % 360));
 };

@@ -1,7 +1,7 @@
 import { formatAzimuth, parseAzimuth } from '../fields/azimuth.ts';
 import { direction } from '../../editor/direction.ts';
 import type { Piece } from '../../editor/tool.ts';
-import type { Typed } from '../../editor/typed.ts';
+import { readTyped, type Typed } from '../../editor/typed.ts';
 import type { SitePoint } from '../../geometry/point.ts';
 import { read, unread, type Parsed } from '../../units/parsed.ts';
 import { parseLength } from '../../units/parseLength.ts';
@@ -16,13 +16,13 @@ export interface TypedText {
 
 export const nothingTyped: TypedText = { length: '', azimuth: '' };
 
-/** What the two fields say; one line for the first that cannot be read. */
+/** What the two fields say; one line for the first that cannot be read or is no length for a piece. */
 export const readTexts = ({ length, azimuth }: TypedText, style: LengthStyle): Parsed<Typed> => {
   const far = length.trim() === '' ? null : parseLength(length, style.system);
   if (far !== null && !far.ok) return unread(`Length: ${far.reason}`);
   const way = azimuth.trim() === '' ? null : parseAzimuth(azimuth);
   if (way !== null && !way.ok) return unread(`Direction: ${way.reason}`);
-  return read({ length: far?.value ?? null, bearing: way?.value ?? null });
+  return readTyped({ length: far?.value ?? null, bearing: way?.value ?? null }, style);
 };
 
 /** A direction that a key gives. */

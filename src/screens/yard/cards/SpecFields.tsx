@@ -3,7 +3,9 @@ import type { FenceSpec } from '../../../site/fenceSpec.ts';
 import type { SpecId } from '../../../site/ids.ts';
 import { formatLength } from '../../../units/formatLength.ts';
 import type { LengthSystem } from '../../../units/lengthStyle.ts';
-import { fromDegrees, toDegrees } from '../../../units/radians.ts';
+import { parseAngle } from '../../../units/parseAngle.ts';
+import { quotedText } from '../../../units/quotedText.ts';
+import { toDegrees } from '../../../units/radians.ts';
 import { useSite } from '../../bench.ts';
 import { LengthField } from '../../fields/LengthField.tsx';
 import { TextField } from '../../fields/TextField.tsx';
@@ -57,11 +59,12 @@ export const SpecFields = ({ id }: { readonly id: SpecId }) => {
           keys="decimal"
           value={String(Number(toDegrees(spec.cornerAngle).toFixed(1)))}
           onEnter={(text) => {
-            const degrees = Number(text.replace('°', '').trim());
-            if (text.trim() === '' || !(degrees >= 0 && degrees <= 180)) {
-              return `“${text}”: expected degrees from 0 to 180`;
+            const angle = parseAngle(text);
+            if (!angle.ok) return angle.reason;
+            if (angle.value < 0 || angle.value > Math.PI) {
+              return `${quotedText(text)} is no turn: expected degrees from 0 to 180`;
             }
-            return change('Change corner angle', { cornerAngle: fromDegrees(degrees) });
+            return change('Change corner angle', { cornerAngle: angle.value });
           }}
         />
       </div>
