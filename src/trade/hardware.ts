@@ -41,19 +41,25 @@ export const heavyHinge: AssumedHardware = {
   source: { text: '2 to 2-1/2 in for each hinge, from memory', status: 'memory' },
 };
 
-/** From a leaf 3-1/2 to 4 in under its opening, less the hinge. */
+/**
+ * From a leaf 3-1/2 to 4 in under its opening, less the hinge. Planned so that a residential hinge
+ * that takes less than its most still leaves a gap that the latch catches.
+ */
 export const forkLatch: AssumedHardware = {
   kind: 'latch',
   label: 'Fork latch',
-  takes: takes(1.75, 2, 2.125),
+  takes: takes(1.75, 1.875, 2.125),
   source: practice('about 2 in at the latch, 1-3/4 to 2-1/8 from leaf and hinge'),
 };
 
-/** Between the two frames of a double gate; planned in the middle, so that it may go either way. */
+/**
+ * Between the two frames of a double gate. Planned at its smallest: two residential hinges are
+ * planned at their largest, and whatever they take less widens the gap, by 1/2 in at most.
+ */
 export const dropRod: AssumedHardware = {
   kind: 'drop rod',
   label: 'Drop rod latch',
-  takes: takes(2.5, 2.75, 3),
+  takes: takes(2.5, 2.5, 3),
   source: practice('2-1/2 to 3 in between the leaves'),
 };
 

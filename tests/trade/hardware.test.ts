@@ -31,6 +31,20 @@ describe('assumedHardware', () => {
     expect(single('high')).toBeGreaterThanOrEqual(most);
   });
 
+  it.each([
+    ['single', 1, forkLatch],
+    ['double', 2, dropRod],
+  ] as const)(
+    '[T8] the planned gap of a %s gate catches whatever its hinges take',
+    (_, count, latch) => {
+      const hinge = residentialHinge.takes;
+      const widest = latch.takes.planned + count * (hinge.planned - hinge.low);
+      const narrowest = latch.takes.planned - count * (hinge.high - hinge.planned);
+      expect(widest).toBeLessThanOrEqual(latch.takes.high);
+      expect(narrowest).toBeGreaterThanOrEqual(latch.takes.low);
+    },
+  );
+
   it('[T8] covers what is said of double gates: 6-1/4 to 6-3/4 under', () => {
     // common practice, no published source
     expect(double('low')).toBeLessThanOrEqual(6.25);
