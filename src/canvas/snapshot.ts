@@ -6,6 +6,7 @@ import type { View } from '../store/view.ts';
 import type { LengthSystem } from '../units/lengthStyle.ts';
 import { padProjection } from './padProjection.ts';
 import { paintAtoms } from './paintAtoms.ts';
+import { overPad, padWindow } from './padWindow.ts';
 import { paintGrid, rulingFor } from './paintGrid.ts';
 
 /** The still drawing and what it is painted with. */
@@ -26,8 +27,7 @@ export interface Snapshot {
   readonly pad: Pad;
 }
 
-/** How far the picture reaches over the pad on every side, in CSS pixels. */
-const margin = 160;
+const margin = overPad;
 
 /** Paints the still drawing into a picture. */
 export const takeSnapshot = (still: Still, view: View, pad: Pad): Snapshot => {
@@ -43,10 +43,7 @@ export const takeSnapshot = (still: Still, view: View, pad: Pad): Snapshot => {
   const [right, bottom] = [pad.width + margin, pad.height + margin];
   const area = { left: -margin, top: -margin, right, bottom };
   paintGrid(context, { view, area, palette, ruling: rulingFor(view.scale, system) });
-  const reach = { minX: -margin, minY: -margin, maxX: right, maxY: bottom };
-  const { minX, minY, maxX, maxY } = reach;
-  const edge = { minX: minX / inch, minY: minY / inch, maxX: maxX / inch, maxY: maxY / inch };
-  const atoms = explode(primitives, padProjection(view, inch), { window: edge });
+  const atoms = explode(primitives, padProjection(view, inch), { window: padWindow(pad, inch) });
   paintAtoms(context, atoms, { palette, scale: inch });
   return { canvas, view, pad };
 };

@@ -1,25 +1,31 @@
-import { fitTo } from '../editor/view.ts';
+import { fitInk } from '../canvas/fitInk.ts';
+import { drawPlan } from '../drawing/plan/drawPlan.ts';
 import { boundsOf } from '../geometry/bounds.ts';
 import { current } from '../store/history.ts';
 import type { Bench } from './bench.ts';
 import { padInch } from './padInch.ts';
 
-/** Kept free around a fitted drawing for its dimensions, in paper inches. */
-const margin = 0.86;
 /** The line that says what to do next lies over the top of the pad. */
-const promptHeight = 44;
+const promptHeight = 56;
 /** The keys that zoom lie over its foot. */
-const keysHeight = 40;
+const keysHeight = 60;
+/** Kept free at the edges, in CSS pixels. */
+const edge = 10;
 /** What an empty pad shows: 100 ft of ground each way. */
 const emptyGround = { minX: -600, minY: -600, maxX: 600, maxY: 600 };
 
-/** Shows all that is drawn. Nothing happens before the pad has a size. */
-export const fitAll = ({ site, session, pad }: Bench): void => {
+/** Shows all that is drawn, with what is written around it. Nothing before the pad has a size. */
+export const fitAll = ({ site, session, layOut, pad }: Bench): void => {
   const size = pad.getState();
   if (size === null) return;
-  const marks = Object.values(current(site.getState().history).marks);
-  const room = { width: size.width, height: size.height - promptHeight - keysHeight };
-  const { theme } = session.getState();
-  const view = fitTo(boundsOf(marks) ?? emptyGround, room, margin * padInch[theme]);
-  session.setState({ view: { ...view, y: view.y + promptHeight } });
+  const shown = current(site.getState().history);
+  const { width, height } = size;
+  const view = fitInk({
+    primitives: drawPlan(shown, layOut(shown)),
+    ground: boundsOf(Object.values(shown.marks)) ?? emptyGround,
+    pad: size,
+    room: { minX: edge, minY: promptHeight, maxX: width - edge, maxY: height - keysHeight },
+    inch: padInch[session.getState().theme],
+  });
+  session.setState({ view });
 };

@@ -1,14 +1,15 @@
 import { useLayoutEffect, type RefObject } from 'react';
+import { intoSight } from '../../editor/intoSight.ts';
 import { panBy, toScreen } from '../../editor/view.ts';
 import type { SitePoint } from '../../geometry/point.ts';
 import { useBench } from '../bench.ts';
 
-/** How far a point is to stand clear of what lies over the pad, in CSS pixels. */
-const clear = 40;
+/** The line that says what to do next lies over the top of the pad, CSS pixels. */
+const promptHeight = 30;
 
 /**
- * Moves the pad up so that a point that has come to lie under an element at its foot stands clear
- * of it. Looked at anew when the point or the element's shape is another.
+ * Moves the pad so that a point that has come to lie off it, or under an element at its foot,
+ * stands clear. Looked at anew when the point or the element's shape is another.
  */
 export const useClearOf = (
   over: RefObject<HTMLElement | null>,
@@ -22,10 +23,11 @@ export const useClearOf = (
     if (!element || !drawing || shape === '') return;
     const ground = drawing.getBoundingClientRect();
     const cover = element.getBoundingClientRect();
-    if (cover.left >= ground.right || cover.top >= ground.bottom) return;
-    const at = toScreen(session.getState().view, { x, y });
-    const top = cover.top - ground.top - clear;
-    if (at.y <= top) return;
-    session.setState(({ view }) => ({ view: panBy(view, { x: 0, y: top - at.y }) }));
+    const covers = cover.left < ground.right && cover.top < ground.bottom;
+    const maxY = (covers ? cover.top : ground.bottom) - ground.top;
+    const seen = { minX: 0, minY: promptHeight, maxX: ground.width, maxY };
+    const by = intoSight(toScreen(session.getState().view, { x, y }), seen);
+    if (by.x === 0 && by.y === 0) return;
+    session.setState(({ view }) => ({ view: panBy(view, by) }));
   }, [over, x, y, shape, session]);
 };
