@@ -51,7 +51,7 @@ const idle: ShapeState = { corners: [], pointer: null, typed: untyped };
 const least = { closed: 3, open: 2 } as const;
 
 const whole = (kind: ShapeKind, state: ShapeState, desk: Desk, end: 'closed' | 'open') => {
-  const { corners, pointer } = state;
+  const { corners } = state;
   if (corners.length < least[end]) {
     return {
       state,
@@ -61,7 +61,7 @@ const whole = (kind: ShapeKind, state: ShapeState, desk: Desk, end: 'closed' | '
   const places = corners.map((corner) => placeOf(desk.site, corner));
   const site = addFeature(desk.site, kind.fields(desk.plans, end), places);
   return {
-    state: { ...idle, pointer },
+    state: idle,
     commit: { site, label: `Draw ${kind.noun}` },
     select: { kind: 'feature' as const, id: nextId(desk.site, 'feature') },
   };
@@ -129,6 +129,9 @@ const preview = (kind: ShapeKind, state: ShapeState, desk: Desk): Primitive[] =>
   if (next === null) return points.length > 1 ? [drawn, ...marks] : marks;
   const here = points.at(-1);
   if (here === undefined) return [...snapGuides(next), ghostMark(next.point)];
+  if (state.pointer !== null && standsStill(state.corners.at(-1), next, state.pointer)) {
+    return points.length > 1 ? [drawn, ...marks] : marks;
+  }
   const closed = kind.ends === 'closed' && points.length > 1;
   return [
     ...snapGuides(next),

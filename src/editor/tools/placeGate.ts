@@ -4,11 +4,9 @@ import type { Primitive } from '../../drawing/primitive.ts';
 import type { Flag } from '../../engine/flag.ts';
 import type { GateLayout } from '../../engine/layout.ts';
 import type { Post } from '../../engine/post.ts';
-import { bearing } from '../../geometry/bearing.ts';
 import type { SitePoint } from '../../geometry/point.ts';
 import type { GateId } from '../../site/ids.ts';
 import { formatLength } from '../../units/formatLength.ts';
-import { upright } from '../ghostPiece.ts';
 import { plannedGate } from '../plannedGate.ts';
 import { pointerOf } from '../pointer.ts';
 import type { Desk, Tool } from '../tool.ts';
@@ -49,6 +47,7 @@ const post = (at: SitePoint, set: Post | undefined, od: number, { pen, ink }: Lo
   return [...hole, circle(set?.od ?? od, ink)];
 };
 
+/** The gate's posts and opening line; its name and opening are lettered by the plan, as the draft has it. */
 const ghost = (gate: GateLayout, desk: Desk): Primitive[] => {
   const stop = refusal(gate.id, desk) !== null || !gate.placed;
   const look: Look = stop ? { pen: 'stop', ink: 'stop' } : { pen: 'ghost', ink: 'ghost' };
@@ -59,16 +58,6 @@ const ghost = (gate: GateLayout, desk: Desk): Primitive[] => {
     { kind: 'polyline', points: [gate.start, gate.end], closed: false, pen: look.pen },
     ...post(gate.start, gate.posts ? layout.posts[gate.posts.start] : undefined, od, look),
     ...post(gate.end, gate.posts ? layout.posts[gate.posts.end] : undefined, od, look),
-    {
-      kind: 'text',
-      at: gate.middle,
-      text: `opening ${formatLength(gate.opening.target, site.lengths)}`,
-      size: 0.18,
-      rise: 0.12,
-      angle: upright(bearing(gate.start, gate.end)),
-      ink: stop ? 'stop' : 'text',
-      weight: 'bold',
-    },
   ];
 };
 

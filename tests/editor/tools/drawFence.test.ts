@@ -40,6 +40,17 @@ describe('drawFence', () => {
     expect(openDocument(three.site).ok).toBe(true);
   });
 
+  it('[E6] says nothing of where the hand is drawn to while it rests on the mark it has set', () => {
+    const words = (at: ReturnType<typeof start>) =>
+      drawFence
+        .preview(at.state, deskFor(at.site))
+        .flatMap((one) => (one.kind === 'text' ? [one.text] : []));
+    const set = drive(drawFence, start(empty), [press(0, 0), press(240, 2)]);
+    expect(words(set)).toEqual([]);
+    expect(words(drive(drawFence, set, [move(241, -90)]))).toContain('square to the last leg');
+    expect(words(drive(drawFence, set, [{ do: 'finish' }]))).toEqual([]);
+  });
+
   it('[E7] a typed length and bearing hold for the next leg and no longer', () => {
     const { site, state } = drive(drawFence, start(empty), [
       press(0, 0),

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { drawPlan } from '../../../src/drawing/plan/drawPlan.ts';
 import { placeGate } from '../../../src/editor/tools/placeGate.ts';
 import type { PlaceGateState } from '../../../src/editor/tools/placeGate.ts';
 import { layOutSite } from '../../../src/engine/layOutSite.ts';
@@ -53,8 +54,10 @@ describe('placeGate', () => {
     );
     expect(circles.filter(({ d }) => d !== 2.375).map(({ d }) => d)).toEqual(holes);
     expect(circles.map(({ pen }) => pen)).toEqual(['ghost', 'ghost', 'ghost', 'ghost']);
-    expect(drawn.flatMap((one) => (one.kind === 'text' ? [one.text] : []))).toEqual([
-      `opening 3'-8 1/2"`,
+    const plan = drawPlan(aiming.desk.site, aiming.desk.layout);
+    const texts = [...plan, ...drawn].flatMap((one) => (one.kind === 'text' ? [one.text] : []));
+    expect(texts.filter((text) => text.includes('opening'))).toEqual([
+      expect.stringMatching(/\nopening 3'-8 1\/2"$/),
     ]);
   });
 

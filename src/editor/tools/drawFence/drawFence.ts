@@ -6,6 +6,7 @@ import type { Input } from '../../input.ts';
 import { pointerOf } from '../../pointer.ts';
 import { snap } from '../../snap.ts';
 import { snapGuides } from '../../snapGuides.ts';
+import { standsStill } from '../../standsStill.ts';
 import type { Answer, Desk, Tool } from '../../tool.ts';
 import { readTyped, untyped } from '../../typed.ts';
 import { closeFence, drawLeg } from './drawLeg.ts';
@@ -17,7 +18,8 @@ import { takeBack } from './takeBack.ts';
 const idle: FenceState = { is: 'idle', pointer: null, typed: untyped };
 
 const finish = (state: FenceState): Answer<FenceState> => {
-  const ended: FenceState = { is: 'idle', pointer: state.pointer, typed: untyped };
+  // what the hand was drawn to belongs to the line that is ended
+  const ended: FenceState = { is: 'idle', pointer: null, typed: untyped };
   if (state.is !== 'drawing') return { state: ended };
   return { state: ended, select: { kind: 'line', id: state.line } };
 };
@@ -58,6 +60,7 @@ const preview = (before: FenceState, desk: Desk): Primitive[] => {
   if (pointer === null) return here === undefined ? [] : [ghostMark(here)];
   const next = snap(desk.site, chainAim(chain, pointer, typed));
   if (here === undefined) return [...snapGuides(next), ghostMark(next.point)];
+  if (standsStill(chain.at(-1), next, pointer)) return [ghostMark(here)];
   return [
     ...snapGuides(next),
     { kind: 'fence', points: [here, next.point], closed: false, pen: 'fence ghost' },

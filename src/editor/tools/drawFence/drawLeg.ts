@@ -37,12 +37,12 @@ const firstLeg = (state: Started, to: Stand, desk: Desk): Answer<FenceState> => 
 
 /** Joins the line to its first mark and ends it. */
 export const closeFence = (state: Drawing, desk: Desk): Answer<FenceState> => {
-  const { line, pointer } = state;
+  const { line } = state;
   if (fenceChain(desk.site, state).length < 3) {
     return { state, say: 'A fence line needs three marks before it can be closed' };
   }
   return {
-    state: { is: 'idle', pointer, typed: untyped },
+    state: { is: 'idle', pointer: null, typed: untyped },
     commit: { site: closeLine(desk.site, line), label: 'Close fence line' },
     select: { kind: 'line', id: line },
   };
