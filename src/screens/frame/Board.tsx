@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import { useSession, useSite } from '../bench.ts';
 import { JobSheet } from './JobSheet.tsx';
+import { SunKey } from './SunKey.tsx';
 import { tabs } from './tabs.ts';
 import { UndoKeys } from './UndoKeys.tsx';
 
@@ -29,6 +30,7 @@ export const Board = () => {
         </button>
       </div>
       <div className="board-keys">
+        <SunKey />
         <UndoKeys />
       </div>
       {open && <JobSheet onClose={() => setOpen(false)} />}

@@ -1,6 +1,8 @@
 import { useState } from 'react';
 import type { Flag } from '../../engine/flag.ts';
 import { cautions } from '../../trade/cautions.ts';
+import type { Selection } from '../../store/selection.ts';
+import type { ToolId } from '../../store/toolId.ts';
 import { useBench, useLayout, useSession, useSite } from '../bench.ts';
 import { centreOn } from '../centreOn.ts';
 import { useStored } from '../useStored.ts';
@@ -21,6 +23,43 @@ const Next = () => {
   if (tool === 'fence') return <NextFence />;
   if (tool === 'gate') return <NextGate />;
   return tool === 'utility' ? <NextUtility /> : null;
+};
+
+/** What is selected while the tool that drew it is in hand: its card goes before the next one's. */
+const drawnBy: Readonly<Partial<Record<ToolId, readonly string[]>>> = {
+  fence: ['line', 'leg'],
+  gate: ['gate'],
+  utility: ['feature'],
+};
+
+/** The card of what is selected, and what is drawn next, so that neither is taken for the other. */
+const Selected = ({ selection }: { readonly selection: Selection }) => {
+  const tool = useSession((state) => state.tool);
+  if (selection === null) {
+    return (
+      <>
+        <Next />
+        <YardSummary />
+      </>
+    );
+  }
+  if (drawnBy[tool]?.includes(selection.kind) !== true) {
+    return (
+      <>
+        <Next />
+        <Card selection={selection} />
+      </>
+    );
+  }
+  return (
+    <>
+      <Card selection={selection} />
+      <details className="more">
+        <summary>What the next one will be</summary>
+        <Next />
+      </details>
+    </>
+  );
 };
 
 /** The card of what is selected, what is drawn next, and the flags; on a phone pulled up from below. */
@@ -51,8 +90,7 @@ export const SideSheet = ({ sign }: { readonly sign: Sign | null }) => {
         </button>
       </div>
       <div className="card-body">
-        <Next />
-        {selection === null ? <YardSummary /> : <Card selection={selection} />}
+        <Selected selection={selection} />
         <section aria-label="Flags">
           <h3>Flags</h3>
           <FlagList flags={flags} onFlag={goTo} />

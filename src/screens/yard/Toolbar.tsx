@@ -1,3 +1,4 @@
+import { useEffect, useRef } from 'react';
 import { toolbox } from '../../editor/toolbox.ts';
 import { useBench, useSession } from '../bench.ts';
 
@@ -5,8 +6,14 @@ import { useBench, useSession } from '../bench.ts';
 export const Toolbar = () => {
   const { session } = useBench();
   const tool = useSession((state) => state.tool);
+  const bar = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    // on a phone the tools run off the edge: the one in hand is always to be seen
+    const inHand = bar.current?.querySelector('[aria-pressed="true"]');
+    inHand?.scrollIntoView({ block: 'nearest', inline: 'nearest' });
+  }, [tool]);
   return (
-    <div className="tools" role="toolbar" aria-label="Tools">
+    <div ref={bar} className="tools" role="toolbar" aria-label="Tools">
       {toolbox.map(({ id, label, key }) => (
         <button
           key={id}

@@ -5,7 +5,9 @@ import { useLatest } from '../../canvas/useLatest.ts';
 import { toolbox } from '../../editor/toolbox.ts';
 import { toGround, toSite, zoomAt } from '../../editor/view.ts';
 import { current } from '../../store/history.ts';
-import { inches } from '../../units/inches.ts';
+import type { View } from '../../store/view.ts';
+import { inches, type Inches } from '../../units/inches.ts';
+import type { LengthSystem } from '../../units/lengthStyle.ts';
 import { useBench, type Bench } from '../bench.ts';
 import { fitAll } from '../fitAll.ts';
 import { keyDeed, type KeyDeed } from './padKeys.ts';
@@ -18,8 +20,8 @@ export interface KeyHand {
 
 const letters = new Map(toolbox.map(({ id, key }) => [key.toLowerCase(), id] as const));
 
-/** How near the crosshair has to be to a thing, in CSS pixels. */
-const reach = 9;
+/** How near the crosshair has to be to a thing: CSS pixels at least, and a part of a square. */
+const [leastReach, partOfSquare] = [9, 0.75];
 /** An arrow nudges by an inch or a centimetre, with Shift by a foot or a metre. */
 const nudges = { foot: [1, 12], metre: [1 / 2.54, 100 / 2.54] } as const;
 
@@ -29,6 +31,10 @@ const middleOfPad = ({ session, pad }: Bench): SitePoint => {
 };
 
 const systemOf = ({ site }: Bench) => current(site.getState().history).lengths.system;
+
+/** The crosshair goes from line to line of the graph paper: what lies between them is in reach. */
+const reachOf = (view: View, system: LengthSystem): Inches =>
+  inches(Math.max(toGround(view, leastReach), partOfSquare * rulingFor(view.scale, system).fine));
 
 /** An arrow moves what is selected, else the crosshair, a square of the graph paper at a time. */
 const arrow = (bench: Bench, hand: KeyHand, deed: Extract<KeyDeed, { do: 'arrow' }>): void => {
@@ -48,13 +54,15 @@ const arrow = (bench: Bench, hand: KeyHand, deed: Extract<KeyDeed, { do: 'arrow'
   const at = { x: onGrid(from.x, deed.x), y: onGrid(from.y, deed.y) };
   bench.pointer.setState(at, true);
   hand.setCross(at);
-  sender.send({ do: 'move', at, reach: toGround(view, reach), free: false });
+  sender.send({ do: 'move', at, reach: reachOf(view, system), free: false });
 };
 
-const place = ({ session, sender, pointer }: Bench): void => {
+const place = (bench: Bench): void => {
+  const { session, sender, pointer } = bench;
   const at = pointer.getState();
   if (at === null) return;
-  const touch = { at, reach: toGround(session.getState().view, reach), free: false };
+  const reach = reachOf(session.getState().view, systemOf(bench));
+  const touch = { at, reach, free: false };
   sender.send({ do: 'press', ...touch });
   sender.send({ do: 'release', ...touch });
 };
