@@ -3,6 +3,7 @@ import type { OrientedBox } from '../geometry/orientedBox.ts';
 import type { Atom } from './atom.ts';
 import { avoidMark } from './explode/avoidMark.ts';
 import { markAtoms } from './explode/markAtoms.ts';
+import { avoidChain } from './lettering/avoidChain.ts';
 import { letterChain } from './lettering/letterChain.ts';
 import { letterText } from './lettering/letterText.ts';
 import type { Lettered } from './lettering/lettered.ts';
@@ -40,7 +41,10 @@ export const drawOnPaper = (
 ): Drawn => {
   const edge = window ?? null;
   const room = makeLettering(edge, taken);
-  for (const primitive of primitives) avoidMark(room, primitive, projection, edge);
+  for (const primitive of primitives) {
+    avoidMark(room, primitive, projection, edge);
+    if (primitive.kind === 'dimension chain') avoidChain(primitive, projection, room);
+  }
   const lettered = primitives
     .toReversed()
     .flatMap((primitive) => letter(primitive, projection, room))

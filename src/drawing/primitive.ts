@@ -21,12 +21,16 @@ export type Primitive =
       readonly opacity: number;
       readonly hatch: 'none' | 'diagonal' | 'cross';
     }
-  /** `radius` in inches on the ground; `least` is the smallest radius on paper, in paper inches. */
+  /**
+   * `radius` in inches on the ground; `least` is the smallest radius on paper, in paper inches, as
+   * far as the next of its kind, `apart` inches off on the ground, leaves room for it.
+   */
   | {
       readonly kind: 'circle';
       readonly centre: SitePoint;
       readonly radius: number;
       readonly least: number;
+      readonly apart?: number;
       readonly pen: PenName | null;
       readonly ink: Ink | null;
     }
@@ -49,6 +53,8 @@ export type Primitive =
    * `size` and `rise` in paper inches: the clear distance from the point to the letters, square to
    * the text, negative below; 0 puts the middle of the text on the point. A line break starts a
    * new line. Text that finds no room near its point is led out to; with `far` it is left out.
+   * `apart` is the way to the next of a row of texts, inches on the ground: where the row would
+   * run together the text is left out.
    */
   | {
       readonly kind: 'text';
@@ -60,6 +66,7 @@ export type Primitive =
       readonly ink: Ink;
       readonly weight: 'regular' | 'bold';
       readonly far?: 'leave out';
+      readonly apart?: SitePoint;
     }
   /**
    * A chain of dimensions along a straight line, `off` paper inches to the left of its direction

@@ -8,9 +8,13 @@ import { radians } from '../../units/radians.ts';
 import type { Lettering } from '../lettering/lettering.ts';
 import type { Primitive } from '../primitive.ts';
 import { toPaper, type Projection } from '../projection.ts';
+import { radiusOnPaper } from './radiusOnPaper.ts';
 import { clippedSegment } from './clippedSegment.ts';
 import { flagSize } from './flagAtoms.ts';
 
+/** Half the strip that is kept clear along a line, and along a fence with its x marks; paper inches. */
+const besideLine = 0.02;
+const besideFence = 0.05;
 /** Lines are kept clear piece by piece, no longer than this, paper inches. */
 const longest = 1;
 /** A line that runs on for ever is kept clear in no more pieces than this. */
@@ -18,28 +22,33 @@ const mostPieces = 400;
 
 const upright = radians(0);
 
-const avoidSegment = (room: Lettering, a: PaperPoint, b: PaperPoint): void => {
+interface AvoidedLine {
+  readonly points: readonly PaperPoint[];
+  readonly window: Bounds | null;
+  readonly beside: number;
+}
+
+const avoidSegment = (
+  room: Lettering,
+  [a, b]: readonly [PaperPoint, PaperPoint],
+  halfHeight: number,
+): void => {
   const count = Math.min(mostPieces, Math.ceil(distance(a, b) / longest));
   for (let n = 0; n < count; n++) {
     const [from, to] = [lerp(a, b, n / count), lerp(a, b, (n + 1) / count)];
     room.avoid({
       centre: midpoint(from, to),
       halfWidth: distance(from, to) / 2,
-      halfHeight: 0.01,
+      halfHeight,
       angle: bearing(from, to),
     });
   }
 };
 
-/** Keeps letters off lines through points on the paper, as far as there is other room. */
-export const avoidLine = (
-  room: Lettering,
-  points: readonly PaperPoint[],
-  window: Bounds | null,
-): void => {
+const avoidLine = (room: Lettering, { points, window, beside }: AvoidedLine): void => {
   points.slice(1).forEach((to, n) => {
     const seen = clippedSegment(points[n] ?? to, to, window);
-    if (seen !== null) avoidSegment(room, ...seen);
+    if (seen !== null) avoidSegment(room, seen, beside);
   });
 };
 
@@ -60,11 +69,15 @@ export const avoidMark = (
     case 'polyline':
     case 'fence': {
       const points = primitive.points.map((point) => toPaper(projection, point));
-      avoidLine(room, primitive.closed ? [...points, ...points.slice(0, 1)] : points, window);
+      avoidLine(room, {
+        points: primitive.closed ? [...points, ...points.slice(0, 1)] : points,
+        window,
+        beside: primitive.kind === 'fence' ? besideFence : besideLine,
+      });
       return;
     }
     case 'circle': {
-      const radius = Math.max(primitive.radius * projection.scale, primitive.least);
+      const radius = radiusOnPaper(primitive, projection);
       if (radius < longest) avoidRound(room, toPaper(projection, primitive.centre), radius);
       return;
     }

@@ -8,6 +8,7 @@ import { fenceOutline } from './fenceOutline.ts';
 import { flagAtoms } from './flagAtoms.ts';
 import { hatchLines } from './hatchLines.ts';
 import { circleOutline, polylineOutline } from './polylineOutline.ts';
+import { radiusOnPaper } from './radiusOnPaper.ts';
 
 type Of<Kind extends Primitive['kind']> = Extract<Primitive, { kind: Kind }>;
 
@@ -26,11 +27,9 @@ const area = (
   ];
 };
 
-const circle = (
-  { centre, radius, least, pen, ink }: Of<'circle'>,
-  projection: Projection,
-): Atom[] => {
-  const size = Math.max(radius * projection.scale, least);
+const circle = (primitive: Of<'circle'>, projection: Projection): Atom[] => {
+  const { centre, pen, ink } = primitive;
+  const size = radiusOnPaper(primitive, projection);
   const outline = circleOutline(toPaper(projection, centre), size);
   return [
     ...(ink === null ? [] : [{ do: 'fill', ink, opacity: 1, outline } as const]),

@@ -47,6 +47,20 @@ function* ledOut(primitive: TextPrimitive, at: PaperPoint): Generator<Label> {
   }
 }
 
+function* places(near: readonly Label[], text: TextPrimitive, at: PaperPoint): Generator<Label> {
+  yield* near;
+  yield* ledOut(text, at);
+}
+
+/** Room for a text of a row, in ems: three figures wide and one line high, clear of the next. */
+const inRow = { wide: 2.2, high: 1.1 } as const;
+
+/** True where the next of a row of texts lies too near for both to be read. */
+const runsTogether = ({ apart, size }: TextPrimitive, { scale }: Projection): boolean =>
+  apart !== undefined &&
+  Math.abs(apart.x) * scale < inRow.wide * size &&
+  Math.abs(apart.y) * scale < inRow.high * size;
+
 /**
  * Finds a place for a free text: where it wishes to be, else beside that, else farther off with a
  * leader, and takes the room. What finds none, or speaks of a place outside the window, is left.
@@ -59,6 +73,7 @@ export const letterText = (
   const { width, height } = labelSize(primitive);
   if (width === 0) return unlettered();
   const plain = primitive.text.replaceAll('\n', ', ');
+  if (runsTogether(primitive, projection)) return unlettered(plain);
   const at = toPaper(projection, primitive.at);
   if (!room.sees(at)) return unlettered(plain);
   const [cos, sin] = [Math.cos(primitive.angle), Math.sin(primitive.angle)];
@@ -70,13 +85,9 @@ export const letterText = (
       angle,
     ),
   );
-  const close = bestOf(room, near);
-  if (close !== null) {
-    room.take(close.box);
-    return { lines: [], texts: close.texts, left: [] };
-  }
-  const far = primitive.far === 'leave out' ? null : bestOf(room, ledOut(primitive, at));
-  if (far === null) return unlettered(plain);
-  room.take(far.box);
-  return { lines: leaderLine(at, far.box), texts: far.texts, left: [] };
+  const best = bestOf(room, primitive.far === 'leave out' ? near : places(near, primitive, at));
+  if (best === null) return unlettered(plain);
+  room.take(best.box);
+  const lines = near.includes(best) ? [] : leaderLine(at, best.box);
+  return { lines, texts: best.texts, left: [] };
 };

@@ -21,7 +21,7 @@ export interface Lettering {
 
 /** Side of a cell of the search grid, and the least distance between two texts; paper inches. */
 const cell = 0.5;
-const gap = 0.025;
+const gap = 0.04;
 
 const boundsOfBox = (box: PaperBox): Bounds =>
   boundsOf(corners(box)) ?? { minX: 0, minY: 0, maxX: 0, maxY: 0 };

@@ -1,5 +1,5 @@
 import type { Layout, LineLayout, Run } from '../../engine/layout.ts';
-import { isTerminal, type Post } from '../../engine/post.ts';
+import { isTerminal, type Post, type PostId } from '../../engine/post.ts';
 import { boundsOf } from '../../geometry/bounds.ts';
 import type { SitePoint } from '../../geometry/point.ts';
 import type { Feature } from '../../site/feature.ts';
@@ -14,6 +14,7 @@ import { drawFlags } from './drawFlags.ts';
 import { drawGate, gateLabel } from './drawGate.ts';
 import { drawPost } from './drawPost.ts';
 import { drawTag } from './drawTag.ts';
+import { nearestWays } from './nearestWays.ts';
 
 /** What a plan shows, one concern each. */
 export type PlanPart =
@@ -55,14 +56,18 @@ const drawFeatures = (site: Site): Primitive[] =>
 const tagSide = (run: Run | undefined, side: 1 | -1): 1 | -1 =>
   run !== undefined && Math.cos(run.bearing) * side > 0 ? -1 : 1;
 
-const drawTags = (layout: Layout, sideOf: (line: LineLayout) => 1 | -1): Primitive[] => {
+const drawTags = (
+  layout: Layout,
+  sideOf: (line: LineLayout) => 1 | -1,
+  next: ReadonlyMap<PostId, SitePoint>,
+): Primitive[] => {
   const tagged = new Map<Post, Primitive>();
   for (const line of values(layout.lines)) {
     for (const run of line.runs) {
       for (const { post: id } of run.posts) {
         const post = layout.posts[id];
         if (post === undefined || tagged.has(post)) continue;
-        tagged.set(post, drawTag(post, tagSide(run, sideOf(line))));
+        tagged.set(post, drawTag(post, tagSide(run, sideOf(line)), next.get(id)));
       }
     }
   }
@@ -88,12 +93,13 @@ export const drawPlan = (
     return line.runs.flatMap((run) => drawChain(run, layout, { ...how, off }));
   };
   const gates = values(layout.gates);
+  const next = nearestWays(layout);
   const parts: Readonly<Record<PlanPart, () => readonly Primitive[]>> = {
     features: () => drawFeatures(site),
     fence: () => lines.flatMap((line) => drawFence(line, layout)),
     gates: () => gates.flatMap(drawGate),
-    posts: () => values(layout.posts).flatMap(drawPost),
-    tags: () => drawTags(layout, sideOf),
+    posts: () => values(layout.posts).flatMap((post) => drawPost(post, next.get(post.id))),
+    tags: () => drawTags(layout, sideOf, next),
     chains: () => lines.flatMap(chainsOf),
     'gate labels': () => gates.map((gate) => gateLabel(gate, site.gates[gate.id], lengths)),
     flags: () => drawFlags(layout.flags),
