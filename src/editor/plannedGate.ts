@@ -2,6 +2,7 @@ import { addGate } from '../site/edits/addGate.ts';
 import { addHardware } from '../site/edits/addHardware.ts';
 import { inches } from '../units/inches.ts';
 import type { GateId } from '../site/ids.ts';
+import { oneWidth } from '../site/oneWidth.ts';
 import { nextId } from '../site/nextId.ts';
 import type { Site } from '../site/site.ts';
 import type { GatePlan } from '../store/plans.ts';
@@ -35,7 +36,11 @@ export const plannedGate = (
   const { line, leg, length, station } = place;
   const { label, opens, hingedAt, nominal, post, latch } = plan;
   const id = nextId(stocked, 'gate');
-  const leaves = plan.leaves.map(({ width, from, hinge }) => ({ width, from, hinge: hinge.id }));
+  const leaves = plan.leaves.map(({ width, from, hinge }) => ({
+    widths: oneWidth(width),
+    from,
+    hinge: hinge.id,
+  }));
   const fields = { label, line, leg, leaves, latch: latch.id, opens, hingedAt, nominal, post };
   const centred = { from: 'middle', offset: inches(0) } as const;
   const trial = addGate(stocked, { ...fields, anchor: centred }).gates[id];

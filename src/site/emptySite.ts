@@ -1,15 +1,17 @@
+import { inches } from '../units/inches.ts';
 import { siteVersion } from './site.ts';
 import type { Site } from './site.ts';
 
 /**
  * A site with nothing drawn: the fence specs and hardware that it is given, lengths in feet and
- * inches to 1/8 in.
+ * inches to 1/8 in, leaves in steps of 1/8 in.
  */
 export const emptySite = ({ specs, hardware }: Pick<Site, 'specs' | 'hardware'>): Site => ({
   format: 'lathline site',
   version: siteVersion,
   job: { name: '', customer: '', place: '', drawnBy: '', date: '', revision: '', remark: '' },
   lengths: { system: 'feet', fraction: 8 },
+  shop: { leafStep: inches(1 / 8) },
   marks: {},
   lines: {},
   gates: {},

@@ -1,6 +1,8 @@
 import { inches } from '../units/inches.ts';
 import type { Anchor } from './anchor.ts';
+import type { AsSet } from './asSet.ts';
 import type { Gate } from './gate.ts';
+import type { GateWay } from './gateWay.ts';
 import type { LeafId, VertexId } from './ids.ts';
 import { inOrder } from './pathOrder.ts';
 
@@ -18,6 +20,14 @@ const flippedLeaves = (leaves: Gate['leaves']): Gate['leaves'] => {
   );
 };
 
+const flippedWay = (way: GateWay): GateWay =>
+  way.kind === 'cantilever' ? { ...way, stores: otherEnd[way.stores] } : way;
+
+const flippedAsSet = (asSet: AsSet): AsSet => ({
+  ...asSet,
+  leans: { start: asSet.leans.end, end: asSet.leans.start },
+});
+
 /**
  * A gate told from the other end of its leg, which is filed under `leg` when it runs the other
  * way: the same gate in the same place on the ground.
@@ -29,4 +39,6 @@ export const flippedGate = (gate: Gate, leg: VertexId): Gate => ({
   leaves: flippedLeaves(gate.leaves),
   opens: otherSide[gate.opens],
   hingedAt: otherEnd[gate.hingedAt],
+  way: flippedWay(gate.way),
+  asSet: gate.asSet === null ? null : flippedAsSet(gate.asSet),
 });

@@ -1,19 +1,31 @@
 import { z } from 'zod';
+import { asSetSchema } from './asSet.ts';
+import { gateWaySchema } from './gateWay.ts';
 import { hardwareId, leafId, lineId, vertexId } from './ids.ts';
-import { label, positiveLength, signedLength } from './quantities.ts';
 import { pipeSchema } from './pipe.ts';
+import { label, length, positiveLength, signedLength } from './quantities.ts';
+import { receiverSchema } from './receiver.ts';
+import { signOffSchema } from './signOff.ts';
+import { widthsSchema } from './widths.ts';
 import type { Frozen } from './frozen.ts';
 
 /** One gate panel, measured out to out of its frame. */
 export const leafSchema = z.strictObject({
   order: z.string().regex(/^[0-9A-Za-z]{1,60}$/),
-  width: positiveLength,
-  /** `copied` is a width taken over from another leaf: it stays flagged until it is measured. */
+  widths: widthsSchema,
+  /** Out to out of the frame, in inches. */
+  height: positiveLength.nullable(),
+  /** The pipe of its frame. */
+  frame: pipeSchema.nullable(),
+  /** `copied` are widths taken over from another leaf: they stay flagged until it is measured. */
   from: z.enum(['measured', 'copied', 'catalogue']),
-  hinge: hardwareId,
+  /** The day on which it was measured, as a person wrote it. */
+  on: label,
+  /** Null for a leaf that rolls. */
+  hinge: hardwareId.nullable(),
 });
 
-/** A gate in a fence line: one or two leaves, their hinges and the latch between. */
+/** A gate in a fence line, or a gap: its leaves, their hinges and the latch between. */
 export const gateSchema = z.strictObject({
   label,
   line: lineId,
@@ -25,16 +37,27 @@ export const gateSchema = z.strictObject({
    * positive towards the leg's end.
    */
   anchor: z.strictObject({ from: z.enum(['start', 'end', 'middle']), offset: signedLength }),
+  way: gateWaySchema,
   leaves: z.record(leafId, leafSchema),
-  latch: hardwareId,
-  /** The side to which the leaves open, looking along the leg from its start. */
+  /** Null for a gap only. */
+  latch: hardwareId.nullable(),
+  /** The side to which the leaves open or roll, looking along the leg from its start. */
   opens: z.enum(['left', 'right']),
   /** For a single leaf: the gate post that carries the hinges, by the end of the leg it is nearer to. */
   hingedAt: z.enum(['start', 'end']),
+  /** From the ground to the bottom of the leaves, in inches; null where nobody has said. */
+  bottom: length.nullable(),
+  /** The closer on each leaf. */
+  closer: hardwareId.nullable(),
+  /** True where a post holds each leaf open. */
+  holdOpen: z.boolean(),
+  receiver: receiverSchema.nullable(),
   /** The size people call the gate by, in inches; never used as a dimension. */
   nominal: positiveLength.nullable(),
   /** The gate posts of this gate; null takes those of the fence spec. */
   post: pipeSchema.nullable(),
+  signed: signOffSchema.nullable(),
+  asSet: asSetSchema.nullable(),
 });
 
 export type Leaf = Frozen<z.infer<typeof leafSchema>>;

@@ -1,25 +1,47 @@
 import { z } from 'zod';
-import { label, length, remark } from './quantities.ts';
+import { label, length, positiveLength, remark } from './quantities.ts';
 import type { Frozen } from './frozen.ts';
 
 /** What a part takes up, in inches: smallest, planned, largest. */
-const spread = z.strictObject({ low: length, planned: length, high: length });
+export const takesSchema = z
+  .strictObject({ low: length, planned: length, high: length })
+  .refine(({ low, planned, high }) => low <= planned && planned <= high, {
+    message: 'expected low, planned and high in rising order',
+  });
+
+/** Outside diameters that a part fits, in inches. */
+const fit = z
+  .strictObject({ low: positiveLength, high: positiveLength })
+  .refine(({ low, high }) => low <= high, { message: 'expected low at most high' })
+  .nullable();
+
+const rising = (readings: readonly number[]): boolean =>
+  readings.every((reading, n) => n === 0 || (readings[n - 1] ?? 0) <= reading);
 
 /**
- * A hinge set (what it takes up between post face and frame) or a latch (the gaps in which it
- * still catches, between frame and post face or between two frames).
+ * A part of a gate. A hinge set takes up room between post face and frame; a latch or drop rod
+ * catches at any gap from low to high, between frame and post face or between two frames; a
+ * closer takes up none.
  */
-export const hardwareSchema = z
-  .strictObject({
-    kind: z.enum(['hinge', 'latch', 'drop rod']),
-    label,
-    takes: spread,
-    from: z.enum(['measured', 'book', 'assumed']),
-    remark,
-  })
-  .refine(({ takes }) => takes.low <= takes.planned && takes.planned <= takes.high, {
-    message: 'expected low, planned and high in rising order',
-    path: ['takes'],
-  });
+export const hardwareSchema = z.strictObject({
+  kind: z.enum(['hinge', 'latch', 'drop rod', 'closer']),
+  label,
+  takes: takesSchema,
+  /**
+   * `uncertain`: its size lies somewhere from low to high; `adjustable`: it can be set anywhere
+   * from low to high. Of a latch it says nothing: that catches anywhere in its range.
+   */
+  spread: z.enum(['uncertain', 'adjustable']),
+  from: z.enum(['measured', 'book', 'assumed']),
+  /** The day on which it was measured or put in the book, as a person wrote it. */
+  on: label,
+  /** What was read off each part on order, inches, smallest first. */
+  readings: z.array(length).max(24).refine(rising, { message: 'expected the smallest first' }),
+  /** The posts and frames it fits, by outside diameter; null where nobody has said. */
+  fits: z.strictObject({ post: fit, frame: fit }),
+  /** Of a hinge: from the face of the post to the pin, in inches; null where nobody has said. */
+  pin: length.nullable(),
+  remark,
+});
 
 export type Hardware = Frozen<z.infer<typeof hardwareSchema>>;

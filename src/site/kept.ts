@@ -14,5 +14,7 @@ export const kept = <T>(old: unknown, fresh: T): T => {
   const same =
     entries.length === Object.keys(before).length &&
     entries.every(([key, value]) => Object.hasOwn(before, key) && before[key] === value);
-  return same ? (old as T) : (Object.fromEntries(entries) as T);
+  if (same && Array.isArray(old) === Array.isArray(fresh)) return old as T;
+  if (Array.isArray(fresh)) return entries.map(([, value]) => value) as T;
+  return Object.fromEntries(entries) as T;
 };

@@ -1,18 +1,15 @@
 import { read, unread } from '../units/parsed.ts';
 import type { Parsed } from '../units/parsed.ts';
 import { excess } from './excess.ts';
+import { isPlain } from './isPlain.ts';
 import { issueLine } from './issueLine.ts';
 import { quoted } from './quoted.ts';
 import { brokenReference } from './references.ts';
 import { siteSchema } from './site.ts';
 import type { Site } from './site.ts';
 import { upgraded } from './upgraded.ts';
-import type { PlainDocument } from './upgrades.ts';
 
 const format = 'lathline site';
-
-const isPlain = (value: unknown): value is PlainDocument =>
-  typeof value === 'object' && value !== null && !Array.isArray(value);
 
 /**
  * Opens a site from a value read from elsewhere: checked, brought to today's version, every

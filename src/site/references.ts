@@ -1,6 +1,7 @@
 import type { Feature } from './feature.ts';
 import type { FenceLine } from './fenceLine.ts';
-import type { Gate } from './gate.ts';
+import type { Gate, Leaf } from './gate.ts';
+import { leafCounts } from './gateWay.ts';
 import type { GateId, LineId, VertexId } from './ids.ts';
 import { placeLine } from './issueLine.ts';
 import { legsOf } from './legsOf.ts';
@@ -53,26 +54,51 @@ const wrongLeg = (gate: Gate, starts: Starts): Wrong[] => {
   return legs.has(gate.leg) ? [] : [[['leg'], `the start of a leg of ${gate.line}`, gate.leg]];
 };
 
-const wrongPart = (site: Site, id: string, kinds: readonly string[]): Wrong[] => {
+const wrongPart = (site: Site, id: string | null, kinds: readonly string[]): Wrong[] => {
   const expected = `a ${kinds.join(' or ')} of this site`;
-  const part = Object.hasOwn(site.hardware, id)
-    ? site.hardware[id as `hardware:${string}`]
-    : undefined;
+  const part =
+    id !== null && Object.hasOwn(site.hardware, id)
+      ? site.hardware[id as `hardware:${string}`]
+      : undefined;
   return part !== undefined && kinds.includes(part.kind) ? [] : [[[], expected, id]];
 };
 
-const wrongGate = (site: Site, gate: Gate): Wrong[] => {
-  const leaves = Object.entries(gate.leaves);
-  const count = leaves.length;
-  return [
-    ...(count === 1 || count === 2 ? [] : ([[['leaves'], 'one leaf or two', count]] as const)),
-    ...within(wrongKeys(gate.leaves), 'leaves'),
-    ...leaves.flatMap(([id, { hinge }]) =>
-      within(wrongPart(site, hinge, ['hinge']), 'leaves', id, 'hinge'),
-    ),
-    ...within(wrongPart(site, gate.latch, ['latch', 'drop rod']), 'latch'),
-  ];
+const wrongCount = ({ way, leaves }: Gate): Wrong[] => {
+  const count = Object.keys(leaves).length;
+  const counts = leafCounts[way.kind];
+  if (counts.includes(count)) return [];
+  const words = counts.map((number) => ['no leaf', 'one leaf', 'two leaves'][number]).join(' or ');
+  return [[['leaves'], words, count]];
 };
+
+const wrongLeaf = (site: Site, { way }: Gate, { hinge }: Leaf): Wrong[] => {
+  if (way.kind === 'cantilever')
+    return hinge === null ? [] : [[['hinge'], 'no hinge on a leaf that rolls', hinge]];
+  return within(wrongPart(site, hinge, ['hinge']), 'hinge');
+};
+
+const wrongLatch = (site: Site, { way, latch }: Gate): Wrong[] => {
+  if (way.kind === 'gap') return latch === null ? [] : [[[], 'no latch on a gap', latch]];
+  return wrongPart(site, latch, ['latch', 'drop rod']);
+};
+
+const wrongAsSet = ({ asSet, leaves }: Gate): Wrong[] =>
+  (['leaves', 'hinges'] as const).flatMap((map) =>
+    Object.keys(asSet?.[map] ?? {})
+      .filter((id) => !Object.hasOwn(leaves, id))
+      .map((id): Wrong => [[map], 'leaves of this gate only', id]),
+  );
+
+const wrongGate = (site: Site, gate: Gate): Wrong[] => [
+  ...wrongCount(gate),
+  ...within(wrongKeys(gate.leaves), 'leaves'),
+  ...Object.entries<Leaf>(gate.leaves).flatMap(([id, leaf]) =>
+    within(wrongLeaf(site, gate, leaf), 'leaves', id),
+  ),
+  ...within(wrongLatch(site, gate), 'latch'),
+  ...(gate.closer === null ? [] : within(wrongPart(site, gate.closer, ['closer']), 'closer')),
+  ...within(wrongAsSet(gate), 'asSet'),
+];
 
 const toldOf = ([where, expected, found]: Wrong): string =>
   `${placeLine(where)}: expected ${expected}, found ${quoted(found)}`;
@@ -102,8 +128,8 @@ function* everyWrong(site: Site): Generator<Wrong> {
 
 /**
  * The first thing of a site that points at nothing, as one line, else null: a mark, line, leg,
- * spec or part that is not there, a hinge where a latch belongs, a gate without one leaf or two,
- * two vertices or leaves with one order key. A line of fewer than two marks is no fault.
+ * spec or part that is not there, a hinge where a latch belongs, a gate with
+ * another number of leaves than its way has, two vertices or leaves with one order key. A line of fewer than two marks is no fault.
  */
 export const brokenReference = (site: Site): string | null => {
   const first = everyWrong(site).next();

@@ -6,11 +6,11 @@ import { gateSchema } from './gate.ts';
 import { hardwareSchema } from './hardware.ts';
 import { featureId, gateId, hardwareId, lineId, markId, specId } from './ids.ts';
 import { markSchema } from './mark.ts';
-import { label, remark } from './quantities.ts';
+import { label, positiveLength, remark } from './quantities.ts';
 import type { Frozen } from './frozen.ts';
 
 /** The version of the file format that this program writes. */
-export const siteVersion = 1;
+export const siteVersion = 2;
 
 /**
  * The document: what a person drew and chose, nothing that follows from it. Flat maps by id;
@@ -32,6 +32,8 @@ export const siteSchema = z.strictObject({
     system: z.enum(['feet', 'inches', 'decimal feet', 'mm', 'm']),
     fraction: z.union([z.literal(2), z.literal(4), z.literal(8), z.literal(16), z.literal(32)]),
   }),
+  /** How the shop makes leaves: their widths come in steps of so many inches. */
+  shop: z.strictObject({ leafStep: positiveLength }),
   marks: z.record(markId, markSchema),
   lines: z.record(lineId, fenceLineSchema),
   gates: z.record(gateId, gateSchema),

@@ -1,11 +1,58 @@
+import { isPlain } from './isPlain.ts';
+
 /** A document of some version as it was read: named fields, nothing known of them. */
 export type PlainDocument = Readonly<Record<string, unknown>>;
 
 /** From the version that a step is filed under to the next one. */
 export type Upgrades = Readonly<Record<number, (document: PlainDocument) => PlainDocument>>;
 
+/** Every entry of a map taken one step; what is no map or entry stays for the schema to refuse. */
+const mapped = (map: unknown, step: (entry: PlainDocument) => PlainDocument): unknown =>
+  isPlain(map)
+    ? Object.fromEntries(
+        Object.entries(map).map(([id, entry]) => [id, isPlain(entry) ? step(entry) : entry]),
+      )
+    : map;
+
+const leafOfTwo = ({ width, ...leaf }: PlainDocument): PlainDocument => ({
+  ...leaf,
+  widths: { top: width, middle: null, bottom: null },
+  height: null,
+  frame: null,
+  on: '',
+});
+
+const gateOfTwo = (gate: PlainDocument): PlainDocument => ({
+  ...gate,
+  way: { kind: 'swing', turns: Math.PI / 2 },
+  leaves: mapped(gate['leaves'], leafOfTwo),
+  bottom: null,
+  closer: null,
+  holdOpen: false,
+  receiver: null,
+  signed: null,
+  asSet: null,
+});
+
+const partOfTwo = (part: PlainDocument): PlainDocument => ({
+  ...part,
+  spread: 'uncertain',
+  on: '',
+  readings: [],
+  fits: { post: null, frame: null },
+  pin: null,
+});
+
+/** Leaves measured at three heights, parts with what they fit, ways to close an opening. */
+const fromOne = (document: PlainDocument): PlainDocument => ({
+  ...document,
+  shop: { leafStep: 1 / 8 },
+  gates: mapped(document['gates'], gateOfTwo),
+  hardware: mapped(document['hardware'], partOfTwo),
+});
+
 /**
- * One step for each version of the file format that came before today's. None yet: version 1 is
- * the first. A step that is filed here is never changed again.
+ * One step for each version of the file format that came before today's. A step that is filed
+ * here is never changed again.
  */
-export const upgrades: Upgrades = {};
+export const upgrades: Upgrades = { 1: fromOne };

@@ -3,6 +3,7 @@ import type { FenceSpec } from '../site/fenceSpec.ts';
 import type { Gate, Leaf } from '../site/gate.ts';
 import type { Hardware } from '../site/hardware.ts';
 import type { HardwareId, SpecId } from '../site/ids.ts';
+import type { Inches } from '../units/inches.ts';
 
 /** A part under the id by which a site will carry it; a site that carries the id keeps its own. */
 export interface PartPlan {
@@ -10,10 +11,16 @@ export interface PartPlan {
   readonly hardware: Hardware;
 }
 
+/** A leaf of the next gate: one width out to out of its frame, in inches. */
+export interface LeafPlan extends Pick<Leaf, 'from'> {
+  readonly width: Inches;
+  readonly hinge: PartPlan;
+}
+
 /** What the next gate will be made of. */
 export interface GatePlan extends Pick<Gate, 'label' | 'opens' | 'hingedAt' | 'nominal' | 'post'> {
   /** One or two, the one nearer to the start of the leg first. Widths in inches. */
-  readonly leaves: readonly (Pick<Leaf, 'width' | 'from'> & { readonly hinge: PartPlan })[];
+  readonly leaves: readonly LeafPlan[];
   readonly latch: PartPlan;
 }
 

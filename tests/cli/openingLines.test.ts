@@ -1,25 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { holdsLine, openingLines } from '../../src/cli/openingLines.ts';
 import { openingOf } from '../../src/engine/gate/openingOf.ts';
-import type { Opening, Term } from '../../src/engine/opening.ts';
-import { inches } from '../../src/units/inches.ts';
+import type { Opening } from '../../src/engine/opening.ts';
+import { term } from '../engine/gate/term.ts';
+import { heldBetween } from '../engine/heldBetween.ts';
 import type { LengthStyle } from '../../src/units/lengthStyle.ts';
 
 const style: LengthStyle = { system: 'inches', fraction: 16 };
-const bounds = (from: number, to: number): Opening => ({
-  terms: [],
-  target: inches(from),
-  holdsFrom: inches(from),
-  holdsTo: inches(to),
-});
-const term = (role: Term['role'], low: number, planned: number, high: number): Term => ({
-  role,
-  label: role,
-  low: inches(low),
-  planned: inches(planned),
-  high: inches(high),
-  source: 'measured',
-});
+const bounds = (from: number, to: number): Opening => heldBetween(from, to);
 
 describe('holdsLine', () => {
   it('rounds inwards: what is written is never wider than what holds', () => {

@@ -1,3 +1,6 @@
+import { heldBetween } from '../engine/heldBetween.ts';
+import { untoldGate, untoldLeaf } from '../../src/site/untold.ts';
+import { oneWidth } from '../../src/site/oneWidth.ts';
 import type { Flag } from '../../src/engine/flag.ts';
 import type { GateLayout, Layout, Leg, LineLayout, Run, Space } from '../../src/engine/layout.ts';
 import type { Opening } from '../../src/engine/opening.ts';
@@ -31,7 +34,8 @@ const opening = (leaf: number): Opening => {
     low: inches(size - give),
     planned: inches(size),
     high: inches(size + give),
-    source: 'measured',
+    ...{ of: null, on: '', source: 'measured' },
+    spread: role === 'latch' ? ('catch' as const) : ('uncertain' as const),
   });
   const terms = [
     term('leaf', 'Leaf', leaf),
@@ -39,7 +43,7 @@ const opening = (leaf: number): Opening => {
     term('latch', 'Latch', 2, 0.5),
   ];
   const target = inches(leaf + 3.875);
-  return { terms, target, holdsFrom: inches(target - 0.5), holdsTo: inches(target + 0.5) };
+  return { ...heldBetween(target - 0.5, target + 0.5, target), terms };
 };
 
 const postAt = (tag: string, at: SitePoint, kind: Post['kind'], line: LineId): Post => ({
@@ -143,7 +147,8 @@ export const handYard = (
           leaves: {
             'leaf:1': {
               order: 'a0',
-              width: inches(gate.leaf),
+              ...untoldLeaf,
+              widths: oneWidth(inches(gate.leaf)),
               from: 'measured',
               hinge: 'hardware:hinge',
             },
@@ -151,8 +156,7 @@ export const handYard = (
           latch: 'hardware:latch',
           opens: 'left',
           hingedAt: 'start',
-          nominal: null,
-          post: null,
+          ...untoldGate,
         };
       });
       bays(length);

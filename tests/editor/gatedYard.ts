@@ -1,3 +1,4 @@
+import { oneWidth } from '../../src/site/oneWidth.ts';
 import type { Gate } from '../../src/site/gate.ts';
 import { addGate } from '../../src/site/edits/addGate.ts';
 import type { Site } from '../../src/site/site.ts';
@@ -24,7 +25,7 @@ export const gatedYard = (anchor: { from: Gate['anchor']['from']; offset: number
     line: 'line:fence',
     leg: 'vertex:fence1',
     anchor: { from: anchor.from, offset: inches(anchor.offset) },
-    leaves: leaf ? [{ width: leaf.width, from: leaf.from, hinge: leaf.hinge.id }] : [],
+    leaves: leaf ? [{ widths: oneWidth(leaf.width), from: leaf.from, hinge: leaf.hinge.id }] : [],
     latch: plan.latch.id,
     opens: 'left',
     hingedAt: 'start',

@@ -5,13 +5,14 @@ import type { GateLayout, Layout } from '../../src/engine/layout.ts';
 import type { Feature } from '../../src/site/feature.ts';
 import { inches } from '../../src/units/inches.ts';
 import { radians } from '../../src/units/radians.ts';
+import { heldBetween } from '../engine/heldBetween.ts';
 import { yard } from './yard.ts';
 
 const gate: GateLayout = {
   id: 'gate:1',
   line: 'line:fence',
   placed: true,
-  opening: { terms: [], target: inches(60), holdsFrom: inches(60), holdsTo: inches(60) },
+  opening: heldBetween(60, 60),
   posts: null,
   start: { x: 360, y: 0 },
   end: { x: 422, y: 0 },

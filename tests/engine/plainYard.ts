@@ -1,3 +1,5 @@
+import { untoldPart } from '../../src/site/untold.ts';
+import { oneWidth } from '../../src/site/oneWidth.ts';
 import { emptySite } from '../../src/site/emptySite.ts';
 import { addGate, type NewGate } from '../../src/site/edits/addGate.ts';
 import { closeLine } from '../../src/site/edits/closeLine.ts';
@@ -33,8 +35,8 @@ const part = (kind: Hardware['kind'], low: number, planned: number, high: number
   kind,
   label: kind,
   takes: { low: inches(low), planned: inches(planned), high: inches(high) },
+  ...untoldPart,
   from: 'measured',
-  remark: '',
 });
 
 export const hardware: Site['hardware'] = {
@@ -73,7 +75,7 @@ export const gateOn = (
   const id = found === undefined ? undefined : legsOf(found)[leg]?.id;
   if (id === undefined) throw new Error(`no leg ${leg}`);
   const leaf = {
-    width: inches(leaves === 1 ? 44 : 56.875),
+    widths: oneWidth(inches(leaves === 1 ? 44 : 56.875)),
     from: 'measured' as const,
     hinge: 'hardware:hinge' as const,
   };

@@ -1,3 +1,5 @@
+import { untoldGate, untoldLeaf } from '../../src/site/untold.ts';
+import { oneWidth } from '../../src/site/oneWidth.ts';
 import fc from 'fast-check';
 import type { FenceLine } from '../../src/site/fenceLine.ts';
 import type { Feature } from '../../src/site/feature.ts';
@@ -101,7 +103,8 @@ const withGate = (site: Site, drawn: DrawnGate, n: number): Site => {
     `leaf:${n}-${k}`,
     {
       order: `a${k}`,
-      width: inches(width / 16),
+      ...untoldLeaf,
+      widths: oneWidth(inches(width / 16)),
       from: 'measured' as const,
       hinge: 'hardware:hinge' as const,
     },
@@ -113,9 +116,9 @@ const withGate = (site: Site, drawn: DrawnGate, n: number): Site => {
     anchor: drawn.anchor,
     leaves: Object.fromEntries(leaves) as Gate['leaves'],
     latch: drawn.widths.length === 1 ? 'hardware:fork' : 'hardware:rod',
+    ...untoldGate,
     opens: 'left',
     hingedAt: drawn.hingedAt,
-    nominal: null,
     post: drawn.post,
   };
   return { ...site, gates: { ...site.gates, [`gate:${n}` satisfies GateId]: gate } };

@@ -9,8 +9,8 @@ describe('the JSON Schema of a site file', () => {
 
   it('says what it is and names no host', () => {
     expect(schema['$schema']).toBe('https://json-schema.org/draft/2020-12/schema');
-    expect(schema['$id']).toBe('urn:lathline:site:1');
-    expect(schema['title']).toBe('Lathline site, format version 1');
+    expect(schema['$id']).toBe('urn:lathline:site:2');
+    expect(schema['title']).toBe('Lathline site, format version 2');
   });
 
   it('requires every part of the document and allows no other', () => {
@@ -19,6 +19,7 @@ describe('the JSON Schema of a site file', () => {
       'version',
       'job',
       'lengths',
+      'shop',
       'marks',
       'lines',
       'gates',

@@ -18,6 +18,27 @@ const spec = {
   wallGap: 2,
 };
 
+const leaf = { height: null, frame: null, on: '' };
+
+const gate = {
+  way: { kind: 'swing', turns: Math.PI / 2 },
+  bottom: null,
+  closer: null,
+  holdOpen: false,
+  receiver: null,
+  signed: null,
+  asSet: null,
+};
+
+const part = {
+  spread: 'uncertain',
+  on: '',
+  readings: [],
+  fits: { post: null, frame: null },
+  pin: null,
+  remark: '',
+};
+
 const takes = { low: 1, planned: 1.5, high: 2 };
 
 /**
@@ -26,7 +47,7 @@ const takes = { low: 1, planned: 1.5, high: 2 };
  */
 export const sampleDocument = {
   format: 'lathline site',
-  version: 1,
+  version: 2,
   job: {
     name: 'Invented yard',
     customer: '',
@@ -37,6 +58,7 @@ export const sampleDocument = {
     remark: 'Two\nlines',
   },
   lengths: { system: 'feet', fraction: 8 },
+  shop: { leafStep: 0.125 },
   marks: {
     'mark:1': { x: 0, y: 0, label: 'house corner' },
     'mark:2': { x: 0, y: -480, label: '' },
@@ -82,12 +104,25 @@ export const sampleDocument = {
       leg: 'vertex:2',
       anchor: { from: 'start', offset: 96 },
       leaves: {
-        'leaf:1': { order: 'a0', width: 56.875, from: 'measured', hinge: 'hardware:1' },
-        'leaf:2': { order: 'a1', width: 57, from: 'measured', hinge: 'hardware:1' },
+        'leaf:1': {
+          ...leaf,
+          order: 'a0',
+          widths: { top: 56.875, middle: null, bottom: null },
+          from: 'measured',
+          hinge: 'hardware:1',
+        },
+        'leaf:2': {
+          ...leaf,
+          order: 'a1',
+          widths: { top: 57, middle: null, bottom: null },
+          from: 'measured',
+          hinge: 'hardware:1',
+        },
       },
       latch: 'hardware:3',
       opens: 'left',
       hingedAt: 'start',
+      ...gate,
       nominal: 120,
       post: null,
     },
@@ -96,10 +131,19 @@ export const sampleDocument = {
       line: 'line:2',
       leg: 'vertex:7',
       anchor: { from: 'middle', offset: 12.5 },
-      leaves: { 'leaf:3': { order: 'a0', width: 40, from: 'catalogue', hinge: 'hardware:1' } },
+      leaves: {
+        'leaf:3': {
+          ...leaf,
+          order: 'a0',
+          widths: { top: 40, middle: null, bottom: null },
+          from: 'catalogue',
+          hinge: 'hardware:1',
+        },
+      },
       latch: 'hardware:2',
       opens: 'right',
       hingedAt: 'end',
+      ...gate,
       nominal: null,
       post: pipe('4', 4),
     },
@@ -118,9 +162,9 @@ export const sampleDocument = {
   },
   specs: { 'spec:1': spec },
   hardware: {
-    'hardware:1': { kind: 'hinge', label: 'Invented hinge', takes, from: 'book', remark: '' },
-    'hardware:2': { kind: 'latch', label: 'Invented latch', takes, from: 'book', remark: '' },
-    'hardware:3': { kind: 'drop rod', label: 'Invented rod', takes, from: 'book', remark: '' },
+    'hardware:1': { kind: 'hinge', label: 'Invented hinge', takes, from: 'book', ...part },
+    'hardware:2': { kind: 'latch', label: 'Invented latch', takes, from: 'book', ...part },
+    'hardware:3': { kind: 'drop rod', label: 'Invented rod', takes, from: 'book', ...part },
   },
 } as const;
 

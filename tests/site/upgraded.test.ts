@@ -1,7 +1,10 @@
 import { describe, expect, it } from 'vitest';
+import { openDocument } from '../../src/site/openDocument.ts';
 import { upgraded } from '../../src/site/upgraded.ts';
 import { upgrades } from '../../src/site/upgrades.ts';
 import { siteVersion } from '../../src/site/site.ts';
+import { sampleSite } from './sampleSite.ts';
+import { versionOne } from './versionOne.ts';
 
 describe('bringing a document to today’s version', () => {
   const steps = {
@@ -49,5 +52,21 @@ describe('bringing a document to today’s version', () => {
   it('[S3] there is a step from every earlier version of the format', () => {
     const earlier = Array.from({ length: siteVersion - 1 }, (_, n) => String(n + 1));
     expect(Object.keys(upgrades)).toEqual(earlier);
+  });
+
+  it('[S3] a site of version 1 opens: each leaf has its one width at the top, parts are unsure', () => {
+    expect(openDocument(versionOne)).toEqual({ ok: true, value: sampleSite });
+  });
+
+  it('[S3] a damaged site of version 1 is refused by the place of the damage', () => {
+    const refusal = (gates: unknown): unknown => openDocument({ ...versionOne, gates });
+    expect(refusal([])).toMatchObject({
+      ok: false,
+      reason: expect.stringMatching(/^gates: expected an object/),
+    });
+    expect(refusal({ 'gate:1': 7 })).toMatchObject({
+      ok: false,
+      reason: expect.stringMatching(/^gates › gate:1: expected an object, found 7/),
+    });
   });
 });

@@ -1,9 +1,10 @@
+import { inches } from '../../src/units/inches.ts';
 import type { Site } from '../../src/site/site.ts';
 
 /** An empty site told from others by the name of its job. */
 export const namedSite = (name: string): Site => ({
   format: 'lathline site',
-  version: 1,
+  version: 2,
   job: {
     name,
     customer: '',
@@ -14,6 +15,7 @@ export const namedSite = (name: string): Site => ({
     remark: '',
   },
   lengths: { system: 'feet', fraction: 16 },
+  shop: { leafStep: inches(0.125) },
   marks: {},
   lines: {},
   gates: {},

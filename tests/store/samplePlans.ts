@@ -1,3 +1,4 @@
+import { untoldPart } from '../../src/site/untold.ts';
 import type { FenceSpec } from '../../src/site/fenceSpec.ts';
 import type { Plans } from '../../src/store/plans.ts';
 import { inches } from '../../src/units/inches.ts';
@@ -42,7 +43,7 @@ export const samplePlans: Plans = {
             label: 'Invented hinge',
             takes: spread(1, 1, 1),
             from: 'measured',
-            remark: '',
+            ...untoldPart,
           },
         },
       },
@@ -54,7 +55,7 @@ export const samplePlans: Plans = {
         label: 'Invented latch',
         takes: spread(1, 1.5, 2),
         from: 'measured',
-        remark: '',
+        ...untoldPart,
       },
     },
     opens: 'left',

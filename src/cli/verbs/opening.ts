@@ -13,12 +13,16 @@ import type { Answer, Verb } from '../verb.ts';
 const style: LengthStyle = { system: 'inches', fraction: 16 };
 const told = (length: Inches): string => formatLength(length, style);
 
+/** Typed by hand: of no site, and not sure between its ends. */
+const given = { of: null, on: '', spread: 'uncertain', source: 'given' } as const;
+
 const leafTerm = (width: Inches, n: number, source: string): Term => ({
   role: 'leaf',
   label: `Leaf ${n + 1}`,
   low: width,
   planned: width,
   high: width,
+  ...given,
   source,
 });
 
@@ -33,13 +37,14 @@ const termsOf = ({ leaves, hinges, reach, gap, order }: Stack): readonly Term[] 
         label: `Hinge ${n + 1}`,
         ...hinge,
         planned: hinge.high,
-        source: 'given',
+        ...given,
       },
       leafTerm(leaf, n, source),
     ];
   });
   const [first = [], second = []] = sides;
-  const latch = { role: 'latch' as const, label: 'Latch', ...reach, planned: gap, source: 'given' };
+  const caught = { ...given, spread: 'catch' as const };
+  const latch = { role: 'latch' as const, label: 'Latch', ...caught, ...reach, planned: gap };
   return [...first, latch, ...second.toReversed()];
 };
 

@@ -40,7 +40,14 @@ const partsOf = ({ terms }: Opening, width: number): Part[] => {
   });
 };
 
-const words = { leaf: 'leaf', hinge: 'hinge', latch: 'gap' } as const;
+const words: Readonly<Record<Term['role'], string>> = {
+  leaf: 'leaf',
+  hinge: 'hinge',
+  latch: 'gap',
+  stop: 'stop',
+  overlap: 'overlap',
+  gap: 'gap',
+};
 
 const leafAtoms = (x: number, width: number): Atom[] => {
   const frame = rectangleOutline({ x, y: top }, width, high);

@@ -6,7 +6,9 @@ import type { LaidLines } from '../posts/layLines.ts';
 
 const partsOf = (site: Site, id: GateId): HardwareId[] => {
   const gate = site.gates[id];
-  return gate === undefined ? [] : [gate.latch, ...leavesOf(gate).map(({ hinge }) => hinge)];
+  if (gate === undefined) return [];
+  const parts = [gate.latch, ...leavesOf(gate).map(({ hinge }) => hinge)];
+  return parts.filter((part) => part !== null);
 };
 
 /** One caution for each part in use of which the size is assumed, at the first gate that uses it. */

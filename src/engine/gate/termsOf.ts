@@ -1,12 +1,18 @@
 import { inOrder } from '../../site/pathOrder.ts';
 import type { Gate, Leaf } from '../../site/gate.ts';
+import type { GateWay } from '../../site/gateWay.ts';
 import type { Hardware } from '../../site/hardware.ts';
 import type { HardwareId, LeafId } from '../../site/ids.ts';
+import { leafWidth } from '../../site/leafWidth.ts';
+import { readWidths } from '../../site/readWidths.ts';
 import type { Site } from '../../site/site.ts';
+import { inches, type Inches } from '../../units/inches.ts';
 import type { Term } from '../opening.ts';
 
 /** The leaves of a gate, the one nearer to the start of its leg first. */
 export const leavesOf = (gate: Gate) => inOrder<LeafId, Leaf>(gate.leaves);
+
+type NamedLeaf = ReturnType<typeof leavesOf>[number];
 
 const origin: Readonly<Record<Hardware['from'], string>> = {
   measured: 'measured',
@@ -20,41 +26,82 @@ const leafOrigin: Readonly<Record<Leaf['from'], string>> = {
   catalogue: 'catalogue: measure it',
 };
 
-const hardwareTerm = (role: 'hinge' | 'latch', part: Hardware): Term => ({
-  role,
-  label: part.label,
-  ...part.takes,
-  source: origin[part.from],
-});
-
-const leafTerm = (leaf: Leaf, label: string): Term => ({
-  role: 'leaf',
-  label,
-  low: leaf.width,
-  planned: leaf.width,
-  high: leaf.width,
-  source: leafOrigin[leaf.from],
-});
-
-const part = (site: Site, id: HardwareId): Hardware => {
-  const found = site.hardware[id];
+const part = (site: Site, id: HardwareId | null): Hardware => {
+  const found = id === null ? undefined : site.hardware[id];
   if (found === undefined) throw new RangeError(`hardware ${id}: expected it in the site`);
   return found;
 };
 
+const hardwareTerm = (role: 'hinge' | 'latch', site: Site, id: HardwareId | null): Term => {
+  const { label, takes, spread, from, on } = part(site, id);
+  const how = role === 'latch' ? 'catch' : spread;
+  return { role, of: id, label, ...takes, spread: how, source: origin[from], on };
+};
+
+/** A leaf planned at its largest width: that is the one that has to go in. */
+const leafTerm = (leaf: NamedLeaf, label: string): Term => ({
+  role: 'leaf',
+  of: leaf.id,
+  label,
+  low: inches(Math.min(...readWidths(leaf.widths))),
+  planned: leafWidth(leaf),
+  high: leafWidth(leaf),
+  spread: 'uncertain',
+  source: leafOrigin[leaf.from],
+  on: leaf.on,
+});
+
+/** A term of one size, decided when the gate was planned. */
+const plannedTerm = (role: 'stop' | 'gap', label: string, size: Inches): Term => ({
+  ...{ role, of: null, label, source: 'planned', on: '' },
+  ...{ low: size, planned: size, high: size, spread: 'uncertain' },
+});
+
+/**
+ * By how much a leaf that rolls reaches past the first roller post when closed. It closes wherever
+ * it stops: from all of its counterbalance drawn in to the tail held by both rollers still.
+ */
+const overlapTerm = (way: Extract<GateWay, { kind: 'cantilever' }>, label: string): Term => {
+  const { overlap, counterbalance, rollers } = way;
+  return {
+    ...{ role: 'overlap', of: null, label, source: 'planned', on: '', spread: 'adjustable' },
+    low: inches(-Math.max(overlap, counterbalance)),
+    planned: inches(-overlap),
+    high: inches(-Math.min(overlap, Math.max(0, rollers - counterbalance))),
+  };
+};
+
+/** What stands on one side of the middle, from the post inwards. */
+const sideTerms = (gate: Gate, site: Site, leaf: NamedLeaf, label: string): Term[] => {
+  const { way } = gate;
+  const own = leafTerm(leaf, label);
+  if (way.kind === 'cantilever') return [overlapTerm(way, `${label}: overlap`), own];
+  return [hardwareTerm('hinge', site, leaf.hinge), own];
+};
+
+/** What stands between two leaves. */
+const middleTerms = ({ way, latch }: Gate, site: Site): Term[] => {
+  const caught = hardwareTerm('latch', site, latch);
+  if (way.kind !== 'centre stop') return [caught];
+  return [caught, plannedTerm('stop', 'Centre stop', way.stop), caught];
+};
+
 /**
  * What takes up width in a gate's opening, in the order met along the leg: hinge, leaf, latch for
- * a single leaf hung at the start; hinge, leaf, latch, leaf, hinge for two leaves.
+ * a single leaf hung at the start; hinge, leaf, latch, leaf, hinge for two leaves, with a stop
+ * between two latches where they latch to a stop; the overlap in place of the hinge where leaves
+ * roll; the clear width alone for a gap.
  */
 export const termsOf = (gate: Gate, site: Site): readonly Term[] => {
-  const latch = hardwareTerm('latch', part(site, gate.latch));
+  const { way, hingedAt } = gate;
+  if (way.kind === 'gap') return [plannedTerm('gap', 'Gap', way.clear)];
   const leaves = leavesOf(gate);
-  const sides = leaves.map((leaf, n) => [
-    hardwareTerm('hinge', part(site, leaf.hinge)),
-    leafTerm(leaf, leaves.length === 1 ? 'Leaf' : `Leaf ${n + 1}`),
-  ]);
+  const sides = leaves.map((leaf, n) =>
+    sideTerms(gate, site, leaf, leaves.length === 1 ? 'Leaf' : `Leaf ${n + 1}`),
+  );
   const [first = [], second] = sides;
-  if (second !== undefined) return [...first, latch, ...second.toReversed()];
-  const along = [...first, latch];
-  return gate.hingedAt === 'start' ? along : along.toReversed();
+  if (second !== undefined) return [...first, ...middleTerms(gate, site), ...second.toReversed()];
+  const along = [...first, ...middleTerms(gate, site)];
+  const hung = way.kind === 'cantilever' ? way.stores : hingedAt;
+  return hung === 'start' ? along : along.toReversed();
 };

@@ -1,4 +1,5 @@
-import type { GateId } from '../../site/ids.ts';
+import type { GateId, HardwareId } from '../../site/ids.ts';
+import { leafWidth } from '../../site/leafWidth.ts';
 import type { Site } from '../../site/site.ts';
 import type { Inches } from '../../units/inches.ts';
 import { leavesOf } from '../gate/termsOf.ts';
@@ -16,6 +17,7 @@ const partsOf = (id: GateId, site: Site): Part[] => {
   const gate = site.gates[id];
   if (gate === undefined) return [];
   const leaves = leavesOf(gate);
+  const named = (part: HardwareId): string => site.hardware[part]?.label ?? part;
   const part = (item: string, each: Inches | null, rule: string): Part => ({
     item,
     each,
@@ -23,11 +25,16 @@ const partsOf = (id: GateId, site: Site): Part[] => {
     gate: id,
   });
   return [
-    ...leaves.map(({ width }) => part('Gate leaf', width, 'One a leaf, by its measured width.')),
-    ...leaves.map(({ hinge }) =>
-      part(`Hinge set, ${site.hardware[hinge]?.label ?? hinge}`, null, 'One set a leaf.'),
+    ...leaves.map((leaf) =>
+      part('Gate leaf', leafWidth(leaf), 'One a leaf, by its measured width.'),
     ),
-    part(`Latch, ${site.hardware[gate.latch]?.label ?? gate.latch}`, null, 'One a gate.'),
+    ...leaves.flatMap(({ hinge }) =>
+      hinge === null ? [] : part(`Hinge set, ${named(hinge)}`, null, 'One set a leaf.'),
+    ),
+    ...(gate.latch === null ? [] : [part(`Latch, ${named(gate.latch)}`, null, 'One a gate.')]),
+    ...leaves.flatMap(() =>
+      gate.closer === null ? [] : part(`Closer, ${named(gate.closer)}`, null, 'One a leaf.'),
+    ),
   ];
 };
 

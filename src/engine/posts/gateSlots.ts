@@ -1,6 +1,7 @@
 import type { FenceSpec } from '../../site/fenceSpec.ts';
 import type { Gate } from '../../site/gate.ts';
 import type { GateId } from '../../site/ids.ts';
+import { leafWidth } from '../../site/leafWidth.ts';
 import { inches, type Inches } from '../../units/inches.ts';
 import { leavesOf } from '../gate/termsOf.ts';
 import type { Opening } from '../opening.ts';
@@ -17,7 +18,7 @@ export interface KnownGate {
 
 /** The widest leaf of a gate, inches; 0 for a gate without leaves. */
 export const widestLeaf = (gate: Gate): Inches =>
-  inches(Math.max(0, ...leavesOf(gate).map(({ width }) => width)));
+  inches(Math.max(0, ...leavesOf(gate).map(leafWidth)));
 
 const anchorStation = ({ anchor }: Gate, from: number, length: number): number => {
   if (anchor.from === 'start') return from + anchor.offset;

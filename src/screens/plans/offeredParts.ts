@@ -1,5 +1,6 @@
 import type { Hardware } from '../../site/hardware.ts';
 import type { HardwareId } from '../../site/ids.ts';
+import { untoldPart } from '../../site/untold.ts';
 import type { Site } from '../../site/site.ts';
 import { assumedHardware, type AssumedHardware } from '../../trade/hardware.ts';
 
@@ -18,7 +19,7 @@ const slug = (label: string): string =>
 /** A part that can be assumed before anybody has measured one, as a site would carry it. */
 export const assumedPart = ({ kind, label, takes, source }: AssumedHardware): OfferedPart => ({
   id: `hardware:${slug(label)}`,
-  hardware: { kind, label, takes, from: 'assumed', remark: source.text },
+  hardware: { ...untoldPart, kind, label, takes, from: 'assumed', remark: source.text },
 });
 
 /** What a site carries of these kinds, then what can be assumed beside it. */

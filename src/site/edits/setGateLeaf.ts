@@ -6,14 +6,14 @@ import type { Site } from '../site.ts';
 import { withGate } from '../withGate.ts';
 
 /**
- * Changes what is known of one leaf: width in inches, where that is from, hinge. RangeError for an
- * unknown gate, leaf or hinge, and for a width of zero or less.
+ * Changes what is known of one leaf: widths, height and frame in inches, where they are from and of
+ * which day, hinge. RangeError for an unknown gate, leaf or hinge, and for a size of zero or less.
  */
 export const setGateLeaf = (
   site: Site,
   id: GateId,
   leaf: LeafId,
-  fields: Partial<Pick<Leaf, 'width' | 'from' | 'hinge'>>,
+  fields: Partial<Omit<Leaf, 'order'>>,
 ): Site => {
   const gate = entry(site, 'gates', id);
   const old = Object.hasOwn(gate.leaves, leaf) ? gate.leaves[leaf] : undefined;

@@ -10,7 +10,7 @@ import { withGate } from '../withGate.ts';
 /**
  * Gives a gate one leaf or two. The leaf at the hinged end stays; a second one comes beside it
  * with the same hinge and the width copied, which is flagged until it is measured. RangeError for
- * an unknown gate and another number of leaves.
+ * an unknown gate and for a number of leaves that its way does not have.
  */
 export const setGateLeaves = (site: Site, id: GateId, count: 1 | 2): Site => {
   const gate = entry(site, 'gates', id);
@@ -23,11 +23,24 @@ export const setGateLeaves = (site: Site, id: GateId, count: 1 | 2): Site => {
   }
   if (count === sorted.length) return site;
   const { id: leafId, ...leaf } = stays;
-  if (count === 1) return withGate(site, id, { ...gate, leaves: { [leafId]: leaf } });
+  if (count === 1) {
+    const leaves = { [leafId]: leaf };
+    return withGate(site, id, { ...gate, leaves, asSet: asSetOf(gate, leafId) });
+  }
   const [own, other] = ordersBeside(gate, leaf.order);
-  const second = { ...leaf, from: 'copied', order: other } as const;
+  const second = { ...leaf, from: 'copied', on: '', order: other } as const;
   const leaves = { [leafId]: { ...leaf, order: own }, [nextId(site, 'leaf')]: second };
   return withGate(site, id, { ...gate, leaves });
+};
+
+/** What the crew found, but for a leaf that is gone. */
+const asSetOf = ({ asSet }: Gate, stays: LeafId): Gate['asSet'] => {
+  if (asSet === null) return null;
+  const only = <T>(map: Readonly<Record<LeafId, T>>): Record<LeafId, T> => {
+    const own = Object.hasOwn(map, stays) ? map[stays] : undefined;
+    return own === undefined ? {} : { [stays]: own };
+  };
+  return { ...asSet, leaves: only(asSet.leaves), hinges: only(asSet.hinges) };
 };
 
 /** The keys of the leaf that stays and of the one on its latch side; its own where there is room. */

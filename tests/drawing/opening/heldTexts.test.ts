@@ -2,16 +2,11 @@ import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { heldTexts } from '../../../src/drawing/opening/heldTexts.ts';
 import type { Opening } from '../../../src/engine/opening.ts';
-import { inches } from '../../../src/units/inches.ts';
+import { heldBetween } from '../../engine/heldBetween.ts';
 import type { LengthStyle } from '../../../src/units/lengthStyle.ts';
 import { parseLength } from '../../../src/units/parseLength.ts';
 
-const opening = (from: number, to: number): Opening => ({
-  terms: [],
-  target: inches((from + to) / 2),
-  holdsFrom: inches(from),
-  holdsTo: inches(to),
-});
+const opening = (from: number, to: number): Opening => heldBetween(from, to, (from + to) / 2);
 const eighths = { system: 'feet', fraction: 8 } as const;
 
 describe('heldTexts', () => {

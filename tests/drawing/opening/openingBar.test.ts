@@ -3,19 +3,11 @@ import { describe, expect, it } from 'vitest';
 import type { Atom } from '../../../src/drawing/atom.ts';
 import { openingBar } from '../../../src/drawing/opening/openingBar.ts';
 import { openingOf } from '../../../src/engine/gate/openingOf.ts';
-import type { Term } from '../../../src/engine/opening.ts';
+import { term } from '../../engine/gate/term.ts';
 import { inches } from '../../../src/units/inches.ts';
 import { overlapsOf, textsOf } from '../textsOf.ts';
 
 const style = { system: 'inches', fraction: 8 } as const;
-const term = (role: Term['role'], low: number, planned: number, high: number): Term => ({
-  role,
-  label: role,
-  low: inches(low),
-  planned: inches(planned),
-  high: inches(high),
-  source: 'measured',
-});
 
 const hinge = term('hinge', 1.75, 1.875, 1.875);
 const leaf = term('leaf', 56.875, 56.875, 56.875);

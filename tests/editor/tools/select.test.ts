@@ -1,3 +1,4 @@
+import { heldBetween } from '../../engine/heldBetween.ts';
 import { describe, expect, it } from 'vitest';
 import type { Input } from '../../../src/editor/input.ts';
 import { select } from '../../../src/editor/tools/select/select.ts';
@@ -38,12 +39,7 @@ const gateAt = (along: number): Layout => ({
       id: 'gate:1',
       line: 'line:fence',
       placed: true,
-      opening: {
-        terms: [],
-        target: inches(44.5),
-        holdsFrom: inches(44),
-        holdsTo: inches(45),
-      },
+      opening: heldBetween(44, 45, 44.5),
       posts: null,
       start: { x: 360 + along - 23.4375, y: 0 },
       end: { x: 360 + along + 23.4375, y: 0 },

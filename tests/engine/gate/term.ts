@@ -9,4 +9,7 @@ export const term = (role: Term['role'], low: number, planned = low, high = plan
   planned: inches(planned),
   high: inches(high),
   source: 'measured',
+  of: null,
+  on: '',
+  spread: role === 'latch' ? 'catch' : 'uncertain',
 });

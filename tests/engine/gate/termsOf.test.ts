@@ -1,3 +1,5 @@
+import { untoldLeaf } from '../../../src/site/untold.ts';
+import { oneWidth } from '../../../src/site/oneWidth.ts';
 import { describe, expect, it } from 'vitest';
 import { leavesOf, termsOf } from '../../../src/engine/gate/termsOf.ts';
 import type { Gate, Leaf } from '../../../src/site/gate.ts';
@@ -21,7 +23,8 @@ const roles = (gate: Gate): string[] => termsOf(gate, bare).map(({ role }) => ro
 
 const leaf = (order: string, width: number, from: Leaf['from']): Leaf => ({
   order,
-  width: inches(width),
+  ...untoldLeaf,
+  widths: oneWidth(inches(width)),
   from,
   hinge: 'hardware:hinge',
 });

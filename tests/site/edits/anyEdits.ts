@@ -1,3 +1,4 @@
+import { oneWidth } from '../../../src/site/oneWidth.ts';
 import fc from 'fast-check';
 import type { SitePoint } from '../../../src/geometry/point.ts';
 import { addFeature } from '../../../src/site/edits/addFeature.ts';
@@ -87,7 +88,7 @@ export const verbs: Readonly<Record<string, (site: Site, move: Move) => Site>> =
       anchor: { from: from(move.other), offset: inches(move.at.x) },
       leaves: [1, 2]
         .slice(move.other % 2)
-        .map((n) => ({ width: inches(30 + n), from: 'measured', hinge: 'hardware:1' })),
+        .map((n) => ({ widths: oneWidth(inches(30 + n)), from: 'measured', hinge: 'hardware:1' })),
       latch: 'hardware:2',
       opens: 'left',
       hingedAt: 'end',
@@ -98,7 +99,9 @@ export const verbs: Readonly<Record<string, (site: Site, move: Move) => Site>> =
     moveGate(site, gate(site, move), { from: from(move.other), offset: inches(move.at.y) }),
   removeGate: (site, move) => removeGate(site, gate(site, move)),
   setGateLeaf: (site, move) =>
-    setGateLeaf(site, gate(site, move), leaf(site, move), { width: inches(1 + move.other) }),
+    setGateLeaf(site, gate(site, move), leaf(site, move), {
+      widths: oneWidth(inches(1 + move.other)),
+    }),
   setGateLeaves: (site, move) => setGateLeaves(site, gate(site, move), move.other % 2 ? 1 : 2),
   setGateOpens: (site, move) =>
     setGateOpens(site, gate(site, move), move.other % 2 ? 'left' : 'right'),

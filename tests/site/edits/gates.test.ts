@@ -1,3 +1,4 @@
+import { oneWidth } from '../../../src/site/oneWidth.ts';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { addGate } from '../../../src/site/edits/addGate.ts';
@@ -26,8 +27,8 @@ const plan: NewGate = {
   leg: 'vertex:3',
   anchor: { from: 'middle', offset: inches(0) },
   leaves: [
-    { width: inches(40), from: 'measured', hinge: 'hardware:1' },
-    { width: inches(30), from: 'measured', hinge: 'hardware:1' },
+    { widths: oneWidth(inches(40)), from: 'measured', hinge: 'hardware:1' },
+    { widths: oneWidth(inches(30)), from: 'measured', hinge: 'hardware:1' },
   ],
   latch: 'hardware:3',
   opens: 'left',
@@ -43,7 +44,7 @@ describe('gates', () => {
   it('[S8] a new gate stands under the next id with its leaves in a row', () => {
     const site = addGate(sampleSite, plan);
     expect(site.gates['gate:3']).toMatchObject({ line: 'line:1', leg: 'vertex:3', label: 'Side' });
-    expect(leavesOf(site, 'gate:3').map((leaf) => [leaf.id, leaf.width])).toEqual([
+    expect(leavesOf(site, 'gate:3').map((leaf) => [leaf.id, leaf.widths.top])).toEqual([
       ['leaf:4', 40],
       ['leaf:5', 30],
     ]);
@@ -87,17 +88,22 @@ describe('gates', () => {
     expect(setGateOpens(sampleSite, 'gate:1', 'left')).toBe(sampleSite);
     expect(setGatePost(sampleSite, 'gate:1', null)).toBe(sampleSite);
     expect(setGateNominal(sampleSite, 'gate:1', inches(120))).toBe(sampleSite);
-    expect(setGateLeaf(sampleSite, 'gate:1', 'leaf:1', { width: inches(56.875) })).toBe(sampleSite);
+    expect(setGateLeaf(sampleSite, 'gate:1', 'leaf:1', { widths: oneWidth(inches(56.875)) })).toBe(
+      sampleSite,
+    );
     expect(setGateLeaves(sampleSite, 'gate:1', 2)).toBe(sampleSite);
     expect(moveGate(sampleSite, 'gate:1', { from: 'start', offset: inches(96) })).toBe(sampleSite);
   });
 
   it('a leaf is changed for itself', () => {
     const site = setGateLeaf(sampleSite, 'gate:1', 'leaf:2', {
-      width: inches(57.5),
+      widths: oneWidth(inches(57.5)),
       from: 'measured',
     });
-    expect(site.gates['gate:1']?.leaves['leaf:2']).toMatchObject({ width: 57.5, order: 'a1' });
+    expect(site.gates['gate:1']?.leaves['leaf:2']).toMatchObject({
+      widths: { top: 57.5 },
+      order: 'a1',
+    });
     expect(site.gates['gate:1']?.leaves['leaf:1']).toBe(
       sampleSite.gates['gate:1']?.leaves['leaf:1'],
     );
@@ -183,7 +189,7 @@ describe('gates', () => {
         'gates › gate:1 › leaves: expected a leaf of it, found "leaf:3"',
       ],
       [
-        () => setGateLeaf(sampleSite, 'gate:1', 'leaf:1', { width: inches(-1) }),
+        () => setGateLeaf(sampleSite, 'gate:1', 'leaf:1', { widths: oneWidth(inches(-1)) }),
         'gates › gate:1 › leaves › leaf:1 › width: expected more than 0, found -1',
       ],
       [

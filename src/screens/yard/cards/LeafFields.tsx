@@ -2,6 +2,8 @@ import { addHardware } from '../../../site/edits/addHardware.ts';
 import { setGateLeaf } from '../../../site/edits/setGateLeaf.ts';
 import type { Leaf } from '../../../site/gate.ts';
 import type { GateId, LeafId } from '../../../site/ids.ts';
+import { leafWidth } from '../../../site/leafWidth.ts';
+import { oneWidth } from '../../../site/oneWidth.ts';
 import { useSite } from '../../bench.ts';
 import { ChoiceField } from '../../fields/ChoiceField.tsx';
 import { LengthField } from '../../fields/LengthField.tsx';
@@ -32,11 +34,13 @@ export const LeafFields = ({ gate, id, leaf, name }: Props) => {
       <div className="pair">
         <LengthField
           label={`${name}, width out to out`}
-          value={leaf.width}
+          value={leafWidth(leaf)}
           style={lengths}
           bare={smallUnit(lengths.system)}
           onEnter={(width) =>
-            edit('Set leaf width', (was) => setGateLeaf(was, gate, id, { width, from: 'measured' }))
+            edit('Set leaf width', (was) =>
+              setGateLeaf(was, gate, id, { widths: oneWidth(width), from: 'measured' }),
+            )
           }
         />
         <ChoiceField

@@ -10,7 +10,7 @@ import { useDo, useEdit } from './useEdit.ts';
 
 interface Props {
   readonly label: string;
-  readonly id: HardwareId;
+  readonly id: HardwareId | null;
   readonly kinds: readonly Hardware['kind'][];
   readonly onChoose: (part: OfferedPart) => void;
 }
@@ -30,8 +30,8 @@ export const PartFields = ({ label, id, kinds, onChoose }: Props) => {
   const site = useSite();
   const edit = useEdit();
   const make = useDo();
-  const part = site.hardware[id];
-  if (part === undefined) return null;
+  const part = id === null ? undefined : site.hardware[id];
+  if (id === null || part === undefined) return null;
   const offered = offeredParts(site, kinds);
   const words = part.kind === 'hinge' ? hingeWords : latchWords;
   const bare = smallUnit(site.lengths.system);

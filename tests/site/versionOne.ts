@@ -1,0 +1,122 @@
+const pipe = (label: string, od: number) => ({ label, od, wall: 0.065 });
+
+const spec = {
+  label: 'Invented 4 ft',
+  remark: '',
+  fabricHeight: 48,
+  maxBay: 120,
+  cornerAngle: 0.25,
+  linePost: pipe('1-7/8', 1.9),
+  terminalPost: pipe('2-1/2', 2.375),
+  gatePost: pipe('2-1/2', 2.375),
+  topRail: pipe('1-3/8', 1.315),
+  terminalAbove: 2,
+  lineAbove: -2,
+  wallGap: 2,
+};
+
+const takes = { low: 1, planned: 1.5, high: 2 };
+
+/**
+ * The plain JSON of an invented site as version 1 saved it: an open line of three legs with a double gate, a closed one
+ * of three with a single gate, a house of which one corner is shared, a tree, and a mark of its own.
+ */
+export const versionOne = {
+  format: 'lathline site',
+  version: 1,
+  job: {
+    name: 'Invented yard',
+    customer: '',
+    place: '',
+    drawnBy: '',
+    date: '',
+    revision: '',
+    remark: 'Two\nlines',
+  },
+  lengths: { system: 'feet', fraction: 8 },
+  marks: {
+    'mark:1': { x: 0, y: 0, label: 'house corner' },
+    'mark:2': { x: 0, y: -480, label: '' },
+    'mark:3': { x: 720, y: -480, label: '' },
+    'mark:4': { x: 720, y: 0, label: '' },
+    'mark:5': { x: 0, y: 300, label: '' },
+    'mark:6': { x: 400, y: 300, label: '' },
+    'mark:7': { x: 1000, y: 1000, label: '' },
+    'mark:8': { x: 1480, y: 1000, label: '' },
+    'mark:9': { x: 1240, y: 1400, label: '' },
+    'mark:10': { x: -200.5, y: 50.25, label: 'oak' },
+    'mark:11': { x: 5, y: 5, label: 'pin' },
+  },
+  lines: {
+    'line:1': {
+      label: 'Back',
+      spec: 'spec:1',
+      closed: false,
+      hook: 'start',
+      path: {
+        'vertex:1': { mark: 'mark:1', order: 'a0' },
+        'vertex:2': { mark: 'mark:2', order: 'a1' },
+        'vertex:3': { mark: 'mark:3', order: 'a2' },
+        'vertex:4': { mark: 'mark:4', order: 'a3' },
+      },
+    },
+    'line:2': {
+      label: 'Pen',
+      spec: 'spec:1',
+      closed: true,
+      hook: 'end',
+      path: {
+        'vertex:5': { mark: 'mark:7', order: 'a0' },
+        'vertex:6': { mark: 'mark:8', order: 'a1' },
+        'vertex:7': { mark: 'mark:9', order: 'a2' },
+      },
+    },
+  },
+  gates: {
+    'gate:1': {
+      label: 'Drive',
+      line: 'line:1',
+      leg: 'vertex:2',
+      anchor: { from: 'start', offset: 96 },
+      leaves: {
+        'leaf:1': { order: 'a0', width: 56.875, from: 'measured', hinge: 'hardware:1' },
+        'leaf:2': { order: 'a1', width: 57, from: 'measured', hinge: 'hardware:1' },
+      },
+      latch: 'hardware:3',
+      opens: 'left',
+      hingedAt: 'start',
+      nominal: 120,
+      post: null,
+    },
+    'gate:2': {
+      label: 'Pen gate',
+      line: 'line:2',
+      leg: 'vertex:7',
+      anchor: { from: 'middle', offset: 12.5 },
+      leaves: { 'leaf:3': { order: 'a0', width: 40, from: 'catalogue', hinge: 'hardware:1' } },
+      latch: 'hardware:2',
+      opens: 'right',
+      hingedAt: 'end',
+      nominal: null,
+      post: pipe('4', 4),
+    },
+  },
+  features: {
+    'feature:1': {
+      kind: 'building',
+      label: 'House',
+      path: {
+        'vertex:8': { mark: 'mark:1', order: 'a0' },
+        'vertex:9': { mark: 'mark:5', order: 'a1' },
+        'vertex:10': { mark: 'mark:6', order: 'a2' },
+      },
+    },
+    'feature:2': { kind: 'tree', label: 'Oak', mark: 'mark:10', trunk: 12, roots: 96 },
+  },
+  specs: { 'spec:1': spec },
+  hardware: {
+    'hardware:1': { kind: 'hinge', label: 'Invented hinge', takes, from: 'book', remark: '' },
+    'hardware:2': { kind: 'latch', label: 'Invented latch', takes, from: 'book', remark: '' },
+    'hardware:3': { kind: 'drop rod', label: 'Invented rod', takes, from: 'book', remark: '' },
+  },
+} as const;
