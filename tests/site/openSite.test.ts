@@ -31,7 +31,7 @@ describe('opening a site file', () => {
       '{"format":"other"}',
       'this is not a site file: expected format "lathline site", found "other"',
     ],
-    ['{"format":"lathline site"}', 'version: expected a whole number from 1 to 1, found nothing'],
+    ['{"format":"lathline site"}', 'version: expected 1, found nothing'],
   ])('[S2] %j is refused', (file, reason) => {
     expect(reasonOf(file)).toBe(reason);
   });

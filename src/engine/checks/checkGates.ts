@@ -77,7 +77,11 @@ const calledOtherwise = ({ id, opening }: GateLayout, site: Site): GateFlag[] =>
   const write = (length: number): string => formatLength(inches(length), site.lengths);
   const { planned, verdict, by } = gapAt(opening, nominal);
   const end = by > 0 ? `${verdict} by ${write(by)}` : verdict;
-  const message = `${gateName(site, id)} is called ${write(nominal)} but its opening is ${write(opening.target)}: posts set at what it is called leave a gap of ${write(planned)}: ${end}.`;
+  const left =
+    planned < 0
+      ? `are ${write(-planned)} too close for the leaves`
+      : `leave a gap of ${write(planned)}`;
+  const message = `${gateName(site, id)} is called ${write(nominal)} but its opening is ${write(opening.target)}: posts set at what it is called ${left}: ${end}.`;
   return [{ level: 'settle', rule: 'called otherwise than its opening', message }];
 };
 

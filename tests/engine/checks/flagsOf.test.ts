@@ -200,6 +200,9 @@ describe('flagsOf', () => {
     expect(flagsFor(called)).toEqual(['settle: called otherwise than its opening']);
     // 47 - (44 + 1 7/8) leaves 1 1/8; the latch wants 2 at least
     expect(layOutSite(called).flags[0]?.message).toContain('a gap of 1 1/8": too narrow by 7/8"');
+    // 44 and 1 7/8 do not go between posts 45 apart: 7/8 is missing, and 2 more for the latch
+    const close = layOutSite(setGateNominal(site, id, inches(45))).flags[0]?.message;
+    expect(close).toContain('are 7/8" too close for the leaves: too narrow by 2 7/8"');
   });
 
   it('[F9] a largest bay shorter than a hole lays out no line posts, with one line', () => {
