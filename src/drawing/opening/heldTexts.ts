@@ -1,4 +1,5 @@
 import type { Opening } from '../../engine/opening.ts';
+import { fineStyle } from '../../units/fineStyle.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import { inches } from '../../units/inches.ts';
 import type { LengthStyle } from '../../units/lengthStyle.ts';
@@ -22,14 +23,15 @@ export interface HeldTexts {
 export const heldTexts = (opening: Opening, style: LengthStyle): HeldTexts | null => {
   const { holdsFrom, holdsTo } = opening;
   if (holdsFrom > holdsTo + dust) return null;
-  const step = finest(style);
+  const fine = fineStyle(style);
+  const step = finest(fine);
   const from = Math.ceil(holdsFrom / step - dust) * step;
   const to = Math.floor(holdsTo / step + dust) * step;
   if (from <= to) {
-    return { from: formatLength(inches(from), style), to: formatLength(inches(to), style) };
+    return { from: formatLength(inches(from), fine), to: formatLength(inches(to), fine) };
   }
-  const fine = [Math.ceil(holdsFrom * 1000 - dust), Math.floor(holdsTo * 1000 + dust)] as const;
-  if (fine[0] > fine[1]) return null;
-  const [low, high] = fine.map((value) => `${(value / 1000).toFixed(3)}"`);
+  const between = [Math.ceil(holdsFrom * 1000 - dust), Math.floor(holdsTo * 1000 + dust)] as const;
+  if (between[0] > between[1]) return null;
+  const [low, high] = between.map((value) => `${(value / 1000).toFixed(3)}"`);
   return { from: low ?? '', to: high ?? '' };
 };

@@ -2,6 +2,7 @@ import { addHardware } from '../../../site/edits/addHardware.ts';
 import { setGateLeaf } from '../../../site/edits/setGateLeaf.ts';
 import type { Leaf } from '../../../site/gate.ts';
 import type { GateId, LeafId } from '../../../site/ids.ts';
+import { fineStyle } from '../../../units/fineStyle.ts';
 import { useSite } from '../../bench.ts';
 import { ChoiceField } from '../../fields/ChoiceField.tsx';
 import { LengthField } from '../../fields/LengthField.tsx';
@@ -33,7 +34,7 @@ export const LeafFields = ({ gate, id, leaf, name }: Props) => {
         <LengthField
           label={`${name}, width out to out`}
           value={leaf.width}
-          style={lengths}
+          style={fineStyle(lengths)}
           bare={smallUnit(lengths.system)}
           onEnter={(width) =>
             edit('Set leaf width', (was) => setGateLeaf(was, gate, id, { width, from: 'measured' }))
