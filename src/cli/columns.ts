@@ -11,15 +11,17 @@ const padded = (text: string, width: number, side: Side): string => {
 
 /**
  * Rows as aligned lines, two spaces between the columns, none at the end of a line. Columns
- * without a side stand on the left; a row may be short. No rows give no lines.
+ * without a side stand on the left; a row may be short; a line end in a text is a blank. No rows
+ * give no lines.
  */
 export const columns = (
   rows: readonly (readonly string[])[],
   sides: readonly Side[] = [],
 ): string[] => {
-  const count = rows.reduce((most, row) => Math.max(most, row.length), 0);
-  const widths = Array.from({ length: count }, (_, n) => widest(rows.map((row) => row[n] ?? '')));
-  return rows.map((row) =>
+  const cells = rows.map((row) => row.map((text) => text.replace(/\s+/g, ' ')));
+  const count = cells.reduce((most, row) => Math.max(most, row.length), 0);
+  const widths = Array.from({ length: count }, (_, n) => widest(cells.map((row) => row[n] ?? '')));
+  return cells.map((row) =>
     row
       .map((text, n) => padded(text, widths[n] ?? 0, sides[n] ?? 'left'))
       .join('  ')

@@ -1,4 +1,5 @@
 import { columns } from './columns.ts';
+import { helpClosing } from './helpClosing.ts';
 import { usage } from './usage.ts';
 import type { Verb } from './verb.ts';
 
@@ -8,7 +9,13 @@ export const helpOf = (verb: Verb): string => {
     ...verb.options.map(({ name, value, does }) => [`--${name} ${value ?? ''}`.trim(), does]),
     ['--json', 'prints the result with its working as JSON'],
   ];
-  return [verb.does, '', `  ${usage(verb)}`, '', ...columns(rows).map((row) => `  ${row}`)].join(
-    '\n',
-  );
+  return [
+    verb.does,
+    '',
+    `  ${usage(verb)}`,
+    '',
+    ...columns(rows).map((row) => `  ${row}`),
+    '',
+    ...helpClosing,
+  ].join('\n');
 };

@@ -1,3 +1,4 @@
+import { gateName, lineName } from '../engine/checks/names.ts';
 import { tapeReadings, type TapeReadings } from '../engine/posts/tapeReadings.ts';
 import type { GateLayout, Layout, LineLayout, Run, Space } from '../engine/layout.ts';
 import { isTerminal, type Post } from '../engine/post.ts';
@@ -7,7 +8,6 @@ import type { Site } from '../site/site.ts';
 import { formatLength } from '../units/formatLength.ts';
 import type { Inches } from '../units/inches.ts';
 import { columns } from './columns.ts';
-
 import { openingLines } from './openingLines.ts';
 
 /** A site and all that follows from it. */
@@ -24,7 +24,7 @@ const counted = (count: number, what: string): string =>
 /** What a reader walking from the hook meets after a post. */
 const nextCells = (space: Space | undefined, site: Site, length: string): string[] => {
   if (space === undefined) return ['', ''];
-  return [length, space.kind === 'bay' ? 'bay' : site.gates[space.gate]?.label || space.gate];
+  return [length, space.kind === 'bay' ? 'bay' : gateName(site, space.gate)];
 };
 
 const postCells = ({ hole, length, pipe }: Post, { lengths }: Site): string[] => [
@@ -56,9 +56,8 @@ const runRows = (run: Run, tape: TapeReadings, { site, layout }: LaidSite): stri
 
 const lineLines = (line: LineLayout, laid: LaidSite): string[] => {
   const { site } = laid;
-  const drawn = site.lines[line.id];
-  const hook = drawn?.hook ?? 'start';
-  const title = `${drawn?.label || line.id}: ${formatLength(line.length, site.lengths)}, ${counted(line.legs.length, 'leg')}, ${counted(line.runs.length, 'run')}, tape hooked at the ${hook} of each run`;
+  const hook = site.lines[line.id]?.hook ?? 'start';
+  const title = `${lineName(site, line.id)}: ${formatLength(line.length, site.lengths)}, ${counted(line.legs.length, 'leg')}, ${counted(line.runs.length, 'run')}, tape hooked at the ${hook} of each run`;
   const rows = line.runs.flatMap((run) =>
     runRows(run, tapeReadings(run, hook, site.lengths), laid),
   );
@@ -73,7 +72,7 @@ const gateLines = (gate: GateLayout, { site, layout }: LaidSite): string[] => {
       ? 'not placed'
       : `between ${tag(gate.posts.start)} and ${tag(gate.posts.end)}`;
   const lines = openingLines(gate.opening, shortStyle(site.lengths)).map((line) => `  ${line}`);
-  return ['', `${site.gates[gate.id]?.label || gate.id}, ${where}`, ...lines];
+  return ['', `${gateName(site, gate.id)}, ${where}`, ...lines];
 };
 
 const summary = ({ posts, gates }: Layout): string => {

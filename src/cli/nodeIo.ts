@@ -18,13 +18,16 @@ const codeOf = (fault: unknown): string =>
   fault instanceof Error && 'code' in fault ? String(fault.code) : String(fault);
 
 const why: Readonly<Record<string, string>> = {
-  ENOENT: 'there is no such file',
+  ENOENT: 'there is no such file: expected a file that can be read',
   EISDIR: 'it is a directory: expected a file',
   EACCES: 'it may not be read or written',
   EPERM: 'it may not be read or written',
   ENOTDIR: 'a part of its path is not a directory',
   EEXIST: 'it is in the way: expected no such file',
   ENOSPC: 'the disk is full',
+  EROFS: 'the disk may only be read',
+  ENAMETOOLONG: 'its name is too long',
+  ELOOP: 'its links lead in a circle',
 };
 
 const said = (path: string, fault: unknown): Parsed<never> => {
@@ -88,8 +91,11 @@ const writeWhole = async (path: string, content: string | Uint8Array): Promise<P
     return read(path);
   } catch (fault) {
     // what was in the way before is not ours to take away
-    if (codeOf(fault) !== 'EEXIST') await rm(beside, { force: true });
-    return said(codeOf(fault) === 'EEXIST' ? beside : path, fault);
+    if (codeOf(fault) === 'EEXIST') return said(beside, fault);
+    await rm(beside, { force: true });
+    return codeOf(fault) === 'ENOENT'
+      ? unread(`${path}: it cannot be written there: expected a directory that takes files`)
+      : said(path, fault);
   }
 };
 

@@ -1,5 +1,6 @@
 import { parseArgs } from 'node:util';
 import { read, unread, type Parsed } from '../units/parsed.ts';
+import { quotedText } from '../units/quotedText.ts';
 import type { Call } from './call.ts';
 import type { Verb } from './verb.ts';
 
@@ -17,6 +18,9 @@ type Shape = Omit<Verb, 'run' | 'does'>;
 /** What a shell leaves of `54' --max 10'` when the foot marks are not quoted. */
 const eaten = / --[a-z]/;
 
+/** A place in brackets may be left out. */
+const isNeeded = (place: string): boolean => !place.startsWith('[');
+
 const listed = (names: readonly string[]): string => names.map((name) => `--${name}`).join(' ');
 
 /** Why a value cannot stand after an option; null where it can. */
@@ -27,13 +31,13 @@ const badValue = (shape: Shape, { name, rawName, value }: OptionToken): string |
   const option = shape.options.find((one) => one.name === name);
   if (option === undefined) {
     const known = [...shape.options.map((one) => one.name), ...everywhere];
-    return `lath ${shape.name}: there is no option “${rawName}”: expected one of ${listed(known)}`;
+    return `lath ${shape.name}: there is no option ${quotedText(rawName)}: expected one of ${listed(known)}`;
   }
   if (option.value === null) {
     return value === undefined ? null : `lath ${shape.name}: --${name} takes no value`;
   }
   if (value !== undefined && eaten.test(value)) {
-    return `lath ${shape.name}: --${name} “${value}” is two options in one: the shell took the foot marks for quotes; expected 54ft or "54'"`;
+    return `lath ${shape.name}: --${name} ${quotedText(value)} is two options in one: the shell took the foot marks for quotes; expected 54ft or "54'"`;
   }
   if (value !== undefined && value !== '' && !value.startsWith('--')) return null;
   return `lath ${shape.name}: --${name} has no value: expected --${name} ${option.value}`;
@@ -42,8 +46,9 @@ const badValue = (shape: Shape, { name, rawName, value }: OptionToken): string |
 const missing = (shape: Shape, call: Call): string | null => {
   const option = shape.options.find(({ name, needed }) => needed && !call.values.has(name));
   if (call.values.has('help')) return null;
-  if (call.places.length < shape.places.length) {
-    return `lath ${shape.name}: ${shape.places[call.places.length]} is missing: expected lath ${shape.name} ${shape.places.join(' ')}`;
+  const place = shape.places.find((_, n) => (call.places[n] ?? '') === '');
+  if (place !== undefined && isNeeded(place)) {
+    return `lath ${shape.name}: ${place} is missing: expected lath ${shape.name} ${shape.places.join(' ')}`;
   }
   if (option === undefined) return null;
   return `lath ${shape.name}: --${option.name} is missing: expected --${option.name} ${option.value}`;
@@ -68,7 +73,8 @@ const tokensOf = (shape: Shape, args: readonly string[]) =>
         name,
         { type: value === null ? ('boolean' as const) : ('string' as const) },
       ]),
-      ...everywhere.map((name) => [name, { type: 'boolean' as const }]),
+      ['json', { type: 'boolean' as const }],
+      ['help', { type: 'boolean' as const, short: 'h' }],
     ]),
   }).tokens;
 
@@ -84,7 +90,7 @@ export const readCall = (shape: Shape, args: readonly string[]): Parsed<Call> =>
     if (token.kind === 'positional') {
       if (places.length === shape.places.length) {
         return unread(
-          `lath ${shape.name}: “${token.value}” is one word too many: expected ${shape.places.join(' ') || 'options only'}`,
+          `lath ${shape.name}: ${quotedText(token.value)} is one word too many: expected ${shape.places.join(' ') || 'options only'}`,
         );
       }
       places.push(token.value);

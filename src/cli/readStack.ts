@@ -1,8 +1,11 @@
 import { leavesFor } from '../engine/gate/leavesFor.ts';
+import { formatLength } from '../units/formatLength.ts';
 import { inches, sum, type Inches } from '../units/inches.ts';
 import type { LengthRange } from '../units/parseRange.ts';
 import { read, unread, type Parsed } from '../units/parsed.ts';
+import { quotedText } from '../units/quotedText.ts';
 import { valueOf, valuesOf, type Call } from './call.ts';
+import { inchStyle } from './inchStyle.ts';
 import { readLengths } from './readLengths.ts';
 import { readRange } from './readRange.ts';
 
@@ -42,10 +45,11 @@ const gapOf = (call: Call, { low, high }: LengthRange): Parsed<Inches> => {
   const gap = readRange('plan-gap', text);
   if (!gap.ok) return gap;
   const { low: planned } = gap.value;
-  if (planned !== gap.value.high) return unread(`--plan-gap: “${text}”: expected one length`);
+  if (planned !== gap.value.high)
+    return unread(`--plan-gap: ${quotedText(text)} is a range: expected one length`);
   if (planned >= low && planned <= high) return read(planned);
   return unread(
-    `--plan-gap: “${text}” is outside the catch range “${valueOf(call, 'catch')}”: expected a gap at which the latch catches`,
+    `--plan-gap: ${quotedText(text)} is outside the catch range ${quotedText(valueOf(call, 'catch') ?? '')}: expected a gap at which the latch catches`,
   );
 };
 
@@ -53,7 +57,8 @@ const countOf = (call: Call): Parsed<1 | 2> => {
   const text = valueOf(call, 'leaves');
   if (text === '1') return read(1);
   if (text === '2') return read(2);
-  return unread(`--leaves: ${text === null ? 'is missing' : `“${text}”`}: expected 1 or 2`);
+  if (text === null) return unread('--leaves is missing: expected --leaves 1 or 2 beside --want');
+  return unread(`--leaves: ${quotedText(text)}: expected 1 or 2`);
 };
 
 type Taken = Pick<Stack, 'hinges' | 'reach' | 'gap'>;
@@ -70,9 +75,11 @@ const orderOf = (call: Call, { hinges, gap }: Taken): Parsed<Pick<Stack, 'leaves
   }
   if (hinges.length !== count.value) return wrongHinges(count.value, hinges.length);
   const taken = inches(sum(hinges.map(({ high }) => high)) + gap);
-  if (want.value - taken < step.value * count.value) {
+  const least = inches(taken + step.value * count.value);
+  if (want.value < least) {
+    const [took, needed] = [taken, least].map((length) => formatLength(length, inchStyle));
     return unread(
-      `--want: “${valueOf(call, 'want')}” leaves nothing for a leaf: expected more than the ${taken} in that hinges and latch take up`,
+      `--want: ${quotedText(valueOf(call, 'want') ?? '')} leaves no room for a leaf: hinges and latch take ${took}, expected at least ${needed}`,
     );
   }
   const { leaf } = leavesFor(want.value, taken, count.value, step.value);

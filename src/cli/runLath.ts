@@ -3,18 +3,22 @@ import { withFootMarks } from './footMarks.ts';
 import { readCall } from './readCall.ts';
 import type { Answer, Verb } from './verb.ts';
 import { helpOf } from './helpOf.ts';
+import { verbNamed } from './verbNamed.ts';
 import { verbs } from './verbs.ts';
 
 /** 0 done, 1 a `stop` flag stands, 2 bad input. */
 export type ExitCode = 0 | 1 | 2;
 
+/** A file may hold marks that would drive the terminal; line ends and tabs are ours. */
+const harmless = (text: string): string => text.replace(/(?!\r?\n|\t)[\p{Cc}\u2028\u2029]/gu, '�');
+
 const refuse = (io: Io, reason: string): ExitCode => {
-  io.err(`${reason.replace(/\s*\n\s*/g, ' ')}\n`);
+  io.err(`${harmless(reason.replace(/\s*\n\s*/g, ' '))}\n`);
   return 2;
 };
 
 const print = (io: Io, { text, json, stopped }: Answer, form: 'text' | 'json'): ExitCode => {
-  const whole = form === 'json' ? JSON.stringify(json, null, 2) : text;
+  const whole = form === 'json' ? JSON.stringify(json, null, 2) : harmless(text);
   io.out(whole.endsWith('\n') ? whole : `${whole}\n`);
   return stopped ? 1 : 0;
 };
@@ -38,10 +42,6 @@ const runVerb = async (verb: Verb, args: readonly string[], io: Io): Promise<Exi
 export const runLath = async (args: readonly string[], io: Io): Promise<ExitCode> => {
   const [first = 'help', ...rest] = args;
   const name = first === '--help' || first === '-h' ? 'help' : first;
-  const verb = verbs().find((one) => one.name === name);
-  if (verb !== undefined) return runVerb(verb, rest, io);
-  const known = verbs()
-    .map((one) => one.name)
-    .join(', ');
-  return refuse(io, `lath: there is no verb “${name}”: expected one of ${known}`);
+  const verb = verbNamed(verbs(), name);
+  return verb.ok ? runVerb(verb.value, rest, io) : refuse(io, verb.reason);
 };

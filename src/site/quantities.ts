@@ -1,9 +1,7 @@
 import { z } from 'zod';
+import { farthest } from '../geometry/tolerance.ts';
 import type { Inches } from '../units/inches.ts';
 import type { Radians } from '../units/radians.ts';
-
-/** The farthest a coordinate may lie from the origin, in inches: ten miles each way. */
-export const farthest = 633_600;
 
 // minus zero would not come back from a file as it was
 const plusZero = (value: number): number => value + 0;

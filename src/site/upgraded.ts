@@ -22,7 +22,9 @@ export const upgraded = (
 ): Parsed<PlainDocument> => {
   const { version } = document;
   if (typeof version !== 'number' || !Number.isInteger(version) || version < 1) {
-    return unread(`version: expected a whole number from 1 to ${to}, found ${quoted(version)}`);
+    return unread(
+      `version: expected ${to === 1 ? '1' : `a whole number from 1 to ${to}`}, found ${quoted(version)}`,
+    );
   }
   if (version > to) {
     return unread(

@@ -11,6 +11,7 @@ export interface LengthRange {
   readonly high: Inches;
 }
 
+const between = /\.\.|\sto\s/i;
 const bareForm = /^-? ?[\d.,]+$/;
 const unitForm = /^-? ?[\d.,]+ ?([^\d .,/-]+\.?)$/;
 
@@ -19,16 +20,20 @@ const lowText = (low: string, high: string): string =>
   bareForm.test(plainText(low)) ? `${low.trim()}${unitForm.exec(plainText(high))?.[1] ?? ''}` : low;
 
 /**
- * Reads `1 3/4..2` as two bounds, and one length as both. A bare low bound has the unit of a high
- * bound that is one number with a unit.
+ * Reads `1 3/4..2` or `1 3/4 to 2` as two bounds, and one length as both. A bare low bound has the
+ * unit of a high bound that is one number with a unit.
  * @param bare the unit of a number that has none, as in `parseLength`.
  * @returns inches of either sign, low at most high; or one line that quotes the text.
  */
 export const parseRange = (text: string, bare: LengthSystem = 'inches'): Parsed<LengthRange> => {
-  const parts = text.split('..');
+  const refused = (why: string) => unread(`${quotedText(text)} ${why}, such as 1 3/4..2`);
+  const parts = text.split(between);
   const [first = '', last = first] = parts;
-  if (parts.length > 2) {
-    return unread(`${quotedText(text)} is not a range: expected two lengths such as 1 3/4..2`);
+  if (parts.length > 2 || text.includes('...')) {
+    return refused('is not a range: expected two lengths');
+  }
+  if (parts.length === 2 && parts.some((part) => part.trim() === '')) {
+    return refused('has one end only: expected two lengths');
   }
   const low = parseLength(lowText(first, last), bare);
   if (!low.ok) {
@@ -39,7 +44,7 @@ export const parseRange = (text: string, bare: LengthSystem = 'inches'): Parsed<
   const high = parseLength(last, bare);
   if (!high.ok) return high;
   if (low.value > high.value) {
-    return unread(`${quotedText(text)} falls: expected the smaller length first, such as 1 3/4..2`);
+    return refused('falls: expected the smaller length first');
   }
   return read({ low: low.value, high: high.value });
 };

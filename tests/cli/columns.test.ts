@@ -20,6 +20,10 @@ describe('columns', () => {
     ).toEqual(['9½   x', '10″  y']);
   });
 
+  it('keeps a row on one line whatever its texts hold', () => {
+    expect(columns([['two\nlines', 'x']])).toEqual(['two lines  x']);
+  });
+
   it('gives no lines for no rows', () => {
     expect(columns([])).toEqual([]);
   });

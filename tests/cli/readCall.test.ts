@@ -48,13 +48,22 @@ describe('readCall', () => {
     [['yard', '--post', '4', '--wall', '1', '--wall', '2'], '--wall is given twice'],
     [['yard'], '--post is missing: expected --post OD'],
     [['--post', '4'], 'SITE is missing: expected lath weigh SITE'],
+    [['', '--post', '4'], 'SITE is missing: expected lath weigh SITE'],
     [['yard', 'shed', '--post', '4'], '“shed” is one word too many: expected SITE'],
   ])('[K1] refuses %j in one line', (args, reason) => {
     expect(reasonOf(...args)).toContain(reason);
     expect(reasonOf(...args)).toMatch(/^lath weigh: [^\n]+$/);
   });
 
+  it('[K1] lets a place in brackets be left out', () => {
+    const weighed = { ...shape, places: ['[SITE]'], options: [] };
+    expect(readCall(weighed, [])).toMatchObject({ ok: true, value: { places: [] } });
+    expect(readCall(weighed, ['yard'])).toMatchObject({ ok: true, value: { places: ['yard'] } });
+    expect(readCall(weighed, ['yard', 'shed']).ok).toBe(false);
+  });
+
   it('[K1] asks for nothing when help is wanted', () => {
     expect(reasonOf('--help')).toBe('it was read');
+    expect(reasonOf('-h')).toBe('it was read');
   });
 });

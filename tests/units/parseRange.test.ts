@@ -9,6 +9,9 @@ describe('parseRange', () => {
     ['2 1/2', 2.5, 2.5],
     ['2 1/2..2 1/2', 2.5, 2.5],
     [`9'-10"..10'`, 118, 120],
+    ['1 3/4 to 2', 1.75, 2],
+    ['40 TO 50.8mm', 40 / 25.4, 2],
+    ['1 5/8" to 1 7/8"', 1.625, 1.875],
     ['-1..2', -1, 2],
     ['-2..-1', -2, -1],
     ['.5..1.5', 0.5, 1.5],
@@ -31,14 +34,15 @@ describe('parseRange', () => {
 
   it.each([
     ['2..1 3/4', '“2..1 3/4” falls: expected the smaller length first, such as 1 3/4..2'],
-    ['1..2..3', '“1..2..3” is not a range: expected two lengths such as 1 3/4..2'],
-    ['..2', '“” is empty: expected'],
-    ['1..', '“” is empty: expected'],
+    ['1..2..3', '“1..2..3” is not a range: expected two lengths, such as 1 3/4..2'],
+    ['..2', '“..2” has one end only: expected two lengths, such as 1 3/4..2'],
+    ['1..', '“1..” has one end only: expected'],
+    ['1 to 2..3', '“1 to 2..3” is not a range: expected'],
     ['', '“” is empty: expected'],
     ['one..2', '“one” is not a length: expected'],
     ['1..two', '“two” is not a length: expected'],
     ['1,5..2 mm', '“1,5” has a decimal comma: expected'],
-    ['1...2', '“1...2” falls'],
+    ['1...2', '“1...2” is not a range: expected'],
   ])('[U8] refuses %s in one line', (text, reason) => {
     const range = parseRange(text);
     expect(range.ok ? 'read' : range.reason).toContain(reason);

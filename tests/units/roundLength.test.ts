@@ -2,8 +2,9 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { formatLength } from '../../src/units/formatLength.ts';
 import { inches } from '../../src/units/inches.ts';
+import { lengthOfSteps } from '../../src/units/lengthOfSteps.ts';
 import type { LengthStyle } from '../../src/units/lengthStyle.ts';
-import { finest, roundLength } from '../../src/units/roundLength.ts';
+import { roundLength } from '../../src/units/roundLength.ts';
 
 const styles: fc.Arbitrary<LengthStyle> = fc.record({
   system: fc.constantFrom('feet', 'inches', 'decimal feet', 'mm', 'm'),
@@ -12,21 +13,11 @@ const styles: fc.Arbitrary<LengthStyle> = fc.record({
 const lengths = fc.double({ min: -63_360, max: 63_360, noNaN: true }).map(inches);
 
 describe('roundLength', () => {
-  it.each([
-    ['feet', 1 / 8],
-    ['inches', 1 / 8],
-    ['decimal feet', 0.12],
-    ['mm', 1 / 25.4],
-    ['m', 1 / 25.4],
-  ] as const)('[U6] the finest of %s is %d in', (system, expected) => {
-    expect(finest({ system, fraction: 8 })).toBeCloseTo(expected, 15);
-  });
-
   it('[U6] is off by half the finest at most, and rounds to itself', () => {
     fc.assert(
       fc.property(lengths, styles, (value, style) => {
         const rounded = roundLength(value, style);
-        expect(Math.abs(rounded - value)).toBeLessThanOrEqual(finest(style) / 2 + 1e-9);
+        expect(Math.abs(rounded - value)).toBeLessThanOrEqual(lengthOfSteps(1, style) / 2 + 1e-9);
         expect(roundLength(rounded, style)).toBe(rounded);
         expect(formatLength(rounded, style)).toBe(formatLength(value, style));
       }),

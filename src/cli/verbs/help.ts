@@ -1,35 +1,39 @@
 import { read } from '../../units/parsed.ts';
 import { columns } from '../columns.ts';
+import { helpClosing } from '../helpClosing.ts';
+import { helpOf } from '../helpOf.ts';
 import { usage } from '../usage.ts';
-import type { Verb } from '../verb.ts';
+import type { Answer, Verb } from '../verb.ts';
+import { verbNamed } from '../verbNamed.ts';
 
-const closing = [
-  'SITE is a file; - reads standard input. Lengths are written as on a tape: 56 1/4, 9ft, 3005mm.',
-  `A shell takes a lone foot mark for a quote: write 54ft or "54'".`,
-  'Exit codes: 0 done, 1 a stop flag stands, 2 bad input.',
-];
+const described = (verb: Verb) => ({
+  verb: verb.name,
+  does: verb.does,
+  usage: usage(verb),
+  options: verb.options,
+});
 
-/** `help`: every verb in one line each. It is given the table that it stands in itself. */
+const all = (table: readonly Verb[]): Answer => {
+  const lines = [
+    'lath VERB …; lath help VERB says more of one.',
+    '',
+    ...columns(table.map((verb) => [verb.name, verb.does])).map((row) => `  ${row}`),
+    '',
+    ...helpClosing,
+  ];
+  return { text: lines.join('\n'), json: table.map(described), stopped: false };
+};
+
+/** `help`: every verb in one line each, or all of one. It is given the table that it stands in itself. */
 export const help = (table: () => readonly Verb[]): Verb => ({
   name: 'help',
-  does: 'says what there is',
-  places: [],
+  does: 'says what there is, and how one verb is called',
+  places: ['[VERB]'],
   options: [],
-  run: async () => {
-    const rows = table().map((verb) => [verb.name, verb.does]);
-    const lines = [
-      'lath VERB …; lath VERB --help says more of one.',
-      '',
-      ...columns(rows).map((row) => `  ${row}`),
-      '',
-      ...closing,
-    ];
-    const json = table().map((verb) => ({
-      verb: verb.name,
-      does: verb.does,
-      usage: usage(verb),
-      options: verb.options,
-    }));
-    return read({ text: lines.join('\n'), json, stopped: false });
+  run: async ({ places: [name] }) => {
+    if (name === undefined) return read(all(table()));
+    const verb = verbNamed(table(), name);
+    if (!verb.ok) return verb;
+    return read({ text: helpOf(verb.value), json: described(verb.value), stopped: false });
   },
 });

@@ -2,16 +2,15 @@ import { gapAt, type Gap } from '../../engine/gate/gapAt.ts';
 import { openingOf } from '../../engine/gate/openingOf.ts';
 import type { Opening, Term } from '../../engine/opening.ts';
 import { formatLength } from '../../units/formatLength.ts';
-import type { Inches } from '../../units/inches.ts';
-import type { LengthStyle } from '../../units/lengthStyle.ts';
+import { inches, type Inches } from '../../units/inches.ts';
 import { read, type Parsed } from '../../units/parsed.ts';
 import type { Call } from '../call.ts';
+import { inchStyle } from '../inchStyle.ts';
 import { openingLines } from '../openingLines.ts';
 import { readStack, type Stack } from '../readStack.ts';
 import type { Answer, Verb } from '../verb.ts';
 
-const style: LengthStyle = { system: 'inches', fraction: 16 };
-const told = (length: Inches): string => formatLength(length, style);
+const told = (length: Inches): string => formatLength(length, inchStyle);
 
 /** Typed by hand: of no site, and not sure between its ends. */
 const given = { of: null, on: '', spread: 'uncertain', source: 'given' } as const;
@@ -49,7 +48,11 @@ const termsOf = ({ leaves, hinges, reach, gap, order }: Stack): readonly Term[] 
 };
 
 const verdictLine = (width: Inches, { verdict, planned, by }: Gap): string => {
-  const set = `set at ${told(width)}: leaves ${told(planned)} for the latch`;
+  const left =
+    planned < 0
+      ? `hinges and leaves are ${told(inches(-planned))} too wide for it`
+      : `leaves ${told(planned)} for the latch`;
+  const set = `set at ${told(width)}: ${left}`;
   if (verdict === 'holds') return `${set}, it catches`;
   if (verdict === 'may hold') return `${set}, it may catch: measure the hinges`;
   return `${set}, ${verdict} by ${told(by)}`;
@@ -62,7 +65,7 @@ const answer = (stack: Stack, opening: Opening): Answer => {
     ...(order === null
       ? []
       : [`${order.leaves} × ${told(stack.leaves[0] ?? order.want)} for ${told(order.want)}`]),
-    ...openingLines(opening, style),
+    ...openingLines(opening, inchStyle),
     ...(set === null || gap === null ? [] : [verdictLine(set, gap)]),
   ];
   const { target, holdsFrom, holdsTo, terms } = opening;

@@ -9,6 +9,7 @@ import { toSvg } from '../../exporters/svg/toSvg.ts';
 import { saveSite } from '../../site/saveSite.ts';
 import type { Site } from '../../site/site.ts';
 import { read, unread, type Parsed } from '../../units/parsed.ts';
+import { quotedText } from '../../units/quotedText.ts';
 import { valueOf, type Call } from '../call.ts';
 import type { Io } from '../io.ts';
 import { readSite } from '../readSite.ts';
@@ -27,7 +28,7 @@ const paperNames = Object.keys(papers) as PaperName[];
 const endingOf = (out: string): Parsed<Order['ending']> => {
   const ending = /[^/\\]\.(pdf|svg)$/i.exec(out)?.[1]?.toLowerCase();
   if (ending === 'pdf' || ending === 'svg') return read(ending);
-  return unread(`--out: “${out}”: expected a file name that ends in .pdf or .svg`);
+  return unread(`--out: ${quotedText(out)}: expected a file name that ends in .pdf or .svg`);
 };
 
 const ways: readonly Orientation[] = ['portrait', 'landscape'];
@@ -42,7 +43,7 @@ const choiceOf = <T extends string>(
   if (text === null) return read(null);
   const choice = choices.find((one) => one === text.toLowerCase());
   if (choice !== undefined) return read(choice);
-  return unread(`--${name}: “${text}”: expected one of ${choices.join(', ')}`);
+  return unread(`--${name}: ${quotedText(text)}: expected one of ${choices.join(', ')}`);
 };
 
 /** A day of the calendar: 2026-02-30 is none. */
@@ -50,7 +51,9 @@ const dateOf = (call: Call, io: Io): Parsed<string> => {
   const text = valueOf(call, 'date') ?? io.today();
   const day = /^\d{4}-\d\d-\d\d$/.test(text) ? new Date(`${text}T00:00:00Z`) : null;
   const stays = day !== null && !Number.isNaN(day.getTime()) && day.toISOString().startsWith(text);
-  return stays ? read(text) : unread(`--date: “${text}”: expected a day such as 2026-11-25`);
+  return stays
+    ? read(text)
+    : unread(`--date: ${quotedText(text)}: expected a day such as 2026-11-25`);
 };
 
 const orderOf = (call: Call, io: Io): Parsed<Order> => {

@@ -4,6 +4,7 @@ import { formatLength } from '../../units/formatLength.ts';
 import { inches } from '../../units/inches.ts';
 import type { LengthStyle } from '../../units/lengthStyle.ts';
 import { read, unread, type Parsed } from '../../units/parsed.ts';
+import { quotedText } from '../../units/quotedText.ts';
 import { roundLength } from '../../units/roundLength.ts';
 import { valueOf, valuesOf, type Call } from '../call.ts';
 import { readLengths } from '../readLengths.ts';
@@ -25,7 +26,7 @@ const run = (call: Call): Parsed<Answer> => {
   const [max = inches(1)] = most.value;
   if (length / max > mostBays) {
     return unread(
-      `--length: “${valueOf(call, 'length')}” in bays of “${valueOf(call, 'max')}” is over ${mostBays} bays`,
+      `--max: ${quotedText(valueOf(call, 'max') ?? '')} makes over ${mostBays} bays of ${quotedText(valueOf(call, 'length') ?? '')}: expected a longer bay`,
     );
   }
   const { count, length: bay } = equalBays(length, max);

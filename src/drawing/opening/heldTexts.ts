@@ -1,8 +1,8 @@
 import type { Opening } from '../../engine/opening.ts';
+import { fineStyle } from '../../units/fineStyle.ts';
 import { formatLength } from '../../units/formatLength.ts';
-import { inches } from '../../units/inches.ts';
 import type { LengthStyle } from '../../units/lengthStyle.ts';
-import { finest } from '../../units/roundLength.ts';
+import { lengthOfSteps } from '../../units/lengthOfSteps.ts';
 
 /** Marks of the tape are counted with this much forgiveness, for lengths that came from metric. */
 const dust = 1e-6;
@@ -22,14 +22,15 @@ export interface HeldTexts {
 export const heldTexts = (opening: Opening, style: LengthStyle): HeldTexts | null => {
   const { holdsFrom, holdsTo } = opening;
   if (holdsFrom > holdsTo + dust) return null;
-  const step = finest(style);
-  const from = Math.ceil(holdsFrom / step - dust) * step;
-  const to = Math.floor(holdsTo / step + dust) * step;
+  const fine = fineStyle(style);
+  const step = lengthOfSteps(1, fine);
+  const [from, to] = [Math.ceil(holdsFrom / step - dust), Math.floor(holdsTo / step + dust)];
   if (from <= to) {
-    return { from: formatLength(inches(from), style), to: formatLength(inches(to), style) };
+    const write = (steps: number): string => formatLength(lengthOfSteps(steps, fine), fine);
+    return { from: write(from), to: write(to) };
   }
-  const fine = [Math.ceil(holdsFrom * 1000 - dust), Math.floor(holdsTo * 1000 + dust)] as const;
-  if (fine[0] > fine[1]) return null;
-  const [low, high] = fine.map((value) => `${(value / 1000).toFixed(3)}"`);
+  const between = [Math.ceil(holdsFrom * 1000 - dust), Math.floor(holdsTo * 1000 + dust)] as const;
+  if (between[0] > between[1]) return null;
+  const [low, high] = between.map((value) => `${(value / 1000).toFixed(3)}"`);
   return { from: low ?? '', to: high ?? '' };
 };

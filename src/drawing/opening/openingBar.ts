@@ -1,4 +1,5 @@
 import type { Opening } from '../../engine/opening.ts';
+import { fineStyle } from '../../units/fineStyle.ts';
 import type { LengthStyle } from '../../units/lengthStyle.ts';
 import type { Atom } from '../atom.ts';
 import { moveAtoms } from '../moveAtoms.ts';
@@ -28,8 +29,8 @@ export const openingBar = (
   { width, style, ...marks }: BarOptions,
 ): OpeningBar => ({
   atoms: [
-    ...openingParts(opening, width, style),
-    ...moveAtoms(openingRuler(opening, style, { ...marks, width }), 0, partLevels.end),
+    ...openingParts(opening, width, fineStyle(style)),
+    ...moveAtoms(openingRuler(opening, fineStyle(style), { ...marks, width }), 0, partLevels.end),
   ],
   width,
   height: partLevels.end + rulerHeight,

@@ -2,6 +2,7 @@ import type { GateLayout } from '../../engine/layout.ts';
 import { moved } from '../../geometry/moved.ts';
 import { principalAngle } from '../../geometry/principalAngle.ts';
 import type { Gate } from '../../site/gate.ts';
+import { fineStyle } from '../../units/fineStyle.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import type { LengthStyle } from '../../units/lengthStyle.ts';
 import { radians } from '../../units/radians.ts';
@@ -48,7 +49,7 @@ export const gateLabel = (
   const side = gate?.opens === 'right' ? -1 : 1;
   const widest = Math.max(0, ...leaves.map(({ width }) => width));
   const label = gate?.label.trim() ?? '';
-  const held = `opening ${formatLength(opening.target, style)}`;
+  const held = `opening ${formatLength(opening.target, fineStyle(style))}`;
   return {
     kind: 'text',
     at: moved(middle, radians(bearing + (side * Math.PI) / 2), widest * deep),

@@ -1,6 +1,7 @@
 import type { Layout } from '../../engine/layout.ts';
 import type { LoadLine } from '../../engine/loadLine.ts';
 import type { Site } from '../../site/site.ts';
+import { fineStyle } from '../../units/fineStyle.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import { inches } from '../../units/inches.ts';
 import type { LengthStyle } from '../../units/lengthStyle.ts';
@@ -31,7 +32,7 @@ export const loadTable = ({ load }: Layout, { lengths }: Site): Table => ({
   rows: load.map((line) => [
     line.item,
     countText(line, lengths),
-    line.each === null ? '' : formatLength(line.each, lengths),
+    line.each === null ? '' : formatLength(line.each, fineStyle(lengths)),
     line.rule,
     line.source,
   ]),

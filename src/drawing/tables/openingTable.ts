@@ -1,6 +1,7 @@
 import type { GateLayout, Layout } from '../../engine/layout.ts';
 import { distance } from '../../geometry/distance.ts';
 import type { Site } from '../../site/site.ts';
+import { fineStyle } from '../../units/fineStyle.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import { inches } from '../../units/inches.ts';
 import { heldTexts } from '../opening/heldTexts.ts';
@@ -27,7 +28,7 @@ const leavesText = (widths: readonly string[]): string => {
 };
 
 const row = (gate: GateLayout, layout: Layout, site: Site): string[] => {
-  const style = site.lengths;
+  const style = fineStyle(site.lengths);
   const write = (value: number): string => formatLength(inches(value), style);
   const held = heldTexts(gate.opening, style);
   const nominal = site.gates[gate.id]?.nominal ?? null;

@@ -1,5 +1,6 @@
 import type { GateLayout } from '../../engine/layout.ts';
 import type { Site } from '../../site/site.ts';
+import { fineStyle } from '../../units/fineStyle.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import { heldTexts } from '../opening/heldTexts.ts';
 import { gateTitle } from './gateKind.ts';
@@ -16,7 +17,7 @@ const columns: readonly Column[] = [
 /** The working of one opening: each term as it stands between the posts, and what they make. */
 export const workingTable = (gate: GateLayout, site: Site): Table => {
   const write = (value: Parameters<typeof formatLength>[0]): string =>
-    formatLength(value, site.lengths);
+    formatLength(value, fineStyle(site.lengths));
   const { terms, target } = gate.opening;
   const held = heldTexts(gate.opening, site.lengths);
   const unsure = 'not for sure';

@@ -1,5 +1,6 @@
 import type { Layout } from '../../engine/layout.ts';
 import type { Site } from '../../site/site.ts';
+import { fineStyle } from '../../units/fineStyle.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import { inches, type Inches } from '../../units/inches.ts';
 import type { LengthStyle } from '../../units/lengthStyle.ts';
@@ -102,7 +103,7 @@ const drawOpening = (between: Between, reach: TapeReach, sheet: TapeSheet): Lett
     ],
   };
   const name = site.gates[gate.id]?.label.trim() || 'Gate';
-  const text = `${name}: hold ${formatLength(gate.opening.target, style)}`;
+  const text = `${name}: hold ${formatLength(gate.opening.target, fineStyle(style))}`;
   const middle = x + width / 2;
   const places = [0, 0.4, -0.4, 0.8, -0.8, 1.2, -1.2].flatMap((shift) => [
     { x: middle + shift, y: gateName },

@@ -6,6 +6,7 @@ import type { GateLayout } from '../../engine/layout.ts';
 import type { Post } from '../../engine/post.ts';
 import type { SitePoint } from '../../geometry/point.ts';
 import type { GateId } from '../../site/ids.ts';
+import { fineStyle } from '../../units/fineStyle.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import { plannedGate } from '../plannedGate.ts';
 import { pointerOf } from '../pointer.ts';
@@ -92,7 +93,7 @@ export const placeGate: Tool<PlaceGateState> = {
     const why = refusal(state.ghost, desk);
     if (why !== null) return why.message;
     if (opening === undefined) return 'Tap to set the gate';
-    return `Opening ${formatLength(opening, desk.site.lengths)}: tap to set the gate`;
+    return `Opening ${formatLength(opening, fineStyle(desk.site.lengths))}: tap to set the gate`;
   },
   rest: () => idle,
 };

@@ -1,5 +1,6 @@
 import { slack, spot } from '../../geometry/tolerance.ts';
 import type { Site } from '../../site/site.ts';
+import { fineStyle } from '../../units/fineStyle.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import { inches, type Inches } from '../../units/inches.ts';
 import { gapAt } from '../gate/gapAt.ts';
@@ -13,7 +14,7 @@ import { gateName } from './names.ts';
 type GateFlag = Omit<Flag, 'place' | 'at'>;
 
 const misfitMessage = (misfit: Misfit, gate: GateLayout, site: Site): string => {
-  const write = (length: Inches): string => formatLength(length, site.lengths);
+  const write = (length: Inches): string => formatLength(length, fineStyle(site.lengths));
   const name = `${gateName(site, misfit.id)} (opening ${write(gate.opening.target)})`;
   const by = write(misfit.missing);
   switch (misfit.why) {
@@ -46,7 +47,7 @@ const notPlaced = (gate: GateLayout, misfit: Misfit | undefined, site: Site): Ga
 
 const noSureOpening = ({ id, opening }: GateLayout, site: Site): GateFlag[] => {
   if (opening.holdsFrom <= opening.holdsTo + slack) return [];
-  const by = formatLength(inches(opening.holdsFrom - opening.holdsTo), site.lengths);
+  const by = formatLength(inches(opening.holdsFrom - opening.holdsTo), fineStyle(site.lengths));
   const message = `${gateName(site, id)}: no opening holds for sure, the hinges may vary by ${by} more than the latch takes up: measure the hinges or choose a latch of longer reach.`;
   return [{ level: 'settle', rule: 'no sure opening', message }];
 };
@@ -55,7 +56,7 @@ const outsideCatch = ({ id, opening }: GateLayout, site: Site): GateFlag[] => {
   const { target, holdsFrom, holdsTo } = opening;
   const out = Math.max(holdsFrom - target, target - holdsTo);
   if (holdsFrom > holdsTo + slack || out <= slack) return [];
-  const by = formatLength(inches(out), site.lengths);
+  const by = formatLength(inches(out), fineStyle(site.lengths));
   const message = `${gateName(site, id)}: the planned opening is ${by} outside what holds for sure: plan another gap or measure the hinges.`;
   return [{ level: 'settle', rule: 'planned gap outside the catch', message }];
 };
@@ -74,10 +75,14 @@ const notMeasured = ({ id }: GateLayout, site: Site): GateFlag[] => {
 const calledOtherwise = ({ id, opening }: GateLayout, site: Site): GateFlag[] => {
   const nominal = site.gates[id]?.nominal ?? null;
   if (nominal === null || Math.abs(nominal - opening.target) < spot) return [];
-  const write = (length: number): string => formatLength(inches(length), site.lengths);
+  const write = (length: number): string => formatLength(inches(length), fineStyle(site.lengths));
   const { planned, verdict, by } = gapAt(opening, nominal);
   const end = by > 0 ? `${verdict} by ${write(by)}` : verdict;
-  const message = `${gateName(site, id)} is called ${write(nominal)} but its opening is ${write(opening.target)}: posts set at what it is called leave a gap of ${write(planned)}: ${end}.`;
+  const left =
+    planned < 0
+      ? `are ${write(-planned)} too close for the leaves`
+      : `leave a gap of ${write(planned)}`;
+  const message = `${gateName(site, id)} is called ${write(nominal)} but its opening is ${write(opening.target)}: posts set at what it is called ${left}: ${end}.`;
   return [{ level: 'settle', rule: 'called otherwise than its opening', message }];
 };
 

@@ -25,7 +25,7 @@ export const checkHardware = (site: Site, laid: LaidLines): Flag[] => {
           rule: 'hardware assumed',
           place: { kind: 'gate', id: gate.id },
           at: gate.middle,
-          message: `${part.label || id}: what it takes up is assumed; measure the part on order.`,
+          message: `${part.label.replace(/\s+/g, ' ').trim() || id}: what it takes up is assumed; measure the part on order.`,
         },
       ];
     }),

@@ -2,6 +2,7 @@ import { distance } from '../../geometry/distance.ts';
 import { midpoint } from '../../geometry/midpoint.ts';
 import { slack } from '../../geometry/tolerance.ts';
 import type { Site } from '../../site/site.ts';
+import { fineStyle } from '../../units/fineStyle.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import { inches } from '../../units/inches.ts';
 import type { Flag } from '../flag.ts';
@@ -90,7 +91,7 @@ export const checkHoles = (site: Site, laid: LaidLines): Flag[] =>
   worstOf(clashesOf(standsOf(laid))).map(({ earlier, later, missing: by }) => {
     const [a, b] = [earlier.post, later.post];
     const [apart, more] = [distance(a.at, b.at), by].map((length) =>
-      formatLength(inches(length), site.lengths),
+      formatLength(inches(length), fineStyle(site.lengths)),
     );
     return {
       level: 'stop',

@@ -1,8 +1,11 @@
 import type { GateId, LineId } from '../../site/ids.ts';
 import type { Site } from '../../site/site.ts';
 
+/** On one line, as every message is; a file may hold a label of several. */
+const oneLine = (label: string | undefined): string => (label ?? '').replace(/\s+/g, ' ').trim();
+
 /** What a flag calls a gate: its label, else its id. */
-export const gateName = (site: Site, id: GateId): string => site.gates[id]?.label || id;
+export const gateName = (site: Site, id: GateId): string => oneLine(site.gates[id]?.label) || id;
 
 /** What a flag calls a fence line: its label, else its id. */
-export const lineName = (site: Site, id: LineId): string => site.lines[id]?.label || id;
+export const lineName = (site: Site, id: LineId): string => oneLine(site.lines[id]?.label) || id;

@@ -3,6 +3,7 @@ import type { LengthStyle } from '../../units/lengthStyle.ts';
 import { roundLength } from '../../units/roundLength.ts';
 import type { Run } from '../layout.ts';
 import type { PostId } from '../post.ts';
+import { fromHook } from './fromHook.ts';
 
 /** A run as the tape reads it, from the hook on; every figure as the sheet prints it, in inches. */
 export interface TapeReadings {
@@ -25,7 +26,7 @@ export const tapeReadings = (run: Run, hook: 'start' | 'end', style: LengthStyle
   const total = roundLength(run.length, style);
   const stations = run.posts.map(({ post, station }) => ({
     post,
-    reading: roundLength(hook === 'start' ? station : inches(run.length - station), style),
+    reading: roundLength(fromHook(run, station, hook), style),
   }));
   const posts = hook === 'start' ? stations : stations.toReversed();
   const spaces = posts

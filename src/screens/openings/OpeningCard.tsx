@@ -4,6 +4,7 @@ import { useSize } from '../../canvas/useSize.ts';
 import { openingBar } from '../../drawing/opening/openingBar.ts';
 import { palettes } from '../../drawing/palettes.ts';
 import type { GateLayout } from '../../engine/layout.ts';
+import { fineStyle } from '../../units/fineStyle.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import { useBench, useLayout, useSession, useSite } from '../bench.ts';
 import { centreOn } from '../centreOn.ts';
@@ -24,7 +25,7 @@ export const OpeningCard = ({ gate }: { readonly gate: GateLayout }) => {
   const room = useRef<HTMLDivElement>(null);
   const { width } = useSize(room);
   const drawn = site.gates[gate.id];
-  const style = site.lengths;
+  const style = fineStyle(site.lengths);
   const nominal = drawn?.nominal ?? null;
   const bar = useMemo(() => {
     const paper = Math.min(widest, Math.max(narrowest, width / inch));

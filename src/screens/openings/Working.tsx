@@ -1,5 +1,7 @@
+import { heldTexts } from '../../drawing/opening/heldTexts.ts';
 import type { Opening } from '../../engine/opening.ts';
 import type { LengthStyle } from '../../units/lengthStyle.ts';
+import { fineStyle } from '../../units/fineStyle.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import type { Inches } from '../../units/inches.ts';
 
@@ -12,7 +14,7 @@ interface Props {
 
 /** How an opening came about: each term from low to high, the sum, and from where to where it holds. */
 export const Working = ({ opening, style, name }: Props) => {
-  const write = (value: Inches) => formatLength(value, style);
+  const write = (value: Inches) => formatLength(value, fineStyle(style));
   return (
     <div className="working">
       <div
@@ -58,14 +60,15 @@ export const Working = ({ opening, style, name }: Props) => {
   );
 };
 
-const Holds = ({ opening: { holdsFrom, holdsTo }, style }: Omit<Props, 'name'>) =>
-  holdsFrom <= holdsTo ? (
-    <p className="holds">
-      Holds from <strong>{formatLength(holdsFrom, style)}</strong> to{' '}
-      <strong>{formatLength(holdsTo, style)}</strong>
-    </p>
-  ) : (
+const Holds = ({ opening, style }: Omit<Props, 'name'>) => {
+  const held = heldTexts(opening, style);
+  return held === null ? (
     <p className="holds fault">
       No opening holds for sure: measure the hinges closer or take a latch with a longer reach.
     </p>
+  ) : (
+    <p className="holds">
+      Holds from <strong>{held.from}</strong> to <strong>{held.to}</strong>
+    </p>
   );
+};

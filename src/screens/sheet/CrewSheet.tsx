@@ -11,7 +11,7 @@ import { useSheetPages } from './useSheetPages.ts';
 const paperChoices = sheetPapers.map((value) => ({ value, label: papers[value].label }));
 
 const ways = [
-  { value: 'fitting', label: 'Larger plan' },
+  { value: 'fitting', label: 'For the larger plan' },
   { value: 'portrait', label: 'Upright' },
   { value: 'landscape', label: 'Wide' },
 ] as const;
@@ -33,7 +33,7 @@ export const CrewSheet = () => {
           onChoose={(paper) => choose({ paper })}
         />
         <ChoiceField
-          label="Lies"
+          label="Paper turned"
           value={sheet.orientation}
           choices={ways}
           onChoose={(orientation) => choose({ orientation })}

@@ -7,13 +7,15 @@ import { toSvg } from '../../exporters/svg/toSvg.ts';
 import { useBench, useSite } from '../bench.ts';
 import { download } from '../files/download.ts';
 import { fileStem } from '../files/fileStem.ts';
+import { useNear } from './useNear.ts';
 
-/** One page as it will be printed, as wide as there is room; it can be saved by itself. */
+/** One page as it will be printed, as wide as there is room, painted while it is near. */
 export const PagePreview = ({ page }: { readonly page: Page }) => {
   const { session } = useBench();
   const { job } = useSite();
   const room = useRef<HTMLDivElement>(null);
   const { width } = useSize(room);
+  const near = useNear(room);
   const { paper } = page;
   const save = () => {
     const name = `${fileStem(`${job.name} ${page.title}`)}.svg`;
@@ -28,8 +30,8 @@ export const PagePreview = ({ page }: { readonly page: Page }) => {
           Download SVG
         </button>
       </figcaption>
-      <div ref={room}>
-        {width > 0 && (
+      <div ref={room} style={{ aspectRatio: `${paper.width} / ${paper.height}` }}>
+        {near && width > 0 && (
           <Picture
             atoms={page.atoms}
             palette={palettes.paper}

@@ -13,6 +13,7 @@ import { NextFence } from './next/NextFence.tsx';
 import { NextGate } from './next/NextGate.tsx';
 import { NextUtility } from './next/NextUtility.tsx';
 import { TypedEntry, type Sign } from './TypedEntry.tsx';
+import { Unused } from './Unused.tsx';
 import { YardSummary } from './YardSummary.tsx';
 
 const countOf = (flags: readonly Flag[]): string =>
@@ -40,6 +41,7 @@ const Selected = ({ selection }: { readonly selection: Selection }) => {
       <>
         <Next />
         <YardSummary />
+        <Unused />
       </>
     );
   }

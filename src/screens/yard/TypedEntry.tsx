@@ -23,13 +23,15 @@ const Fields = ({ typed, length, onLength }: FieldsProps) => {
     type(nothingTyped);
     event.currentTarget.blur();
   };
-  const shared = { autoComplete: 'off', 'aria-invalid': fault !== null, onKeyDown: press };
+  const wrongWay = fault?.startsWith('Direction') ?? false;
+  const shared = { autoComplete: 'off', onKeyDown: press };
   return (
     <div className="typed-row">
       <label className="field">
         <span>Length</span>
         <input
           {...shared}
+          aria-invalid={fault !== null && !wrongWay}
           ref={length}
           value={text.length}
           inputMode={touches() ? 'none' : 'text'}
@@ -41,6 +43,7 @@ const Fields = ({ typed, length, onLength }: FieldsProps) => {
         <span>Direction (°)</span>
         <input
           {...shared}
+          aria-invalid={wrongWay}
           value={text.azimuth}
           inputMode="decimal"
           placeholder="pointer"

@@ -2,6 +2,7 @@ import type { Feature, FeatureFields } from '../feature.ts';
 import { checked } from '../checked.ts';
 import { featureSchema } from '../feature.ts';
 import type { MarkId, VertexId } from '../ids.ts';
+import { leastMarks } from '../leastMarks.ts';
 import { limits } from '../limits.ts';
 import { markAt } from '../markAt.ts';
 import type { Place } from '../markAt.ts';
@@ -35,9 +36,8 @@ export const addFeature = (site: Site, fields: FeatureFields, places: readonly P
 };
 
 const span = (fields: FeatureFields): readonly [least: number, most: number] => {
-  if (fields.kind === 'tree' || fields.kind === 'note') return [1, 1];
-  const open = fields.kind === 'utility' || (fields.kind === 'boundary' && !fields.closed);
-  return [open ? 2 : 3, limits.path];
+  const least = leastMarks(fields);
+  return [least, least === 1 ? 1 : limits.path];
 };
 
 const withMarks = (site: Site, fields: FeatureFields, marks: readonly MarkId[]): unknown => {

@@ -107,23 +107,37 @@ describe('lath opening', () => {
       '--leaf: expected one leaf or two, found 3',
     ],
     [[...whole, '--plan-gap', '4'], '--plan-gap: “4” is outside the catch range “2..3”'],
-    [[...whole, '--plan-gap', '2..3'], '--plan-gap: “2..3”: expected one length'],
+    [[...whole, '--plan-gap', '2..3'], '--plan-gap: “2..3” is a range: expected one length'],
     [[...whole, '--set', 'wide'], '--set: “wide” is not a length'],
     [[...whole, '--want', '48'], '--leaf and --want: expected one of them'],
     [[...whole, '--step', '1/8'], '--step goes with --want'],
     [[...turned, '--leaves', '1'], '--step is missing'],
-    [[...turned, '--step', '1/8'], '--leaves: is missing: expected 1 or 2'],
+    [[...turned, '--step', '1/8'], '--leaves is missing: expected --leaves 1 or 2'],
     [[...turned, '--step', '1/8', '--leaves', '3'], '--leaves: “3”: expected 1 or 2'],
     [
       [...turned, '--step', '1/8', '--leaves', '2'],
       '--hinge: expected one for each leaf (2), found 1',
     ],
-    [[...turned, '--step', '50', '--leaves', '1'], '--want: “48” leaves nothing for a leaf'],
+    [
+      [...turned, '--step', '50', '--leaves', '1'],
+      'leaves no room for a leaf: hinges and latch take 4 3/8", expected at least 54 3/8"',
+    ],
+    [[...turned, '--step', '0', '--leaves', '1'], '--step: “0” is not above zero'],
+    [[...whole, '--hinge', '1 7/8..'], '--hinge: “1 7/8..” has one end only'],
+    [[...whole, '--leaf', '99999ft'], '--leaf: “99999ft” is too long'],
   ])('[K2] %j is refused in one line', async (args, reason) => {
     const said = await lath(['opening', ...args]);
     expect(said).toMatchObject({ code: 2, out: '' });
     expect(said.err).toContain(reason);
     expect(said.err).toMatch(/^[^\n]+\n$/);
+  });
+
+  it('says of posts set too close for the leaves how much is missing, never a negative gap', async () => {
+    const close = await lath(['opening', ...whole, '--set', '45']);
+    expect(close.code).toBe(1);
+    expect(close.out).toContain(
+      'set at 45": hinges and leaves are 7/8" too wide for it, too narrow by 2 7/8"\n',
+    );
   });
 
   it('prints the sum for people', async () => {

@@ -74,7 +74,11 @@ describe('lath spacing', () => {
     [['--length', '0', '--max', '10ft'], '--length: “0” is not above zero'],
     [['--length', 'far', '--max', '10ft'], '--length: “far” is not a length'],
     [['--length', '54 --max 10in'], `expected 54ft or "54'"`],
-    [['--length', '99999999ft', '--max', '1/32'], 'is over 10000 bays'],
+    [
+      ['--length', '54ft', '--max', '1/32'],
+      '--max: “1/32” makes over 10000 bays of “54ft”: expected',
+    ],
+    [['--length', '99999999ft', '--max', '10ft'], '--length: “99999999ft” is too long'],
   ])('[K2] %j is refused in one line', async (args, reason) => {
     const said = await lath(['spacing', ...args]);
     expect(said).toMatchObject({ code: 2, out: '' });

@@ -11,6 +11,7 @@ import { corners } from '../../../src/geometry/orientedBox.ts';
 import { emptySite } from '../../../src/site/emptySite.ts';
 import type { Site } from '../../../src/site/site.ts';
 import { cautions } from '../../../src/trade/cautions.ts';
+import { fineStyle } from '../../../src/units/fineStyle.ts';
 import { formatLength } from '../../../src/units/formatLength.ts';
 import { anyLines } from '../anyYard.ts';
 import { handYard } from '../handYard.ts';
@@ -51,7 +52,10 @@ const figuresOf = (site: Site, layout: Layout): string[] => {
     ),
   );
   const openings = Object.values(layout.gates).map(({ opening }) => opening.target);
-  return [...readings, ...openings].map((length) => formatLength(length, lengths));
+  return [
+    ...readings.map((length) => formatLength(length, lengths)),
+    ...openings.map((length) => formatLength(length, fineStyle(lengths))),
+  ];
 };
 
 const papers: PaperName[] = ['letter', 'tabloid', 'arch-c', 'a4'];

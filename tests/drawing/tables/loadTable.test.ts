@@ -4,6 +4,7 @@ import { loadTable } from '../../../src/drawing/tables/loadTable.ts';
 import type { LoadLine } from '../../../src/engine/loadLine.ts';
 import { emptySite } from '../../../src/site/emptySite.ts';
 import { inches } from '../../../src/units/inches.ts';
+import type { LengthSystem } from '../../../src/units/lengthStyle.ts';
 
 const site = emptySite({ specs: {}, hardware: {} });
 const line = (more: Partial<LoadLine>): LoadLine => ({
@@ -16,7 +17,7 @@ const line = (more: Partial<LoadLine>): LoadLine => ({
   of: { posts: [], lines: [], gates: [] },
   ...more,
 });
-const cells = (more: Partial<LoadLine>, system: 'feet' | 'mm' = 'feet') => {
+const cells = (more: Partial<LoadLine>, system: LengthSystem = 'feet') => {
   const load = [line(more)];
   const lengths = { system, fraction: 8 } as const;
   const layout = { lines: {}, posts: {}, gates: {}, load, flags: [] };
@@ -30,6 +31,15 @@ describe('loadTable', () => {
     expect(cells({ unit: 'cubic feet', count: 13.09, each: null })?.[1]).toBe('13.1 cu ft');
     // 13.09 cu ft × 0.0283168 m³ (exact: 0.3048 m to the foot)
     expect(cells({ unit: 'cubic feet', count: 13.09, each: null }, 'mm')?.[1]).toBe('0.37 m³');
+  });
+});
+
+describe('pieces on a site in hundredths of a foot', () => {
+  it('[U10] are written in inches, what adds up along the fence in feet', () => {
+    const leaf = { item: 'Gate leaf', count: 2, each: inches(56.875) };
+    expect(cells(leaf, 'decimal feet')).toEqual(['Gate leaf', '2', '56 7/8"']);
+    expect(cells(leaf, 'm')?.[2]).toBe('1445 mm');
+    expect(cells({ unit: 'length', count: 648, each: null }, 'decimal feet')?.[1]).toBe("54.00'");
   });
 });
 

@@ -43,6 +43,21 @@ describe('openingTable', () => {
   });
 });
 
+describe('openings on a site in hundredths of a foot', () => {
+  it('[U10] are written in inches, to the fraction of the site', () => {
+    const coarse = { ...site, lengths: { system: 'decimal feet', fraction: 8 } as const };
+    const [row] = openingTable(layout, coarse).rows;
+    expect(row?.slice(2, 6)).toEqual(['44"', '47 7/8"', '47 3/8"', '48 3/8"']);
+    expect(row?.[7]).toBe('50 1/4"');
+    expect(workingTable(gate, coarse).rows[1]?.slice(0, 4)).toEqual([
+      'Hinge',
+      '1 7/8"',
+      '1 7/8"',
+      '1 7/8"',
+    ]);
+  });
+});
+
 describe('workingTable', () => {
   it('[D25] lists every term with its source, and what they add up to', () => {
     expect(workingTable(gate, site).rows).toEqual([

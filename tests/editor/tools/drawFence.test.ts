@@ -40,6 +40,12 @@ describe('drawFence', () => {
     expect(openDocument(three.site).ok).toBe(true);
   });
 
+  it('[E6] one mark alone is no fence, and finishing says so', () => {
+    const one = drive(drawFence, start(empty), [press(0, 0), { do: 'finish' }]);
+    expect([one.state.is, one.labels]).toEqual(['idle', []]);
+    expect(one.say).toBe('Nothing is drawn: a fence needs two marks');
+  });
+
   it('[E6] says nothing of where the hand is drawn to while it rests on the mark it has set', () => {
     const words = (at: ReturnType<typeof start>) =>
       drawFence

@@ -6,6 +6,7 @@ import type { Layout } from '../../../src/engine/layout.ts';
 import { legsOf } from '../../../src/site/legsOf.ts';
 import { openDocument } from '../../../src/site/openDocument.ts';
 import { closeLine } from '../../../src/site/edits/closeLine.ts';
+import { removeVertex } from '../../../src/site/edits/removeVertex.ts';
 import { setHook } from '../../../src/site/edits/setHook.ts';
 import { extendLine } from '../../../src/site/edits/extendLine.ts';
 import type { Site } from '../../../src/site/site.ts';
@@ -51,6 +52,32 @@ const gateAt = (along: number): Layout => ({
 });
 
 describe('select', () => {
+  it('[E9] a mark let go on another one is joined to it; with snapping off it stays its own', () => {
+    const ends = dragBy([840, -480], [2, 238]);
+    const aiming = drive(select, start(yard), ends.slice(0, -1));
+    expect(select.prompt(aiming.state, deskFor(aiming.site))).toBe('Let go to join the two marks');
+    const joined = drive(select, aiming, ends.slice(-1));
+    expect(joined.labels).toEqual(['Join marks']);
+    expect(joined.selection).toEqual({ kind: 'mark', id: 'mark:house4' });
+    expect('mark:fence3' in joined.site.marks).toBe(false);
+    expect(joined.site.lines['line:fence']?.path['vertex:fence3']?.mark).toBe('mark:house4');
+    expect(openDocument(joined.site).ok).toBe(true);
+    const apart = drive(
+      select,
+      start(yard),
+      ends.map((input) => ('at' in input ? { ...input, free: true } : input)),
+    );
+    expect(apart.labels).toEqual(['Move mark']);
+    expect(at(apart.site, 'mark:fence3')).toEqual([2, 238]);
+  });
+
+  it('[E9] marks that cannot be joined stay where they were, and one line says why', () => {
+    const site = removeVertex(yard, 'line:fence', 'vertex:fence3');
+    const refused = drive(select, start(site), dragBy([840, 0], [361, 1]));
+    expect(refused.say).toMatch(/two ends of one leg/);
+    expect([refused.labels, refused.draft, refused.state.is]).toEqual([[], null, 'idle']);
+  });
+
   it('[E9] a press selects what is hit, a press on open ground nothing', () => {
     const one = drive(select, start(yard), [press(600, 3), release(600, 3)]);
     expect(one.selection).toEqual({ kind: 'leg', line: 'line:fence', id: 'vertex:fence1' });
@@ -239,13 +266,20 @@ describe('select erases', () => {
     expect(openDocument(open).ok).toBe(true);
   });
 
-  it('[E10] a mark goes out of its line; a corner of a house does not go alone', () => {
+  it('[E10] a mark goes out of its line, a corner out of its house while three are left', () => {
     const { site } = erase(yard, { kind: 'mark', id: 'mark:fence2' });
     expect(marksOf(site)).toEqual([[['mark:house2', 'mark:fence3']]]);
     expect(marksOf(erase(site, { kind: 'mark', id: 'mark:fence3' }).site)).toEqual([]);
-    const corner = erase(yard, { kind: 'mark', id: 'mark:house1' });
-    expect(corner.say).toBe('This mark is a corner of something drawn: erase that instead');
-    expect(corner.site).toBe(yard);
+    const without = erase(yard, { kind: 'mark', id: 'mark:house1' });
+    expect(Object.keys(yard.features['feature:house'] ?? {})).toContain('path');
+    expect('mark:house1' in without.site.marks).toBe(false);
+    expect(without.labels).toEqual(['Erase mark']);
+    const triangle = erase(without.site, { kind: 'mark', id: 'mark:house3' });
+    expect(triangle.say).toBe('A building needs 3 marks: erase the building instead');
+    const shared = erase(yard, { kind: 'mark', id: 'mark:house2' });
+    expect(shared.say).toMatch(/^Several things meet at this mark/);
+    expect(erase(yard, { kind: 'mark', id: 'mark:tree1' }).say).toMatch(/erase that instead$/);
+    expect([triangle.site, shared.site]).toEqual([without.site, yard]);
     expect(erase(yard, null).say).toBe('Nothing is selected: expected something to erase');
   });
 });

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { layOutSite } from '../../../src/engine/layOutSite.ts';
 import type { Site } from '../../../src/site/site.ts';
 import { setGateNominal } from '../../../src/site/edits/setGateNominal.ts';
+import { setLengths } from '../../../src/site/edits/setLengths.ts';
 import { inches } from '../../../src/units/inches.ts';
 import { bare, fence, firstGate, gateOn, spec } from '../plainYard.ts';
 
@@ -200,6 +201,20 @@ describe('flagsOf', () => {
     expect(flagsFor(called)).toEqual(['settle: called otherwise than its opening']);
     // 47 - (44 + 1 7/8) leaves 1 1/8; the latch wants 2 at least
     expect(layOutSite(called).flags[0]?.message).toContain('a gap of 1 1/8": too narrow by 7/8"');
+    // 44 and 1 7/8 do not go between posts 45 apart: 7/8 is missing, and 2 more for the latch
+    const close = layOutSite(setGateNominal(site, id, inches(45))).flags[0]?.message;
+    expect(close).toContain('are 7/8" too close for the leaves: too narrow by 2 7/8"');
+  });
+
+  it('[U10] what flags say of openings is fine enough on a site in hundredths of a foot', () => {
+    const ground = fence(setLengths(bare, { system: 'decimal feet', fraction: 8 }), [
+      [0, 0],
+      [600, 0],
+    ]);
+    const site = gateOn(ground, 0, { from: 'middle', offset: 0 });
+    const [flag] = layOutSite(setGateNominal(site, firstGate(site), inches(47))).flags;
+    expect(flag?.message).toContain('called 47" but its opening is 48"');
+    expect(flag?.message).toContain('a gap of 1 1/8": too narrow by 7/8"');
   });
 
   it('[F9] a largest bay shorter than a hole lays out no line posts, with one line', () => {

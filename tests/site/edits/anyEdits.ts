@@ -3,18 +3,25 @@ import fc from 'fast-check';
 import type { SitePoint } from '../../../src/geometry/point.ts';
 import { addFeature } from '../../../src/site/edits/addFeature.ts';
 import { addGate } from '../../../src/site/edits/addGate.ts';
+import { addHardware } from '../../../src/site/edits/addHardware.ts';
 import { addMark } from '../../../src/site/edits/addMark.ts';
+import { addSpec } from '../../../src/site/edits/addSpec.ts';
 import { changeFeature } from '../../../src/site/edits/changeFeature.ts';
 import { closeLine } from '../../../src/site/edits/closeLine.ts';
 import { extendLine } from '../../../src/site/edits/extendLine.ts';
+import { joinMarks } from '../../../src/site/edits/joinMarks.ts';
 import { moveFeature } from '../../../src/site/edits/moveFeature.ts';
 import { moveGate } from '../../../src/site/edits/moveGate.ts';
 import { moveMark } from '../../../src/site/edits/moveMark.ts';
 import { moveMarks } from '../../../src/site/edits/moveMarks.ts';
+import { openLine } from '../../../src/site/edits/openLine.ts';
+import { removeCorner } from '../../../src/site/edits/removeCorner.ts';
 import { removeFeature } from '../../../src/site/edits/removeFeature.ts';
 import { removeGate } from '../../../src/site/edits/removeGate.ts';
+import { removeHardware } from '../../../src/site/edits/removeHardware.ts';
 import { removeLine } from '../../../src/site/edits/removeLine.ts';
 import { removeMark } from '../../../src/site/edits/removeMark.ts';
+import { removeSpec } from '../../../src/site/edits/removeSpec.ts';
 import { removeVertex } from '../../../src/site/edits/removeVertex.ts';
 import { renameLine } from '../../../src/site/edits/renameLine.ts';
 import { reverseLine } from '../../../src/site/edits/reverseLine.ts';
@@ -23,9 +30,11 @@ import { setGateLeaf } from '../../../src/site/edits/setGateLeaf.ts';
 import { setGateLeaves } from '../../../src/site/edits/setGateLeaves.ts';
 import { setGateOpens } from '../../../src/site/edits/setGateOpens.ts';
 import { setLegLength } from '../../../src/site/edits/setLegLength.ts';
+import { setSideLength } from '../../../src/site/edits/setSideLength.ts';
 import { splitLeg } from '../../../src/site/edits/splitLeg.ts';
+import { splitSide } from '../../../src/site/edits/splitSide.ts';
 import { startLine } from '../../../src/site/edits/startLine.ts';
-import type { GateId, LeafId, LineId, VertexId } from '../../../src/site/ids.ts';
+import type { FeatureId, GateId, LeafId, LineId, VertexId } from '../../../src/site/ids.ts';
 import type { Site } from '../../../src/site/site.ts';
 import { inches } from '../../../src/units/inches.ts';
 
@@ -56,6 +65,13 @@ const vertex = (site: Site, move: Move): VertexId => {
 
 const leaf = (site: Site, move: Move): LeafId =>
   one(keysOf(site.gates[gate(site, move)]?.leaves ?? {}), move.other);
+
+const feature = (site: Site, move: Move): FeatureId => one(keysOf(site.features), move.pick);
+
+const corner = (site: Site, move: Move): VertexId => {
+  const thing = site.features[feature(site, move)];
+  return one(keysOf(thing !== undefined && 'path' in thing ? thing.path : {}), move.other);
+};
 
 /** A mark that is there, or a point where one will be. */
 const place = (site: Site, { other, at }: Move) =>
@@ -112,6 +128,24 @@ export const verbs: Readonly<Record<string, (site: Site, move: Move) => Site>> =
   changeFeature: (site, { pick, other }) =>
     changeFeature(site, one(keysOf(site.features), pick), { label: String(other) }),
   moveFeature: (site, { pick, at }) => moveFeature(site, one(keysOf(site.features), pick), at),
+  splitSide: (site, move) =>
+    splitSide(site, feature(site, move), corner(site, move), place(site, move)),
+  removeCorner: (site, move) => removeCorner(site, feature(site, move), corner(site, move)),
+  setSideLength: (site, move) =>
+    setSideLength(site, feature(site, move), corner(site, move), Math.abs(move.at.x)),
+  joinMarks: (site, { pick, other }) =>
+    joinMarks(site, one(keysOf(site.marks), pick), one(keysOf(site.marks), other)),
+  openLine: (site, move) => openLine(site, line(site, move)),
+  addSpec: (site, { other }) => {
+    const [spec] = Object.values(site.specs);
+    return spec === undefined ? site : addSpec(site, `spec:${other}`, spec);
+  },
+  removeSpec: (site, { pick }) => removeSpec(site, one(keysOf(site.specs), pick)),
+  addHardware: (site, { other }) => {
+    const [part] = Object.values(site.hardware);
+    return part === undefined ? site : addHardware(site, `hardware:${other}`, part);
+  },
+  removeHardware: (site, { pick }) => removeHardware(site, one(keysOf(site.hardware), pick)),
   removeFeature: (site, { pick }) => removeFeature(site, one(keysOf(site.features), pick)),
 };
 

@@ -1,5 +1,6 @@
 import type { GateLayout, Layout } from '../../../engine/layout.ts';
 import type { Site } from '../../../site/site.ts';
+import { fineStyle } from '../../../units/fineStyle.ts';
 import { formatLength } from '../../../units/formatLength.ts';
 import { moveAtoms } from '../../moveAtoms.ts';
 import { openingBar } from '../../opening/openingBar.ts';
@@ -25,7 +26,9 @@ const lineUnder = (gate: GateLayout, layout: Layout, site: Site): string => {
   const pipes =
     posts === null ? [] : [posts.start, posts.end].flatMap((id) => layout.posts[id] ?? []);
   const ods = pipes.map(({ tag, od }) => `${tag} ${pipeSize(od, site.lengths)} OD`).join(', ');
-  const widths = leaves.map(({ width }) => formatLength(width, site.lengths)).join(' and ');
+  const widths = leaves
+    .map(({ width }) => formatLength(width, fineStyle(site.lengths)))
+    .join(' and ');
   const stands = posts === null ? 'not placed: see its flag' : `posts ${ods}`;
   return `${gateKind(gate)}, leaves ${widths}, ${stands}`;
 };
@@ -41,7 +44,7 @@ const barOf = (gate: GateLayout, site: Site, width: number): Block => {
 
 /** One gate with its bar and its working, not broken. */
 const gateCard = (gate: GateLayout, layout: Layout, site: Site, width: number): Block => {
-  const target = formatLength(gate.opening.target, site.lengths);
+  const target = formatLength(gate.opening.target, fineStyle(site.lengths));
   const name = `${gateTitle(gate, site)}, ${gatePosts(gate, layout)}: hold ${target}`;
   const head = stackBlocks([
     subheading(name, width),

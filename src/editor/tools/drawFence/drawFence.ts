@@ -20,6 +20,9 @@ const idle: FenceState = { is: 'idle', pointer: null, typed: untyped };
 const finish = (state: FenceState): Answer<FenceState> => {
   // what the hand was drawn to belongs to the line that is ended
   const ended: FenceState = { is: 'idle', pointer: null, typed: untyped };
+  if (state.is === 'started') {
+    return { state: ended, say: 'Nothing is drawn: a fence needs two marks' };
+  }
   if (state.is !== 'drawing') return { state: ended };
   return { state: ended, select: { kind: 'line', id: state.line } };
 };
@@ -40,8 +43,9 @@ const on = (before: FenceState, input: Input, desk: Desk): Answer<FenceState> =>
     case 'type':
       return type(state, input, desk);
     case 'finish':
-    case 'leave':
       return finish(state);
+    case 'leave':
+      return state.is === 'started' ? { state: { ...idle } } : finish(state);
     case 'close':
       if (state.is === 'drawing') return closeFence(state, desk);
       return { state, say: 'There is no fence line to close' };

@@ -48,6 +48,13 @@ export const markSnap = (site: Site, id: MarkId, hand: Hand): Snap => {
   return snap(site, aim);
 };
 
+/** The mark that a mark being dragged lies on, so that letting go makes one of the two; null for none. */
+export const joinsOnto = (site: Site, what: Held, hand: Hand): MarkId | null => {
+  if (what.kind !== 'mark') return null;
+  const { on } = markSnap(site, what.id, hand);
+  return on?.kind === 'mark' && on.id !== what.id ? on.id : null;
+};
+
 /** The middle of a gate's opening on the ground, as its anchor and the engine's opening hold it. */
 const gateMiddle = (site: Site, id: GateId): SitePoint | null => {
   const gate = site.gates[id];

@@ -1,9 +1,11 @@
+import { removeCorner } from '../../../site/edits/removeCorner.ts';
 import { removeFeature } from '../../../site/edits/removeFeature.ts';
 import { removeGate } from '../../../site/edits/removeGate.ts';
 import { removeLine } from '../../../site/edits/removeLine.ts';
 import { removeMark } from '../../../site/edits/removeMark.ts';
 import { removeVertex } from '../../../site/edits/removeVertex.ts';
 import type { MarkId } from '../../../site/ids.ts';
+import { leastMarks } from '../../../site/leastMarks.ts';
 import { marksInUse, marksOfFeatures } from '../../../site/marksInUse.ts';
 import { verticesOf } from '../../../site/pathOrder.ts';
 import type { Site } from '../../../site/site.ts';
@@ -28,9 +30,31 @@ const withoutMark = (site: Site, id: MarkId): Site => {
   }, site);
 };
 
+/** A corner that only one piece of ground has goes out of it, if that has one to spare. */
+const withoutCorner = (site: Site, id: MarkId): Parsed<Site> => {
+  const passes = entriesOf(site.features).flatMap(([feature, thing]) => {
+    if (!('path' in thing)) return [];
+    const corners = verticesOf(thing.path).filter(({ mark }) => mark === id);
+    return corners.map((corner) => ({ feature, thing, corner: corner.id }));
+  });
+  const [only, other] = passes;
+  const fenced = Object.values(site.lines).some(({ path }) =>
+    Object.values(path).some(({ mark }) => mark === id),
+  );
+  if (only === undefined) return unread('Something drawn stands at this mark: erase that instead');
+  if (other !== undefined || fenced) {
+    return unread('Several things meet at this mark: take it out of one of them on its card');
+  }
+  const least = leastMarks(only.thing);
+  if (Object.keys(only.thing.path).length > least) {
+    return read(removeCorner(site, only.feature, only.corner));
+  }
+  return unread(`A ${only.thing.kind} needs ${least} marks: erase the ${only.thing.kind} instead`);
+};
+
 /**
- * A site without a thing. A mark goes out of the fence that passes it; a corner of a building or
- * of other ground cannot go by itself, and one line says so.
+ * A site without a thing. A mark goes out of the fence that passes it, or out of the one piece
+ * of ground of which it is a corner; where that cannot be, one line says so.
  */
 export const erased = (site: Site, what: Held): Parsed<Site> => {
   switch (what.kind) {
@@ -43,9 +67,7 @@ export const erased = (site: Site, what: Held): Parsed<Site> => {
     case 'leg':
       return read(withoutLeg(site, what.line, what.id));
     case 'mark':
-      if (marksOfFeatures(site).has(what.id)) {
-        return unread('This mark is a corner of something drawn: erase that instead');
-      }
+      if (marksOfFeatures(site).has(what.id)) return withoutCorner(site, what.id);
       if (!marksInUse(site).has(what.id)) return read(removeMark(site, what.id));
       return read(withoutMark(site, what.id));
   }

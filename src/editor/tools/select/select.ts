@@ -1,5 +1,7 @@
 import type { SitePoint } from '../../../geometry/point.ts';
+import { joinMarks } from '../../../site/edits/joinMarks.ts';
 import { setLegLength } from '../../../site/edits/setLegLength.ts';
+import type { MarkId } from '../../../site/ids.ts';
 import type { Site } from '../../../site/site.ts';
 import { stands } from '../../../store/stands.ts';
 import { hit } from '../../hit.ts';
@@ -7,7 +9,7 @@ import type { Input } from '../../input.ts';
 import { snapGuides } from '../../snapGuides.ts';
 import type { Answer, Desk, Tool } from '../../tool.ts';
 import { readTyped } from '../../typed.ts';
-import { dragged, isDrag, markSnap } from './dragged.ts';
+import { dragged, isDrag, joinsOnto, markSnap } from './dragged.ts';
 import { erased } from './erased.ts';
 import { movedBy } from './movedBy.ts';
 import type { Held, SelectState } from './selectState.ts';
@@ -34,15 +36,30 @@ const drag = (state: SelectState, input: Point, { site }: Desk): Answer<SelectSt
   const { what, from } = state;
   const moved = dragged(site, what, from, input);
   const guides = what.kind === 'mark' ? snapGuides(markSnap(site, what.id, input)) : [];
-  const dragging: SelectState = { is: 'dragging', what, from, guides };
+  const onto = joinsOnto(site, what, input);
+  const dragging: SelectState = { is: 'dragging', what, from, guides, onto };
   return moved === site && what.kind === 'leg'
     ? { state: dragging, draft: null, say: stuck }
     : { state: dragging, draft: moved };
 };
 
+/** Makes one mark of two; where that cannot be, the marks stay where they were and one line says why. */
+const join = (site: Site, gone: MarkId, onto: MarkId): Answer<SelectState> => {
+  try {
+    const joined = joinMarks(site, gone, onto);
+    const select = { kind: 'mark', id: onto } as const;
+    return { state: idle, commit: { site: joined, label: 'Join marks' }, select };
+  } catch (error) {
+    if (!(error instanceof RangeError)) throw error;
+    return { state: idle, draft: null, say: error.message };
+  }
+};
+
 const release = (state: SelectState, input: Point, { site }: Desk): Answer<SelectState> => {
   if (state.is !== 'dragging' || !stands(site, state.what)) return { state: idle, draft: null };
   const { what, from } = state;
+  const onto = joinsOnto(site, what, input);
+  if (what.kind === 'mark' && onto !== null) return join(site, what.id, onto);
   const moved = dragged(site, what, from, input);
   return { state: idle, commit: { site: moved, label: `Move ${what.kind}` } };
 };
@@ -101,7 +118,9 @@ export const select: Tool<SelectState> = {
   on,
   preview: (state) => (state.is === 'dragging' ? state.guides : []),
   prompt: (state, desk) => {
-    if (state.is === 'dragging') return 'Let go to set it down';
+    if (state.is === 'dragging') {
+      return state.onto === null ? 'Let go to set it down' : 'Let go to join the two marks';
+    }
     const what = chosen(desk);
     return what === null ? 'Tap what you want to change' : `Drag the ${what.kind} to move it`;
   },

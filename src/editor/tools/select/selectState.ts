@@ -1,5 +1,6 @@
 import type { Primitive } from '../../../drawing/primitive.ts';
 import type { SitePoint } from '../../../geometry/point.ts';
+import type { MarkId } from '../../../site/ids.ts';
 import type { Selection } from '../../../store/selection.ts';
 
 /** What a hand can hold. */
@@ -20,4 +21,6 @@ export type SelectState =
       readonly from: SitePoint;
       /** What the hand is drawn to, seen from where all stood before. */
       readonly guides: readonly Primitive[];
+      /** The mark that the held one is joined to when it is let go; null for none. */
+      readonly onto: MarkId | null;
     };

@@ -1,6 +1,7 @@
 import type { Site } from '../../../site/site.ts';
 import type { Selection } from '../../../store/selection.ts';
-import { featureNames, FeatureCard } from './FeatureCard.tsx';
+import { FeatureCard } from './FeatureCard.tsx';
+import { featureNames } from './featureNames.ts';
 import { GateCard } from './GateCard.tsx';
 import { LegCard } from './LegCard.tsx';
 import { LineCard } from './LineCard.tsx';

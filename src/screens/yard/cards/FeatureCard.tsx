@@ -6,23 +6,13 @@ import { useSite } from '../../bench.ts';
 import { ChoiceField } from '../../fields/ChoiceField.tsx';
 import { LengthField } from '../../fields/LengthField.tsx';
 import { TextField } from '../../fields/TextField.tsx';
+import { featureNames } from './featureNames.ts';
 import { services } from './services.ts';
+import { SideFields } from './SideFields.tsx';
 import { smallUnit } from './SpecFields.tsx';
 import { useDo, useEdit } from './useEdit.ts';
 
 type Change = Parameters<typeof changeFeature>[2];
-
-/** What each kind of feature is called on its card. */
-export const featureNames: Readonly<Record<Feature['kind'], string>> = {
-  building: 'Building',
-  paving: 'Paving',
-  pool: 'Pool',
-  'keep-out': 'Keep-out',
-  boundary: 'Boundary',
-  utility: 'Utility',
-  tree: 'Tree',
-  note: 'Note',
-};
 
 interface Sizes {
   readonly feature: Feature;
@@ -99,6 +89,7 @@ export const FeatureCard = ({ id }: { readonly id: FeatureId }) => {
         onEnter={(text) => change({ label: text.trim() })}
       />
       <SizeFields feature={feature} change={change} />
+      {'path' in feature && <SideFields id={id} />}
       <button type="button" onClick={() => make(`Delete ${noun}`, (was) => removeFeature(was, id))}>
         Delete {noun}
       </button>

@@ -8,6 +8,7 @@ import { setGateOpens } from '../../../site/edits/setGateOpens.ts';
 import type { GateId, LeafId } from '../../../site/ids.ts';
 import type { Leaf } from '../../../site/gate.ts';
 import { inOrder } from '../../../site/pathOrder.ts';
+import { fineStyle } from '../../../units/fineStyle.ts';
 import { formatLength } from '../../../units/formatLength.ts';
 import { useLayout, useSite } from '../../bench.ts';
 import { ChoiceField } from '../../fields/ChoiceField.tsx';
@@ -49,7 +50,7 @@ export const GateCard = ({ id }: { readonly id: GateId }) => {
         <>
           <p className="answer">
             <span>Opening to hold</span>
-            <strong>{formatLength(laid.opening.target, site.lengths)}</strong>
+            <strong>{formatLength(laid.opening.target, fineStyle(site.lengths))}</strong>
           </p>
           <details className="more">
             <summary>Working</summary>

@@ -4,6 +4,7 @@ import type { Leaf } from '../../../site/gate.ts';
 import type { GateId, LeafId } from '../../../site/ids.ts';
 import { leafWidth } from '../../../site/leafWidth.ts';
 import { oneWidth } from '../../../site/oneWidth.ts';
+import { fineStyle } from '../../../units/fineStyle.ts';
 import { useSite } from '../../bench.ts';
 import { ChoiceField } from '../../fields/ChoiceField.tsx';
 import { LengthField } from '../../fields/LengthField.tsx';
@@ -35,7 +36,7 @@ export const LeafFields = ({ gate, id, leaf, name }: Props) => {
         <LengthField
           label={`${name}, width out to out`}
           value={leafWidth(leaf)}
-          style={lengths}
+          style={fineStyle(lengths)}
           bare={smallUnit(lengths.system)}
           onEnter={(width) =>
             edit('Set leaf width', (was) =>

@@ -1,9 +1,13 @@
 import type { Leg, Run } from '../../../engine/layout.ts';
+import { withoutLeg } from '../../../editor/withoutLeg.ts';
 import { distance } from '../../../geometry/distance.ts';
+import { midpoint } from '../../../geometry/midpoint.ts';
 import { moveMark } from '../../../site/edits/moveMark.ts';
 import { setLegLength } from '../../../site/edits/setLegLength.ts';
+import { splitLeg } from '../../../site/edits/splitLeg.ts';
 import { legsOf } from '../../../site/legsOf.ts';
 import type { LineId, VertexId } from '../../../site/ids.ts';
+import { nextId } from '../../../site/nextId.ts';
 import type { Site } from '../../../site/site.ts';
 import { formatLength } from '../../../units/formatLength.ts';
 import type { Radians } from '../../../units/radians.ts';
@@ -11,7 +15,7 @@ import { useBench, useLayout, useSite } from '../../bench.ts';
 import { LengthField } from '../../fields/LengthField.tsx';
 import { TextField } from '../../fields/TextField.tsx';
 import { formatAzimuth, parseAzimuth } from '../../fields/azimuth.ts';
-import { useEdit } from './useEdit.ts';
+import { useDo, useEdit } from './useEdit.ts';
 
 interface Props {
   readonly line: LineId;
@@ -57,9 +61,15 @@ export const LegCard = (props: Props) => {
   const laid = useLayout().lines[line];
   const { session } = useBench();
   const edit = useEdit();
+  const make = useDo();
   const leg = laid?.legs.find((one) => one.id === id);
   if (leg === undefined) return null;
   const name = site.lines[line]?.label;
+  const split = () => {
+    const mark = nextId(site, 'mark');
+    make('Add mark', (was) => splitLeg(was, line, id, midpoint(leg.start, leg.end)));
+    session.setState({ tool: 'select', selection: { kind: 'mark', id: mark } });
+  };
   return (
     <section aria-label="Leg">
       <LengthField
@@ -80,6 +90,17 @@ export const LegCard = (props: Props) => {
         }}
       />
       <Bays leg={leg} runs={laid?.runs ?? []} />
+      <div className="choices">
+        <button type="button" onClick={split}>
+          Add a mark in the middle
+        </button>
+        <button
+          type="button"
+          onClick={() => make('Delete leg', (was) => withoutLeg(was, line, id))}
+        >
+          Delete leg
+        </button>
+      </div>
       <button
         type="button"
         onClick={() => session.setState({ selection: { kind: 'line', id: line } })}

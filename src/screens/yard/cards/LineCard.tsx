@@ -1,4 +1,5 @@
 import { closeLine } from '../../../site/edits/closeLine.ts';
+import { openLine } from '../../../site/edits/openLine.ts';
 import { removeLine } from '../../../site/edits/removeLine.ts';
 import { renameLine } from '../../../site/edits/renameLine.ts';
 import { reverseLine } from '../../../site/edits/reverseLine.ts';
@@ -52,7 +53,11 @@ export const LineCard = ({ id }: { readonly id: LineId }) => {
       />
       <SpecFields id={line.spec} />
       <div className="choices">
-        {!line.closed && (
+        {line.closed ? (
+          <button type="button" onClick={() => make('Open line', (was) => openLine(was, id))}>
+            Open line
+          </button>
+        ) : (
           <button type="button" onClick={() => make('Close line', (was) => closeLine(was, id))}>
             Close line
           </button>

@@ -1,11 +1,47 @@
+import { nearestMark } from '../../../editor/nearestMark.ts';
+import { joinMarks } from '../../../site/edits/joinMarks.ts';
 import { moveMark } from '../../../site/edits/moveMark.ts';
 import { renameMark } from '../../../site/edits/renameMark.ts';
 import type { MarkId } from '../../../site/ids.ts';
 import { inches } from '../../../units/inches.ts';
-import { useSite } from '../../bench.ts';
+import { formatLength } from '../../../units/formatLength.ts';
+import { useBench, useSite } from '../../bench.ts';
 import { LengthField } from '../../fields/LengthField.tsx';
 import { TextField } from '../../fields/TextField.tsx';
-import { useEdit } from './useEdit.ts';
+import { spareMarks } from './spareMarks.ts';
+import { useDo, useEdit } from './useEdit.ts';
+
+/** The nearest mark is offered to be joined to within this, 30 ft. */
+const joinsWithin = 360;
+
+/** What can be done with a mark besides moving it. */
+const MarkKeys = ({ id }: { readonly id: MarkId }) => {
+  const site = useSite();
+  const { session } = useBench();
+  const make = useDo();
+  const near = nearestMark(site, id);
+  const spares = spareMarks(site, id);
+  const join = (into: MarkId) => {
+    make('Join marks', (was) => joinMarks(was, id, into));
+    session.setState(({ selection }) =>
+      selection === null ? { selection: { kind: 'mark', id: into } } : {},
+    );
+  };
+  return (
+    <div className="stack">
+      {near !== null && near.away <= joinsWithin && (
+        <button type="button" onClick={() => join(near.id)}>
+          Join to the nearest mark, {formatLength(near.away, site.lengths)} away
+        </button>
+      )}
+      {spares.map(({ key, name, without }) => (
+        <button key={key} type="button" onClick={() => make('Take out mark', without)}>
+          Take out of {name}
+        </button>
+      ))}
+    </div>
+  );
+};
 
 /** A mark: where it is on the ground. */
 export const MarkCard = ({ id }: { readonly id: MarkId }) => {
@@ -36,6 +72,7 @@ export const MarkCard = ({ id }: { readonly id: MarkId }) => {
           onEnter={(y) => move({ y })}
         />
       </div>
+      <MarkKeys id={id} />
     </section>
   );
 };

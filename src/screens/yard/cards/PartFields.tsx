@@ -1,6 +1,7 @@
 import { changeHardware } from '../../../site/edits/changeHardware.ts';
 import type { Hardware } from '../../../site/hardware.ts';
 import type { HardwareId } from '../../../site/ids.ts';
+import { fineStyle } from '../../../units/fineStyle.ts';
 import { useSite } from '../../bench.ts';
 import { ChoiceField } from '../../fields/ChoiceField.tsx';
 import { LengthField } from '../../fields/LengthField.tsx';
@@ -35,7 +36,7 @@ export const PartFields = ({ label, id, kinds, onChoose }: Props) => {
   const offered = offeredParts(site, kinds);
   const words = part.kind === 'hinge' ? hingeWords : latchWords;
   const bare = smallUnit(site.lengths.system);
-  const style = { ...site.lengths, fraction: 32 } as const;
+  const style = fineStyle({ ...site.lengths, fraction: 32 });
   return (
     <fieldset>
       <legend>{label}</legend>

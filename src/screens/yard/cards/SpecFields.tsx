@@ -1,11 +1,11 @@
 import { changeSpec } from '../../../site/edits/changeSpec.ts';
 import type { FenceSpec } from '../../../site/fenceSpec.ts';
 import type { SpecId } from '../../../site/ids.ts';
+import { formatAngle } from '../../../units/formatAngle.ts';
 import { formatLength } from '../../../units/formatLength.ts';
 import type { LengthSystem } from '../../../units/lengthStyle.ts';
 import { parseAngle } from '../../../units/parseAngle.ts';
 import { quotedText } from '../../../units/quotedText.ts';
-import { toDegrees } from '../../../units/radians.ts';
 import { useSite } from '../../bench.ts';
 import { LengthField } from '../../fields/LengthField.tsx';
 import { TextField } from '../../fields/TextField.tsx';
@@ -55,9 +55,9 @@ export const SpecFields = ({ id }: { readonly id: SpecId }) => {
           />
         ))}
         <TextField
-          label="Corner from a turn of, °"
+          label="Corner from a turn of"
           keys="decimal"
-          value={String(Number(toDegrees(spec.cornerAngle).toFixed(1)))}
+          value={formatAngle(spec.cornerAngle)}
           onEnter={(text) => {
             const angle = parseAngle(text);
             if (!angle.ok) return angle.reason;

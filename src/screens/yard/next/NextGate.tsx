@@ -1,7 +1,8 @@
 import type { GatePlan } from '../../../store/plans.ts';
 import { standardGates } from '../../../trade/standardGates.ts';
+import { fineStyle } from '../../../units/fineStyle.ts';
 import { formatLength } from '../../../units/formatLength.ts';
-import { inches, sum, type Inches } from '../../../units/inches.ts';
+import { sum, type Inches } from '../../../units/inches.ts';
 import { useBench, useSession, useSite } from '../../bench.ts';
 import { ChoiceField } from '../../fields/ChoiceField.tsx';
 import { LengthField } from '../../fields/LengthField.tsx';
@@ -59,7 +60,7 @@ export const NextGate = () => {
             key={`leaf ${n + 1}`}
             label={gate.leaves.length === 1 ? 'Leaf, out to out' : `Leaf ${n + 1}, out to out`}
             value={leaf.width}
-            style={lengths}
+            style={fineStyle(lengths)}
             bare={smallUnit(lengths.system)}
             onEnter={(width) => setLeaf(n, width)}
           />
@@ -67,7 +68,7 @@ export const NextGate = () => {
       </div>
       <p className="answer">
         <span>Opening it will need</span>
-        <strong>{formatLength(inches(openingOf(gate)), lengths)}</strong>
+        <strong>{formatLength(openingOf(gate), fineStyle(lengths))}</strong>
       </p>
       <p className="note">
         With {gate.leaves[0]?.hinge.hardware.label} and {gate.latch.hardware.label}. Change them on

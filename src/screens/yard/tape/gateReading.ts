@@ -1,4 +1,5 @@
 import type { LineLayout, Run } from '../../../engine/layout.ts';
+import { fromHook } from '../../../engine/posts/fromHook.ts';
 import { moveGate } from '../../../site/edits/moveGate.ts';
 import type { GateId } from '../../../site/ids.ts';
 import type { Site } from '../../../site/site.ts';
@@ -22,7 +23,7 @@ export const gateReading = (site: Site, line: LineLayout, gate: GateId): GateRea
     const at = run.spaces.findIndex((space) => space.kind === 'gate' && space.gate === gate);
     const post = at < 0 ? undefined : run.posts[hook === 'start' ? at : at + 1];
     if (post === undefined) continue;
-    const exact = inches(hook === 'start' ? post.station : run.length - post.station);
+    const exact = fromHook(run, post.station, hook);
     return { run, hook, exact, reading: roundLength(exact, site.lengths) };
   }
   return null;
