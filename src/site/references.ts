@@ -67,7 +67,7 @@ const wrongCount = ({ way, leaves }: Gate): Wrong[] => {
   const count = Object.keys(leaves).length;
   const counts = leafCounts[way.kind];
   if (counts.includes(count)) return [];
-  const words = counts.map((number) => ['no leaf', 'one leaf', 'two leaves'][number]).join(' or ');
+  const words = counts.map((number) => ['no leaf', 'one leaf', 'two'][number]).join(' or ');
   return [[['leaves'], words, count]];
 };
 

@@ -3,6 +3,7 @@ import type { Site } from './site.ts';
 /** The same value with the keys of every object in plain string order. */
 const sorted = (value: unknown): unknown => {
   if (typeof value !== 'object' || value === null) return value;
+  if (Array.isArray(value)) return value.map(sorted);
   const entries = Object.entries(value) as [string, unknown][];
   // every key of a site is a field or an id, so none of them is a prototype's name
   return Object.fromEntries(

@@ -98,8 +98,8 @@ const flagged: readonly (readonly [string, string, 0 | 1, RegExp])[] = [
   [
     'a gate wider than its leg',
     changed({
-      'gates/gate:drive/leaves/leaf:drive-1/width': 120,
-      'gates/gate:drive/leaves/leaf:drive-2/width': 120,
+      'gates/gate:drive/leaves/leaf:drive-1/widths/top': 120,
+      'gates/gate:drive/leaves/leaf:drive-2/widths/top': 120,
     }),
     1,
     /^stop +gate:drive +Drive gate \(opening 20'-6 1\/4"\)[^\n]+ wider than [^\n]+$/m,

@@ -39,7 +39,7 @@ describe('lath in a process of its own', { timeout: 60_000 }, () => {
       status: 0,
       stdout: 'no flags\n',
     });
-    const wide = changed({ 'gates/gate:drive/leaves/leaf:drive-1/width': 240 });
+    const wide = changed({ 'gates/gate:drive/leaves/leaf:drive-1/widths/top': 240 });
     expect(run(['flags', '-'], wide)).toMatchObject({ status: 1, stderr: '' });
   });
 

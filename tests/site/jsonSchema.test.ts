@@ -30,7 +30,7 @@ describe('the JSON Schema of a site file', () => {
     expect(schema['additionalProperties']).toBe(false);
     expect(schema).toMatchObject({
       properties: {
-        version: { const: 1 },
+        version: { const: 2 },
         marks: {
           propertyNames: { pattern: '^mark:[A-Za-z0-9-]{1,40}$' },
           additionalProperties: { properties: { x: { minimum: -633_600, maximum: 633_600 } } },

@@ -5,7 +5,7 @@ import { sampleSite } from './sampleSite.ts';
 import type { Site } from '../../src/site/site.ts';
 
 const backwards = (value: unknown): unknown =>
-  typeof value === 'object' && value !== null
+  typeof value === 'object' && value !== null && !Array.isArray(value)
     ? Object.fromEntries(
         Object.entries(value)
           .toReversed()

@@ -53,7 +53,7 @@ describe('lath layout', () => {
   });
 
   it('[K8] a gate that does not fit is named and not placed', async () => {
-    const text = changed({ 'gates/gate:drive/leaves/leaf:drive-1/width': 240 });
+    const text = changed({ 'gates/gate:drive/leaves/leaf:drive-1/widths/top': 240 });
     const said = await lath(['layout', '-'], { '-': text });
     expect(said.code).toBe(1);
     expect(said.out).toContain('\nDrive gate, not placed\n');

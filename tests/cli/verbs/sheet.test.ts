@@ -90,7 +90,7 @@ describe('lath sheet', { timeout: 60_000 }, () => {
   });
 
   it('[K7] the sheet of a site with a stop flag is written, and the code is 1', async () => {
-    const text = changed({ 'gates/gate:drive/leaves/leaf:drive-1/width': 240 });
+    const text = changed({ 'gates/gate:drive/leaves/leaf:drive-1/widths/top': 240 });
     const said = await lath(['sheet', '-', '--out', 'yard.pdf', ...day], { '-': text });
     expect(said).toMatchObject({ code: 1, err: '' });
     expect(bytesOf(said, 'yard.pdf').length).toBeGreaterThan(1000);

@@ -1,23 +1,15 @@
 import { renderToStaticMarkup } from 'react-dom/server';
 import { describe, expect, it } from 'vitest';
-import type { Opening, Term } from '../../../src/engine/opening.ts';
+import type { Opening } from '../../../src/engine/opening.ts';
 import { Working } from '../../../src/screens/openings/Working.tsx';
-import { inches } from '../../../src/units/inches.ts';
 import type { LengthStyle } from '../../../src/units/lengthStyle.ts';
+import { term } from '../../engine/gate/term.ts';
+import { heldBetween } from '../../engine/heldBetween.ts';
 
-const hinge: Term = {
-  role: 'hinge',
-  label: 'Hinge',
-  low: inches(1.625),
-  planned: inches(1.875),
-  high: inches(1.875),
-  source: 'measured',
-};
+const hinge = { ...term('hinge', 1.625, 1.875, 1.875), label: 'Hinge' };
 const opening = (holdsFrom: number, holdsTo: number): Opening => ({
+  ...heldBetween(holdsFrom, holdsTo, 48),
   terms: [hinge],
-  target: inches(48),
-  holdsFrom: inches(holdsFrom),
-  holdsTo: inches(holdsTo),
 });
 
 const textOf = (shown: Opening, style: LengthStyle): string =>

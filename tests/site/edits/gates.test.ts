@@ -112,8 +112,8 @@ describe('gates', () => {
   it('[S17] a second leaf is copied and says so, on the far side from the hinges', () => {
     const site = setGateLeaves(sampleSite, 'gate:2', 2);
     expect(leavesOf(site, 'gate:2')).toMatchObject([
-      { id: 'leaf:4', width: 40, from: 'copied', hinge: 'hardware:1' },
-      { id: 'leaf:3', width: 40, from: 'catalogue' },
+      { id: 'leaf:4', widths: { top: 40 }, from: 'copied', hinge: 'hardware:1' },
+      { id: 'leaf:3', widths: { top: 40 }, from: 'catalogue' },
     ]);
     expect(setGateLeaves(site, 'gate:2', 1)).toEqual(sampleSite);
   });
@@ -190,7 +190,7 @@ describe('gates', () => {
       ],
       [
         () => setGateLeaf(sampleSite, 'gate:1', 'leaf:1', { widths: oneWidth(inches(-1)) }),
-        'gates › gate:1 › leaves › leaf:1 › width: expected more than 0, found -1',
+        'gates › gate:1 › leaves › leaf:1 › widths › top: expected more than 0, found -1',
       ],
       [
         () => setGateLeaves(sampleSite, 'gate:1', 3 as 2),

@@ -165,7 +165,10 @@ describe('reversing a line', () => {
       anchor: { from: 'end', offset: 96 },
       opens: 'right',
       hingedAt: 'end',
-      leaves: { 'leaf:1': { order: 'a1', width: 56.875 }, 'leaf:2': { order: 'a0', width: 57 } },
+      leaves: {
+        'leaf:1': { order: 'a1', widths: { top: 56.875 } },
+        'leaf:2': { order: 'a0', widths: { top: 57 } },
+      },
     });
     expect(reverseLine(sampleSite, 'line:2').gates['gate:2']).toMatchObject({
       leg: 'vertex:5',
