@@ -4,6 +4,7 @@ import { select } from '../../../src/editor/tools/select/select.ts';
 import type { Layout } from '../../../src/engine/layout.ts';
 import { legsOf } from '../../../src/site/legsOf.ts';
 import { openDocument } from '../../../src/site/openDocument.ts';
+import { addFeature } from '../../../src/site/edits/addFeature.ts';
 import { closeLine } from '../../../src/site/edits/closeLine.ts';
 import { removeVertex } from '../../../src/site/edits/removeVertex.ts';
 import { setHook } from '../../../src/site/edits/setHook.ts';
@@ -73,6 +74,26 @@ describe('select', () => {
     );
     expect(apart.labels).toEqual(['Move mark']);
     expect(at(apart.site, 'mark:fence3')).toEqual([2, 238]);
+  });
+
+  it('[E9] a tap on what is selected brings up what lies under it, which then can be dragged', () => {
+    const tap = [press(600, 3), release(600, 3)];
+    const lot = addFeature(yard, { kind: 'boundary', label: '', closed: false }, [
+      { x: 500, y: 4 },
+      { x: 700, y: 4 },
+    ]);
+    const leg = { kind: 'leg', line: 'line:fence', id: 'vertex:fence1' };
+    const once = drive(select, start(lot), tap);
+    expect(once.selection).toEqual(leg);
+    expect(select.prompt(once.state, deskFor(lot, { selection: once.selection }))).toMatch(
+      /tap again for what lies under it$/,
+    );
+    const twice = drive(select, once, tap);
+    expect(twice.selection).toEqual({ kind: 'feature', id: 'feature:1' });
+    const dragged = drive(select, twice, dragBy([600, 3], [600, 90]));
+    expect(dragged.labels).toEqual(['Move feature']);
+    expect(dragged.site.lines).toBe(lot.lines);
+    expect(drive(select, twice, tap).selection).toEqual(leg);
   });
 
   it('[E9] marks that cannot be joined stay where they were, and one line says why', () => {

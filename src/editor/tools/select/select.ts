@@ -4,7 +4,7 @@ import { setLegLength } from '../../../site/edits/setLegLength.ts';
 import type { MarkId } from '../../../site/ids.ts';
 import type { Site } from '../../../site/site.ts';
 import { stands } from '../../../store/stands.ts';
-import { hit } from '../../hit.ts';
+import { hits, isSame } from '../../hit.ts';
 import type { Input } from '../../input.ts';
 import { snapGuides } from '../../snapGuides.ts';
 import type { Answer, Desk, Tool } from '../../tool.ts';
@@ -16,7 +16,7 @@ import type { Held, SelectState } from './selectState.ts';
 
 type Point = Extract<Input, { readonly at: SitePoint }>;
 
-const idle: SelectState = { is: 'idle' };
+const idle: SelectState = { is: 'idle', tapped: null };
 
 /** What is selected, if it is still there. */
 const chosen = ({ site, selection }: Desk): Held | null =>
@@ -24,10 +24,24 @@ const chosen = ({ site, selection }: Desk): Held | null =>
 
 const stuck = 'Nothing moves: its marks belong to a building, a lot line or other ground';
 
-const pressed = (input: Point, desk: Desk): Answer<SelectState> => {
-  const what = hit(desk.site, desk.layout, input);
-  if (what === null) return { state: idle, select: null };
-  return { state: { is: 'held', what, from: input.at }, select: what };
+/**
+ * Takes what lies on top, or what a tap has brought up from under it; a tap on what is selected
+ * already brings up the next one.
+ */
+const pressed = (state: SelectState, input: Point, desk: Desk): Answer<SelectState> => {
+  const all = hits(desk.site, desk.layout, input);
+  const raised = state.is === 'idle' && isSame(state.tapped?.what ?? null, desk.selection);
+  const at = raised
+    ? Math.max(
+        0,
+        all.findIndex((one) => isSame(one, desk.selection)),
+      )
+    : 0;
+  const what = all[at];
+  if (what === undefined) return { state: idle, select: null };
+  const again = isSame(what, desk.selection);
+  const next = (again ? all[(at + 1) % all.length] : what) ?? what;
+  return { state: { is: 'held', what, from: input.at, of: all.length, next }, select: what };
 };
 
 const drag = (state: SelectState, input: Point, { site }: Desk): Answer<SelectState> => {
@@ -56,6 +70,10 @@ const join = (site: Site, gone: MarkId, onto: MarkId): Answer<SelectState> => {
 };
 
 const release = (state: SelectState, input: Point, { site }: Desk): Answer<SelectState> => {
+  if (state.is === 'held' && stands(site, state.next)) {
+    const { next, of } = state;
+    return { state: { is: 'idle', tapped: { what: next, of } }, draft: null, select: next };
+  }
   if (state.is !== 'dragging' || !stands(site, state.what)) return { state: idle, draft: null };
   const { what, from } = state;
   const onto = joinsOnto(site, what, input);
@@ -94,7 +112,7 @@ const type = (state: SelectState, input: Extract<Input, { do: 'type' }>, desk: D
 const on = (state: SelectState, input: Input, desk: Desk): Answer<SelectState> => {
   switch (input.do) {
     case 'press':
-      return pressed(input, desk);
+      return pressed(state, input, desk);
     case 'move':
       return drag(state, input, desk);
     case 'release':
@@ -122,7 +140,10 @@ export const select: Tool<SelectState> = {
       return state.onto === null ? 'Let go to set it down' : 'Let go to join the two marks';
     }
     const what = chosen(desk);
-    return what === null ? 'Tap what you want to change' : `Drag the ${what.kind} to move it`;
+    if (what === null) return 'Tap what you want to change';
+    const more = state.is === 'idle' && isSame(state.tapped?.what ?? null, what);
+    const under = more && (state.tapped?.of ?? 0) > 1 ? ', tap again for what lies under it' : '';
+    return `Drag the ${what.kind} to move it${under}`;
   },
   rest: () => idle,
 };
