@@ -86,12 +86,12 @@ describe('select', () => {
     const once = drive(select, start(lot), tap);
     expect(once.selection).toEqual(leg);
     expect(select.prompt(once.state, deskFor(lot, { selection: once.selection }))).toMatch(
-      /tap again for what lies under it$/,
+      /^Drag the leg, or tap again for what is under it$/,
     );
     const twice = drive(select, once, tap);
     expect(twice.selection).toEqual({ kind: 'feature', id: 'feature:1' });
     const dragged = drive(select, twice, dragBy([600, 3], [600, 90]));
-    expect(dragged.labels).toEqual(['Move feature']);
+    expect(dragged.labels).toEqual(['Move boundary']);
     expect(dragged.site.lines).toBe(lot.lines);
     expect(drive(select, twice, tap).selection).toEqual(leg);
   });
@@ -155,7 +155,7 @@ describe('select', () => {
 
   it('[E9] a feature moves with what stands on its marks', () => {
     const { site, labels } = drive(select, start(yard), dragBy([180, 120], [190, 220]));
-    expect(labels).toEqual(['Move feature']);
+    expect(labels).toEqual(['Move building']);
     expect(at(site, 'mark:house1')).toEqual([10, 100]);
     expect(at(site, 'mark:house2')).toEqual([370, 100]);
     expect(legsOf(site.lines['line:fence'] ?? { path: {}, closed: false })[0]?.start).toBe(

@@ -22,6 +22,10 @@ const idle: SelectState = { is: 'idle', tapped: null };
 const chosen = ({ site, selection }: Desk): Held | null =>
   stands(site, selection) ? selection : null;
 
+/** What the hand calls a thing: its kind, of a feature which one. */
+const nounOf = (site: Site, what: Held): string =>
+  what.kind === 'feature' ? (site.features[what.id]?.kind ?? what.kind) : what.kind;
+
 const stuck = 'Nothing moves: its marks belong to a building, a lot line or other ground';
 
 /**
@@ -79,7 +83,7 @@ const release = (state: SelectState, input: Point, { site }: Desk): Answer<Selec
   const onto = joinsOnto(site, what, input);
   if (what.kind === 'mark' && onto !== null) return join(site, what.id, onto);
   const moved = dragged(site, what, from, input);
-  return { state: idle, commit: { site: moved, label: `Move ${what.kind}` } };
+  return { state: idle, commit: { site: moved, label: `Move ${nounOf(site, what)}` } };
 };
 
 const nudge = (state: SelectState, { x, y }: { x: number; y: number }, desk: Desk) => {
@@ -87,7 +91,7 @@ const nudge = (state: SelectState, { x, y }: { x: number; y: number }, desk: Des
   if (what === null) return { state, say: 'Nothing is selected: expected something to move' };
   const moved = movedBy(desk.site, what, { x, y });
   if (moved === desk.site && what.kind !== 'gate') return { state, say: stuck };
-  return { state: idle, commit: { site: moved, label: `Move ${what.kind}` } };
+  return { state: idle, commit: { site: moved, label: `Move ${nounOf(desk.site, what)}` } };
 };
 
 const erase = (state: SelectState, desk: Desk): Answer<SelectState> => {
@@ -95,7 +99,11 @@ const erase = (state: SelectState, desk: Desk): Answer<SelectState> => {
   if (what === null) return { state, say: 'Nothing is selected: expected something to erase' };
   const left = erased(desk.site, what);
   if (!left.ok) return { state, say: left.reason };
-  return { state: idle, commit: { site: left.value, label: `Erase ${what.kind}` }, select: null };
+  return {
+    state: idle,
+    commit: { site: left.value, label: `Erase ${nounOf(desk.site, what)}` },
+    select: null,
+  };
 };
 
 /** A length typed while a leg is selected is the length of that leg. */
@@ -142,8 +150,9 @@ export const select: Tool<SelectState> = {
     const what = chosen(desk);
     if (what === null) return 'Tap what you want to change';
     const more = state.is === 'idle' && isSame(state.tapped?.what ?? null, what);
-    const under = more && (state.tapped?.of ?? 0) > 1 ? ', tap again for what lies under it' : '';
-    return `Drag the ${what.kind} to move it${under}`;
+    const under =
+      more && (state.tapped?.of ?? 0) > 1 ? ', or tap again for what is under it' : ' to move it';
+    return `Drag the ${nounOf(desk.site, what)}${under}`;
   },
   rest: () => idle,
 };
