@@ -3,11 +3,11 @@ import { Layer, Shape, Stage } from 'react-konva/lib/ReactKonvaCore.js';
 import type { Node } from 'konva/lib/Node.js';
 import { explode } from '../drawing/explode.ts';
 import type { Primitive } from '../drawing/primitive.ts';
+import type { Touch } from '../editor/hit.ts';
 import type { Input } from '../editor/input.ts';
 import { panBy, toGround, toScreen, toSite, zoomAt, type Pad as PadSize } from '../editor/view.ts';
 import type { SitePoint } from '../geometry/point.ts';
 import type { View } from '../store/view.ts';
-import type { Inches } from '../units/inches.ts';
 import type { Signal } from './hand.ts';
 import { padProjection } from './padProjection.ts';
 import { paintAtoms } from './paintAtoms.ts';
@@ -26,7 +26,7 @@ interface Props {
   readonly cross: SitePoint | null;
   readonly cursor: 'default' | 'crosshair' | 'grab';
   /** What a pointer that comes down at a point is there for; a thing counts within `reach`. */
-  readonly means: (at: SitePoint, reach: Inches) => Signal['means'];
+  readonly means: (touch: Touch, kind: Signal['kind']) => Signal['means'];
   readonly label: string;
   /** The view at this moment: several deeds can come before the next render. */
   readonly viewNow: () => View;
@@ -67,7 +67,7 @@ export const Pad = (props: Props) => {
   useHand(pad, {
     means: (at, kind) => {
       const now = props.viewNow();
-      return props.means(toSite(now, at), toGround(now, reaches[kind]));
+      return props.means({ at: toSite(now, at), reach: toGround(now, reaches[kind]) }, kind);
     },
     onDone: (done) => {
       onView((was) => viewAfter(done, was));

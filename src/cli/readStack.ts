@@ -1,4 +1,5 @@
 import { leavesFor } from '../engine/gate/leavesFor.ts';
+import { slack } from '../geometry/tolerance.ts';
 import { formatLength } from '../units/formatLength.ts';
 import { inches, sum, type Inches } from '../units/inches.ts';
 import type { LengthRange } from '../units/parseRange.ts';
@@ -76,7 +77,7 @@ const orderOf = (call: Call, { hinges, gap }: Taken): Parsed<Pick<Stack, 'leaves
   if (hinges.length !== count.value) return wrongHinges(count.value, hinges.length);
   const taken = inches(sum(hinges.map(({ high }) => high)) + gap);
   const least = inches(taken + step.value * count.value);
-  if (want.value < least) {
+  if (want.value < least - slack) {
     const [took, needed] = [taken, least].map((length) => formatLength(length, inchStyle));
     return unread(
       `--want: ${quotedText(valueOf(call, 'want') ?? '')} leaves no room for a leaf: hinges and latch take ${took}, expected at least ${needed}`,

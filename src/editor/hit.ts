@@ -6,7 +6,6 @@ import { signedArea } from '../geometry/signedArea.ts';
 import type { SitePoint } from '../geometry/point.ts';
 import type { GateLayout, Layout } from '../engine/layout.ts';
 import type { Feature } from '../site/feature.ts';
-import type { FeatureId } from '../site/ids.ts';
 import { verticesOf } from '../site/pathOrder.ts';
 import type { Site } from '../site/site.ts';
 import type { Selection } from '../store/selection.ts';
@@ -22,15 +21,19 @@ export interface Touch {
   readonly reach: Inches;
 }
 
+type Thing = NonNullable<Selection>;
+
 interface Found {
-  readonly what: Selection;
+  readonly what: Thing;
   readonly distance: number;
 }
 
-const nearest = (all: readonly Found[], reach: number): Selection | undefined => {
-  const near = all.filter((one) => one.distance <= reach);
-  return near.toSorted((a, b) => a.distance - b.distance)[0]?.what;
-};
+/** What is within reach, the nearest first. */
+const near = (all: readonly Found[], reach: number): Thing[] =>
+  all
+    .filter((one) => one.distance <= reach)
+    .toSorted((a, b) => a.distance - b.distance)
+    .map(({ what }) => what);
 
 /** The gate between its posts, drawn in a little so that the marks at its ends can be taken. */
 const gateDistance = ({ start, end }: GateLayout, { at, reach }: Touch): number => {
@@ -74,8 +77,8 @@ const spots = (site: Site, { at }: Touch): Found[] =>
     return [{ what: { kind: 'feature', id }, distance: away }];
   });
 
-/** Features that are ground: the smallest that the point lies in. A lot is no ground of its own. */
-const groundAt = (site: Site, { at }: Touch): FeatureId | undefined => {
+/** Features that are ground and that the point lies in, the smallest first. A lot is no ground of its own. */
+const groundsAt = (site: Site, { at }: Touch): Thing[] => {
   const cornersOf = (feature: Feature): SitePoint[] => {
     if (!('path' in feature) || feature.kind === 'utility' || feature.kind === 'boundary')
       return [];
@@ -85,21 +88,32 @@ const groundAt = (site: Site, { at }: Touch): FeatureId | undefined => {
     .map(([id, feature]) => ({ id, corners: cornersOf(feature) }))
     .filter(({ corners }) => contains(corners, at));
   const size = (corners: readonly SitePoint[]): number => Math.abs(signedArea(corners));
-  return within.toSorted((a, b) => size(a.corners) - size(b.corners))[0]?.id;
+  return within
+    .toSorted((a, b) => size(a.corners) - size(b.corners))
+    .map(({ id }) => ({ kind: 'feature', id }));
 };
 
+/** Whether two things are one and the same. */
+export const isSame = (a: Selection, b: Selection): boolean =>
+  a !== null && b !== null && a.kind === b.kind && a.id === b.id;
+
 /**
- * What is at a point: a gate before a mark, a mark before a leg, a leg before a feature, the
- * nearest of each; null on open ground. A mark at which only a tree or a note stands is that.
+ * Everything at a point, each once: gates before marks, marks before legs, legs before features,
+ * the nearest of each first, at last the ground that the point lies in. A mark at which only a tree
+ * or a note stands is that.
  */
-export const hit = (site: Site, layout: Layout, touch: Touch): Selection => {
+export const hits = (site: Site, layout: Layout, touch: Touch): Thing[] => {
   const { reach } = touch;
-  const found =
-    nearest(gates(layout, touch), reach) ??
-    nearest(marks(site, touch), reach) ??
-    nearest(legs(site, touch), reach) ??
-    nearest([...sides(site, touch), ...spots(site, touch)], reach);
-  if (found !== undefined) return found;
-  const id = groundAt(site, touch);
-  return id === undefined ? null : { kind: 'feature', id };
+  const all = [
+    ...near(gates(layout, touch), reach),
+    ...near(marks(site, touch), reach),
+    ...near(legs(site, touch), reach),
+    ...near([...sides(site, touch), ...spots(site, touch)], reach),
+    ...groundsAt(site, touch),
+  ];
+  return all.filter((what, n) => all.findIndex((one) => isSame(one, what)) === n);
 };
+
+/** The first of what is at a point; null on open ground. */
+export const hit = (site: Site, layout: Layout, touch: Touch): Selection =>
+  hits(site, layout, touch)[0] ?? null;

@@ -141,7 +141,11 @@ describe('layOutSite', () => {
           const [a, b] = [posts[gate.posts.start], posts[gate.posts.end]];
           if (a === undefined || b === undefined) throw new Error('no post');
           const clear = Math.hypot(b.at.x - a.at.x, b.at.y - a.at.y) - (a.od + b.od) / 2;
-          expect(Math.abs(clear - gate.opening.target)).toBeLessThanOrEqual(1 / 16 + 1e-6);
+          // only beside a post that stands at a mark may it be what the fence leaves, give or take
+          // the 1/16 in to which a tape is read
+          const fixed = Object.values(gate.posts).some((id) => !id.startsWith('post:gate:'));
+          const off = Math.abs(clear - gate.opening.target);
+          expect(off).toBeLessThanOrEqual(fixed ? 1 / 16 + 1e-6 : 1e-6);
         }
       }),
     );

@@ -48,6 +48,24 @@ const missing = (a: Post, b: Post): number =>
     ? 0
     : (a.hole.diameter + b.hole.diameter) / 2 - distance(a.at, b.at);
 
+/** One number for each square of the ground; columns and rows stay far below 2^22 either way. */
+const squareAt = (column: number, row: number): number => column * 2 ** 23 + row;
+
+/** The worst clash of a post with the posts in its own square and those round it; null for none. */
+const worstNear = (squares: ReadonlyMap<number, readonly Stand[]>, later: Stand, side: number) => {
+  const [column, row] = [Math.floor(later.post.at.x / side), Math.floor(later.post.at.y / side)];
+  let worst: Clash | null = null;
+  for (const across of [column - 1, column, column + 1]) {
+    for (const up of [row - 1, row, row + 1]) {
+      for (const earlier of squares.get(squareAt(across, up)) ?? []) {
+        const by = missing(earlier.post, later.post);
+        if (by > (worst?.missing ?? slack)) worst = { earlier, later, missing: by };
+      }
+    }
+  }
+  return { worst, square: squareAt(column, row) };
+};
+
 /**
  * The worst clash of each post with the posts before it. A post that clashes is looked at no more,
  * so that those looked at stand apart and are few round any place.
@@ -57,22 +75,16 @@ const clashesOf = (stands: readonly Stand[]): Clash[] => {
     (most, { post }) => Math.max(most, Math.min(widest, post.hole.diameter)),
     1,
   );
-  const squares = new Map<string, Stand[]>();
-  return stands.flatMap((later): Clash[] => {
-    const [column, row] = [Math.floor(later.post.at.x / side), Math.floor(later.post.at.y / side)];
-    const near = [-1, 0, 1].flatMap((x) =>
-      [-1, 0, 1].flatMap((y) => squares.get(`${column + x} ${row + y}`) ?? []),
-    );
-    const clashes = near
-      .map((earlier) => ({ earlier, later, missing: missing(earlier.post, later.post) }))
-      .filter((clash) => clash.missing > slack)
-      .toSorted((a, b) => b.missing - a.missing);
-    if (clashes.length > 0) return clashes.slice(0, 1);
-    const own = squares.get(`${column} ${row}`) ?? [];
-    own.push(later);
-    squares.set(`${column} ${row}`, own);
-    return [];
-  });
+  const squares = new Map<number, Stand[]>();
+  const clashes: Clash[] = [];
+  for (const later of stands) {
+    const { worst, square } = worstNear(squares, later, side);
+    const own = squares.get(square);
+    if (worst !== null) clashes.push(worst);
+    else if (own === undefined) squares.set(square, [later]);
+    else own.push(later);
+  }
+  return clashes;
 };
 
 /** The worst clash of each stretch, and of each two runs. */

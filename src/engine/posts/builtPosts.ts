@@ -1,6 +1,7 @@
 import { bearing } from '../../geometry/bearing.ts';
 import type { SitePoint } from '../../geometry/point.ts';
 import type { MarkId } from '../../site/ids.ts';
+import type { Pipe } from '../../site/pipe.ts';
 import { inches } from '../../units/inches.ts';
 import { radians, type Radians } from '../../units/radians.ts';
 import type { Post, PostId } from '../post.ts';
@@ -12,13 +13,16 @@ import type { MarkBurden, SeatedCourse } from './seatLines.ts';
 
 type Bare = Omit<Post, 'tag' | 'hole' | 'length' | 'od' | 'pipe'>;
 
-const built = (bare: Bare, pipe: { label: string; od: HoleDemand['od'] }, demand: Demand): Post => {
-  const hole = holeFor({ od: pipe.od, ...demand });
-  const length = inches(bare.above + hole.depth);
-  return { ...bare, tag: '', od: pipe.od, pipe: pipe.label, hole, length };
-};
-
 type Demand = Omit<HoleDemand, 'od'>;
+
+const built = (bare: Bare, { label, od }: Pick<Pipe, 'label' | 'od'>, demand: Demand): Post => {
+  const { fabricHeight, leaf } = demand;
+  const { id, kind, at, along, lines, gates, above } = bare;
+  const hole = holeFor({ od, fabricHeight, leaf });
+  const length = inches(above + hole.depth);
+  // field by field: of thousands of posts a spread with more behind it takes ten times as long
+  return { id, tag: '', kind, at, along, od, pipe: label, lines, gates, above, hole, length };
+};
 
 /** The posts of one run that do not stand at its ends, with holes and heights; not yet tagged. */
 export const builtRunPosts = (

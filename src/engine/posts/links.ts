@@ -55,5 +55,10 @@ export const endLinks = (slots: readonly Slot[], first: RunEnd, last: RunEnd) =>
   return { first: !even && before < after, last: !even && after < before };
 };
 
-/** Whether two neighbouring gates share the post between them, `gap` inches between the centres. */
-export const shares = (a: Slot, b: Slot, gap: number): boolean => meet(a, b, Math.abs(gap));
+/**
+ * Whether two neighbouring gates share the post between them, `gap` inches from the centre of the
+ * one's last post to that of the other's first. Gates that lie over each other by more than half
+ * the narrower opening stand in one place, however wide their holes are, and share nothing.
+ */
+export const shares = (a: Slot, b: Slot, gap: number): boolean =>
+  meet(a, b, Math.abs(gap)) && gap + Math.min(a.width, b.width) / 2 > slack;

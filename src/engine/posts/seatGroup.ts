@@ -65,20 +65,24 @@ const freeStart = (slots: readonly Slot[], nodes: readonly number[]): number => 
   return shared.reduce((total, shift) => total + shift, 0) / shared.length;
 };
 
+/** Where the first post of a group stands; `nodes` are its posts, counted from the first. */
+const startOf = (group: Group, nodes: readonly number[], from: RunEnd, to: RunEnd): number => {
+  const span = nodes.at(-1) ?? 0;
+  // what it lacks or has over to fill the run is the same at both ends, whichever the run begins at
+  if (group.first && group.last) return (from.station + to.station - span) / 2;
+  if (group.first) return from.station;
+  return group.last ? to.station - span : freeStart(group.slots, nodes);
+};
+
 /**
  * The gates of a group in their places. A group that hangs on an end post of the run begins or ends
- * there; any other stands where its gates were put.
+ * there, one that hangs on both lies evenly between; any other stands where its gates were put.
  */
 export const seatGroup = (group: Group, from: RunEnd, to: RunEnd): Seat[] => {
   const ods = diameters(group, from, to);
   const nodes = spread(group, ods);
   const count = group.slots.length;
-  const span = nodes[count] ?? 0;
-  const base = group.first
-    ? from.station
-    : group.last
-      ? to.station - span
-      : freeStart(group.slots, nodes);
+  const base = startOf(group, nodes, from, to);
   return group.slots.map(({ id }, n) => ({
     id,
     start: base + (nodes[n] ?? 0),

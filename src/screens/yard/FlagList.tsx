@@ -1,3 +1,4 @@
+import { flagName } from '../../drawing/plan/drawFlags.ts';
 import type { Flag } from '../../engine/flag.ts';
 
 interface Props {
@@ -11,13 +12,16 @@ const ranks = ['stop', 'settle', 'caution'] as const;
 /** What the plan must settle, fix or know of, the gravest first. Tapping one goes to its place. */
 export const FlagList = ({ flags, onFlag }: Props) => {
   if (flags.length === 0) return <p className="note">No flags stand.</p>;
-  const ranked = ranks.flatMap((level) => flags.filter((flag) => flag.level === level));
+  const named = flags.map((flag, n) => ({ flag, name: flagName(n) }));
+  const ranked = ranks.flatMap((level) => named.filter(({ flag }) => flag.level === level));
   return (
     <ul className="flags">
-      {ranked.map((flag, n) => (
-        <li key={`${n} ${flag.rule}`}>
+      {ranked.map(({ flag, name }) => (
+        <li key={`${name} ${flag.rule}`}>
           <button type="button" className={`flag ${flag.level}`} onClick={() => onFlag(flag)}>
-            <b>{words[flag.level]}</b>
+            <b>
+              {name} {words[flag.level]}
+            </b>
             <span>{flag.message}</span>
           </button>
         </li>

@@ -4,12 +4,11 @@ import { Pad } from '../../canvas/Pad.tsx';
 import { useHeldKey } from '../../canvas/useHeldKey.ts';
 import { palettes } from '../../drawing/palettes.ts';
 import { drawPlan } from '../../drawing/plan/drawPlan.ts';
-import { hit } from '../../editor/hit.ts';
+import { hits, isSame, type Touch } from '../../editor/hit.ts';
 import type { Input } from '../../editor/input.ts';
 import type { Hand } from '../../editor/send.ts';
 import { panBy, type Pad as PadSize } from '../../editor/view.ts';
 import type { SitePoint } from '../../geometry/point.ts';
-import type { Inches } from '../../units/inches.ts';
 import { useBench, useDrawn, useLayout, useSession, useSite } from '../bench.ts';
 import { fitAll } from '../fitAll.ts';
 import { padInch } from '../padInch.ts';
@@ -36,10 +35,16 @@ const DrawingPad = ({ hand, cross, onInput }: SheetProps) => {
   const drawn = useDrawn();
   const primitives = useMemo(() => drawPlan(drawn.site, drawn.layout), [drawn.site, drawn.layout]);
   const still = { primitives, palette: palettes[theme], inch: padInch[theme], system };
-  const means = (at: SitePoint, reach: Inches): Signal['means'] => {
+  const means = (touch: Touch, kind: Signal['kind']): Signal['means'] => {
     if (tool === 'pan' || space) return 'pan';
     if (tool !== 'select') return 'draw';
-    return hit(site, layout, { at, reach }) === null ? 'tap' : 'draw';
+    const all = hits(site, layout, touch);
+    const [first = null] = all;
+    if (first === null) return 'tap';
+    if (kind !== 'touch') return 'draw';
+    // a finger that pans must not move what it comes down on: only what is selected is dragged
+    const ground = selection?.kind === 'feature' && all.some((one) => isSame(one, selection));
+    return ground || isSame(first, selection) ? 'draw' : 'tap';
   };
   const measured = useCallback(
     (size: PadSize) => {

@@ -76,6 +76,8 @@ export const SideSheet = ({ sign }: { readonly sign: Sign | null }) => {
   const goTo = (flag: Flag) => {
     session.setState({ selection: flag.place, tool: 'select' });
     centreOn(bench, flag.at);
+    // on a phone the card lies over the pad: put down, it shows the place
+    setOpen(false);
   };
   return (
     <aside className="card" data-open={open} aria-label="Card">

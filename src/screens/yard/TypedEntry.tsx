@@ -18,7 +18,11 @@ interface FieldsProps {
 const Fields = ({ typed, length, onLength }: FieldsProps) => {
   const { text, fault, type, set } = typed;
   const press = (event: KeyboardEvent<HTMLInputElement>) => {
-    if (event.key === 'Enter') set();
+    if (event.key === 'Enter') {
+      set();
+      // the next piece begins with its length
+      length.current?.focus();
+    }
     if (event.key !== 'Escape') return;
     type(nothingTyped);
     event.currentTarget.blur();

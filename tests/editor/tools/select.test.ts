@@ -5,6 +5,7 @@ import { select } from '../../../src/editor/tools/select/select.ts';
 import type { Layout } from '../../../src/engine/layout.ts';
 import { legsOf } from '../../../src/site/legsOf.ts';
 import { openDocument } from '../../../src/site/openDocument.ts';
+import { addFeature } from '../../../src/site/edits/addFeature.ts';
 import { closeLine } from '../../../src/site/edits/closeLine.ts';
 import { removeVertex } from '../../../src/site/edits/removeVertex.ts';
 import { setHook } from '../../../src/site/edits/setHook.ts';
@@ -71,6 +72,26 @@ describe('select', () => {
     expect(at(apart.site, 'mark:fence3')).toEqual([2, 238]);
   });
 
+  it('[E9] a tap on what is selected brings up what lies under it, which then can be dragged', () => {
+    const tap = [press(600, 3), release(600, 3)];
+    const lot = addFeature(yard, { kind: 'boundary', label: '', closed: false }, [
+      { x: 500, y: 4 },
+      { x: 700, y: 4 },
+    ]);
+    const leg = { kind: 'leg', line: 'line:fence', id: 'vertex:fence1' };
+    const once = drive(select, start(lot), tap);
+    expect(once.selection).toEqual(leg);
+    expect(select.prompt(once.state, deskFor(lot, { selection: once.selection }))).toMatch(
+      /^Drag the leg, or tap again for what is under it$/,
+    );
+    const twice = drive(select, once, tap);
+    expect(twice.selection).toEqual({ kind: 'feature', id: 'feature:1' });
+    const dragged = drive(select, twice, dragBy([600, 3], [600, 90]));
+    expect(dragged.labels).toEqual(['Move boundary']);
+    expect(dragged.site.lines).toBe(lot.lines);
+    expect(drive(select, twice, tap).selection).toEqual(leg);
+  });
+
   it('[E9] marks that cannot be joined stay where they were, and one line says why', () => {
     const site = removeVertex(yard, 'line:fence', 'vertex:fence3');
     const refused = drive(select, start(site), dragBy([840, 0], [361, 1]));
@@ -130,7 +151,7 @@ describe('select', () => {
 
   it('[E9] a feature moves with what stands on its marks', () => {
     const { site, labels } = drive(select, start(yard), dragBy([180, 120], [190, 220]));
-    expect(labels).toEqual(['Move feature']);
+    expect(labels).toEqual(['Move building']);
     expect(at(site, 'mark:house1')).toEqual([10, 100]);
     expect(at(site, 'mark:house2')).toEqual([370, 100]);
     expect(legsOf(site.lines['line:fence'] ?? { path: {}, closed: false })[0]?.start).toBe(

@@ -94,6 +94,18 @@ describe('seatGates', () => {
     ]);
   });
 
+  it('[F2] two gates in one place share no post, however wide their holes are', () => {
+    const narrow = (id: string): Slot => ({
+      ...slot(id, 100),
+      width: inches(20),
+      hole: inches(60),
+    });
+    const { at, out } = seated([narrow('a'), narrow('b')], 400);
+    expect(at).toEqual([['a', 100, 124]]);
+    // 20 and two whole posts of 4 in: what they stand over each other
+    expect(out).toEqual([['b', 'over another gate', 28, 'gate:a']]);
+  });
+
   it('[F2] thousands of gates on one spot leave one, soon', () => {
     const many = Array.from({ length: 3000 }, (_, n) => slot(`${n}`.padStart(4, '0'), 100));
     const { at, out } = seated(many, 400);
@@ -115,6 +127,13 @@ describe('seatGates', () => {
     )
     .map((slots) => slots.map((each, n): Slot => ({ ...each, id: `gate:${n}` })));
   const anyLength = fc.integer({ min: 320, max: 9600 }).map((n) => n / 16);
+
+  it('[P3] a gate that is 1/16 in too wide for its run lies evenly between both end posts', () => {
+    // 48 and two half posts of 4 in are 52
+    const { at, seats } = seated([slot('a', 0)], 52 - 1 / 16);
+    expect(at).toEqual([['a', -1 / 32, 52 - 1 / 32]]);
+    expect(seats[0]).toMatchObject({ startWith: 'run', endWith: 'run' });
+  });
 
   it('[P3] the run seen from its other end has the same gates in the same places', () => {
     const opposite = { start: 'end', end: 'start', middle: 'middle' } as const;

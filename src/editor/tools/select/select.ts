@@ -4,7 +4,7 @@ import { setLegLength } from '../../../site/edits/setLegLength.ts';
 import type { MarkId } from '../../../site/ids.ts';
 import type { Site } from '../../../site/site.ts';
 import { stands } from '../../../store/stands.ts';
-import { hit } from '../../hit.ts';
+import { hits, isSame } from '../../hit.ts';
 import type { Input } from '../../input.ts';
 import { snapGuides } from '../../snapGuides.ts';
 import type { Answer, Desk, Tool } from '../../tool.ts';
@@ -16,18 +16,36 @@ import type { Held, SelectState } from './selectState.ts';
 
 type Point = Extract<Input, { readonly at: SitePoint }>;
 
-const idle: SelectState = { is: 'idle' };
+const idle: SelectState = { is: 'idle', tapped: null };
 
 /** What is selected, if it is still there. */
 const chosen = ({ site, selection }: Desk): Held | null =>
   stands(site, selection) ? selection : null;
 
+/** What the hand calls a thing: its kind, of a feature which one. */
+const nounOf = (site: Site, what: Held): string =>
+  what.kind === 'feature' ? (site.features[what.id]?.kind ?? what.kind) : what.kind;
+
 const stuck = 'Nothing moves: its marks belong to a building, a lot line or other ground';
 
-const pressed = (input: Point, desk: Desk): Answer<SelectState> => {
-  const what = hit(desk.site, desk.layout, input);
-  if (what === null) return { state: idle, select: null };
-  return { state: { is: 'held', what, from: input.at }, select: what };
+/**
+ * Takes what lies on top, or what a tap has brought up from under it; a tap on what is selected
+ * already brings up the next one.
+ */
+const pressed = (state: SelectState, input: Point, desk: Desk): Answer<SelectState> => {
+  const all = hits(desk.site, desk.layout, input);
+  const raised = state.is === 'idle' && isSame(state.tapped?.what ?? null, desk.selection);
+  const at = raised
+    ? Math.max(
+        0,
+        all.findIndex((one) => isSame(one, desk.selection)),
+      )
+    : 0;
+  const what = all[at];
+  if (what === undefined) return { state: idle, select: null };
+  const again = isSame(what, desk.selection);
+  const next = (again ? all[(at + 1) % all.length] : what) ?? what;
+  return { state: { is: 'held', what, from: input.at, of: all.length, next }, select: what };
 };
 
 const drag = (state: SelectState, input: Point, { site }: Desk): Answer<SelectState> => {
@@ -56,12 +74,16 @@ const join = (site: Site, gone: MarkId, onto: MarkId): Answer<SelectState> => {
 };
 
 const release = (state: SelectState, input: Point, { site }: Desk): Answer<SelectState> => {
+  if (state.is === 'held' && stands(site, state.next)) {
+    const { next, of } = state;
+    return { state: { is: 'idle', tapped: { what: next, of } }, draft: null, select: next };
+  }
   if (state.is !== 'dragging' || !stands(site, state.what)) return { state: idle, draft: null };
   const { what, from } = state;
   const onto = joinsOnto(site, what, input);
   if (what.kind === 'mark' && onto !== null) return join(site, what.id, onto);
   const moved = dragged(site, what, from, input);
-  return { state: idle, commit: { site: moved, label: `Move ${what.kind}` } };
+  return { state: idle, commit: { site: moved, label: `Move ${nounOf(site, what)}` } };
 };
 
 const nudge = (state: SelectState, { x, y }: { x: number; y: number }, desk: Desk) => {
@@ -69,7 +91,7 @@ const nudge = (state: SelectState, { x, y }: { x: number; y: number }, desk: Des
   if (what === null) return { state, say: 'Nothing is selected: expected something to move' };
   const moved = movedBy(desk.site, what, { x, y });
   if (moved === desk.site && what.kind !== 'gate') return { state, say: stuck };
-  return { state: idle, commit: { site: moved, label: `Move ${what.kind}` } };
+  return { state: idle, commit: { site: moved, label: `Move ${nounOf(desk.site, what)}` } };
 };
 
 const erase = (state: SelectState, desk: Desk): Answer<SelectState> => {
@@ -77,7 +99,11 @@ const erase = (state: SelectState, desk: Desk): Answer<SelectState> => {
   if (what === null) return { state, say: 'Nothing is selected: expected something to erase' };
   const left = erased(desk.site, what);
   if (!left.ok) return { state, say: left.reason };
-  return { state: idle, commit: { site: left.value, label: `Erase ${what.kind}` }, select: null };
+  return {
+    state: idle,
+    commit: { site: left.value, label: `Erase ${nounOf(desk.site, what)}` },
+    select: null,
+  };
 };
 
 /** A length typed while a leg is selected is the length of that leg. */
@@ -94,7 +120,7 @@ const type = (state: SelectState, input: Extract<Input, { do: 'type' }>, desk: D
 const on = (state: SelectState, input: Input, desk: Desk): Answer<SelectState> => {
   switch (input.do) {
     case 'press':
-      return pressed(input, desk);
+      return pressed(state, input, desk);
     case 'move':
       return drag(state, input, desk);
     case 'release':
@@ -122,7 +148,11 @@ export const select: Tool<SelectState> = {
       return state.onto === null ? 'Let go to set it down' : 'Let go to join the two marks';
     }
     const what = chosen(desk);
-    return what === null ? 'Tap what you want to change' : `Drag the ${what.kind} to move it`;
+    if (what === null) return 'Tap what you want to change';
+    const more = state.is === 'idle' && isSame(state.tapped?.what ?? null, what);
+    const under =
+      more && (state.tapped?.of ?? 0) > 1 ? ', or tap again for what is under it' : ' to move it';
+    return `Drag the ${nounOf(desk.site, what)}${under}`;
   },
   rest: () => idle,
 };

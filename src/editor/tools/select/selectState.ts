@@ -8,13 +8,21 @@ export type Held = NonNullable<Selection>;
 
 /**
  *   idle --press on a thing--> held --release--> idle
+ *   held --release, where it was selected before--> idle, at what lies under it
  *   held --move beyond reach--> dragging --move--> dragging --release--> idle
  *   held, dragging --leave--> idle
  */
 export type SelectState =
-  | { readonly is: 'idle' }
-  /** `from` is where the hand came down. */
-  | { readonly is: 'held'; readonly what: Held; readonly from: SitePoint }
+  /** `tapped` is what was tapped last, and how many things lie there. */
+  | { readonly is: 'idle'; readonly tapped: { readonly what: Held; readonly of: number } | null }
+  /** `from` is where the hand came down, `next` what lies under it for a tap on what was selected. */
+  | {
+      readonly is: 'held';
+      readonly what: Held;
+      readonly from: SitePoint;
+      readonly of: number;
+      readonly next: Held;
+    }
   | {
       readonly is: 'dragging';
       readonly what: Held;

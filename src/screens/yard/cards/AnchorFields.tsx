@@ -12,9 +12,9 @@ import { LengthField } from '../../fields/LengthField.tsx';
 import { useDo, useEdit } from './useEdit.ts';
 
 const froms = [
-  { value: 'start', label: 'Start of the leg' },
-  { value: 'middle', label: 'Middle of the leg' },
-  { value: 'end', label: 'End of the leg' },
+  { value: 'start', label: 'Start of leg' },
+  { value: 'middle', label: 'Middle of leg' },
+  { value: 'end', label: 'End of leg' },
 ] as const;
 
 const said = {

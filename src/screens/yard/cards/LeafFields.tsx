@@ -22,7 +22,7 @@ interface Props {
 const origins = [
   { value: 'measured', label: 'Measured' },
   { value: 'copied', label: 'Copied, not measured' },
-  { value: 'catalogue', label: 'From the catalogue' },
+  { value: 'catalogue', label: 'Catalogue' },
 ] as const;
 
 /** One leaf: its measured width and the hinge it hangs on. */

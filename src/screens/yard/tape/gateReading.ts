@@ -4,6 +4,7 @@ import { moveGate } from '../../../site/edits/moveGate.ts';
 import type { GateId } from '../../../site/ids.ts';
 import type { Site } from '../../../site/site.ts';
 import { inches, type Inches } from '../../../units/inches.ts';
+import { formatLength } from '../../../units/formatLength.ts';
 import { roundLength } from '../../../units/roundLength.ts';
 
 /** What the tape shows at the post of a gate that is the nearer to the hook. */
@@ -40,7 +41,8 @@ export const moveToReading = (
   wanted: Inches,
 ): Site => {
   if (wanted < 0 || wanted > run.length) {
-    throw new RangeError(`reading ${wanted} in: expected one from 0 to ${run.length} in`);
+    const [read, most] = [wanted, run.length].map((length) => formatLength(length, site.lengths));
+    throw new RangeError(`Reading ${read}: expected one from 0 to ${most}`);
   }
   const gate = site.gates[id];
   if (gate === undefined) throw new RangeError(`gates: expected one there, found “${id}”`);
