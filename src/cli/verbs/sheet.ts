@@ -1,4 +1,4 @@
-import { checkValue } from '../../drawing/sheet/checkValue.ts';
+import { checkValue } from '../../site/checkValue.ts';
 import type { Page } from '../../drawing/sheet/page.ts';
 import { papers, type Orientation, type PaperName } from '../../drawing/sheet/papers.ts';
 import { sheetSet } from '../../drawing/sheet/sheetSet.ts';

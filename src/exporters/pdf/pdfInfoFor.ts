@@ -1,4 +1,4 @@
-import { checkValue } from '../../drawing/sheet/checkValue.ts';
+import { checkValue } from '../../site/checkValue.ts';
 import type { Site } from '../../site/site.ts';
 import type { PdfInfo } from './pdfAssets.ts';
 

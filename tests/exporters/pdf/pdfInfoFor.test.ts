@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { pdfInfoFor } from '../../../src/exporters/pdf/pdfInfoFor.ts';
-import { checkValue } from '../../../src/drawing/sheet/checkValue.ts';
+import { checkValue } from '../../../src/site/checkValue.ts';
 import { emptySite } from '../../../src/site/emptySite.ts';
 import { saveSite } from '../../../src/site/saveSite.ts';
 import type { Site } from '../../../src/site/site.ts';

@@ -1,17 +1,17 @@
 import { describe, expect, it } from 'vitest';
-import { checkValue } from '../../../src/drawing/sheet/checkValue.ts';
+import { checkValue } from '../../src/site/checkValue.ts';
 
 describe('checkValue', () => {
   it.each([
     ['', '811C9DC5'],
     ['a', 'E40C292C'],
     ['foobar', 'BF9CF968'],
-  ])('[D20] of %j is the published one', (text, value) => {
+  ])('[S24] of %j is the published one', (text, value) => {
     // test vectors for 32-bit FNV-1a, L. C. Noll, "FNV Hash" (also in the IETF draft on FNV)
     expect(checkValue(text)).toBe(value);
   });
 
-  it('[D20] counts the bytes of UTF-8', () => {
+  it('[S24] counts the bytes of UTF-8', () => {
     // é is C3 A9 and 😀 is F0 9F 98 80 in UTF-8
     const bytes = (...codes: number[]): string => {
       const hash = codes.reduce((so, byte) => Math.imul(so ^ byte, 0x01000193) >>> 0, 0x811c9dc5);
