@@ -1,0 +1,1 @@
+export { checkValue } from '../../site/checkValue.ts';
