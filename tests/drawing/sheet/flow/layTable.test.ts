@@ -36,7 +36,10 @@ describe('layTable', () => {
   });
 
   it('[D22] a figure is not cut in a column that was made to its measure', () => {
-    const figures = Array.from({ length: 200 }, (_, n) => `${n}'-${n % 12} ${2 * (n % 8) + 1}/16"`);
+    const figures = Array.from(
+      { length: 200 },
+      (_, n) => `gate ${n}'-${n % 12} ${2 * (n % 8) + 1}/16"`,
+    );
     for (const figure of figures) {
       // the words beside it take all the room that the figure does not need
       const cells = ['words that go on and on for want of room '.repeat(4), figure];
