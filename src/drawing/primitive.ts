@@ -54,7 +54,8 @@ export type Primitive =
    * the text, negative below; 0 puts the middle of the text on the point. A line break starts a
    * new line. Text that finds no room near its point is led out to; with `far` it is left out.
    * `apart` is the way to the next of a row of texts, inches on the ground: where the row would
-   * run together the text is left out.
+   * run together the text is left out. `name` is what a text that was left out is called, where it
+   * does not say for itself what it belongs to.
    */
   | {
       readonly kind: 'text';
@@ -67,6 +68,7 @@ export type Primitive =
       readonly weight: 'regular' | 'bold';
       readonly far?: 'leave out';
       readonly apart?: SitePoint;
+      readonly name?: string;
     }
   /**
    * A chain of dimensions along a straight line, `off` paper inches to the left of its direction

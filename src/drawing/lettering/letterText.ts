@@ -72,7 +72,7 @@ export const letterText = (
 ): Lettered => {
   const { width, height } = labelSize(primitive);
   if (width === 0) return unlettered();
-  const plain = primitive.text.replaceAll('\n', ', ');
+  const plain = (primitive.name ?? primitive.text).replaceAll('\n', ', ');
   if (runsTogether(primitive, projection)) return unlettered(plain);
   const at = toPaper(projection, primitive.at);
   if (!room.sees(at)) return unlettered(plain);

@@ -57,7 +57,9 @@ const drawGround = (feature: Of<AreaKind>, site: Site): Primitive[] => {
   return [
     { kind: 'area', points, ink, opacity, hatch },
     { kind: 'polyline', points, closed: true, pen },
-    ...(feature.kind === 'building' ? edgeLabels(points, site.lengths) : []),
+    ...(feature.kind === 'building'
+      ? edgeLabels(feature.label.trim() || 'building', points, site.lengths)
+      : []),
     ...name(feature.label, centroid(points), { ink, weight: 'bold' }),
   ];
 };

@@ -2,10 +2,9 @@ import type { GateLayout } from '../../engine/layout.ts';
 import { moved } from '../../geometry/moved.ts';
 import { principalAngle } from '../../geometry/principalAngle.ts';
 import type { Gate } from '../../site/gate.ts';
-import { fineStyle } from '../../units/fineStyle.ts';
-import { formatLength } from '../../units/formatLength.ts';
 import type { LengthStyle } from '../../units/lengthStyle.ts';
 import { radians } from '../../units/radians.ts';
+import { openingText } from '../opening/openingText.ts';
 import type { Primitive } from '../primitive.ts';
 
 /** The leaves of a gate, open, and the ground they swing over. A gate that does not fit is a ghost. */
@@ -49,7 +48,7 @@ export const gateLabel = (
   const side = gate?.opens === 'right' ? -1 : 1;
   const widest = Math.max(0, ...leaves.map(({ width }) => width));
   const label = gate?.label.trim() ?? '';
-  const held = `opening ${formatLength(opening.target, fineStyle(style))}`;
+  const held = `opening ${openingText(opening.target, style)}`;
   return {
     kind: 'text',
     at: moved(middle, radians(bearing + (side * Math.PI) / 2), widest * deep),

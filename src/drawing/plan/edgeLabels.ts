@@ -9,23 +9,28 @@ import { inches } from '../../units/inches.ts';
 import type { LengthStyle } from '../../units/lengthStyle.ts';
 import type { Primitive } from '../primitive.ts';
 
-/** The length of every side of a closed shape, along the side and inside it. */
+/** The length of every side of a closed shape, along the side and inside it; `name` is the shape's. */
 export const edgeLabels = (
+  name: string,
   corners: readonly SitePoint[],
   style: LengthStyle,
 ): readonly Primitive[] => {
   const inward = signedArea(corners) < 0 ? -1 : 1;
   return edges(corners)
     .filter(({ start, end }) => distance(start, end) > 0)
-    .map(({ start, end }) => ({
-      kind: 'text',
-      at: midpoint(start, end),
-      text: formatLength(inches(distance(start, end)), style),
-      size: 0.135,
-      rise: inward * 0.05,
-      angle: bearing(start, end),
-      ink: 'dimension',
-      weight: 'regular',
-      far: 'leave out',
-    }));
+    .map(({ start, end }) => {
+      const text = formatLength(inches(distance(start, end)), style);
+      return {
+        kind: 'text',
+        at: midpoint(start, end),
+        text,
+        size: 0.135,
+        rise: inward * 0.05,
+        angle: bearing(start, end),
+        ink: 'dimension',
+        weight: 'regular',
+        far: 'leave out',
+        name: `${name} side ${text}`,
+      };
+    });
 };

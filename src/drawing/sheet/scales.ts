@@ -7,8 +7,9 @@ export interface Scale {
 }
 
 /**
- * Architect's scales, inches of paper to the foot (Federal and trade practice lists 3/32 to 3 in;
- * the large ones are no use for a yard and are left out).
+ * Architect's scales, inches of paper to the foot. Scale-factor tables list 3/32 to 3 in, of which
+ * the large ones are no use for a yard and are left out; 1/16 in, which fills the wide step to
+ * 1 in = 20 ft, is drafting practice for site plans (from memory, not in those tables).
  */
 const architects: readonly Scale[] = (
   [
@@ -20,6 +21,7 @@ const architects: readonly Scale[] = (
     ['3/16', 3 / 16],
     ['1/8', 1 / 8],
     ['3/32', 3 / 32],
+    ['1/16', 1 / 16],
   ] as const
 ).map(([text, size]) => ({ text: `${text} in = 1 ft`, ratio: 12 / size }));
 

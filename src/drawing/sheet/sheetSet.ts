@@ -6,9 +6,11 @@ import type { Stack } from './flow/block.ts';
 import { columnsIn, paginate } from './flow/paginate.ts';
 import type { Page } from './page.ts';
 import { laid, type Orientation, type Paper, type PaperName } from './papers.ts';
-import { planScale, planSheet } from './plan/planSheet.ts';
+import { planKey, planScale, planSheet } from './plan/planSheet.ts';
+import { cautionsSection } from './sections/cautionsSection.ts';
+import { flagsSection } from './sections/flagsSection.ts';
 import { holesSection } from './sections/holesSection.ts';
-import { listsSection } from './sections/listsSection.ts';
+import { loadSection } from './sections/loadSection.ts';
 import { openingsSection } from './sections/openingsSection.ts';
 import { sheetFrame } from './sheetFrame.ts';
 import { titleBlock } from './titleBlock.ts';
@@ -37,6 +39,13 @@ const chosenPaper = (site: Site, layout: Layout, { paper, orientation }: SheetOp
 const named = (part: string, stacks: readonly Stack[]): Stack[] =>
   stacks.map((stack) => ({ ...stack, part }));
 
+/** The part of the set that lists the flags. */
+const flagsPart = 'Flags';
+
+/** Parts of a set as one title: `Openings, tapes and holes`. */
+const partsTitle = ([first = '', ...rest]: readonly string[]): string =>
+  [first, ...rest.map((part) => part.charAt(0).toLowerCase() + part.slice(1))].join(', ');
+
 const draftsOf = (site: Site, layout: Layout, paper: Paper): Draft[] => {
   const { content } = sheetFrame(paper);
   const { width } = columnsIn(content);
@@ -44,11 +53,17 @@ const draftsOf = (site: Site, layout: Layout, paper: Paper): Draft[] => {
   const stacks = [
     ...named('Openings', openingsSection(site, layout, width)),
     ...named('Tapes and holes', holesSection(site, layout, width)),
-    ...named('Load list, cautions', listsSection(site, layout, plan.left, width)),
+    ...named('Load list', loadSection(site, layout, width)),
+    ...named(flagsPart, flagsSection(layout, width)),
+    ...named('Cautions', cautionsSection(site, plan.left, width)),
   ];
+  const pages = paginate(stacks, content);
+  const flagged = pages.findIndex(({ parts }) => parts.includes(flagsPart));
+  // the plan itself is sheet 1
+  const key = planKey(site, content, flagged < 0 ? null : flagged + 2);
   return [
-    { title: 'Plan', atoms: plan.atoms },
-    ...paginate(stacks, content).map(({ part, atoms }) => ({ title: part, atoms })),
+    { title: 'Plan', atoms: [...plan.atoms, ...key] },
+    ...pages.map(({ parts, atoms }) => ({ title: partsTitle(parts), atoms })),
   ];
 };
 

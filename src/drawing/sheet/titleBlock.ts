@@ -7,6 +7,9 @@ import {
   segmentsOutline,
 } from '../explode/polylineOutline.ts';
 import { pens } from '../pens.ts';
+import { printable } from '../printable.ts';
+import { textWidth } from '../textWidth.ts';
+import { wrapText } from '../wrapText.ts';
 import { letters } from './letters.ts';
 import { lineOfText, sizeToFit, type LineLook } from './lineOfText.ts';
 import type { SheetFrame } from './sheetFrame.ts';
@@ -84,6 +87,20 @@ const cells = (title: Rect) => {
   return { brand: title, job: cell(0, 0.44), who: cell(0.44, 0.72), sheet: cell(0.72, 1) };
 };
 
+/** The name of a sheet in as large letters as fit one line, else in two lines of the smallest. */
+const sheetTitle = ({ x, y, width }: Rect, title: string): Atom[] => {
+  const { small, body, strong } = letters;
+  const size = sizeToFit(title, width, [small, body, strong], 'bold');
+  const look = { size, weight: 'bold', width } as const;
+  if (textWidth(printable(title), size, 'bold') <= width)
+    return lineOfText(title, x, y + 0.18, look);
+  const [first = '', ...rest] = wrapText(title, look);
+  return [
+    ...lineOfText(first, x, y + 0.12, look),
+    ...lineOfText(rest.join(' '), x, y + 0.28, look),
+  ];
+};
+
 const rules = ({ title }: SheetFrame, starts: readonly number[]): Atom => {
   const low = title.y + title.height - 0.24;
   return {
@@ -135,13 +152,9 @@ export const titleBlock = (
       ],
       who,
     ),
-    ...lineOfText(title, sheet.x, box.y + 0.18, {
-      size: letters.strong,
-      weight: 'bold',
-      width: sheet.width,
-    }),
-    ...lineOfText(`Sheet ${number} of ${of}`, sheet.x, box.y + 0.41, { width: sheet.width }),
-    ...lineOfText(`Check ${check}`, sheet.x, box.y + 0.62, { width: sheet.width }),
+    ...sheetTitle(sheet, title),
+    ...lineOfText(`Sheet ${number} of ${of}`, sheet.x, box.y + 0.46, { width: sheet.width }),
+    ...lineOfText(`Check ${check}`, sheet.x, box.y + 0.64, { width: sheet.width }),
     ...lineOfText(reminder, box.x + 0.1, low, { size: letters.small, width: box.width - 0.2 }),
   ];
 };

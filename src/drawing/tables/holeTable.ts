@@ -4,6 +4,8 @@ import { tapeReadings } from '../../engine/posts/tapeReadings.ts';
 import type { Site } from '../../site/site.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import { inches, type Inches } from '../../units/inches.ts';
+import type { LengthStyle } from '../../units/lengthStyle.ts';
+import { openingText } from '../opening/openingText.ts';
 import { runName } from '../plan/runName.ts';
 import { pipeSize, shortStyle } from './pipeSize.ts';
 import type { Column, Table } from './table.ts';
@@ -15,7 +17,8 @@ const columns: readonly Column[] = [
   { heading: 'Tape reads', align: 'right', share: 1 },
   { heading: 'From the last', align: 'right', share: 1 },
   { heading: 'Post OD', align: 'right', share: 1 },
-  { heading: 'Hole', align: 'right', share: 1 },
+  { heading: 'Hole, dia × deep', align: 'right', share: 1 },
+  { heading: 'Above ground', align: 'right', share: 1 },
   { heading: 'Post length', align: 'right', share: 1 },
 ];
 
@@ -31,6 +34,12 @@ const kinds: Readonly<Record<Post['kind'], string>> = {
 
 const what = ({ kind, gates }: Post): string =>
   gates.length > 0 && kind !== 'gate' ? `${kinds[kind]}, gate` : kinds[kind];
+
+/** The opening that a post is set by, where the space before it is a gate. */
+const hold = (before: Space | undefined, { gates }: Layout, style: LengthStyle): string => {
+  const gate = before?.kind === 'gate' ? gates[before.gate] : undefined;
+  return gate === undefined ? '' : `, hold ${openingText(gate.opening.target, style)}`;
+};
 
 const hole = ({ hole: { diameter, depth } }: Post, site: Site): string => {
   const style = shortStyle(site.lengths);
@@ -57,6 +66,7 @@ const rowsOf = (run: Run, layout: Layout, site: Site): string[][] => {
     '',
     '',
     '',
+    '',
   ];
   const rows = posts.flatMap(({ post: id, reading }, n): string[][] => {
     const post = layout.posts[id];
@@ -67,11 +77,12 @@ const rowsOf = (run: Run, layout: Layout, site: Site): string[][] => {
       [
         name,
         post.tag,
-        what(post),
+        `${what(post)}${hold(between[n - 1], layout, style)}`,
         formatLength(reading, style),
         from,
         pipeSize(post.od, style),
         hole(post, site),
+        formatLength(post.above, shortStyle(style)),
         formatLength(post.length, shortStyle(style)),
       ],
     ];

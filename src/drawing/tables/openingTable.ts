@@ -5,17 +5,19 @@ import { fineStyle } from '../../units/fineStyle.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import { inches } from '../../units/inches.ts';
 import { heldTexts } from '../opening/heldTexts.ts';
-import { gateKind, gatePosts, gateTitle } from './gateKind.ts';
+import { openingText } from '../opening/openingText.ts';
+import { gateKind, gateTitle } from './gateKind.ts';
+import { swingTexts } from './swingTexts.ts';
 import type { Column, Table } from './table.ts';
 
 const columns: readonly Column[] = [
   { heading: 'Gate', align: 'left', share: 2 },
-  { heading: 'Kind', align: 'left', share: 1 },
-  { heading: 'Leaves', align: 'left', share: 1 },
+  { heading: 'Leaves', align: 'right', share: 1 },
   { heading: 'Hold', align: 'right', share: 1 },
   { heading: 'From', align: 'right', share: 1 },
   { heading: 'To', align: 'right', share: 1 },
-  { heading: 'Posts', align: 'left', share: 1 },
+  { heading: 'Hinged at', align: 'left', share: 1 },
+  { heading: 'Opens', align: 'left', share: 2 },
   { heading: 'Centres', align: 'right', share: 1 },
   { heading: 'Called', align: 'right', share: 1 },
 ];
@@ -31,16 +33,17 @@ const row = (gate: GateLayout, layout: Layout, site: Site): string[] => {
   const style = fineStyle(site.lengths);
   const write = (value: number): string => formatLength(inches(value), style);
   const held = heldTexts(gate.opening, style);
+  const swing = swingTexts(gate, layout);
   const nominal = site.gates[gate.id]?.nominal ?? null;
   return [
-    gateTitle(gate, site),
-    gateKind(gate),
+    `${gateTitle(gate, site)}, ${gateKind(gate)}`,
     leavesText(gate.leaves.map(({ width }) => write(width))),
-    write(gate.opening.target),
+    openingText(gate.opening.target, site.lengths),
     held?.from ?? 'not for sure',
     held?.to ?? 'not for sure',
-    gatePosts(gate, layout),
-    write(distance(gate.start, gate.end)),
+    swing?.hingedAt ?? '',
+    swing?.opens ?? 'not placed',
+    openingText(inches(distance(gate.start, gate.end)), site.lengths),
     nominal === null ? '' : write(nominal),
   ];
 };

@@ -1,6 +1,5 @@
 import type { Layout } from '../../engine/layout.ts';
 import type { Site } from '../../site/site.ts';
-import { fineStyle } from '../../units/fineStyle.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import { inches, type Inches } from '../../units/inches.ts';
 import type { LengthStyle } from '../../units/lengthStyle.ts';
@@ -12,6 +11,7 @@ import { bestOf } from '../lettering/bestOf.ts';
 import { labelAt, type LabelStyle } from '../lettering/label.ts';
 import type { Lettered } from '../lettering/lettered.ts';
 import type { Lettering } from '../lettering/lettering.ts';
+import { openingText } from '../opening/openingText.ts';
 import { tapeLevels } from './tapeLevels.ts';
 import { readingsOf, spanOf, stopsOf, type PieceStop, type TapePiece } from './tapePiece.ts';
 import { xAt, type TapeReach } from './tapeReach.ts';
@@ -103,7 +103,7 @@ const drawOpening = (between: Between, reach: TapeReach, sheet: TapeSheet): Lett
     ],
   };
   const name = site.gates[gate.id]?.label.trim() || 'Gate';
-  const text = `${name}: hold ${formatLength(gate.opening.target, fineStyle(style))}`;
+  const text = `${name}: hold ${openingText(gate.opening.target, style)}`;
   const middle = x + width / 2;
   const places = [0, 0.4, -0.4, 0.8, -0.8, 1.2, -1.2].flatMap((shift) => [
     { x: middle + shift, y: gateName },

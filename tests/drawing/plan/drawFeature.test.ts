@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { drawOnPaper } from '../../../src/drawing/drawOnPaper.ts';
 import { drawFeature } from '../../../src/drawing/plan/drawFeature.ts';
 import { textWidth } from '../../../src/drawing/textWidth.ts';
 import { emptySite } from '../../../src/site/emptySite.ts';
@@ -26,6 +27,13 @@ describe('drawFeature', () => {
     expect(textsFor(house)).toEqual(['30\'-0"', '20\'-0"', '30\'-0"', '20\'-0"', 'House']);
     const [ground] = drawFeature(house, site);
     expect(ground).toMatchObject({ kind: 'area', hatch: 'diagonal' });
+  });
+
+  it('[D36] the length of a wall that finds no room is named with its building', () => {
+    const house: Feature = { kind: 'building', label: 'House', path };
+    const tiny = { origin: { x: 0, y: 0 }, scale: 1 / 2400 };
+    const { left } = drawOnPaper(drawFeature(house, site), tiny);
+    expect(left).toContain('House side 20\'-0"');
   });
 
   it('[D15] a utility is drawn with its zone on both sides and named by what it carries', () => {

@@ -10,6 +10,8 @@ describe('scales', () => {
     // engineer's and architect's scale factors, Elephant Engineering, "Drawing scale"
     expect(ratioOf('feet', '1 in = 20 ft')).toBe(240);
     expect(ratioOf('feet', '1/4 in = 1 ft')).toBe(48);
+    // 1/16 in = 1 ft from memory: 12 / (1/16)
+    expect(ratioOf('feet', '1/16 in = 1 ft')).toBe(192);
     expect(ratioOf('mm', '1 : 200')).toBe(200);
   });
 

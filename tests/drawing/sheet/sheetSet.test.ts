@@ -116,6 +116,44 @@ describe('sheetSet', () => {
     expect(pages.map(({ title }) => title)).toEqual(['1 Plan', '2 Load list, cautions']);
   });
 
+  it('[D36] the plan says which sheet lists the flags, where there are any', () => {
+    const yard = sampleYards.find(({ name }) => name === 'corner-lot');
+    if (yard === undefined) throw new Error('expected the corner lot');
+    for (const paper of papers) {
+      const pages = sheetSet(yard.site, yard.layout, { paper, siteText: '' });
+      const [plan = '', ...rest] = pages.map((page) => wordsOf([page]));
+      const sheet = /flags F1, F2, …: see sheet (\d+)/.exec(plan)?.[1];
+      expect(Number(sheet)).toBe(rest.findIndex((words) => words.includes('Flags | Flag')) + 2);
+      expect(rest[Number(sheet) - 2]).toContain('F1');
+    }
+    expect(wordsOf(sheetSet(empty, bare, { paper: 'letter', siteText: '' }))).not.toContain(
+      'flags',
+    );
+  });
+
+  it('[D35] a page is named for all that is on it, in as many lines as that takes', () => {
+    const yard = sampleYards.find(({ name }) => name === 'corner-lot');
+    if (yard === undefined) throw new Error('expected the corner lot');
+    const pages = sheetSet(yard.site, yard.layout, { paper: 'tabloid', siteText: '' });
+    expect(pages.map(({ title }) => title)).toEqual([
+      '1 Plan',
+      '2 Openings, tapes and holes',
+      '3 Tapes and holes',
+      '4 Tapes and holes, load list, flags, cautions',
+    ]);
+    expect(wordsOf(pages.slice(-1)).replaceAll(' | ', ' ')).toContain(
+      'Tapes and holes, load list, flags, cautions',
+    );
+  });
+
+  it('[D32] says once to set the second gate post by the opening, and how high the fence is', () => {
+    const yard = sampleYards.find(({ name }) => name === 'corner-lot');
+    if (yard === undefined) throw new Error('expected the corner lot');
+    const words = wordsOf(sheetSet(yard.site, yard.layout, { paper: 'letter', siteText: '' }));
+    expect(words.split('the other by the opening to hold')).toHaveLength(2);
+    expect(words).toContain('Fence: fabric 4\'-0" high');
+  });
+
   it('[D20] the check value is that of the saved text', () => {
     const words = wordsOf(sheetSet(empty, bare, { paper: 'letter', siteText: 'foobar' }));
     expect(words).toContain('Check BF9CF968');

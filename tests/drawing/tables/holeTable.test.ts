@@ -25,12 +25,12 @@ describe('holeTable', () => {
     // 44 + 1 7/8 + 2 and a post of 2 3/8 make 50 1/4; 330 - 170 1/4 = 2 bays of 79 7/8
     expect(toCsv('Line', [tableOf(site)])).toBe(
       [
-        'Line,Run,Post,What,Tape reads,From the last,Post OD,Hole,Post length',
-        'Holes of Line 1,A–B,A,corner,"0""",hook,"2.375""","10"" × 36""","108"""',
-        'Holes of Line 1,A–B,C,gate,"10\'-0""","10\'-0""","2.375""","10"" × 36""","108"""',
-        'Holes of Line 1,A–B,D,gate,"14\'-2 1/4""","gate 4\'-2 1/4""","2.375""","10"" × 36""","108"""',
-        'Holes of Line 1,A–B,1,line,"20\'-10 1/8""","6\'-7 7/8""","1.900""","10"" × 36""","108"""',
-        'Holes of Line 1,A–B,B,corner,"27\'-6""","6\'-7 7/8""","2.375""","10"" × 36""","108"""',
+        'Line,Run,Post,What,Tape reads,From the last,Post OD,"Hole, dia × deep",Above ground,Post length',
+        'Holes of Line 1,A–B,A,corner,"0""",hook,"2.375""","10"" × 36""","72""","108"""',
+        'Holes of Line 1,A–B,C,gate,"10\'-0""","10\'-0""","2.375""","10"" × 36""","72""","108"""',
+        'Holes of Line 1,A–B,D,"gate, hold 3\'-11 7/8""","14\'-2 1/4""","gate 4\'-2 1/4""","2.375""","10"" × 36""","72""","108"""',
+        'Holes of Line 1,A–B,1,line,"20\'-10 1/8""","6\'-7 7/8""","1.900""","10"" × 36""","72""","108"""',
+        'Holes of Line 1,A–B,B,corner,"27\'-6""","6\'-7 7/8""","2.375""","10"" × 36""","72""","108"""',
         '',
       ].join('\r\n'),
     );
@@ -63,6 +63,13 @@ describe('holeTable', () => {
       ['', 'hook at the mark', '0"', 'hook'],
       ['A', 'corner', '3"', '3"'],
     ]);
+  });
+
+  it('[D32] says how high every post stands, and to hold the opening at the second of a gate', () => {
+    const { columns, rows } = tableOf(site);
+    const at = columns.findIndex(({ heading }) => heading === 'Above ground');
+    expect(rows.map((row) => row[at])).toEqual(Array(5).fill('72"'));
+    expect(rows.filter((row) => row[2]?.includes('hold')).map((row) => row[1])).toEqual(['D']);
   });
 
   it('writes an outside diameter to the thousandth, or to the tenth of a millimetre', () => {

@@ -19,16 +19,16 @@ const [gate] = Object.values(layout.gates);
 if (gate === undefined) throw new Error('expected the gate of the hand-made yard');
 
 describe('openingTable', () => {
-  it('[D25] says what to hold, from where to where it holds, and which posts', () => {
+  it('[D25] says what to hold, from where to where it holds, and how it hangs', () => {
     expect(openingTable(layout, site).rows).toEqual([
       [
-        'Gate 1',
-        'single swing',
+        'Gate 1, single swing',
         '3\'-8"',
         '3\'-11 7/8"',
         '3\'-11 3/8"',
         '4\'-0 3/8"',
-        'C–D',
+        'C',
+        'to the left, looking from C to D',
         '4\'-2 1/4"',
         '',
       ],
@@ -39,16 +39,17 @@ describe('openingTable', () => {
     const opening = { ...gate.opening, holdsFrom: inches(50), holdsTo: inches(49) };
     const gates = { [gate.id]: { ...gate, opening, posts: null, placed: false } };
     const [row] = openingTable({ ...layout, gates }, site).rows;
-    expect(row?.slice(4, 7)).toEqual(['not for sure', 'not for sure', 'not placed']);
+    expect(row?.slice(3, 7)).toEqual(['not for sure', 'not for sure', '', 'not placed']);
   });
 });
 
 describe('openings on a site in hundredths of a foot', () => {
-  it('[U10] are written in inches, to the fraction of the site', () => {
+  it('[U10] [D31] are written in inches, what stands beside tape readings in feet as well', () => {
     const coarse = { ...site, lengths: { system: 'decimal feet', fraction: 8 } as const };
     const [row] = openingTable(layout, coarse).rows;
-    expect(row?.slice(2, 6)).toEqual(['44"', '47 7/8"', '47 3/8"', '48 3/8"']);
-    expect(row?.[7]).toBe('50 1/4"');
+    // 47.875 / 12 = 3.9896 and 50.25 / 12 = 4.1875
+    expect(row?.slice(1, 5)).toEqual(['44"', '3.990\' (47 7/8")', '47 3/8"', '48 3/8"']);
+    expect(row?.[7]).toBe('4.188\' (50 1/4")');
     expect(workingTable(gate, coarse).rows[1]?.slice(0, 4)).toEqual([
       'Hinge',
       '1 7/8"',

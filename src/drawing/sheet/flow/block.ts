@@ -11,7 +11,7 @@ export interface Block {
  * the top of every column that they go on in, there as `again`. `gap` is left before the first.
  */
 export interface Stack {
-  /** The part of the set that it belongs to: pages are named for the part at their top. */
+  /** The part of the set that it belongs to: pages are named for the parts on them. */
   readonly part?: string;
   readonly head: Block;
   readonly again: Block;

@@ -12,6 +12,8 @@ import { subheading } from './heading.ts';
 import { stackBlocks } from './stackBlocks.ts';
 
 const line = letters.body * lineSpacing;
+/** A column made to measure for a text still holds it after its last bits are rounded; inches. */
+const dust = 1e-9;
 const rowPad = 0.05;
 
 interface Grid {
@@ -40,7 +42,7 @@ const layRow = (
   const atoms = table.columns.flatMap(({ align }, n): Atom[] => {
     const width = widths[n] ?? 0;
     const wrap = align === 'left' || weight === 'bold';
-    const lines = linesOf(cells[n] ?? '', width - 2 * cellPad, { weight, wrap });
+    const lines = linesOf(cells[n] ?? '', width - 2 * cellPad + dust, { weight, wrap });
     most = Math.max(most, lines.length);
     const at = align === 'right' ? x + width - cellPad : x + cellPad;
     x += width;

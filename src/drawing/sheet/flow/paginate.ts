@@ -16,9 +16,9 @@ export const columnsIn = ({ width }: Rect): { readonly count: number; readonly w
   return { count, width: (width - gutter * (count - 1)) / count };
 };
 
-/** A filled page, named for the part of the set that is at its top. */
+/** A filled page, and the parts of the set that stand on it, in order. */
 export interface FilledPage {
-  readonly part: string;
+  readonly parts: readonly string[];
   readonly atoms: readonly Atom[];
 }
 
@@ -29,14 +29,27 @@ interface Cursor {
   y: number;
 }
 
+const heightOf = (blocks: readonly Block[]): number =>
+  blocks.reduce((so, { height }) => so + height, 0);
+
+/** Height of a head with the rows that it keeps; fewer rows where a column is not so high. */
+const least = ({ head, rows }: Stack, most: number): number => {
+  for (let count = Math.min(fewestRows, rows.length); count > 1; count -= 1) {
+    const height = head.height + heightOf(rows.slice(0, count));
+    if (height <= most) return height;
+  }
+  return head.height + heightOf(rows.slice(0, 1));
+};
+
 /**
  * Stacks down the columns of as many pages as they need. A stack's head never stands alone at the
- * foot of a column, and stands again at the top where its rows go on. A block higher than a whole
- * column is set at the top of one and runs out of it: nothing is lost, and tests forbid it.
+ * foot of a column, and stands again at the top where its rows go on; nor does its last row go on
+ * alone. A block higher than a whole column is set at the top of one and runs out of it: nothing
+ * is lost, and tests forbid it.
  */
 export const paginate = (stacks: readonly Stack[], room: Rect): readonly FilledPage[] => {
   const { count, width } = columnsIn(room);
-  const pages: { part: string; atoms: Atom[] }[] = [];
+  const pages: { parts: string[]; atoms: Atom[] }[] = [];
   const at: Cursor = { page: 0, column: 0, y: 0 };
   const fits = (height: number): boolean => at.y + height <= room.height + 1e-9;
   const advance = (): void => {
@@ -49,26 +62,33 @@ export const paginate = (stacks: readonly Stack[], room: Rect): readonly FilledP
   const put = (block: Block, part: string): void => {
     if (block.height === 0) return;
     const x = room.x + at.column * (width + gutter);
-    const page = (pages[at.page] ??= { part, atoms: [] });
+    const page = (pages[at.page] ??= { parts: [], atoms: [] });
+    if (!page.parts.includes(part)) page.parts.push(part);
     page.atoms.push(...moveAtoms(block.atoms, x, room.y + at.y));
     at.y += block.height;
   };
   let part = '';
-  for (const { head, again, rows, gap, part: own } of stacks) {
+  for (const stack of stacks) {
+    const { head, again, rows, gap, part: own } = stack;
     const begins = own !== undefined && own !== part;
     part = own ?? part;
-    const least = rows.slice(0, fewestRows).reduce((so, row) => so + row.height, head.height);
     const lead = at.y === 0 ? 0 : Math.max(gap, begins ? beforePart : 0);
-    if (at.y > 0 && !fits(lead + least)) advance();
+    if (at.y > 0 && !fits(lead + least(stack, room.height))) advance();
     else at.y += lead;
     put(head, part);
-    for (const row of rows) {
-      if (!fits(row.height) && at.y > 0) {
+    let here = 0;
+    rows.forEach((row, n) => {
+      const pair = heightOf(rows.slice(n));
+      const leavesOne =
+        n === rows.length - 2 && here > 0 && !fits(pair) && again.height + pair <= room.height;
+      if (leavesOne || (!fits(row.height) && at.y > 0)) {
         advance();
         put(again, part);
+        here = 0;
       }
       put(row, part);
-    }
+      here += 1;
+    });
   }
   return pages;
 };

@@ -10,7 +10,7 @@ export const oneBlock = (block: Block, gap = 0.2): Stack => ({
   gap,
 });
 
-/** Blocks that may part anywhere, such as the lines of a text; the head stays with the first. */
+/** Blocks that may part anywhere, such as paragraphs; the head stays with the first. */
 export const loose = (head: Block, rows: readonly Block[], gap = 0.2): Stack => ({
   head,
   again: nothing,

@@ -1,6 +1,7 @@
 import type { Site } from '../../../site/site.ts';
 import { utilityColourCode, utilityColours } from '../../../trade/utilityColours.ts';
 import type { Atom } from '../../atom.ts';
+import { flagAtoms } from '../../explode/flagAtoms.ts';
 import { circleOutline, rectangleOutline, segmentsOutline } from '../../explode/polylineOutline.ts';
 import { fenceOutline } from '../../explode/fenceOutline.ts';
 import type { Ink } from '../../ink.ts';
@@ -15,6 +16,8 @@ import type { Block } from '../flow/block.ts';
 interface Entry {
   readonly sign: readonly Atom[];
   readonly text: string;
+  /** The longest that the text may become, where it is not known yet. */
+  readonly longest?: string;
 }
 
 const signWidth = 0.5;
@@ -78,23 +81,41 @@ const utilityEntries = (site: Site): Entry[] => {
   ];
 };
 
-const entriesOf = (site: Site): Entry[] => {
+/** Flags stand on the plan with their names; what each says is listed on another sheet. */
+const flagEntries = (sheet: number | null): Entry[] => {
+  if (sheet === null) return [];
+  const foot = { x: signWidth / 2, y: 0.08 };
+  const says = (number: number): string => `flags F1, F2, …: see sheet ${number}`;
+  return [
+    {
+      sign: flagAtoms(foot, 'caution', { staff: 0.17, cloth: 0.1 }),
+      text: says(sheet),
+      longest: says(99),
+    },
+  ];
+};
+
+const entriesOf = (site: Site, flagSheet: number | null): Entry[] => {
   const kinds = new Set(Object.values(site.features).map(({ kind }) => kind));
   const grounds = Object.entries(features).flatMap(([kind, entry]) =>
     kinds.has(kind as keyof typeof features) ? [entry] : [],
   );
   const gates =
     Object.keys(site.gates).length === 0 ? [] : [{ sign: lineSign('leaf'), text: 'gate, open' }];
-  return [...always, ...gates, ...grounds, ...utilityEntries(site)];
+  return [...always, ...flagEntries(flagSheet), ...gates, ...grounds, ...utilityEntries(site)];
 };
 
-/** What the signs of a plan stand for, in rows across `width`; only what the site has. */
-export const legend = (site: Site, width: number): Block => {
+/**
+ * What the signs of a plan stand for, in rows across `width`; only what the site has. `flagSheet` is
+ * the number of the sheet that lists the flags, null where there are none; below a hundred the key
+ * takes the same room whatever it is.
+ */
+export const legend = (site: Site, width: number, flagSheet: number | null): Block => {
   const atoms: Atom[] = [];
   let [x, row] = [0, 0];
-  for (const { sign, text } of entriesOf(site)) {
+  for (const { sign, text, longest = text } of entriesOf(site, flagSheet)) {
     const lead = sign.length > 0 ? signWidth + 0.08 : 0;
-    const own = lead + textWidth(text, letters.small, 'regular');
+    const own = lead + textWidth(longest, letters.small, 'regular');
     if (x > 0 && x + own > width) [x, row] = [0, row + 1];
     const y = (row + 0.5) * rowHeight;
     atoms.push(...moveAtoms(sign, x, y));

@@ -31,6 +31,8 @@ export interface PlanSheet {
 /** Room round the ground for chains of dimensions, and the height of the row under the plan. */
 const forChains = 0.85;
 const footHeight = 0.62;
+/** Room over and under the key. */
+const beforeKey = 0.05;
 /** Lines of the graph paper are at least so far apart on the paper, inches. */
 const leastSquare = 0.2;
 
@@ -90,14 +92,20 @@ const foot = (row: Rect, scale: Scale, site: Site): Atom[] => {
   ];
 };
 
+/** The part of a sheet's content that the ground is drawn in: the key and the foot lie under it. */
+const windowIn = (site: Site, layout: Layout, content: Rect): Rect => {
+  const key = legend(site, content.width, layout.flags.length > 0 ? 1 : null);
+  return { ...content, height: content.height - footHeight - key.height - 2 * beforeKey };
+};
+
 /**
  * The plan of a site in the content of a sheet, on graph paper, to the largest standard scale that
- * fits; ground that none fits is drawn to the smallest and cut off at the edge.
+ * fits; ground that none fits is drawn to the smallest and cut off at the edge. The key to its signs
+ * is `planKey`.
  */
 export const planSheet = (site: Site, layout: Layout, content: Rect): PlanSheet => {
   const primitives = drawPlan(site, layout);
-  const key = legend(site, content.width);
-  const window = { ...content, height: content.height - footHeight - key.height - 0.1 };
+  const window = windowIn(site, layout, content);
   const scale = scaleFor(primitives, window, site);
   const projection = centred(groundBounds(primitives) ?? nowhere, window, scale.ratio);
   const bounds = windowOf(window);
@@ -113,7 +121,6 @@ export const planSheet = (site: Site, layout: Layout, content: Rect): PlanSheet 
       { do: 'clip', outline: edge, atoms: [...paper, ...atoms] },
       { do: 'stroke', pen: pens.thin, outline: edge },
       ...foot(row, scale, site),
-      ...moveAtoms(key.atoms, content.x, row.y + row.height + 0.05),
     ],
     scale,
     left,
@@ -122,8 +129,13 @@ export const planSheet = (site: Site, layout: Layout, content: Rect): PlanSheet 
 
 /** The scale that a plan would come to in a content of a sheet. */
 export const planScale = (site: Site, layout: Layout, content: Rect): Scale =>
-  scaleFor(
-    drawPlan(site, layout),
-    { ...content, height: content.height - footHeight - legend(site, content.width).height - 0.1 },
-    site,
-  );
+  scaleFor(drawPlan(site, layout), windowIn(site, layout, content), site);
+
+/**
+ * The key to the signs of a plan, at the foot of the content of its sheet. `flagSheet` is the
+ * number of the sheet that lists the flags; null where there are none.
+ */
+export const planKey = (site: Site, content: Rect, flagSheet: number | null): Atom[] => {
+  const { atoms, height } = legend(site, content.width, flagSheet);
+  return moveAtoms(atoms, content.x, content.y + content.height - height - beforeKey);
+};

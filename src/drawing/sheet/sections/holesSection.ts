@@ -6,12 +6,20 @@ import { tapeLevels } from '../../tape/tapeLevels.ts';
 import type { TapePiece } from '../../tape/tapePiece.ts';
 import { tapeFold, tapeMargin, tapeStrip, type TapeStrip } from '../../tape/tapeStrip.ts';
 import { holeTable } from '../../tables/holeTable.ts';
-import type { Block, Stack } from '../flow/block.ts';
+import { specTexts } from '../../tables/specTexts.ts';
+import { type Block, nothing, type Stack } from '../flow/block.ts';
 import { heading, subheading } from '../flow/heading.ts';
 import { layTable } from '../flow/layTable.ts';
 import { paragraph } from '../flow/paragraph.ts';
 import { stackBlocks } from '../flow/stackBlocks.ts';
-import { oneBlock, under } from '../flow/stacks.ts';
+import { under } from '../flow/stacks.ts';
+
+/** A site, its layout and the width of the column that they are set in, paper inches. */
+interface Setting {
+  readonly site: Site;
+  readonly layout: Layout;
+  readonly width: number;
+}
 
 /**
  * Paper inches for an inch of tape on a sheet: a bay of 10 ft is 0.6 in, or 1.2 in at most; less
@@ -20,6 +28,12 @@ import { oneBlock, under } from '../flow/stacks.ts';
 const sheetScale = 0.6 / 120;
 const mostScale = 1.2 / 120;
 
+const reckoned = 'Post lengths are reckoned for posts that stand on the bottom of the hole.';
+const byTheOpening =
+  'Set the first gate post by the tape, the other by the opening to hold: the opening governs.';
+
+const space = (height: number): Block => ({ ...nothing, height });
+
 /** A strip without gates needs no room for their names. */
 const raised = ({ atoms, height, gates }: TapeStrip): Block => {
   const spare = gates.length > 0 ? 0 : tapeLevels.tags - 0.12;
@@ -27,10 +41,7 @@ const raised = ({ atoms, height, gates }: TapeStrip): Block => {
 };
 
 /** A strip as a block, with what it had no room to write under it. */
-const stripBlock = (
-  pieces: readonly TapePiece[],
-  { site, layout, width }: { site: Site; layout: Layout; width: number },
-): Block => {
+const stripBlock = (pieces: readonly TapePiece[], { site, layout, width }: Setting): Block => {
   const { lengths: style } = site;
   const how = { width, style, mostScale };
   const strip = tapeStrip(site, layout, pieces, how);
@@ -39,25 +50,42 @@ const stripBlock = (
   return stackBlocks([raised(strip), ...rest]);
 };
 
-const lineStacks = (line: LineLayout, site: Site, layout: Layout, width: number): Stack[] => {
+/** The rows of tape of a line, kept together where they can be. */
+const stripStack = (line: LineLayout, setting: Setting): Stack => {
+  const { site, width } = setting;
   const hook = site.lines[line.id]?.hook ?? 'start';
   const capacity = (width - 2 * tapeMargin) / sheetScale;
   const rows = packPieces(line.runs, hook, { capacity, fold: tapeFold / sheetScale });
-  const name = site.lines[line.id]?.label.trim() || 'Fence line';
-  const called = subheading(`${name}: each tape is hooked at its claw`, width);
-  const strips = rows.map((pieces) => stripBlock(pieces, { site, layout, width }));
-  return [
-    ...strips.map((strip, n) =>
-      n === 0 ? oneBlock(stackBlocks([called, strip]), 0.3) : oneBlock(strip, 0.12),
-    ),
-    { ...layTable(holeTable(line, layout, site), width), gap: 0.24 },
-  ];
+  const name = `${site.lines[line.id]?.label.trim() || 'Fence line'}: each tape is hooked at its claw`;
+  const strips = rows.map((pieces) => stripBlock(pieces, setting));
+  return {
+    head: subheading(name, width),
+    again: subheading(`${name}, continued`, width),
+    rows: strips.map((strip, n) => (n === 0 ? strip : stackBlocks([space(0.12), strip]))),
+    gap: 0.3,
+  };
 };
+
+const holeStack = (line: LineLayout, { site, layout, width }: Setting): Stack => ({
+  ...layTable(holeTable(line, layout, site), width),
+  gap: 0.24,
+});
+
+const hasGate = ({ runs }: LineLayout): boolean =>
+  runs.some(({ spaces }) => spaces.some(({ kind }) => kind === 'gate'));
 
 /** Every fence line unrolled as a tape, and the table of its holes. */
 export const holesSection = (site: Site, layout: Layout, width: number): Stack[] => {
+  const setting = { site, layout, width };
   const lines = Object.values(layout.lines).filter(({ runs }) => runs.length > 0);
-  const [first, ...rest] = lines.flatMap((line) => lineStacks(line, site, layout, width));
+  const warned = lines.find(hasGate);
+  const warning = stackBlocks([...paragraph(byTheOpening, width), space(0.1)]);
+  const [first, ...rest] = lines.flatMap((line): Stack[] => {
+    const holes = holeStack(line, setting);
+    return [stripStack(line, setting), line === warned ? under(warning, holes) : holes];
+  });
   if (first === undefined) return [];
-  return [under(heading('Tapes and holes', width), first), ...rest];
+  const spec = paragraph([...specTexts(site), reckoned].join(' '), width);
+  const head = stackBlocks([heading('Tapes and holes', width), ...spec, space(0.12)]);
+  return [under(head, first), ...rest];
 };

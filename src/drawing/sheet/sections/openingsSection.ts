@@ -4,10 +4,12 @@ import { fineStyle } from '../../../units/fineStyle.ts';
 import { formatLength } from '../../../units/formatLength.ts';
 import { moveAtoms } from '../../moveAtoms.ts';
 import { openingBar } from '../../opening/openingBar.ts';
+import { openingText } from '../../opening/openingText.ts';
 import { gateKind, gatePosts, gateTitle } from '../../tables/gateKind.ts';
 import { openingTable } from '../../tables/openingTable.ts';
 import { workingTable } from '../../tables/workingTable.ts';
 import { pipeSize } from '../../tables/pipeSize.ts';
+import { swingTexts } from '../../tables/swingTexts.ts';
 import type { Block, Stack } from '../flow/block.ts';
 import { heading, subheading } from '../flow/heading.ts';
 import { layTable } from '../flow/layTable.ts';
@@ -33,6 +35,11 @@ const lineUnder = (gate: GateLayout, layout: Layout, site: Site): string => {
   return `${gateKind(gate)}, leaves ${widths}, ${stands}`;
 };
 
+const swingLine = (gate: GateLayout, layout: Layout): string => {
+  const swing = swingTexts(gate, layout);
+  return swing === null ? '' : `Hinged at ${swing.hingedAt}, opens ${swing.opens}.`;
+};
+
 const barOf = (gate: GateLayout, site: Site, width: number): Block => {
   const nominal = site.gates[gate.id]?.nominal ?? null;
   return openingBar(gate.opening, {
@@ -44,10 +51,11 @@ const barOf = (gate: GateLayout, site: Site, width: number): Block => {
 
 /** One gate with its bar and its working, not broken. */
 const gateCard = (gate: GateLayout, layout: Layout, site: Site, width: number): Block => {
-  const target = formatLength(gate.opening.target, fineStyle(site.lengths));
+  const target = openingText(gate.opening.target, site.lengths);
   const name = `${gateTitle(gate, site)}, ${gatePosts(gate, layout)}: hold ${target}`;
   const head = stackBlocks([
     subheading(name, width),
+    ...paragraph(swingLine(gate, layout), width),
     ...paragraph(lineUnder(gate, layout, site), width, 'dimension'),
     { height: 0.1, atoms: [] },
   ]);

@@ -35,6 +35,20 @@ describe('layTable', () => {
     expect(overlapsOf(first.atoms)).toEqual([]);
   });
 
+  it('[D22] a figure is not cut in a column that was made to its measure', () => {
+    const figures = Array.from(
+      { length: 200 },
+      (_, n) => `gate ${n}'-${n % 12} ${2 * (n % 8) + 1}/16"`,
+    );
+    for (const figure of figures) {
+      // the words beside it take all the room that the figure does not need
+      const cells = ['words that go on and on for want of room '.repeat(4), figure];
+      const columns = table.columns.map((column) => ({ ...column, heading: '' }));
+      const [row] = layTable({ ...table, columns, rows: [cells] }, 4).rows;
+      expect(written(row?.atoms ?? [])).toContain(figure);
+    }
+  });
+
   it('says so where there are no rows', () => {
     const { rows } = layTable({ ...table, rows: [] }, 3);
     expect(rows.map(({ atoms }) => written(atoms))).toEqual([['none']]);

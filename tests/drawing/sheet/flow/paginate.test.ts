@@ -61,10 +61,20 @@ describe('paginate', () => {
     );
   });
 
-  it('[D21] names a page for the part at its top', () => {
-    const pages = paginate([stack('A', Array(30).fill(1)), stack('B', [1])], room);
+  it('[D35] names a page for all parts on it', () => {
+    const pages = paginate([stack('A', Array(26).fill(1)), stack('B', [1])], room);
     // five rows of 1 in under a head of 0.4 in fill a column of 6 in, and two columns a page
-    expect(pages.map(({ part }) => part)).toEqual(['A', 'A', 'A', 'B']);
+    expect(pages.map(({ parts }) => parts)).toEqual([['A'], ['A'], ['A', 'B']]);
+  });
+
+  it('[D35] lets no last row go on alone where two have room together', () => {
+    // five rows of 1 in fit under a head of 0.4 in
+    const firstColumn = (count: number): number => {
+      const [page] = paginate([stack('A', Array(count).fill(1))], room);
+      const texts = textsOf(page?.atoms ?? []).filter(({ text }) => /^A \d+$/.test(text));
+      return texts.filter(({ at }) => at.x === texts[0]?.at.x).length;
+    };
+    expect([5, 6, 7].map(firstColumn)).toEqual([5, 4, 5]);
   });
 
   it('sets one column on narrow paper and several on wide', () => {

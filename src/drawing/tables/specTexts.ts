@@ -1,0 +1,36 @@
+import type { FenceSpec } from '../../site/fenceSpec.ts';
+import type { Site } from '../../site/site.ts';
+import { formatLength } from '../../units/formatLength.ts';
+import { inches } from '../../units/inches.ts';
+import type { LengthStyle } from '../../units/lengthStyle.ts';
+import { shortStyle } from './pipeSize.ts';
+
+/** Where a post ends against the top of the fabric; `above` in inches, negative below. */
+const endText = (above: number, style: LengthStyle): string => {
+  if (above === 0) return 'level with the top of the fabric';
+  const by = formatLength(inches(Math.abs(above)), shortStyle(style));
+  return `${by} ${above > 0 ? 'above' : 'below'} the top of the fabric`;
+};
+
+const specText = (spec: FenceSpec, style: LengthStyle): string => {
+  const height = formatLength(spec.fabricHeight, style);
+  const line = endText(spec.lineAbove, style);
+  const terminal = endText(spec.terminalAbove, style);
+  return `fabric ${height} high; line posts end ${line}, all others ${terminal}.`;
+};
+
+/**
+ * How high the fence of a site stands, one text for each of the specs that its lines are built by;
+ * where there are several each says whose it is. Lines whose spec the site lacks say nothing.
+ */
+export const specTexts = ({ lines, specs, lengths }: Site): string[] => {
+  const all = Object.values(lines);
+  const used = new Set(all.map(({ spec }) => spec));
+  return [...used].flatMap((id) => {
+    const spec = specs[id];
+    if (spec === undefined) return [];
+    const own = all.filter((line) => line.spec === id);
+    const names = own.map(({ label }) => label.trim() || 'Fence line').join(', ');
+    return [`${used.size === 1 ? 'Fence' : names}: ${specText(spec, lengths)}`];
+  });
+};

@@ -1,0 +1,31 @@
+import type { GateLayout, LeafLayout, Layout } from '../../engine/layout.ts';
+
+/** Where a gate hangs and to which side it opens, as a crew reads it. */
+export interface SwingTexts {
+  /** The tag of the post with the hinges, for a double gate of both. */
+  readonly hingedAt: string;
+  readonly opens: string;
+}
+
+/** True for a leaf that hangs on the gate post nearer to the start of the leg. */
+const hangsAtStart = ({ closed }: LeafLayout, { bearing }: GateLayout): boolean =>
+  Math.cos(closed - bearing) > 0;
+
+/**
+ * The posts that carry the hinges, and the side to which the leaves open for one who stands at the
+ * first of them and looks at the other gate post. Null for a gate that is not placed.
+ */
+export const swingTexts = (
+  gate: GateLayout,
+  { posts }: Pick<Layout, 'posts'>,
+): SwingTexts | null => {
+  const [leaf] = gate.leaves;
+  if (gate.posts === null || leaf === undefined) return null;
+  const [start, end] = [gate.posts.start, gate.posts.end].map((id) => posts[id]?.tag ?? '?');
+  const [own, other] = hangsAtStart(leaf, gate) ? [start, end] : [end, start];
+  const side = Math.sin(leaf.open - leaf.closed) > 0 ? 'left' : 'right';
+  return {
+    hingedAt: gate.leaves.length === 1 ? `${own}` : `${own} and ${other}`,
+    opens: `to the ${side}, looking from ${own} to ${other}`,
+  };
+};
