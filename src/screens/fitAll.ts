@@ -1,5 +1,5 @@
 import { fitInk } from '../canvas/fitInk.ts';
-import { drawPlan } from '../drawing/plan/drawPlan.ts';
+import { padPlan } from '../drawing/plan/padPlan.ts';
 import { boundsOf } from '../geometry/bounds.ts';
 import { current } from '../store/history.ts';
 import type { Bench } from './bench.ts';
@@ -21,7 +21,7 @@ export const fitAll = ({ site, session, layOut, pad }: Bench): void => {
   const shown = current(site.getState().history);
   const { width, height } = size;
   const view = fitInk({
-    primitives: drawPlan(shown, layOut(shown)),
+    primitives: padPlan(shown, layOut(shown)),
     ground: boundsOf(Object.values(shown.marks)) ?? emptyGround,
     pad: size,
     room: { minX: edge, minY: promptHeight, maxX: width - edge, maxY: height - keysHeight },

@@ -3,7 +3,7 @@ import type { Signal } from '../../canvas/hand.ts';
 import { Pad } from '../../canvas/Pad.tsx';
 import { useHeldKey } from '../../canvas/useHeldKey.ts';
 import { palettes } from '../../drawing/palettes.ts';
-import { drawPlan } from '../../drawing/plan/drawPlan.ts';
+import { padPlan } from '../../drawing/plan/padPlan.ts';
 import { hits, isSame, type Touch } from '../../editor/hit.ts';
 import type { Input } from '../../editor/input.ts';
 import type { Hand } from '../../editor/send.ts';
@@ -33,7 +33,7 @@ const DrawingPad = ({ hand, cross, onInput }: SheetProps) => {
   const space = useHeldKey(' ');
   const { system } = site.lengths;
   const drawn = useDrawn();
-  const primitives = useMemo(() => drawPlan(drawn.site, drawn.layout), [drawn.site, drawn.layout]);
+  const primitives = useMemo(() => padPlan(drawn.site, drawn.layout), [drawn.site, drawn.layout]);
   const still = { primitives, palette: palettes[theme], inch: padInch[theme], system };
   const means = (touch: Touch, kind: Signal['kind']): Signal['means'] => {
     if (tool === 'pan' || space) return 'pan';
