@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { expect, test, type Page } from '@playwright/test';
 import { layOutSite } from '../src/engine/layOutSite.ts';
+import { openSite } from '../src/site/openSite.ts';
 import { yardPage } from './yardPage.ts';
 
 const sample = (): string =>
@@ -78,4 +79,21 @@ test('a gate dragged along the tape takes its posts with it', async ({ page }, i
   expect(after.gates['gate:walk']?.opening.target).toBe(before.gates['gate:walk']?.opening.target);
   await page.getByRole('button', { name: /^Undo/ }).click();
   expect(layOutSite(await yard.saved()).gates).toEqual(before.gates);
+});
+
+test('a screen that cannot be shown loses nothing: the file can be saved', async ({ page }) => {
+  await page.addInitScript(() => {
+    HTMLCanvasElement.prototype.getContext = () => {
+      throw new Error('no canvas on this device');
+    };
+  });
+  await page.goto('/?sample=back-yard');
+  await expect(page.getByRole('alert')).toContainText('no canvas on this device');
+  const coming = page.waitForEvent('download');
+  await page.getByRole('alert').getByRole('button', { name: 'Save file' }).click();
+  const saved = openSite(readFileSync(await (await coming).path(), 'utf8'));
+  expect(saved.ok && Object.keys(saved.value.gates)).toEqual(['gate:drive', 'gate:walk']);
+  await page.getByRole('link', { name: 'Load list' }).click();
+  await expect(page.getByRole('heading', { name: 'Load list', level: 1 })).toBeAttached();
+  await expect(page.getByRole('alert')).toBeHidden();
 });

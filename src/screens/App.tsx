@@ -2,6 +2,7 @@ import { useEffect } from 'react';
 import { useBench, useSession, useSite } from './bench.ts';
 import { Board } from './frame/Board.tsx';
 import { DropFile } from './frame/DropFile.tsx';
+import { Mishap } from './frame/Mishap.tsx';
 import { Say } from './frame/Say.tsx';
 import { screenOf, tabs } from './frame/tabs.ts';
 import { CrewSheet } from './sheet/CrewSheet.tsx';
@@ -37,7 +38,9 @@ export const App = () => {
       <Board />
       <main className="sheet" data-screen={screen}>
         <h1 className="unseen">{tabs.find((tab) => tab.screen === screen)?.label}</h1>
-        <Screen />
+        <Mishap key={screen}>
+          <Screen />
+        </Mishap>
       </main>
       <Say />
       <DropFile />
