@@ -53,29 +53,52 @@ const leafTerm = (leaf: NamedLeaf, label: string): Term => ({
 
 /** A term of one size, decided when the gate was planned. */
 const plannedTerm = (role: 'stop' | 'gap', label: string, size: Inches): Term => ({
-  ...{ role, of: null, label, source: 'planned', on: '' },
-  ...{ low: size, planned: size, high: size, spread: 'uncertain' },
+  role,
+  of: null,
+  label,
+  low: size,
+  planned: size,
+  high: size,
+  spread: 'uncertain',
+  source: 'planned',
+  on: '',
 });
 
 /**
- * By how much a leaf that rolls reaches past the first roller post when closed. It closes wherever
- * it stops: from all of its counterbalance drawn in to the tail held by both rollers still.
+ * The tail of a leaf that rolls: what stays behind the face of the first roller post when it is
+ * closed, so that the opening is so much narrower than the leaf. It closes wherever it stops, so
+ * the tail is adjustable: shorter until the overlap is used up, with the tail still on both
+ * rollers; longer, where the posts stand nearer, by as much again as its counterbalance.
  */
-const overlapTerm = (way: Extract<GateWay, { kind: 'cantilever' }>, label: string): Term => {
+const tailTerms = (way: Extract<GateWay, { kind: 'cantilever' }>, label: string): Term[] => {
   const { overlap, counterbalance, rollers } = way;
-  return {
-    ...{ role: 'overlap', of: null, label, source: 'planned', on: '', spread: 'adjustable' },
-    low: inches(-Math.max(overlap, counterbalance)),
-    planned: inches(-overlap),
-    high: inches(-Math.min(overlap, Math.max(0, rollers - counterbalance))),
-  };
+  const spared = Math.min(overlap, Math.max(0, overlap + counterbalance - rollers));
+  const planned = { role: 'overlap', of: null, source: 'planned', on: '' } as const;
+  return [
+    {
+      ...planned,
+      label: `${label}: counterbalance`,
+      low: inches(0 - 2 * counterbalance),
+      planned: inches(0 - counterbalance),
+      high: inches(0 - counterbalance),
+      spread: 'adjustable',
+    },
+    {
+      ...planned,
+      label: `${label}: overlap`,
+      low: inches(0 - overlap),
+      planned: inches(0 - overlap),
+      high: inches(spared - overlap),
+      spread: 'adjustable',
+    },
+  ];
 };
 
 /** What stands on one side of the middle, from the post inwards. */
 const sideTerms = (gate: Gate, site: Site, leaf: NamedLeaf, label: string): Term[] => {
   const { way } = gate;
   const own = leafTerm(leaf, label);
-  if (way.kind === 'cantilever') return [overlapTerm(way, `${label}: overlap`), own];
+  if (way.kind === 'cantilever') return [...tailTerms(way, label), own];
   return [hardwareTerm('hinge', site, leaf.hinge), own];
 };
 
@@ -89,8 +112,8 @@ const middleTerms = ({ way, latch }: Gate, site: Site): Term[] => {
 /**
  * What takes up width in a gate's opening, in the order met along the leg: hinge, leaf, latch for
  * a single leaf hung at the start; hinge, leaf, latch, leaf, hinge for two leaves, with a stop
- * between two latches where they latch to a stop; the overlap in place of the hinge where leaves
- * roll; the clear width alone for a gap.
+ * between two latches where they latch to a stop; counterbalance and overlap in place of the hinge
+ * where leaves roll; the clear width alone for a gap.
  */
 export const termsOf = (gate: Gate, site: Site): readonly Term[] => {
   const { way, hingedAt } = gate;

@@ -28,15 +28,18 @@ import { reverseLine } from '../../../src/site/edits/reverseLine.ts';
 import { setGateHinged } from '../../../src/site/edits/setGateHinged.ts';
 import { setGateLeaf } from '../../../src/site/edits/setGateLeaf.ts';
 import { setGateLeaves } from '../../../src/site/edits/setGateLeaves.ts';
+import { setGateWay } from '../../../src/site/edits/setGateWay.ts';
 import { setGateOpens } from '../../../src/site/edits/setGateOpens.ts';
 import { setLegLength } from '../../../src/site/edits/setLegLength.ts';
 import { setSideLength } from '../../../src/site/edits/setSideLength.ts';
 import { splitLeg } from '../../../src/site/edits/splitLeg.ts';
 import { splitSide } from '../../../src/site/edits/splitSide.ts';
 import { startLine } from '../../../src/site/edits/startLine.ts';
+import type { GateWay } from '../../../src/site/gateWay.ts';
 import type { FeatureId, GateId, LeafId, LineId, VertexId } from '../../../src/site/ids.ts';
 import type { Site } from '../../../src/site/site.ts';
 import { inches } from '../../../src/units/inches.ts';
+import { radians } from '../../../src/units/radians.ts';
 
 /** What a hand might do next: a verb by its name, and numbers that choose what it is done to. */
 export interface Move {
@@ -76,6 +79,27 @@ const corner = (site: Site, move: Move): VertexId => {
 /** A mark that is there, or a point where one will be. */
 const place = (site: Site, { other, at }: Move) =>
   other % 3 === 0 ? one(keysOf(site.marks), other) : at;
+
+/** A way of closing an opening, one of each kind in turn. */
+export const wayOf = (n: number): GateWay => {
+  const turns = radians(Math.PI / (1 + (n % 3)));
+  return one<GateWay>(
+    [
+      { kind: 'swing', turns },
+      { kind: 'centre stop', stop: inches(1 + (n % 5)), turns },
+      {
+        kind: 'cantilever',
+        overlap: inches(n % 7),
+        counterbalance: inches(48 + n),
+        rollers: inches(40 + n),
+        behind: inches(n % 9),
+        stores: n % 2 === 0 ? 'start' : 'end',
+      },
+      { kind: 'gap', clear: inches(2 + 8 * n) },
+    ],
+    n,
+  );
+};
 
 const from = (n: number) => one(['start', 'end', 'middle'] as const, n);
 
@@ -119,6 +143,11 @@ export const verbs: Readonly<Record<string, (site: Site, move: Move) => Site>> =
       widths: oneWidth(inches(1 + move.other)),
     }),
   setGateLeaves: (site, move) => setGateLeaves(site, gate(site, move), move.other % 2 ? 1 : 2),
+  setGateWay: (site, move) =>
+    setGateWay(site, gate(site, move), wayOf(move.other), {
+      hinge: 'hardware:1',
+      latch: 'hardware:2',
+    }),
   setGateOpens: (site, move) =>
     setGateOpens(site, gate(site, move), move.other % 2 ? 'left' : 'right'),
   setGateHinged: (site, move) =>
