@@ -8,7 +8,8 @@ import { letterChain } from './lettering/letterChain.ts';
 import { letterText } from './lettering/letterText.ts';
 import type { Lettered } from './lettering/lettered.ts';
 import { makeLettering, type Lettering } from './lettering/lettering.ts';
-import type { Primitive } from './primitive.ts';
+import { rowOrder, rowsOf } from './lettering/rowOrder.ts';
+import type { Beside, Primitive } from './primitive.ts';
 import type { Projection } from './projection.ts';
 
 /** Where letters may go: inside `window` (paper inches), off the boxes that are `taken`. */
@@ -23,10 +24,24 @@ export interface Drawn {
   readonly left: readonly string[];
 }
 
-const letter = (primitive: Primitive, projection: Projection, room: Lettering): Lettered[] => {
-  if (primitive.kind === 'text') return [letterText(primitive, projection, room)];
-  if (primitive.kind === 'dimension chain') return [letterChain(primitive, projection, room)];
-  return [];
+/** Letters one primitive after the other; a row of texts settles on its side at its first. */
+const letterer = (primitives: readonly Primitive[], projection: Projection, room: Lettering) => {
+  const rows = rowsOf(primitives);
+  const orders = new Map<Beside, readonly number[]>();
+  const orderOf = (beside: Beside): readonly number[] => {
+    const known = orders.get(beside);
+    const order = known ?? rowOrder(rows.get(beside) ?? [], projection, room);
+    orders.set(beside, order);
+    return order;
+  };
+  return (primitive: Primitive): Lettered[] => {
+    if (primitive.kind === 'text') {
+      const order = primitive.beside === undefined ? [] : orderOf(primitive.beside);
+      return [letterText(primitive, projection, room, order)];
+    }
+    if (primitive.kind === 'dimension chain') return [letterChain(primitive, projection, room)];
+    return [];
+  };
 };
 
 /**
@@ -47,7 +62,7 @@ export const drawOnPaper = (
   }
   const lettered = primitives
     .toReversed()
-    .flatMap((primitive) => letter(primitive, projection, room))
+    .flatMap(letterer(primitives, projection, room))
     .toReversed();
   return {
     atoms: [

@@ -52,8 +52,9 @@ export type Primitive =
   /**
    * `size` and `rise` in paper inches: the clear distance from the point to the letters, square to
    * the text, negative below; 0 puts the middle of the text on the point. A line break starts a
-   * new line. Text that finds no room near its point is led out to; with `far` it is left out.
-   * `apart` is the way to the next of a row of texts, inches on the ground: where the row would
+   * new line. Text that finds no room near its point is led out to; `far` says whether it is left
+   * out instead, or led out rather than lie on a line. With `beside` it wishes to stand off its
+   * point to that side, one of a row that keeps to it. `apart` is the way to the next of a row of texts, inches on the ground: where the row would
    * run together the text is left out. `name` is what a text that was left out is called, where it
    * does not say for itself what it belongs to.
    */
@@ -66,7 +67,8 @@ export type Primitive =
       readonly angle: Radians;
       readonly ink: Ink;
       readonly weight: 'regular' | 'bold';
-      readonly far?: 'leave out';
+      readonly far?: 'leave out' | 'rather';
+      readonly beside?: Beside;
       readonly apart?: SitePoint;
       readonly name?: string;
     }
@@ -74,7 +76,8 @@ export type Primitive =
    * A chain of dimensions along a straight line, `off` paper inches to the left of its direction
    * (negative: to the right). One text for each piece between two points. Where the texts of a
    * group do not fit, the group's own is written once for the pieces `from` up to, not including,
-   * `to`. `name` says which chain was meant where not even the total finds room.
+   * `to`. `name` says which chain was meant where not even the total finds room; `elsewhere` is
+   * written beside a total without its pieces, and says where those are found.
    */
   | {
       readonly kind: 'dimension chain';
@@ -84,12 +87,19 @@ export type Primitive =
       readonly off: number;
       readonly groups?: readonly ChainGroup[];
       readonly name?: string;
+      readonly elsewhere?: string;
     }
   | {
       readonly kind: 'flag';
       readonly at: SitePoint;
       readonly level: 'stop' | 'settle' | 'caution';
     };
+
+/** A side of a point: a unit vector on the ground, and how far that way is taken, ground inches. */
+export interface Beside {
+  readonly way: SitePoint;
+  readonly taken: number;
+}
 
 /** Pieces of a chain that can be dimensioned together, such as equal bays. */
 export interface ChainGroup {

@@ -129,6 +129,15 @@ describe('a dimension chain', () => {
     expect(textsOf(atoms).map(({ text }) => text)).toEqual(['27\'-0"']);
   });
 
+  it('[D37] says beside its total where its pieces are found', () => {
+    const short = { ...bays(12), elsewhere: 'see tape A–B' } as Primitive;
+    expect(written(short, 1 / 60)).toEqual(['27\'-0", see tape A–B']);
+    expect(written(bays(12), 1 / 60)).toEqual(['27\'-0"']);
+    // with room for its pieces it has no need to
+    const long = { ...bays(108), elsewhere: 'see tape A–B' } as Primitive;
+    expect(written(long)).not.toContain('27\'-0", see tape A–B');
+  });
+
   it('[D10] is written where a window shows it, and named where the window cuts it off', () => {
     const half = { minX: 0, minY: 0, maxX: 4.5, maxY: 10 };
     const { atoms, left } = drawOnPaper([bays(108)], projection, { window: half });

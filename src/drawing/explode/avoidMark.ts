@@ -3,9 +3,10 @@ import { bearing } from '../../geometry/bearing.ts';
 import { distance } from '../../geometry/distance.ts';
 import { lerp } from '../../geometry/lerp.ts';
 import { midpoint } from '../../geometry/midpoint.ts';
-import type { PaperPoint } from '../../geometry/point.ts';
+import { moved } from '../../geometry/moved.ts';
+import type { PaperPoint, SitePoint } from '../../geometry/point.ts';
 import { radians } from '../../units/radians.ts';
-import type { Lettering } from '../lettering/lettering.ts';
+import type { Lettering, Weight } from '../lettering/lettering.ts';
 import type { Primitive } from '../primitive.ts';
 import { toPaper, type Projection } from '../projection.ts';
 import { radiusOnPaper } from './radiusOnPaper.ts';
@@ -19,37 +20,48 @@ const besideFence = 0.05;
 const longest = 1;
 /** A line that runs on for ever is kept clear in no more pieces than this. */
 const mostPieces = 400;
+/** A swing is kept clear as a line through points no farther apart than this, radians. */
+const pieceOfTurn = Math.PI / 12;
 
 const upright = radians(0);
+
+type Arc = Extract<Primitive, { kind: 'arc' }>;
 
 interface AvoidedLine {
   readonly points: readonly PaperPoint[];
   readonly window: Bounds | null;
   readonly beside: number;
+  readonly weight?: Weight;
 }
 
 const avoidSegment = (
   room: Lettering,
   [a, b]: readonly [PaperPoint, PaperPoint],
-  halfHeight: number,
+  { beside, weight = 'thin' }: AvoidedLine,
 ): void => {
   const count = Math.min(mostPieces, Math.ceil(distance(a, b) / longest));
   for (let n = 0; n < count; n++) {
     const [from, to] = [lerp(a, b, n / count), lerp(a, b, (n + 1) / count)];
-    room.avoid({
-      centre: midpoint(from, to),
-      halfWidth: distance(from, to) / 2,
-      halfHeight,
-      angle: bearing(from, to),
-    });
+    const centre = midpoint(from, to);
+    const halfWidth = distance(from, to) / 2;
+    room.avoid({ centre, halfWidth, halfHeight: beside, angle: bearing(from, to) }, weight);
   }
 };
 
-const avoidLine = (room: Lettering, { points, window, beside }: AvoidedLine): void => {
+const avoidLine = (room: Lettering, line: AvoidedLine): void => {
+  const { points, window } = line;
   points.slice(1).forEach((to, n) => {
     const seen = clippedSegment(points[n] ?? to, to, window);
-    if (seen !== null) avoidSegment(room, seen, beside);
+    if (seen !== null) avoidSegment(room, seen, line);
   });
+};
+
+/** Points along a swing, near enough to one another for the line through them. */
+const arcPoints = ({ centre, radius, start, sweep }: Arc): SitePoint[] => {
+  const count = Math.max(1, Math.ceil(Math.abs(sweep) / pieceOfTurn));
+  return Array.from({ length: count + 1 }, (_, n) =>
+    moved(centre, radians(start + (sweep * n) / count), radius),
+  );
 };
 
 const avoidRound = (room: Lettering, centre: PaperPoint, radius: number): void =>
@@ -57,7 +69,7 @@ const avoidRound = (room: Lettering, centre: PaperPoint, radius: number): void =
 
 /**
  * Keeps letters off what a primitive draws: lines and posts as far as there is other room, flags
- * always. Hatching and colour may be lettered over, and so may large circles and swings.
+ * always. Hatching and colour may be lettered over, and so may large circles.
  */
 export const avoidMark = (
   room: Lettering,
@@ -73,7 +85,13 @@ export const avoidMark = (
         points: primitive.closed ? [...points, ...points.slice(0, 1)] : points,
         window,
         beside: primitive.kind === 'fence' ? besideFence : besideLine,
+        weight: primitive.pen === 'building' ? 'heavy' : 'thin',
       });
+      return;
+    }
+    case 'arc': {
+      const points = arcPoints(primitive).map((point) => toPaper(projection, point));
+      avoidLine(room, { points, window, beside: besideLine });
       return;
     }
     case 'circle': {
@@ -92,7 +110,6 @@ export const avoidMark = (
       });
       return;
     }
-    case 'arc':
     case 'area':
     case 'text':
     case 'dimension chain':

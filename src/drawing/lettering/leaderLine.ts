@@ -1,3 +1,6 @@
+import { bearing } from '../../geometry/bearing.ts';
+import { distance } from '../../geometry/distance.ts';
+import { midpoint } from '../../geometry/midpoint.ts';
 import { nearestOnSegment } from '../../geometry/nearestOnSegment.ts';
 import { corners, type OrientedBox } from '../../geometry/orientedBox.ts';
 import type { PaperPoint } from '../../geometry/point.ts';
@@ -8,14 +11,31 @@ import { pens } from '../pens.ts';
 
 const dot = 0.018;
 
+/** Half the strip that other texts keep clear along a leader, paper inches. */
+const beside = 0.02;
+
+/** A leader as drawn, and the strip that it takes up; none where the text stands on its place. */
+export interface Leader {
+  readonly atoms: readonly Atom[];
+  readonly strip: OrientedBox<'paper'>;
+}
+
 /** A thin line with a dot from the place that a text speaks of to the nearest edge of the text. */
-export const leaderLine = (from: PaperPoint, box: OrientedBox<'paper'>): Atom[] => {
+export const leaderLine = (from: PaperPoint, box: OrientedBox<'paper'>): Leader => {
   const [nearest] = edges(corners(box))
     .map((edge) => nearestOnSegment(from, edge))
     .sort((a, b) => a.distance - b.distance);
-  if (nearest === undefined) return [];
-  return [
-    { do: 'fill', ink: 'dimension', opacity: 1, outline: circleOutline(from, dot) },
-    { do: 'stroke', pen: pens.dimension, outline: segmentsOutline([[from, nearest.point]]) },
-  ];
+  const to = nearest?.point ?? from;
+  return {
+    atoms: [
+      { do: 'fill', ink: 'dimension', opacity: 1, outline: circleOutline(from, dot) },
+      { do: 'stroke', pen: pens.dimension, outline: segmentsOutline([[from, to]]) },
+    ],
+    strip: {
+      centre: midpoint(from, to),
+      halfWidth: distance(from, to) / 2,
+      halfHeight: beside,
+      angle: bearing(from, to),
+    },
+  };
 };

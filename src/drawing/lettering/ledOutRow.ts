@@ -2,11 +2,12 @@ import { dot } from '../../geometry/dot.ts';
 import { midpoint } from '../../geometry/midpoint.ts';
 import type { PaperPoint } from '../../geometry/point.ts';
 import { subtract } from '../../geometry/subtract.ts';
-import { bestTogether } from './bestTogether.ts';
+import { cheapest } from './cheapest.ts';
+import { weigh, type CoverCost } from './coverCost.ts';
 import { chainAngle, onLine, toTotal, type ChainLine } from './chainLine.ts';
 import { pieceStyle, type ChainPiece } from './chainPiece.ts';
 import { labelAt, labelSize, type Label } from './label.ts';
-import { leaderLine } from './leaderLine.ts';
+import { leaderLine, type Leader } from './leaderLine.ts';
 import type { Lettered } from './lettered.ts';
 import type { Lettering } from './lettering.ts';
 import { readable } from './readable.ts';
@@ -18,11 +19,29 @@ const between = 0.12;
 /** How far a row is shifted along its chain to find room, paper inches. */
 const shifts = [0, 0.25, -0.25, 0.5, -0.5, 1, -1] as const;
 
-/** A dimension had better stand near what it measures than clear of a line. */
-const costOfCovering = 1;
+/**
+ * A dimension had better stand near what it measures than clear of a line, but farther out than on
+ * a wall or with a leader through another text: that is as bad as the next row but for a shift.
+ */
+const cost: CoverCost = { thin: 1, heavy: shifts.length + 1 };
+const costOfCrossing = shifts.length + 1;
 
 /** Room for texts that are placed together. */
-type Room = Pick<Lettering, 'isFree' | 'covers' | 'take'>;
+type Room = Pick<Lettering, 'isFree' | 'covers' | 'take' | 'avoid'>;
+
+interface LedOut {
+  readonly label: Label;
+  readonly leader: Leader;
+}
+
+/** What is wrong with a row; null where one of its texts has no room. */
+const costOf = (row: readonly LedOut[], room: Room): number | null => {
+  if (!row.every(({ label }) => room.isFree(label.box))) return null;
+  return row.reduce((sum, { label, leader }) => {
+    const crosses = room.isFree(leader.strip) ? 0 : costOfCrossing;
+    return sum + weigh(room.covers(label.box), cost) + crosses;
+  }, 0);
+};
 
 /**
  * Texts beyond a chain, each led out from its piece, in one row and in the order of their pieces,
@@ -45,21 +64,27 @@ export const ledOutRow = (
     stations.map(({ station, width }) => ({ middle: station, width: width + between })),
   );
   const angle = readable(chainAngle(line));
-  const labelsAt = (out: number, shift: number): Label[] =>
-    stations.map(({ piece, height }, n) => {
+  const rowAt = (out: number, shift: number): LedOut[] =>
+    stations.map(({ piece, height, at }, n) => {
       const [along, away] = [(middles[n] ?? 0) + shift, toTotal + out + height / 2];
       const middle: PaperPoint = {
         x: origin.x + line.along.x * along + line.out.x * away,
         y: origin.y + line.along.y * along + line.out.y * away,
       };
-      return labelAt(pieceStyle(piece), middle, angle);
+      const label = labelAt(pieceStyle(piece), middle, angle);
+      return { label, leader: leaderLine(at, label.box) };
     });
-  const places = rows.flatMap((out) => shifts.map((shift) => labelsAt(out, shift)));
-  const best = bestTogether(room, places, costOfCovering);
+  const places = function* (): Generator<LedOut[]> {
+    for (const out of rows) for (const shift of shifts) yield rowAt(out, shift);
+  };
+  const best = cheapest(places(), (row) => costOf(row, room));
   if (best === null) return null;
-  for (const { box } of best) room.take(box);
+  for (const { label, leader } of best) {
+    room.take(label.box);
+    room.avoid(leader.strip);
+  }
   return {
-    lines: best.flatMap(({ box }, n) => leaderLine(stations[n]?.at ?? origin, box)),
-    texts: best.flatMap(({ texts }) => texts),
+    lines: best.flatMap(({ leader }) => leader.atoms),
+    texts: best.flatMap(({ label }) => label.texts),
   };
 };

@@ -22,6 +22,10 @@ import { readable } from './readable.ts';
 /** Room beside the letters in a piece, paper inches. */
 const beside = 0.05;
 
+/** How far a text may be off the middle of its piece, paper inches; less is not worth it. */
+const mostSlip = 0.7;
+const leastSlip = 0.2;
+
 /** A shorter chain is written as its total; one shorter still is not led out either. Paper inches. */
 const leastWhole = 0.8;
 const leastLedOut = 0.35;
@@ -35,21 +39,25 @@ const cutOff = 'cut off';
 /** Room tried for one chain; it is kept only if every text of the chain finds a place. */
 type Trial = ReturnType<typeof trial>;
 
-/** A text on its piece of the dimension line, above as it is read, else below; null if too long. */
+/**
+ * A text on its piece of the dimension line, above as it is read, else below, or a little off the
+ * middle; null if too long.
+ */
 const inLine = (line: ChainLine, piece: ChainPiece, room: Trial): Label | null => {
   const look = pieceStyle(piece);
   const { width, height } = labelSize(look);
   if (width + 2 * beside > distance(piece.from, piece.to)) return null;
   const angle = readable(chainAngle(line));
   const middle = onLine(line, midpoint(piece.from, piece.to));
-  const places = [1, -1].map((side) => {
-    const up = side * (height / 2 + 0.015);
-    return labelAt(
-      look,
-      { x: middle.x - up * Math.sin(angle), y: middle.y - up * Math.cos(angle) },
-      angle,
-    );
-  });
+  const play = (distance(piece.from, piece.to) - width) / 2 - beside;
+  const slips = play < leastSlip ? [0] : [0, 1, -1].map((way) => way * Math.min(play, mostSlip));
+  const places = slips.flatMap((along) =>
+    [1, -1].map((side) => {
+      const up = side * (height / 2 + 0.015);
+      const x = middle.x + along * line.along.x - up * Math.sin(angle);
+      return labelAt(look, { x, y: middle.y + along * line.along.y - up * Math.cos(angle) }, angle);
+    }),
+  );
   return bestOf(room, places);
 };
 
@@ -133,7 +141,7 @@ const whole = (chain: ChainPrimitive, line: ChainLine, room: Trial): Lettered | 
 
 /**
  * Finds places for all texts of a chain and takes the room: every piece and the total; else equal
- * bays in groups; else the total alone. What finds none, or lies outside the window, is left by
+ * bays in groups; else the total with a hint where to find its pieces; else the total alone. What finds none, or lies outside the window, is left by
  * the chain's name.
  */
 export const letterChain = (
@@ -145,10 +153,13 @@ export const letterChain = (
   const left = unlettered([chain.name ?? '', total].filter((text) => text !== '').join(' '));
   const line = chainLineOf(chain, projection);
   if (line === null) return left;
+  const asTotal = (text: string) => (tried: Trial) =>
+    letterLine({ ...line, points: chainEnds(line) }, totalPiece(line, text), tried);
+  const hints = chain.texts.length > 1 && chain.elsewhere ? [chain.elsewhere] : [];
   const tries = [
     (tried: Trial) => (lengthOnPaper(line) < leastWhole ? null : whole(chain, line, tried)),
-    (tried: Trial) =>
-      letterLine({ ...line, points: chainEnds(line) }, totalPiece(line, total), tried),
+    ...hints.map((hint) => asTotal(`${total}, ${hint}`)),
+    asTotal(total),
   ];
   for (const attempt of tries) {
     const tried = trial(room);

@@ -1,19 +1,28 @@
 import type { PaperPoint } from '../../geometry/point.ts';
-import { radians } from '../../units/radians.ts';
+import { radians, type Radians } from '../../units/radians.ts';
 import type { Primitive } from '../primitive.ts';
 import { toPaper, type Projection } from '../projection.ts';
-import { bestOf } from './bestOf.ts';
+import { besideShifts } from './besideShifts.ts';
+import { cheapest } from './cheapest.ts';
+import { usualCost, weigh, type CoverCost } from './coverCost.ts';
 import { labelAt, labelSize, type Label } from './label.ts';
-import { leaderLine } from './leaderLine.ts';
+import { leaderLine, type Leader } from './leaderLine.ts';
 import { unlettered, type Lettered } from './lettered.ts';
 import type { Lettering } from './lettering.ts';
 import { readable } from './readable.ts';
+import { runsTogether } from './runsTogether.ts';
 
 type TextPrimitive = Extract<Primitive, { kind: 'text' }>;
 
 /** How far out a text may be led, paper inches, and in how many directions it is tried. */
 const rings = [0.3, 0.5, 0.75, 1.05, 1.4, 1.8] as const;
 const directions = 16;
+
+/** A text that would rather be led out than lie on a line gives as many places for that. */
+const rather: CoverCost = { thin: 100, heavy: 200 };
+
+/** A text of a row would rather stand where its row does than clear of one line. */
+const inRow: CoverCost = { thin: 0.9, heavy: 12 };
 
 /** Places round a point, along the text and up from it, the most wished for first. */
 const shiftsOf = (width: number, height: number, rise: number): (readonly [number, number])[] => {
@@ -33,7 +42,16 @@ const shiftsOf = (width: number, height: number, rise: number): (readonly [numbe
   ];
 };
 
-function* ledOut(primitive: TextPrimitive, at: PaperPoint): Generator<Label> {
+/** A place for a label, with the leader that it needs where it is led out. */
+interface Place {
+  readonly label: Label;
+  readonly leader: Leader | null;
+}
+
+/** A leader through another text is as bad as a text on a line. */
+const costOfCrossing = 12;
+
+function* ledOut(primitive: TextPrimitive, at: PaperPoint): Generator<Place> {
   const { width, height } = labelSize(primitive);
   for (const ring of rings) {
     for (let n = 0; n < directions; n++) {
@@ -42,33 +60,45 @@ function* ledOut(primitive: TextPrimitive, at: PaperPoint): Generator<Label> {
         x: at.x + Math.cos(turn) * (ring + width / 2),
         y: at.y - Math.sin(turn) * (ring + height / 2),
       };
-      yield labelAt(primitive, middle, radians(0));
+      const label = labelAt(primitive, middle, radians(0));
+      yield { label, leader: leaderLine(at, label.box) };
     }
   }
 }
 
-function* places(near: readonly Label[], text: TextPrimitive, at: PaperPoint): Generator<Label> {
-  yield* near;
-  yield* ledOut(text, at);
+/** Places by their wishes; `shifts` are ways from its point, paper inches, and `angle` is there. */
+function* places(
+  text: TextPrimitive,
+  at: PaperPoint,
+  { shifts, angle }: { readonly shifts: readonly PaperPoint[]; readonly angle: Radians },
+): Generator<Place> {
+  for (const { x, y } of shifts)
+    yield { label: labelAt(text, { x: at.x + x, y: at.y + y }, angle), leader: null };
+  if (text.far !== 'leave out') yield* ledOut(text, at);
 }
 
-/** Room for a text of a row, in ems: three figures wide and one line high, clear of the next. */
-const inRow = { wide: 2.2, high: 1.1 } as const;
+const costFor = ({ far, beside }: TextPrimitive): CoverCost => {
+  if (beside !== undefined) return inRow;
+  return far === 'rather' ? rather : usualCost;
+};
 
-/** True where the next of a row of texts lies too near for both to be read. */
-const runsTogether = ({ apart, size }: TextPrimitive, { scale }: Projection): boolean =>
-  apart !== undefined &&
-  Math.abs(apart.x) * scale < inRow.wide * size &&
-  Math.abs(apart.y) * scale < inRow.high * size;
+/** What is wrong with a place; null where the label has no room there. */
+const costOf = ({ label, leader }: Place, cost: CoverCost, room: Lettering): number | null => {
+  if (!room.isFree(label.box)) return null;
+  const crossing = leader === null || room.isFree(leader.strip) ? 0 : costOfCrossing;
+  return weigh(room.covers(label.box), cost) + crossing;
+};
 
 /**
  * Finds a place for a free text: where it wishes to be, else beside that, else farther off with a
  * leader, and takes the room. What finds none, or speaks of a place outside the window, is left.
+ * `order` is that of the places of its row, where it stands in one.
  */
 export const letterText = (
   primitive: TextPrimitive,
   projection: Projection,
   room: Lettering,
+  order: readonly number[] = [],
 ): Lettered => {
   const { width, height } = labelSize(primitive);
   if (width === 0) return unlettered();
@@ -78,16 +108,21 @@ export const letterText = (
   if (!room.sees(at)) return unlettered(plain);
   const [cos, sin] = [Math.cos(primitive.angle), Math.sin(primitive.angle)];
   const angle = readable(primitive.angle);
-  const near = shiftsOf(width, height, primitive.rise).map(([along, up]) =>
-    labelAt(
-      primitive,
-      { x: at.x + along * cos - up * sin, y: at.y - along * sin - up * cos },
-      angle,
-    ),
+  const beside = besideShifts(primitive, projection);
+  const shifts = [
+    ...order.flatMap((n) => beside[n] ?? []),
+    ...shiftsOf(width, height, primitive.rise).map(([along, up]) => ({
+      x: along * cos - up * sin,
+      y: -along * sin - up * cos,
+    })),
+  ];
+  const cost = costFor(primitive);
+  const best = cheapest(places(primitive, at, { shifts, angle }), (place) =>
+    costOf(place, cost, room),
   );
-  const best = bestOf(room, primitive.far === 'leave out' ? near : places(near, primitive, at));
   if (best === null) return unlettered(plain);
-  room.take(best.box);
-  const lines = near.includes(best) ? [] : leaderLine(at, best.box);
-  return { lines, texts: best.texts, left: [] };
+  const { label, leader } = best;
+  room.take(label.box);
+  if (leader !== null) room.avoid(leader.strip);
+  return { lines: leader?.atoms ?? [], texts: label.texts, left: [] };
 };

@@ -5,18 +5,24 @@ import type { PaperPoint } from '../../geometry/point.ts';
 
 type PaperBox = OrientedBox<'paper'>;
 
+/** A line with a text on it can still be read; a text with a wall through it hardly. */
+export type Weight = 'thin' | 'heavy';
+
+/** How many drawn things of each weight a text lies on. */
+export type Covered = Readonly<Record<Weight, number>>;
+
 /** The room for letters on a piece of paper: what is taken, and what is better kept clear. */
 export interface Lettering {
   /** True for a point inside the window. */
   readonly sees: (point: PaperPoint) => boolean;
   /** True where a text would lie inside the window and touch no other text. */
   readonly isFree: (box: PaperBox) => boolean;
-  /** How many drawn things a text would lie on; they may be lettered over if need be. */
-  readonly covers: (box: PaperBox) => number;
+  /** How much drawn a text would lie on; it may be lettered over if need be. */
+  readonly covers: (box: PaperBox) => Covered;
   /** Takes the room: no text may come here any more. */
   readonly take: (box: PaperBox) => void;
-  /** Marks something drawn that letters had better not lie on. */
-  readonly avoid: (box: PaperBox) => void;
+  /** Marks something drawn that letters had better not lie on: thin unless said. */
+  readonly avoid: (box: PaperBox, weight?: Weight) => void;
 }
 
 /** Side of a cell of the search grid, and the least distance between two texts; paper inches. */
@@ -29,35 +35,59 @@ const boundsOfBox = (box: PaperBox): Bounds =>
 interface Kept {
   readonly box: PaperBox;
   readonly bounds: Bounds;
+  readonly weight: Weight;
+  /** The search that met it last: it may lie in several cells. */
+  met: number;
 }
+
+/** Cells of one row of the grid, so that a cell has one number; no sheet is that wide. */
+const row = 1 << 20;
 
 /** Boxes in cells, so that only neighbours are compared. */
 const makeGrid = () => {
-  const cells = new Map<string, Kept[]>();
-  const keysOf = ({ minX, minY, maxX, maxY }: Bounds): string[] => {
-    const keys: string[] = [];
+  const cells = new Map<number, Kept[]>();
+  let search = 0;
+  const add = (box: PaperBox, weight: Weight = 'thin'): void => {
+    const bounds = boundsOfBox(box);
+    const kept = { box, bounds, weight, met: 0 };
+    const { minX, minY, maxX, maxY } = bounds;
+    for (let x = Math.floor(minX / cell); x <= Math.floor(maxX / cell); x++)
+      for (let y = Math.floor(minY / cell); y <= Math.floor(maxY / cell); y++) {
+        const there = cells.get(x * row + y);
+        if (there === undefined) cells.set(x * row + y, [kept]);
+        else there.push(kept);
+      }
+  };
+  /** Goes through what touches a box until `seen` says that it is enough. */
+  const touching = (box: PaperBox, seen: (kept: Kept) => 'go on' | 'enough'): void => {
+    const bounds = boundsOfBox(box);
+    const { minX, minY, maxX, maxY } = bounds;
+    search += 1;
     for (let x = Math.floor(minX / cell); x <= Math.floor(maxX / cell); x++)
       for (let y = Math.floor(minY / cell); y <= Math.floor(maxY / cell); y++)
-        keys.push(`${x},${y}`);
-    return keys;
+        for (const kept of cells.get(x * row + y) ?? []) {
+          if (kept.met === search || !boundsOverlap(kept.bounds, bounds)) continue;
+          kept.met = search;
+          if (boxesOverlap(kept.box, box) && seen(kept) === 'enough') return;
+        }
   };
-  const add = (box: PaperBox): void => {
-    const kept = { box, bounds: boundsOfBox(box) };
-    for (const key of keysOf(kept.bounds)) {
-      const there = cells.get(key);
-      if (there === undefined) cells.set(key, [kept]);
-      else there.push(kept);
-    }
+  const isClear = (box: PaperBox): boolean => {
+    let clear = true;
+    touching(box, () => {
+      clear = false;
+      return 'enough';
+    });
+    return clear;
   };
-  const touching = (box: PaperBox): Set<Kept> => {
-    const bounds = boundsOfBox(box);
-    const near = new Set(keysOf(bounds).flatMap((key) => cells.get(key) ?? []));
-    for (const kept of near) {
-      if (!boundsOverlap(kept.bounds, bounds) || !boxesOverlap(kept.box, box)) near.delete(kept);
-    }
-    return near;
+  const count = (box: PaperBox): Covered => {
+    const sum = { thin: 0, heavy: 0 };
+    touching(box, ({ weight }) => {
+      sum[weight] += 1;
+      return 'go on';
+    });
+    return sum;
   };
-  return { add, touching };
+  return { add, isClear, count };
 };
 
 /**
@@ -67,7 +97,7 @@ const makeGrid = () => {
 export const makeLettering = (window: Bounds | null, taken: readonly PaperBox[]): Lettering => {
   const texts = makeGrid();
   const drawn = makeGrid();
-  taken.forEach(texts.add);
+  for (const box of taken) texts.add(box);
   const sees = ({ x, y }: PaperPoint): boolean =>
     window === null ||
     (x >= window.minX && x <= window.maxX && y >= window.minY && y <= window.maxY);
@@ -79,24 +109,33 @@ export const makeLettering = (window: Bounds | null, taken: readonly PaperBox[])
   });
   return {
     sees,
-    isFree: (box) => inside(box) && texts.touching(grown(box)).size === 0,
-    covers: (box) => drawn.touching(box).size,
-    take: texts.add,
+    isFree: (box) => inside(box) && texts.isClear(grown(box)),
+    covers: drawn.count,
+    take: (box) => texts.add(box),
     // what lies outside is never lettered over, and a line a mile long would fill the grid
-    avoid: (box) => {
+    avoid: (box, weight) => {
       if (window === null || boundsOverlap(boundsOfBox(box), expandBounds(window, cell)))
-        drawn.add(box);
+        drawn.add(box, weight);
     },
   };
 };
 
 /** Room to try several texts in together: nothing is taken until `keep` is called. */
 export const trial = (room: Lettering): Lettering & { readonly keep: () => void } => {
-  const tried: PaperBox[] = [];
+  const texts: PaperBox[] = [];
+  const lines: PaperBox[] = [];
   return {
     ...room,
-    isFree: (box) => room.isFree(box) && !tried.some((other) => boxesOverlap(other, box)),
-    take: (box) => tried.push(box),
-    keep: () => tried.forEach(room.take),
+    isFree: (box) => room.isFree(box) && !texts.some((other) => boxesOverlap(other, box)),
+    covers: (box) => {
+      const { thin, heavy } = room.covers(box);
+      return { thin: thin + lines.filter((line) => boxesOverlap(line, box)).length, heavy };
+    },
+    take: (box) => texts.push(box),
+    avoid: (box) => lines.push(box),
+    keep: () => {
+      for (const box of texts) room.take(box);
+      for (const box of lines) room.avoid(box);
+    },
   };
 };

@@ -13,6 +13,8 @@ export interface ChainStyle {
   readonly style: LengthStyle;
   /** Paper inches to the left of the run; negative to the right. */
   readonly off: number;
+  /** Printed tapes are named where the pieces find no room. */
+  readonly tapes?: 'printed' | undefined;
 }
 
 /** One piece of a chain: how long it reads, and the stretch of fence that it is a bay of. */
@@ -75,10 +77,11 @@ const groupsOf = (pieces: readonly Piece[], style: LengthStyle): ChainGroup[] =>
  * that the chain adds up whatever it is written in. None for a run without two posts.
  */
 export const drawChain = (run: Run, layout: Layout, how: ChainStyle): readonly Primitive[] => {
-  const { style, off, hook } = how;
+  const { style, off, hook, tapes } = how;
   const { points, pieces } = chainOf(run, layout, how);
   if (pieces.length === 0 || points.length !== pieces.length + 1) return [];
   const texts = pieces.map(({ length }) => formatLength(length, style));
+  const name = runName(run, layout);
   const whole = formatLength(sum(pieces.map(({ length }) => length)), style);
   return [
     {
@@ -89,7 +92,8 @@ export const drawChain = (run: Run, layout: Layout, how: ChainStyle): readonly P
       // from the hook at the end the chain runs the other way
       off: hook === 'start' ? off : -off,
       groups: groupsOf(pieces, style),
-      name: runName(run, layout),
+      name,
+      ...(tapes === undefined ? {} : { elsewhere: `see tape ${name}` }),
     },
   ];
 };

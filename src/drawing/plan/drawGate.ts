@@ -58,5 +58,6 @@ export const gateLabel = (
     angle: radians(0),
     ink: placed ? 'gate' : 'stop',
     weight: 'bold',
+    far: 'rather',
   };
 };

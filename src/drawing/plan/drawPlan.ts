@@ -5,7 +5,7 @@ import type { SitePoint } from '../../geometry/point.ts';
 import type { Feature } from '../../site/feature.ts';
 import type { Site } from '../../site/site.ts';
 import type { LengthStyle } from '../../units/lengthStyle.ts';
-import type { Primitive } from '../primitive.ts';
+import type { Beside, Primitive } from '../primitive.ts';
 import { chainSide } from './chainSide.ts';
 import { drawChain } from './drawChain.ts';
 import { drawFeature } from './drawFeature.ts';
@@ -25,6 +25,8 @@ export interface PlanOptions {
   readonly omit?: readonly PlanPart[];
   /** How lengths are written; the site's own way unless said. */
   readonly lengths?: LengthStyle;
+  /** Where the tapes of all runs are printed, chains without room for their pieces say so. */
+  readonly tapes?: 'printed';
 }
 
 /** What lies lower is drawn first; names of things that lie on top are lettered first. */
@@ -52,9 +54,16 @@ const drawFeatures = (site: Site): Primitive[] =>
       .flatMap((feature) => drawFeature(feature, site)),
   );
 
-/** The side of a post that its line's chain leaves free, as up or down on the sheet. */
-const tagSide = (run: Run | undefined, side: 1 | -1): 1 | -1 =>
-  run !== undefined && Math.cos(run.bearing) * side > 0 ? -1 : 1;
+/** The side of a run that the chain of its line leaves free, clear of the holes of its line posts. */
+const freeSide = ({ bearing, posts }: Run, chain: 1 | -1, layout: Layout): Beside => {
+  const line = posts
+    .flatMap(({ post }) => layout.posts[post] ?? [])
+    .filter((post) => !isTerminal(post));
+  return {
+    way: { x: chain * Math.sin(bearing), y: -chain * Math.cos(bearing) },
+    taken: Math.max(0, ...line.map(({ hole }) => hole.diameter / 2)),
+  };
+};
 
 const drawTags = (
   layout: Layout,
@@ -64,10 +73,11 @@ const drawTags = (
   const tagged = new Map<Post, Primitive>();
   for (const line of values(layout.lines)) {
     for (const run of line.runs) {
+      const side = freeSide(run, sideOf(line), layout);
       for (const { post: id } of run.posts) {
         const post = layout.posts[id];
         if (post === undefined || tagged.has(post)) continue;
-        tagged.set(post, drawTag(post, tagSide(run, sideOf(line)), next.get(id)));
+        tagged.set(post, drawTag(post, side, next.get(id)));
       }
     }
   }
@@ -82,13 +92,14 @@ const drawTags = (
 export const drawPlan = (
   site: Site,
   layout: Layout,
-  { omit = [], lengths = site.lengths }: PlanOptions = {},
+  { omit = [], lengths = site.lengths, tapes }: PlanOptions = {},
 ): readonly Primitive[] => {
   const lines = values(layout.lines);
   const middle = middleOf(lines, site);
   const sideOf = (line: LineLayout): 1 | -1 => chainSide(line, middle);
   const chainsOf = (line: LineLayout): readonly Primitive[] => {
-    const how = { hook: site.lines[line.id]?.hook ?? 'start', style: lengths } as const;
+    const hook = site.lines[line.id]?.hook ?? 'start';
+    const how = { hook, style: lengths, tapes };
     const off = sideOf(line) * chainOff;
     return line.runs.flatMap((run) => drawChain(run, layout, { ...how, off }));
   };
@@ -100,8 +111,8 @@ export const drawPlan = (
     gates: () => gates.flatMap(drawGate),
     posts: () => values(layout.posts).flatMap((post) => drawPost(post, next.get(post.id))),
     tags: () => drawTags(layout, sideOf, next),
-    chains: () => lines.flatMap(chainsOf),
     'gate labels': () => gates.map((gate) => gateLabel(gate, site.gates[gate.id], lengths)),
+    chains: () => lines.flatMap(chainsOf),
     flags: () => drawFlags(layout.flags),
   };
   return (Object.keys(parts) as PlanPart[])

@@ -1,7 +1,7 @@
 import { isTerminal, type Post } from '../../engine/post.ts';
 import type { SitePoint } from '../../geometry/point.ts';
 import { radians } from '../../units/radians.ts';
-import type { Primitive } from '../primitive.ts';
+import type { Beside, Primitive } from '../primitive.ts';
 
 /** Where numbers crowd, rounder ones stay. */
 const steps = [100, 20, 10, 2] as const;
@@ -12,13 +12,17 @@ const toAsRound = (tag: string, { x, y }: SitePoint): SitePoint => {
   return { x: x * step, y: y * step };
 };
 
+const hair = 1e-6;
+
 /**
- * What the sheets call a post, beside it: up for a positive side, else down. `next` is the way to
- * its neighbour, inches on the ground: line posts too near one another for their numbers keep only
- * the round ones.
+ * What the sheets call a post, beside it. `side` is the side of its run that the chain leaves free:
+ * numbers of line posts stand there in a row, letters stand up or down on the sheet. `next` is the way to its neighbour, inches on the ground: line posts too near one another
+ * for their numbers keep only the round ones.
  */
-export const drawTag = (post: Post, side: 1 | -1, next: SitePoint | undefined): Primitive => {
-  const where = { kind: 'text', at: post.at, text: post.tag, rise: side * 0.075 } as const;
+export const drawTag = (post: Post, side: Beside, next: SitePoint | undefined): Primitive => {
+  // beside an upright fence the last bits must not decide
+  const rise = side.way.y > hair ? 0.075 : -0.075;
+  const where = { kind: 'text', at: post.at, text: post.tag, rise } as const;
   const angle = radians(0);
   if (isTerminal(post)) return { ...where, angle, size: 0.16, ink: 'text', weight: 'bold' };
   return {
@@ -28,6 +32,7 @@ export const drawTag = (post: Post, side: 1 | -1, next: SitePoint | undefined): 
     ink: 'dimension',
     weight: 'regular',
     far: 'leave out',
+    beside: side,
     ...(next === undefined ? {} : { apart: toAsRound(post.tag, next) }),
   };
 };

@@ -21,6 +21,8 @@ export interface SheetName {
   readonly number: number;
   readonly of: number;
   readonly check: string;
+  /** What the set is, under the name of the program; `crew sheet` unless said. */
+  readonly sort?: string;
 }
 
 const reminder =
@@ -56,10 +58,10 @@ const lath = (x: number, y: number, height: number): Atom[] => {
   ];
 };
 
-const brand = ({ x, y }: Rect): Atom[] => [
+const brand = ({ x, y }: Rect, sort: string): Atom[] => [
   ...lath(x + 0.2, y + 0.1, 0.58),
   ...lineOfText('Lathline', x + 0.34, y + 0.4, { size: letters.strong, weight: 'bold' }),
-  ...lineOfText('crew sheet', x + 0.34, y + 0.59, { size: letters.small, ink: 'dimension' }),
+  ...lineOfText(sort, x + 0.34, y + 0.59, { size: letters.small, ink: 'dimension' }),
 ];
 
 /** A row with what it is in grey and what it says after it. */
@@ -126,7 +128,7 @@ const rules = ({ title }: SheetFrame, starts: readonly number[]): Atom => {
 export const titleBlock = (
   frame: SheetFrame,
   { job }: Pick<Site, 'job'>,
-  { title, number, of, check }: SheetName,
+  { title, number, of, check, sort = 'crew sheet' }: SheetName,
 ): Atom[] => {
   const { outer, title: box } = frame;
   const { job: first, who, sheet } = cells(box);
@@ -140,7 +142,7 @@ export const titleBlock = (
     { do: 'stroke', pen: pens.frame, outline: around },
     { do: 'stroke', pen: pens.frame, outline: rectangleOutline(box, box.width, box.height) },
     rules(frame, [first.x, who.x, sheet.x]),
-    ...brand(box),
+    ...brand(box, sort),
     ...lineOfText(name, first.x, box.y + 0.2, in1(big)),
     ...lineOfText(job.customer, first.x, box.y + 0.44, in1({})),
     ...lineOfText(job.place, first.x, box.y + 0.63, in1({})),
@@ -153,8 +155,8 @@ export const titleBlock = (
       who,
     ),
     ...sheetTitle(sheet, title),
-    ...lineOfText(`Sheet ${number} of ${of}`, sheet.x, box.y + 0.46, { width: sheet.width }),
-    ...lineOfText(`Check ${check}`, sheet.x, box.y + 0.64, { width: sheet.width }),
+    ...lineOfText(`Sheet ${number} of ${of}`, sheet.x, box.y + 0.44, { width: sheet.width }),
+    ...lineOfText(`Check ${check}`, sheet.x, box.y + 0.62, { width: sheet.width }),
     ...lineOfText(reminder, box.x + 0.1, low, { size: letters.small, width: box.width - 0.2 }),
   ];
 };

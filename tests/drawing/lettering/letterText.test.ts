@@ -40,6 +40,51 @@ describe('letterText', () => {
     expect(boxesOverlap(textBox(text), strip)).toBe(false);
   });
 
+  it('[D28] a name keeps off the swing of a gate', () => {
+    const swing: Primitive = {
+      kind: 'arc',
+      centre: { x: 600, y: 600 },
+      radius: 48,
+      start: radians(0),
+      sweep: radians(Math.PI / 2),
+      pen: 'swing',
+    };
+    // at 1 in = 10 ft the name would stand on the middle of the swing
+    const at = 600 + 48 * Math.SQRT1_2;
+    const [text] = textsOf(drawOnPaper([swing, name(at, at, { rise: 0 })], projection).atoms);
+    if (text === undefined) throw new Error('no name');
+    const { centre, halfWidth, halfHeight } = textBox(text);
+    const far = Math.hypot(Math.abs(centre.x - 5) + halfWidth, Math.abs(centre.y - 5) + halfHeight);
+    const near = Math.hypot(
+      Math.max(0, Math.abs(centre.x - 5) - halfWidth),
+      Math.max(0, Math.abs(centre.y - 5) - halfHeight),
+    );
+    const misses = far < 0.4 || near > 0.4 || centre.x < 5 - halfWidth || centre.y > 5 + halfHeight;
+    expect(misses).toBe(true);
+  });
+
+  it('[D28] a name that would rather be clear is led out where others lie on a line', () => {
+    // a name of two lines lies on one of these wherever it stands between them
+    const lines = Array.from({ length: 9 }, (_, n): Primitive => ({
+      kind: 'polyline',
+      points: [
+        { x: 480, y: 600 + (n - 4) * 36 },
+        { x: 720, y: 600 + (n - 4) * 36 },
+      ],
+      closed: false,
+      pen: 'thin',
+    }));
+    const label = (far: 'rather' | undefined) =>
+      name(600, 600, { text: 'Gate\nopening', rise: 0, ...(far && { far }) } as Partial<Primitive>);
+    const reach = (far: 'rather' | undefined): number => {
+      const texts = textsOf(drawOnPaper([...lines, label(far)], projection).atoms);
+      expect(texts).toHaveLength(2);
+      return Math.hypot((texts[0]?.at.x ?? 0) - 5, (texts[0]?.at.y ?? 0) - 5);
+    };
+    expect(reach(undefined)).toBeLessThan(0.5);
+    expect(reach('rather')).toBeGreaterThan(0.7);
+  });
+
   it('[D29] of numbers that would run together none is written, and each is named', () => {
     const close = name(600, 600, { apart: { x: 24, y: 0 } } as Partial<Primitive>);
     expect(drawOnPaper([close], projection)).toMatchObject({ atoms: [], left: ['12'] });

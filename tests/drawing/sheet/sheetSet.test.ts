@@ -131,6 +131,14 @@ describe('sheetSet', () => {
     );
   });
 
+  it('[D37] a leg too short for its bays names its tape on the plan', () => {
+    const yard = sampleYards.find(({ name }) => name === 'corner-lot');
+    if (yard === undefined) throw new Error('expected the corner lot');
+    const [plan] = sheetSet(yard.site, yard.layout, { paper: 'letter', siteText: '' });
+    if (plan === undefined) throw new Error('expected a plan');
+    expect(wordsOf([plan])).toContain('8\'-6", see tape A–L');
+  });
+
   it('[D35] a page is named for all that is on it, in as many lines as that takes', () => {
     const yard = sampleYards.find(({ name }) => name === 'corner-lot');
     if (yard === undefined) throw new Error('expected the corner lot');

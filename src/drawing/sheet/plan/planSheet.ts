@@ -104,7 +104,7 @@ const windowIn = (site: Site, layout: Layout, content: Rect): Rect => {
  * is `planKey`.
  */
 export const planSheet = (site: Site, layout: Layout, content: Rect): PlanSheet => {
-  const primitives = drawPlan(site, layout);
+  const primitives = drawPlan(site, layout, { tapes: 'printed' });
   const window = windowIn(site, layout, content);
   const scale = scaleFor(primitives, window, site);
   const projection = centred(groundBounds(primitives) ?? nowhere, window, scale.ratio);
