@@ -2,18 +2,12 @@ import regularFont from '@expo-google-fonts/barlow/400Regular/Barlow_400Regular.
 import boldFont from '@expo-google-fonts/barlow/600SemiBold/Barlow_600SemiBold.ttf?url';
 import type { Page } from '../../drawing/sheet/page.ts';
 import type { Site } from '../../site/site.ts';
+import { today } from '../today.ts';
 
 const bytesAt = async (address: string): Promise<Uint8Array> => {
   const answer = await fetch(address);
   if (!answer.ok) throw new Error(`a font of the sheet: expected it at ${address}`);
   return new Uint8Array(await answer.arrayBuffer());
-};
-
-/** The day on this device, as `2026-03-09`. */
-const today = (): string => {
-  const now = new Date();
-  const two = (value: number): string => String(value).padStart(2, '0');
-  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
 };
 
 /**
@@ -24,6 +18,7 @@ export const makePdf = async (
   pages: readonly Page[],
   site: Site,
   siteText: string,
+  sort?: 'Order sheet',
 ): Promise<Uint8Array> => {
   const [{ toPdf }, { pdfInfoFor }, regular, bold] = await Promise.all([
     import('../../exporters/pdf/toPdf.ts'),
@@ -31,6 +26,6 @@ export const makePdf = async (
     bytesAt(regularFont),
     bytesAt(boldFont),
   ]);
-  const info = pdfInfoFor(site, siteText, `${today()}T00:00:00Z`);
+  const info = pdfInfoFor(site, siteText, `${today()}T00:00:00Z`, sort);
   return toPdf(pages, { regular, bold }, info);
 };

@@ -1,0 +1,136 @@
+import { grouped } from '../../engine/load/grouped.ts';
+import { leavesOf } from '../../engine/gate/termsOf.ts';
+import type { Gate, Leaf } from '../../site/gate.ts';
+import type { Hardware } from '../../site/hardware.ts';
+import type { GateId, HardwareId } from '../../site/ids.ts';
+import { leafWidth } from '../../site/leafWidth.ts';
+import { readWidths } from '../../site/readWidths.ts';
+import type { Site } from '../../site/site.ts';
+import { formatLength } from '../../units/formatLength.ts';
+import type { Inches } from '../../units/inches.ts';
+import { pipeSize } from '../tables/pipeSize.ts';
+import { exactStyle } from './exactStyle.ts';
+
+/** The parts of an order, in the order in which they are listed. */
+export const orderGroups = ['Leaves', 'Hinges', 'Latches', 'Closers'] as const;
+
+/** One kind of thing to be ordered: alike in all that is said of it here. Texts as they are printed. */
+export interface OrderLine {
+  readonly group: (typeof orderGroups)[number];
+  readonly count: number;
+  readonly item: string;
+  readonly width: string;
+  readonly height: string;
+  readonly frame: string;
+  readonly hinges: string;
+  /** The gates that it is for. */
+  readonly gates: string;
+  readonly knownFrom: string;
+}
+
+/** One thing, and the gate that it is for. */
+interface Single {
+  readonly told: Omit<OrderLine, 'count' | 'gates'>;
+  readonly gate: string;
+}
+
+const unsaid = 'not said';
+const bare = { width: '', height: '', frame: '', hinges: '' } as const;
+
+const leafFrom = {
+  measured: 'measured',
+  copied: 'copied: measure it',
+  catalogue: 'to be made',
+} as const;
+
+const partFrom: Readonly<Record<Hardware['from'], string>> = {
+  measured: 'measured',
+  book: 'hardware book',
+  assumed: 'assumed: measure it',
+};
+
+const lengthText = (length: Inches, { lengths }: Site): string =>
+  formatLength(length, exactStyle([length], lengths));
+
+/** The width that governs; of a leaf out of true also what was read at its top and bottom. */
+const widthText = ({ widths }: Pick<Leaf, 'widths'>, site: Site): string => {
+  const own = lengthText(leafWidth({ widths }), site);
+  if (readWidths(widths).every((width) => lengthText(width, site) === own)) return own;
+  const { top, bottom } = widths;
+  const ends = [`top ${lengthText(top, site)}`];
+  if (bottom !== null) ends.push(`bottom ${lengthText(bottom, site)}`);
+  return `${own} (${ends.join(', ')})`;
+};
+
+/**
+ * Where the hinges of a leaf are for one who stands on the side that it opens to and looks at it.
+ * Of one who looks from the hinges to the latch the left hand points to the left side; from there
+ * the hinges are on the right.
+ */
+const hingeSide = (gate: Gate, n: number): string => {
+  if (gate.way.kind === 'cantilever') return 'rolls';
+  const two = Object.keys(gate.leaves).length > 1;
+  const fromStart = two ? n === 0 : gate.hingedAt === 'start';
+  return fromStart === (gate.opens === 'left') ? 'right' : 'left';
+};
+
+const leafLines = (site: Site, gate: Gate, name: string): Single[] =>
+  leavesOf(gate).map((leaf, n) => ({
+    gate: name,
+    told: {
+      group: 'Leaves',
+      item: gate.way.kind === 'cantilever' ? 'Rolling leaf' : 'Leaf',
+      width: widthText(leaf, site),
+      height: leaf.height === null ? unsaid : lengthText(leaf.height, site),
+      frame: leaf.frame === null ? unsaid : pipeSize(leaf.frame.od, site.lengths),
+      hinges: hingeSide(gate, n),
+      knownFrom: leafFrom[leaf.from],
+    },
+  }));
+
+/** What of a part is told apart on an order: hinges and latches by their label. */
+const partLines = (
+  site: Site,
+  group: OrderLine['group'],
+  id: HardwareId | null,
+  gate: string,
+): Single[] => {
+  const part = id === null ? undefined : site.hardware[id];
+  if (part === undefined) return [];
+  return [{ gate, told: { ...bare, group, item: part.label, knownFrom: partFrom[part.from] } }];
+};
+
+const linesOf = (site: Site, gate: Gate, name: string): Single[] => {
+  const leaves = leavesOf(gate);
+  const latches = gate.way.kind === 'centre stop' ? leaves : leaves.slice(0, 1);
+  return [
+    ...leafLines(site, gate, name),
+    ...leaves.flatMap(({ hinge }) => partLines(site, 'Hinges', hinge, name)),
+    ...latches.flatMap(() => partLines(site, 'Latches', gate.latch, name)),
+    ...leaves.flatMap(() => partLines(site, 'Closers', gate.closer, name)),
+  ];
+};
+
+/**
+ * All that is to be ordered for the gates of a site: leaves, a hinge set for each, latches (one
+ * for each leaf where two latch to a stop), closers. What is alike in every word stands once with
+ * its count. A gap without a gate orders nothing.
+ */
+export const orderLines = (site: Site): readonly OrderLine[] => {
+  const gates = Object.entries(site.gates) as [GateId, Gate][];
+  const singles = gates.flatMap(([, gate]) => linesOf(site, gate, gate.label.trim() || 'Gate'));
+  const lines = grouped(singles, ({ told }) => JSON.stringify(told)).flatMap(
+    (same): OrderLine[] => {
+      const [first] = same;
+      if (first === undefined) return [];
+      return [
+        {
+          ...first.told,
+          count: same.length,
+          gates: [...new Set(same.map(({ gate }) => gate))].join(', '),
+        },
+      ];
+    },
+  );
+  return orderGroups.flatMap((group) => lines.filter((line) => line.group === group));
+};

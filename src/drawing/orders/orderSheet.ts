@@ -1,0 +1,71 @@
+import type { Layout } from '../../engine/layout.ts';
+import type { Site } from '../../site/site.ts';
+import type { Atom } from '../atom.ts';
+import { checkValue } from '../sheet/checkValue.ts';
+import { heading } from '../sheet/flow/heading.ts';
+import { layTable } from '../sheet/flow/layTable.ts';
+import { columnsIn, paginate } from '../sheet/flow/paginate.ts';
+import type { Stack } from '../sheet/flow/block.ts';
+import { under } from '../sheet/flow/stacks.ts';
+import { letters } from '../sheet/letters.ts';
+import { lineOfText } from '../sheet/lineOfText.ts';
+import type { Page } from '../sheet/page.ts';
+import { laid } from '../sheet/papers.ts';
+import type { Rect } from '../sheet/rect.ts';
+import { sheetFrame } from '../sheet/sheetFrame.ts';
+import type { SheetOptions } from '../sheet/sheetSet.ts';
+import { titleBlock } from '../sheet/titleBlock.ts';
+import { orderTables, signTable } from './orderTables.ts';
+import { unsignedGates } from './unsignedGates.ts';
+
+/** Height of the line over a page that is not signed, paper inches. */
+const markHeight = 0.36;
+
+const mark = ({ x, y, width }: Rect, names: readonly string[]): Atom[] => [
+  ...lineOfText(`UNSIGNED: ${names.join(', ')}`, x, y + 0.14, {
+    size: letters.heading,
+    weight: 'bold',
+    ink: 'stop',
+    width,
+  }),
+];
+
+const stacksOf = (site: Site, layout: Layout, width: number): Stack[] => {
+  const [first, ...rest] = [...orderTables(site), signTable(site, layout)].map((table) =>
+    layTable(table, width),
+  );
+  if (first === undefined) return [];
+  return [under(heading('Order of leaves and hardware', width), first), ...rest];
+};
+
+/**
+ * The order sheet: leaves, hinges, latches and closers for every gate, then the openings with who
+ * signed them, on paper as the crew sheet is; upright unless said. While any gate is unsigned every
+ * page is marked with it.
+ */
+export const orderSheet = (site: Site, layout: Layout, options: SheetOptions): readonly Page[] => {
+  const paper = laid(options.paper, options.orientation ?? 'portrait');
+  const frame = sheetFrame(paper);
+  const { content } = frame;
+  const unsigned = unsignedGates(site, layout);
+  const top = unsigned.length === 0 ? 0 : markHeight;
+  const room = { ...content, y: content.y + top, height: content.height - top };
+  const pages = paginate(stacksOf(site, layout, columnsIn(room).width), room);
+  const title = unsigned.length === 0 ? 'Order' : 'Order, UNSIGNED';
+  const check = checkValue(options.siteText);
+  return pages.map(({ atoms }, n) => ({
+    title: `${n + 1} ${title}`,
+    paper,
+    atoms: [
+      ...(unsigned.length === 0 ? [] : mark(content, unsigned)),
+      ...atoms,
+      ...titleBlock(frame, site, {
+        title,
+        number: n + 1,
+        of: pages.length,
+        check,
+        sort: 'order sheet',
+      }),
+    ],
+  }));
+};
