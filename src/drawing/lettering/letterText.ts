@@ -24,6 +24,9 @@ const rather: CoverCost = { thin: 100, heavy: 200 };
 /** A text of a row would rather stand where its row does than clear of one line. */
 const inRow: CoverCost = { thin: 0.9, heavy: 12 };
 
+/** A higher text is led out before it stands one more height away, paper inches. */
+const mostWithoutLeader = 0.25;
+
 /** Places round a point, along the text and up from it, the most wished for first. */
 const shiftsOf = (width: number, height: number, rise: number): (readonly [number, number])[] => {
   const side = width / 2 + Math.max(0.04, Math.abs(rise));
@@ -37,8 +40,8 @@ const shiftsOf = (width: number, height: number, rise: number): (readonly [numbe
     ...([up, -up] as const).flatMap((v) => [[side, v] as const, [-side, v] as const]),
     [side, 0],
     [-side, 0],
-    [0, 2 * up],
-    [0, -2 * up],
+    // a text of several lines would stand too far off to be taken for this point's
+    ...(height < mostWithoutLeader ? [[0, 2 * up] as const, [0, -2 * up] as const] : []),
   ];
 };
 

@@ -85,6 +85,15 @@ describe('letterText', () => {
     expect(reach('rather')).toBeGreaterThan(0.7);
   });
 
+  it('[D28] a name of two lines that is moved away has a leader to its place', () => {
+    // room taken all round the point, but for one and a half heights above and below
+    const taken = [{ centre: { x: 5, y: 5 }, halfWidth: 2, halfHeight: 0.4, angle: radians(0) }];
+    const label = name(600, 600, { text: 'Gate\nopening', rise: 0 } as Partial<Primitive>);
+    const { atoms } = drawOnPaper([label], projection, { taken });
+    expect(textsOf(atoms)).toHaveLength(2);
+    expect(atoms.some((atom) => atom.do === 'stroke')).toBe(true);
+  });
+
   it('[D29] of numbers that would run together none is written, and each is named', () => {
     const close = name(600, 600, { apart: { x: 24, y: 0 } } as Partial<Primitive>);
     expect(drawOnPaper([close], projection)).toMatchObject({ atoms: [], left: ['12'] });
