@@ -28,5 +28,8 @@ describe('pdfInfoFor', () => {
     expect(infoOf(structuredClone(site)).id).toBe(id);
     expect(infoOf(empty).id).not.toBe(id);
     expect(infoOf(site, '2026-03-10T12:00:00Z').id).not.toBe(id);
+    const order = pdfInfoFor(site, saveSite(site), noon, 'Order sheet');
+    expect(order.subject).toMatch(/^Order sheet, revision B/);
+    expect(order.id).not.toBe(id);
   });
 });
