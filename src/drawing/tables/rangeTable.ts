@@ -1,5 +1,5 @@
 import type { Opening, Term } from '../../engine/opening.ts';
-import { inches } from '../../units/inches.ts';
+import { inches, type Inches } from '../../units/inches.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import type { LengthStyle } from '../../units/lengthStyle.ts';
 import type { Column, Table } from './table.ts';
@@ -46,7 +46,7 @@ export const rangeSteps = (
 };
 
 /** The ends of a range as the opening has them, inches. */
-export const rangeEnds = (opening: Opening, range: Range): readonly [from: number, to: number] => {
+export const rangeEnds = (opening: Opening, range: Range): readonly [from: Inches, to: Inches] => {
   if (range === 'sure') return [opening.holdsFrom, opening.holdsTo];
   if (range === 'possible') return [opening.mayFrom, opening.mayTo];
   return [opening.likelyFrom, opening.likelyTo];

@@ -1,7 +1,7 @@
+import { exactStyle } from '../../drawing/orders/exactStyle.ts';
 import { heldTexts } from '../../drawing/opening/heldTexts.ts';
-import type { Opening } from '../../engine/opening.ts';
+import type { Opening, Term } from '../../engine/opening.ts';
 import type { LengthStyle } from '../../units/lengthStyle.ts';
-import { fineStyle } from '../../units/fineStyle.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import type { Inches } from '../../units/inches.ts';
 
@@ -12,9 +12,28 @@ interface Props {
   readonly name: string;
 }
 
-/** How an opening came about: each term from low to high, the sum, and from where to where it holds. */
+const spreads: Readonly<Record<Term['spread'], string>> = {
+  uncertain: 'not sure',
+  adjustable: 'can be set',
+  catch: 'catches',
+};
+
+/** A term of one size has no spread to name. */
+const spreadText = ({ low, high, spread }: Term): string => (low < high ? spreads[spread] : '');
+
+const sourceText = ({ source, on }: Term): string => (on === '' ? source : `${source}, ${on}`);
+
+/**
+ * How an opening came about: each term from low to high, what its spread means, where it is from
+ * and of which day; the sum; from where to where it holds.
+ */
 export const Working = ({ opening, style, name }: Props) => {
-  const write = (value: Inches) => formatLength(value, fineStyle(style));
+  const { terms, target } = opening;
+  const own = exactStyle(
+    terms.flatMap(({ low, planned, high }) => [low, planned, high]),
+    style,
+  );
+  const write = (value: Inches) => formatLength(value, own);
   return (
     <div className="working">
       <div
@@ -31,16 +50,18 @@ export const Working = ({ opening, style, name }: Props) => {
               <th scope="col">Planned</th>
               <th scope="col">High</th>
               <th scope="col">From</th>
+              <th scope="col">Spread</th>
             </tr>
           </thead>
           <tbody>
-            {opening.terms.map((term, n) => (
+            {terms.map((term, n) => (
               <tr key={`${n} ${term.label}`}>
                 <th scope="row">{term.label}</th>
                 <td>{write(term.low)}</td>
                 <td className="planned">{write(term.planned)}</td>
                 <td>{write(term.high)}</td>
-                <td className="source">{term.source}</td>
+                <td className="source">{sourceText(term)}</td>
+                <td className="source">{spreadText(term)}</td>
               </tr>
             ))}
           </tbody>
@@ -48,9 +69,11 @@ export const Working = ({ opening, style, name }: Props) => {
             <tr>
               <th scope="row">Opening to hold</th>
               <td />
-              <td className="planned">{write(opening.target)}</td>
+              <td className="planned">{write(target)}</td>
               <td />
-              <td className="source">inside face to inside face</td>
+              <td className="source" colSpan={2}>
+                inside face to inside face
+              </td>
             </tr>
           </tfoot>
         </table>

@@ -1,0 +1,48 @@
+import { setAtText } from '../../drawing/orders/setAtText.ts';
+import { pipeSize } from '../../drawing/tables/pipeSize.ts';
+import { swingTexts } from '../../drawing/tables/swingTexts.ts';
+import type { GateLayout } from '../../engine/layout.ts';
+import { fineStyle } from '../../units/fineStyle.ts';
+import { formatLength } from '../../units/formatLength.ts';
+import { useLayout, useSite } from '../bench.ts';
+
+/** How a gate hangs, on which posts, and what its trade size would come to. */
+export const GateFacts = ({ gate }: { readonly gate: GateLayout }) => {
+  const site = useSite();
+  const layout = useLayout();
+  const swing = swingTexts(gate, layout);
+  const drawn = site.gates[gate.id];
+  const nominal = drawn?.way.kind === 'gap' ? null : (drawn?.nominal ?? null);
+  const posts = gate.posts === null ? [] : [gate.posts.start, gate.posts.end];
+  const ods = posts.flatMap((id) => {
+    const post = layout.posts[id];
+    return post === undefined ? [] : `${post.tag}: ${pipeSize(post.od, site.lengths)} OD`;
+  });
+  const style = fineStyle(site.lengths);
+  return (
+    <dl className="facts">
+      {swing !== null && (
+        <>
+          <div>
+            <dt>Hinged at post</dt>
+            <dd>{swing.hingedAt}</dd>
+          </div>
+          <div>
+            <dt>Opens</dt>
+            <dd>{swing.opens}</dd>
+          </div>
+        </>
+      )}
+      <div>
+        <dt>Gate posts</dt>
+        <dd>{ods.length === 0 ? 'not placed' : ods.join(', ')}</dd>
+      </div>
+      {nominal !== null && (
+        <div>
+          <dt>Called {formatLength(nominal, style)}</dt>
+          <dd>Posts set at that {setAtText(gate.opening, nominal, site.lengths)}.</dd>
+        </div>
+      )}
+    </dl>
+  );
+};
