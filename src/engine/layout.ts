@@ -1,4 +1,5 @@
 import type { SitePoint } from '../geometry/point.ts';
+import type { Segment } from '../geometry/segment.ts';
 import type { GateId, LeafId, LineId, VertexId } from '../site/ids.ts';
 import type { Inches } from '../units/inches.ts';
 import type { Radians } from '../units/radians.ts';
@@ -77,14 +78,38 @@ export interface GateLayout {
   /** Middle of the opening. */
   readonly middle: SitePoint;
   readonly bearing: Radians;
+  /** The leaves that turn, the one nearer to the start of the leg first. */
   readonly leaves: readonly LeafLayout[];
+  /** The leaves that roll, in the same order. */
+  readonly slides: readonly SlideLayout[];
+  /** Middle of the stop that two leaves latch to; null where there is none. */
+  readonly stop: SitePoint | null;
+  /** Where the drop rod drops in, and the hole for what it drops into; null where none is said. */
+  readonly receiver: { readonly at: SitePoint; readonly hole: Post['hole'] } | null;
 }
 
-/** One leaf: it turns about `hinge` from lying in the fence (`closed`) to `open`; radius = width. */
+/**
+ * One leaf that turns about the pin of its hinges, by `turns` from lying in the fence (`closed`) to
+ * `open`; above zero to the left. Its frame begins `hung` from the pin and is `thickness` through.
+ */
 export interface LeafLayout {
   readonly id: LeafId;
   readonly width: Inches;
   readonly hinge: SitePoint;
+  /** `assumed`: half of what the hinges take up, since nobody has said where their pin is. */
+  readonly pin: 'said' | 'assumed';
+  readonly hung: Inches;
+  readonly thickness: Inches;
   readonly closed: Radians;
+  readonly turns: Radians;
   readonly open: Radians;
+}
+
+/** One leaf that rolls: its middle line from the tail to the front, closed and rolled aside. */
+export interface SlideLayout {
+  readonly id: LeafId;
+  readonly width: Inches;
+  readonly thickness: Inches;
+  readonly closed: Segment<'site'>;
+  readonly stored: Segment<'site'>;
 }

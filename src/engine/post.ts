@@ -14,8 +14,13 @@ export interface Post {
   readonly id: PostId;
   /** What the sheets call it: letters for terminals, numbers for line posts, unique on a site. */
   readonly tag: string;
-  /** `wall` ends the fence at a wall; `junction` joins lines; `bend` is a line post at a bend. */
-  readonly kind: 'end' | 'wall' | 'corner' | 'junction' | 'gate' | 'bend' | 'line';
+  /**
+   * `wall` ends the fence at a wall; `junction` joins lines; `bend` is a line post at a bend.
+   * `roller` posts carry a leaf that rolls, `hold-open` posts hold a leaf that stands open: no
+   * fence hangs from either, and they are on no run.
+   */
+  readonly kind:
+    'end' | 'wall' | 'corner' | 'junction' | 'gate' | 'bend' | 'line' | 'roller' | 'hold-open';
   readonly at: SitePoint;
   /** Direction of the fence through the post (the bisector at a turn). */
   readonly along: Radians;
@@ -31,5 +36,11 @@ export interface Post {
   readonly length: Inches;
 }
 
+const plain: readonly Post['kind'][] = ['line', 'bend', 'roller', 'hold-open'];
+
 /** Posts that fabric is stretched from. */
-export const isTerminal = (post: Post): boolean => post.kind !== 'line' && post.kind !== 'bend';
+export const isTerminal = (post: Post): boolean => !plain.includes(post.kind);
+
+/** Posts that stand beside the fence for a gate and are not of its opening. */
+export const standsByGate = ({ kind }: Pick<Post, 'kind'>): boolean =>
+  kind === 'roller' || kind === 'hold-open';

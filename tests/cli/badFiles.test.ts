@@ -85,7 +85,8 @@ const flagged: readonly (readonly [string, string, 0 | 1, RegExp])[] = [
   [
     'two marks on one spot',
     changed({ 'marks/mark:north-east/x': 6 }),
-    0,
+    // the fence runs back over its own gate: the leaf meets it
+    1,
     /^settle +mark:north-east +Back yard has two marks on one spot: expected [^\n]+$/m,
   ],
   [

@@ -134,10 +134,17 @@ export const handYard = (
               id: 'leaf:1',
               width: inches(gate.leaf),
               hinge,
+              pin: 'assumed',
+              hung: inches(0),
+              thickness: inches(1.66),
               closed: way,
+              turns: radians(Math.PI / 2),
               open: radians(way + Math.PI / 2),
             },
           ],
+          slides: [],
+          stop: null,
+          receiver: null,
         };
         siteGates[gateId] = {
           label: `Gate ${g + 1}`,

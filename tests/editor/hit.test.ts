@@ -19,6 +19,9 @@ const gate: GateLayout = {
   middle: { x: 391, y: 0 },
   bearing: radians(0),
   leaves: [],
+  slides: [],
+  stop: null,
+  receiver: null,
 };
 const layout: Layout = { lines: {}, posts: {}, gates: { 'gate:1': gate }, load: [], flags: [] };
 

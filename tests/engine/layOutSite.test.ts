@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { layOutSite } from '../../src/engine/layOutSite.ts';
+import { leafTip } from '../../src/engine/gate/swing.ts';
 import type { Layout } from '../../src/engine/layout.ts';
 import { tapeReadings } from '../../src/engine/posts/tapeReadings.ts';
 import { reverseLine } from '../../src/site/edits/reverseLine.ts';
@@ -11,8 +12,24 @@ import { bare, fence, firstGate, gateOn, spec } from './plainYard.ts';
 
 type Motion = (x: number, y: number) => readonly [number, number];
 
+/** A motion that turns left into right. */
+const mirrors = (motion: Motion): boolean => {
+  const [[x, y], [a, b], [c, d]] = [motion(0, 0), motion(1, 0), motion(0, 1)];
+  return (a - x) * (d - y) - (b - y) * (c - x) < 0;
+};
+
+const otherSide = { left: 'right', right: 'left' } as const;
+
 const movedSite = (site: Site, motion: Motion): Site => ({
   ...site,
+  gates: mirrors(motion)
+    ? Object.fromEntries(
+        Object.entries(site.gates).map(([id, gate]) => [
+          id,
+          { ...gate, opens: otherSide[gate.opens] },
+        ]),
+      )
+    : site.gates,
   marks: Object.fromEntries(
     Object.entries(site.marks).map(([id, mark]) => {
       const [x, y] = motion(mark.x, mark.y);
@@ -59,18 +76,32 @@ const baysOf = (layout: Layout): Fact[] =>
 const loadOf = (layout: Layout): Fact[] =>
   layout.load.map(({ item, count, each }) => ({ name: item, figures: [each ?? 0, count] }));
 
-const gatesOf = (layout: Layout): Fact[] =>
-  Object.values(layout.gates).map(({ id, placed, opening }) => ({
-    name: `${id} ${placed}`,
-    figures: [opening.target],
-  }));
+/** Gates with what moves and what stands in them, wherever the line is drawn from. */
+const gatesOf = (layout: Layout, motion: Motion): Fact[] =>
+  Object.values(layout.gates).flatMap((gate) => {
+    const { id, placed, opening, leaves, slides, stop, receiver } = gate;
+    // a gate without a leg stands wherever its line begins
+    if (leaves.length + slides.length === 0) {
+      return [{ name: `${id} ${placed}`, figures: [opening.target] }];
+    }
+    const spots = [
+      ...leaves.flatMap((leaf) => [leaf.hinge, leafTip(leaf, leaf.turns)]),
+      ...slides.flatMap(({ closed, stored }) => [closed.start, closed.end, stored.start]),
+    ];
+    const fixed = [...(stop === null ? [] : [stop]), ...(receiver === null ? [] : [receiver.at])];
+    return [
+      { name: `${id} ${placed}`, figures: [opening.target] },
+      ...spots.map(({ x, y }) => ({ name: `${id} moves`, figures: motion(x, y) })),
+      ...fixed.map(({ x, y }) => ({ name: `${id} stands`, figures: motion(x, y) })),
+    ];
+  });
 
 const still: Motion = (x, y) => [x, y];
 
 const sameYard = (a: Layout, b: Layout, motion: Motion): void => {
   sameFacts(postsOf(a, motion), postsOf(b, still));
   sameFacts(baysOf(a), baysOf(b));
-  sameFacts(gatesOf(a), gatesOf(b));
+  sameFacts(gatesOf(a, motion), gatesOf(b, still));
   sameFacts(loadOf(a), loadOf(b));
 };
 

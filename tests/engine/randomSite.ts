@@ -4,12 +4,14 @@ import fc from 'fast-check';
 import type { FenceLine } from '../../src/site/fenceLine.ts';
 import type { Feature } from '../../src/site/feature.ts';
 import type { Gate } from '../../src/site/gate.ts';
+import { leafCounts, type GateWay } from '../../src/site/gateWay.ts';
 import type { GateId, LineId, MarkId, VertexId } from '../../src/site/ids.ts';
 import type { Path } from '../../src/site/path.ts';
 import { freshOrders } from '../../src/site/pathOrder.ts';
 import type { Pipe } from '../../src/site/pipe.ts';
 import type { Site } from '../../src/site/site.ts';
 import { inches } from '../../src/units/inches.ts';
+import type { Radians } from '../../src/units/radians.ts';
 import { bare, spec } from './plainYard.ts';
 
 /** A place on a coarse grid, so that marks meet, legs go straight on and corners are square. */
@@ -35,6 +37,34 @@ const anchor = fc.record({
 
 const pipe = (label: string, od: number): Pipe => ({ label, od: inches(od), wall: inches(0.2) });
 
+const sleeve: Gate['receiver'] = {
+  kind: 'driven pipe',
+  ground: 'firm soil',
+  depth: inches(16),
+  inside: inches(1),
+  rod: inches(0.625),
+  lift: inches(6),
+};
+
+const turns = fc.constantFrom(Math.PI / 2, Math.PI, 1.2).map((angle) => angle as Radians);
+const sixteenths = (low: number, high: number) =>
+  fc.integer({ min: 16 * low, max: 16 * high }).map((n) => inches(n / 16));
+
+/** Every way in which a gate closes its opening. */
+const anyWay: fc.Arbitrary<GateWay> = fc.oneof(
+  { weight: 3, arbitrary: fc.record({ kind: fc.constant('swing' as const), turns }) },
+  fc.record({ kind: fc.constant('centre stop' as const), stop: sixteenths(2, 6), turns }),
+  fc.record({
+    kind: fc.constant('cantilever' as const),
+    overlap: sixteenths(0, 8),
+    counterbalance: sixteenths(0, 80),
+    rollers: sixteenths(12, 80),
+    behind: sixteenths(0, 12),
+    stores: fc.constantFrom('start' as const, 'end' as const),
+  }),
+  fc.record({ kind: fc.constant('gap' as const), clear: sixteenths(20, 120) }),
+);
+
 const drawnGate = fc.record({
   line: fc.nat(20),
   leg: fc.nat(20),
@@ -42,6 +72,10 @@ const drawnGate = fc.record({
   widths: fc.array(fc.integer({ min: 16 * 20, max: 16 * 90 }), { minLength: 1, maxLength: 2 }),
   hingedAt: fc.constantFrom('start' as const, 'end' as const),
   post: fc.constantFrom(null, null, pipe('4', 4), pipe('6-5/8', 6.625)),
+  opens: fc.constantFrom('left' as const, 'right' as const),
+  way: anyWay,
+  holdOpen: fc.boolean(),
+  receiver: fc.constantFrom(null, sleeve),
 });
 
 /** A building of which one wall passes through an end of a fence line, at some angle to the grid. */
@@ -93,20 +127,37 @@ const withLine = (site: Site, drawn: DrawnLine, n: number): Site => {
   };
 };
 
+/** The widths of as many leaves as a way has: none for a gap, two where it has no single leaf. */
+const widthsFor = (way: GateWay, widths: readonly number[]): readonly number[] => {
+  if (way.kind === 'gap') return [];
+  const counts = leafCounts[way.kind];
+  return counts.includes(widths.length) ? widths : [...widths, ...widths].slice(0, 2);
+};
+
+const latchFor = (leaves: number): Gate['latch'] => {
+  if (leaves === 0) return null;
+  return leaves === 1 ? 'hardware:fork' : 'hardware:rod';
+};
+
 const withGate = (site: Site, drawn: DrawnGate, n: number): Site => {
   const lines = Object.entries(site.lines) as [LineId, FenceLine][];
   const [id, line] = lines[drawn.line % lines.length] ?? [];
   if (id === undefined || line === undefined) return site;
   const vertices = Object.keys(line.path) as VertexId[];
   const legs = line.closed ? vertices : vertices.slice(0, -1);
-  const leaves = drawn.widths.map((width, k) => [
+  const { way } = drawn;
+  const rolls = way.kind === 'cantilever';
+  // mostly a leaf that reaches past its rollers; one that does not leaves nothing to close
+  const tail = rolls ? way.overlap + (drawn.holdOpen ? way.counterbalance : 0) : 0;
+  const widths = widthsFor(way, drawn.widths);
+  const leaves = widths.map((width, k) => [
     `leaf:${n}-${k}`,
     {
       order: `a${k}`,
       ...untoldLeaf,
-      widths: oneWidth(inches(width / 16)),
+      widths: oneWidth(inches(width / 16 + tail)),
       from: 'measured' as const,
-      hinge: 'hardware:hinge' as const,
+      hinge: rolls ? null : ('hardware:hinge' as const),
     },
   ]);
   const gate: Gate = {
@@ -115,10 +166,13 @@ const withGate = (site: Site, drawn: DrawnGate, n: number): Site => {
     leg: legs[drawn.leg % legs.length] ?? 'vertex:none',
     anchor: drawn.anchor,
     leaves: Object.fromEntries(leaves) as Gate['leaves'],
-    latch: drawn.widths.length === 1 ? 'hardware:fork' : 'hardware:rod',
+    latch: latchFor(widths.length),
     ...untoldGate,
-    opens: 'left',
+    way,
+    opens: drawn.opens,
     hingedAt: drawn.hingedAt,
+    holdOpen: drawn.holdOpen,
+    receiver: drawn.receiver,
     post: drawn.post,
   };
   return { ...site, gates: { ...site.gates, [`gate:${n}` satisfies GateId]: gate } };

@@ -30,6 +30,8 @@ const kinds: Readonly<Record<Post['kind'], string>> = {
   gate: 'gate',
   bend: 'line, at a bend',
   line: 'line',
+  roller: 'roller',
+  'hold-open': 'hold-open',
 };
 
 const what = ({ kind, gates }: Post): string =>

@@ -36,7 +36,8 @@ const misfitRule: Readonly<Record<Misfit['why'], string>> = {
 };
 
 const notPlaced = (gate: GateLayout, misfit: Misfit | undefined, site: Site): GateFlag[] => {
-  if (gate.placed) return [];
+  // a gate without an opening is told of where its leaves are checked
+  if (gate.placed || gate.opening.target <= 0) return [];
   if (misfit === undefined) {
     const message = `${gateName(site, gate.id)} has no leg to stand in: expected two marks apart from each other.`;
     return [{ level: 'stop', rule: 'gate without a leg', message }];

@@ -5,7 +5,11 @@ import { checkGates } from './checkGates.ts';
 import { checkHardware } from './checkHardware.ts';
 import { checkHoles } from './checkHoles.ts';
 import { checkLines } from './checkLines.ts';
+import { checkReceivers } from './checkReceivers.ts';
+import { checkSlides } from './checkSlides.ts';
 import { checkSpots } from './checkSpots.ts';
+import { checkStands } from './checkStands.ts';
+import { checkSweeps } from './checkSweeps.ts';
 
 const rank: Readonly<Record<Flag['level'], number>> = { stop: 0, settle: 1, caution: 2 };
 
@@ -20,4 +24,8 @@ export const flagsOf = (site: Site, laid: LaidLines): Flag[] =>
     ...checkSpots(site, laid),
     ...checkHoles(site, laid),
     ...checkHardware(site, laid),
+    ...checkSlides(site, laid),
+    ...checkSweeps(site, laid),
+    ...checkStands(site, laid),
+    ...checkReceivers(site, laid),
   ].toSorted((a, b) => rank[a.level] - rank[b.level] || (sortKey(a) < sortKey(b) ? -1 : 1));

@@ -1,11 +1,18 @@
 import { midpoint } from '../../geometry/midpoint.ts';
 import { moved } from '../../geometry/moved.ts';
+import type { SitePoint } from '../../geometry/point.ts';
 import type { GateId } from '../../site/ids.ts';
+import type { Site } from '../../site/site.ts';
+import { inches } from '../../units/inches.ts';
 import { radians } from '../../units/radians.ts';
-import { leafLayouts } from '../gate/swing.ts';
+import { halvesOf } from '../gate/halvesOf.ts';
+import { receiverOf } from '../gate/receiverOf.ts';
+import { slideLayouts } from '../gate/slide.ts';
+import { leafLayouts, type Doorway } from '../gate/swing.ts';
 import type { GateLayout } from '../layout.ts';
 import { legOn, pointAt, type Course } from './course.ts';
 import type { KnownGate } from './gateSlots.ts';
+import { rollerPipe } from './gateStands.ts';
 import { asPut, type Slot } from './links.ts';
 import type { Seat } from './seatGroup.ts';
 import type { RunRow } from './runPosts.ts';
@@ -15,9 +22,29 @@ type Stand = Pick<Seat, 'start' | 'end' | 'startOd' | 'endOd'>;
 
 const putWhere = (slot: Slot): Stand => ({ ...asPut(slot), startOd: slot.od, endOd: slot.od });
 
+/** Middle of the stop between two leaves: half way in, where both openings are as planned. */
+const stopAt = (
+  { gate, opening }: KnownGate,
+  { start, end, bearing }: Doorway,
+): SitePoint | null => {
+  const halves = halvesOf(opening);
+  if (halves === null || gate.way.kind !== 'centre stop') return null;
+  const [first, second] = halves.map(({ target }) => target);
+  const half = gate.way.stop / 2;
+  return midpoint(
+    moved(start, bearing, (first ?? 0) + half),
+    moved(end, bearing, -(second ?? 0) - half),
+  );
+};
+
+interface Known {
+  readonly site: Site;
+  readonly known: KnownGate;
+  readonly course: Course;
+}
+
 const gateLayout = (
-  known: KnownGate,
-  course: Course,
+  { site, known, course }: Known,
   stand: Stand,
   posts: GateLayout['posts'],
 ): GateLayout => {
@@ -29,6 +56,8 @@ const gateLayout = (
     end: moved(end, bearing, -stand.endOd / 2),
     bearing,
   };
+  const leaves = leafLayouts(site, gate, opening, faces);
+  const ends = inches(Math.max(stand.startOd, stand.endOd));
   return {
     id,
     line: gate.line,
@@ -39,7 +68,10 @@ const gateLayout = (
     end,
     middle: midpoint(faces.start, faces.end),
     bearing,
-    leaves: leafLayouts(gate, opening, faces),
+    leaves,
+    slides: slideLayouts(gate, faces, { roller: rollerPipe(gate).od, gate: ends }),
+    stop: stopAt(known, faces),
+    receiver: receiverOf(gate, leaves),
   };
 };
 
@@ -48,6 +80,7 @@ export const gateLayouts = (
   { course, slots, seating }: SeatedCourse,
   row: RunRow,
   gates: ReadonlyMap<GateId, KnownGate>,
+  site: Site,
 ): GateLayout[] => {
   const seats = new Map(seating.seats.map((seat) => [seat.id, seat]));
   const places = new Map(
@@ -60,6 +93,6 @@ export const gateLayouts = (
     const place = places.get(slot.id) ?? -1;
     const [start, end] = [row.posts[place]?.post, row.posts[place + 1]?.post];
     const posts = start === undefined || end === undefined ? null : { start, end };
-    return [gateLayout(known, course, seat ?? putWhere(slot), posts)];
+    return [gateLayout({ site, known, course }, seat ?? putWhere(slot), posts)];
   });
 };

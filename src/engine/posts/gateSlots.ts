@@ -16,9 +16,15 @@ export interface KnownGate {
   readonly opening: Opening;
 }
 
-/** The widest leaf of a gate, inches; 0 for a gate without leaves. */
-export const widestLeaf = (gate: Gate): Inches =>
-  inches(Math.max(0, ...leavesOf(gate).map(leafWidth)));
+/** The widest leaf that hangs on a gate's posts, inches; null where none does: it rolls, or is a gap. */
+export const widestHung = (gate: Gate): Inches | null =>
+  gate.way.kind === 'swing' || gate.way.kind === 'centre stop'
+    ? inches(Math.max(0, ...leavesOf(gate).map(leafWidth)))
+    : null;
+
+/** The wider of two leaves, of which either may not be there. */
+export const wider = (a: Inches | null, b: Inches | null): Inches | null =>
+  a === null || b === null ? (a ?? b) : inches(Math.max(a, b));
 
 const anchorStation = ({ anchor }: Gate, from: number, length: number): number => {
   if (anchor.from === 'start') return from + anchor.offset;
@@ -26,12 +32,15 @@ const anchorStation = ({ anchor }: Gate, from: number, length: number): number =
   return from + length / 2 + anchor.offset;
 };
 
-/** The gate's wish for a place on the course that has its leg; null when that is another course. */
+/**
+ * The gate's wish for a place on the course that has its leg; null when that is another course, and
+ * for a gate whose leaves leave nothing to close.
+ */
 export const slotOf = (known: KnownGate, course: Course, spec: FenceSpec): Slot | null => {
   const own = legOn(course, known.gate.leg);
-  if (own === null) return null;
+  if (own === null || known.opening.target <= 0) return null;
   const { od } = known.gate.post ?? spec.gatePost;
-  const leaf = widestLeaf(known.gate);
+  const leaf = widestHung(known.gate);
   return {
     id: known.id,
     width: known.opening.target,

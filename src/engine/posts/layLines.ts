@@ -10,6 +10,7 @@ import { builtMarkPosts, builtRunPosts } from './builtPosts.ts';
 import { chainOf, type Chain } from './chain.ts';
 import { coursesOf } from './course.ts';
 import { gateLayouts } from './gateLayouts.ts';
+import { gateStands } from './gateStands.ts';
 import type { KnownGate } from './gateSlots.ts';
 import { markPostsOf, type TurnedChain } from './markPosts.ts';
 import { runPosts } from './runPosts.ts';
@@ -82,6 +83,9 @@ const homeless = ({ id, gate, opening }: KnownGate, chains: readonly Chain[]): G
     middle: at,
     bearing: radians(0),
     leaves: [],
+    slides: [],
+    stop: null,
+    receiver: null,
   };
 };
 
@@ -148,19 +152,22 @@ export const layLines = (site: Site): LaidLines => {
   const markPosts = builtMarkPosts(marks, burdens, seated);
   const bends = new Set(markPosts.flatMap((post) => (post.kind === 'bend' ? [post.id] : [])));
   const rows = layRuns(seated, gates, bends);
-  const placed = rows.flatMap(({ seated: each, row }) => gateLayouts(each, row, gates));
+  const placed = rows.flatMap(({ seated: each, row }) => gateLayouts(each, row, gates, site));
   const all = new Map(placed.map((gate) => [gate.id, gate]));
   const posts: Post[] = [
     ...markPosts,
     ...rows.flatMap(({ seated: each, row }) => builtRunPosts(each, row.own)),
   ];
   const runs = rows.map(({ run }) => run);
+  const onRuns = tagged(posts, runs);
+  const inTurn = [...gates.keys()].flatMap((id) => all.get(id) ?? []);
+  const stands = gateStands(site, inTurn, onRuns);
   return {
     chains,
     seated,
     unfilled,
     lines: lineLayouts(chains, runs),
-    posts: tagged(posts, runs),
+    posts: { ...onRuns, ...Object.fromEntries(stands.map((post) => [post.id, post])) },
     gates: Object.fromEntries(
       [...gates.values()].map((gate) => [gate.id, all.get(gate.id) ?? homeless(gate, chains)]),
     ),

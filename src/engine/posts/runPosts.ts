@@ -4,7 +4,7 @@ import { inches, type Inches } from '../../units/inches.ts';
 import type { Run, Space } from '../layout.ts';
 import type { PostId } from '../post.ts';
 import { equalBays, type EqualBays } from './equalBays.ts';
-import { widestLeaf, type KnownGate } from './gateSlots.ts';
+import { wider, widestHung, type KnownGate } from './gateSlots.ts';
 import { larger } from './markPosts.ts';
 import type { SeatedCourse } from './seatLines.ts';
 
@@ -15,7 +15,7 @@ export interface RunPost {
   readonly station: number;
   readonly pipe: Pipe;
   readonly gates: readonly GateId[];
-  /** The widest leaf that it carries; null for a line post. */
+  /** The widest leaf that hangs on it; null for none. */
   readonly leaf: Inches | null;
 }
 
@@ -42,14 +42,14 @@ const gateNodes = (
   const own: RunPost[] = [];
   const stand = (station: number, id: PostId, gate: KnownGate): void => {
     const pipe = gate.gate.post ?? spec.gatePost;
-    own.push({ id, kind: 'gate', station, pipe, gates: [gate.id], leaf: widestLeaf(gate.gate) });
+    own.push({ id, kind: 'gate', station, pipe, gates: [gate.id], leaf: widestHung(gate.gate) });
     nodes.push({ id, station, opens: null });
   };
   const share = (station: number, gate: KnownGate): void => {
     const last = own.pop();
     if (last === undefined) return;
     const pipe = larger(last.pipe, gate.gate.post ?? spec.gatePost);
-    const leaf = inches(Math.max(last.leaf ?? 0, widestLeaf(gate.gate)));
+    const leaf = wider(last.leaf, widestHung(gate.gate));
     own.push({ ...last, station, pipe, leaf, gates: [...last.gates, gate.id].toSorted() });
   };
   for (const seat of seating.seats) {

@@ -5,7 +5,7 @@ import type { Pipe } from '../../site/pipe.ts';
 import { inches, type Inches } from '../../units/inches.ts';
 import type { Leg } from '../layout.ts';
 import type { Course } from './course.ts';
-import { slotOf, widestLeaf, type KnownGate } from './gateSlots.ts';
+import { slotOf, wider, widestHung, type KnownGate } from './gateSlots.ts';
 import { holeFor } from './holeFor.ts';
 import type { RunEnd, Slot } from './links.ts';
 import { larger, type MarkPost } from './markPosts.ts';
@@ -27,7 +27,7 @@ export interface SeatedCourse {
 export interface MarkBurden {
   readonly pipe: Pipe;
   readonly gates: readonly GateId[];
-  /** The widest leaf; null when no gate hangs there after all. */
+  /** The widest leaf that hangs there; null for none. */
   readonly leaf: Inches | null;
   /** Height above ground that the highest of the gates asks for, inches. */
   readonly above: Inches;
@@ -93,7 +93,7 @@ const seatAll = (ground: Ground, burdens: Burdens): SeatedCourse[] =>
 const loaded = (before: MarkBurden, { id, gate }: KnownGate, spec: FenceSpec): MarkBurden => ({
   pipe: larger(before.pipe, gate.post ?? spec.gatePost),
   gates: [...new Set([...before.gates, id])].toSorted(),
-  leaf: inches(Math.max(before.leaf ?? 0, widestLeaf(gate))),
+  leaf: wider(before.leaf, widestHung(gate)),
   above: inches(Math.max(before.above, spec.fabricHeight + spec.terminalAbove)),
 });
 

@@ -48,6 +48,9 @@ const gateAt = (along: number): Layout => ({
       middle: { x: 360 + along, y: 0 },
       bearing: radians(0),
       leaves: [],
+      slides: [],
+      stop: null,
+      receiver: null,
     },
   },
 });

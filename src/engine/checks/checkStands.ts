@@ -1,0 +1,75 @@
+import { distance } from '../../geometry/distance.ts';
+import { midpoint } from '../../geometry/midpoint.ts';
+import { slack } from '../../geometry/tolerance.ts';
+import type { Site } from '../../site/site.ts';
+import { fineStyle } from '../../units/fineStyle.ts';
+import { formatLength } from '../../units/formatLength.ts';
+import { inches } from '../../units/inches.ts';
+import type { Flag } from '../flag.ts';
+import { standsByGate, type Post } from '../post.ts';
+import type { LaidLines } from '../posts/layLines.ts';
+import { gateName } from './names.ts';
+
+/** Holes are looked for within this many inches. */
+const widest = 120;
+
+const squareOf = (x: number, y: number): string =>
+  `${Math.floor(x / widest)} ${Math.floor(y / widest)}`;
+
+const squaresRound = ({ at: { x, y } }: Post): string[] =>
+  [-widest, 0, widest].flatMap((across) =>
+    [-widest, 0, widest].map((up) => squareOf(x + across, y + up)),
+  );
+
+const bySquare = (posts: readonly Post[]): Map<string, Post[]> => {
+  const squares = new Map<string, Post[]>();
+  for (const post of posts) {
+    const key = squareOf(post.at.x, post.at.y);
+    const same = squares.get(key);
+    if (same === undefined) squares.set(key, [post]);
+    else same.push(post);
+  }
+  return squares;
+};
+
+/** How much more room two holes need, inches; posts of one gate stand where the gate puts them. */
+const missing = (a: Post, b: Post): number =>
+  a.gates.some((gate) => b.gates.includes(gate))
+    ? 0
+    : (a.hole.diameter + b.hole.diameter) / 2 - distance(a.at, b.at);
+
+const called: Readonly<Partial<Record<Post['kind'], string>>> = {
+  roller: 'roller post',
+  'hold-open': 'hold-open post',
+};
+
+/** Roller and hold-open posts of which the hole meets that of a post of the fence or another gate. */
+export const checkStands = (site: Site, laid: LaidLines): Flag[] => {
+  const posts = Object.values(laid.posts);
+  const stands = posts.filter(standsByGate);
+  if (stands.length === 0) return [];
+  const squares = bySquare(posts);
+  return stands.flatMap((stand): Flag[] => {
+    const [gate] = stand.gates;
+    const worst = squaresRound(stand)
+      .flatMap((square) => squares.get(square) ?? [])
+      // two stands are told of once
+      .filter((post) => post.id !== stand.id && (!standsByGate(post) || stand.id < post.id))
+      .map((post) => ({ post, by: missing(stand, post) }))
+      .reduce<{ post: Post | null; by: number }>((most, one) => (one.by > most.by ? one : most), {
+        post: null,
+        by: slack,
+      });
+    if (worst.post === null || gate === undefined) return [];
+    const by = formatLength(inches(worst.by), fineStyle(site.lengths));
+    return [
+      {
+        level: 'settle',
+        rule: 'no room for the posts of a gate',
+        place: { kind: 'gate', id: gate },
+        at: midpoint(stand.at, worst.post.at),
+        message: `${gateName(site, gate)}: the hole of its ${called[stand.kind] ?? 'post'} ${stand.tag} needs ${by} more from that of post ${worst.post.tag}: move one.`,
+      },
+    ];
+  });
+};

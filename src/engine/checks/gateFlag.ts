@@ -1,0 +1,16 @@
+import type { SitePoint } from '../../geometry/point.ts';
+import type { Flag } from '../flag.ts';
+import type { GateLayout } from '../layout.ts';
+
+/** A flag of one gate, planted in the middle of its opening unless it has a place of its own. */
+export type GateFlag = Pick<Flag, 'level' | 'rule' | 'message'> & { readonly at?: SitePoint };
+
+/** The flags of a gate, each on the gate and at its place. */
+export const plantedAt = (gate: GateLayout, flags: readonly GateFlag[]): Flag[] =>
+  flags.map(({ level, rule, message, at = gate.middle }) => ({
+    level,
+    rule,
+    place: { kind: 'gate', id: gate.id },
+    at,
+    message,
+  }));

@@ -1,0 +1,130 @@
+import { moved } from '../../geometry/moved.ts';
+import type { SitePoint } from '../../geometry/point.ts';
+import type { FenceSpec } from '../../site/fenceSpec.ts';
+import type { Gate } from '../../site/gate.ts';
+import type { Pipe } from '../../site/pipe.ts';
+import type { Site } from '../../site/site.ts';
+import { holdOpenPost, rollerPost } from '../../trade/gateStands.ts';
+import { inches, type Inches } from '../../units/inches.ts';
+import { radians } from '../../units/radians.ts';
+import { rollEnds, type RollEnd } from '../gate/slide.ts';
+import { leafTip } from '../gate/swing.ts';
+import type { GateLayout, Layout } from '../layout.ts';
+import type { Post, PostId } from '../post.ts';
+import { holeFor } from './holeFor.ts';
+
+type Kind = 'roller' | 'hold-open';
+
+/** A gate that is placed, with all that its posts beside the fence follow from. */
+interface Placed {
+  readonly gate: Gate;
+  readonly layout: GateLayout;
+  readonly spec: FenceSpec;
+  /** The outside diameters of the two posts of its opening, inches. */
+  readonly ods: Readonly<Record<'start' | 'end', Inches>>;
+}
+
+/** The pipe of the roller posts of a gate: that of its own gate posts where they are said. */
+export const rollerPipe = ({ post }: Pick<Gate, 'post'>): Pick<Pipe, 'label' | 'od'> =>
+  post ?? rollerPost.post;
+
+const standing = (
+  { layout, spec }: Placed,
+  kind: Kind,
+  { label, od }: Pick<Pipe, 'label' | 'od'>,
+  places: readonly (readonly [id: PostId, at: SitePoint])[],
+): Post[] => {
+  const hole = holeFor({ od, fabricHeight: spec.fabricHeight, leaf: null });
+  const above =
+    kind === 'roller' ? inches(spec.fabricHeight + spec.terminalAbove) : holdOpenPost.above;
+  return places.map(([id, at]) => ({
+    id,
+    tag: '',
+    kind,
+    at,
+    along: layout.bearing,
+    od,
+    pipe: label,
+    lines: [layout.line],
+    gates: [layout.id],
+    above,
+    hole,
+    length: inches(above + hole.depth),
+  }));
+};
+
+/**
+ * The roller posts behind one end of an opening. The first stands with its inside face in line with
+ * the inside face of the gate post; where it would touch that post, the gate post is the first.
+ */
+const rollerPlaces = (placed: Placed, roll: RollEnd): (readonly [PostId, SitePoint])[] => {
+  const { gate, layout, ods } = placed;
+  if (gate.way.kind !== 'cantilever') return [];
+  const { behind, rollers } = gate.way;
+  const { od } = rollerPipe(gate);
+  const own = ods[roll.end];
+  const one = behind < (od + own) / 2;
+  const line = moved(roll.face, roll.aside, behind);
+  const first = moved(line, roll.into, -(one ? own : od) / 2);
+  const second = moved(first, roll.into, -rollers);
+  const id = (n: number): PostId => `post:${layout.id}:roller:${roll.end}:${n}`;
+  return one
+    ? [[id(2), second]]
+    : [
+        [id(1), first],
+        [id(2), second],
+      ];
+};
+
+/** Where the post stands that a leaf comes to rest against when it is open. */
+const holdOpenPlaces = ({ gate, layout }: Placed, od: Inches): (readonly [PostId, SitePoint])[] =>
+  gate.holdOpen
+    ? layout.leaves.map((leaf) => {
+        const past = radians(leaf.open + Math.sign(leaf.turns) * (Math.PI / 2));
+        const tip = moved(leafTip(leaf, leaf.turns), past, (leaf.thickness + od) / 2);
+        return [`post:${layout.id}:${leaf.id}:hold-open`, tip];
+      })
+    : [];
+
+const standsOf = (placed: Placed): Post[] => {
+  const { gate, layout, spec, ods } = placed;
+  const faces = {
+    start: moved(layout.start, layout.bearing, ods.start / 2),
+    end: moved(layout.end, layout.bearing, -ods.end / 2),
+    bearing: layout.bearing,
+  };
+  const rollers = rollEnds(gate, faces).flatMap((roll) => rollerPlaces(placed, roll));
+  return [
+    ...standing(placed, 'roller', rollerPipe(gate), rollers),
+    ...standing(placed, 'hold-open', spec.linePost, holdOpenPlaces(placed, spec.linePost.od)),
+  ];
+};
+
+/** Tags that no post of a run has: a letter for the kind, then numbers. */
+const lettered: Readonly<Record<Kind, string>> = { roller: 'R', 'hold-open': 'H' };
+
+/**
+ * The posts that stand beside the fence for its gates: roller posts, and posts that hold a leaf
+ * open. Each has a hole of its own; no fence hangs from them. Only for gates that are placed.
+ */
+export const gateStands = (
+  site: Site,
+  gates: readonly GateLayout[],
+  posts: Layout['posts'],
+): Post[] => {
+  const counts = { roller: 0, 'hold-open': 0 };
+  return gates.flatMap((layout) => {
+    const gate = site.gates[layout.id];
+    const spec = site.specs[site.lines[layout.line]?.spec ?? 'spec:'];
+    const [start, end] = [layout.posts?.start, layout.posts?.end].map((id) =>
+      id === undefined ? undefined : posts[id]?.od,
+    );
+    if (gate === undefined || spec === undefined || start === undefined || end === undefined) {
+      return [];
+    }
+    return standsOf({ gate, layout, spec, ods: { start, end } }).map((post): Post => {
+      const kind = post.kind === 'roller' ? 'roller' : 'hold-open';
+      return { ...post, tag: `${lettered[kind]}${(counts[kind] += 1)}` };
+    });
+  });
+};

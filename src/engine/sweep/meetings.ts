@@ -1,0 +1,81 @@
+import { contains } from '../../geometry/contains.ts';
+import type { Bounds } from '../../geometry/bounds.ts';
+import { radians } from '../../units/radians.ts';
+import { leafTip } from '../gate/swing.ts';
+import type { GateLayout, Layout, LeafLayout } from '../layout.ts';
+import type { Site } from '../../site/site.ts';
+import { firstTouch, reachOf, type Touch } from './firstTouch.ts';
+import type { Met, Obstacle } from './obstacle.ts';
+import {
+  featureObstacles,
+  fenceObstacles,
+  gateObstacles,
+  type FenceObstacle,
+} from './obstaclesOf.ts';
+
+/** Everything on a site that a leaf could meet. */
+export interface Surroundings {
+  readonly features: readonly Obstacle[];
+  readonly fences: readonly FenceObstacle[];
+  readonly gates: readonly Obstacle[];
+}
+
+export const surroundingsOf = (
+  site: Site,
+  layout: Pick<Layout, 'lines' | 'posts' | 'gates'>,
+): Surroundings => ({
+  features: featureObstacles(site),
+  fences: fenceObstacles(layout),
+  gates: gateObstacles(layout),
+});
+
+/** Where a leaf of a gate, counted from 0, first meets something. */
+export interface Meeting extends Touch {
+  readonly met: Met;
+  readonly leaf: number;
+}
+
+/** What a gate could meet: not itself, and not the fence that it stands in. */
+export const aroundGate = (
+  { features, fences, gates }: Surroundings,
+  gate: GateLayout,
+): readonly Obstacle[] => [
+  ...features,
+  ...fences.filter((fence) => !fence.holds(gate)),
+  ...gates.filter(({ met }) => met.id !== gate.id),
+];
+
+const isNear = ({ hinge }: LeafLayout, reach: number, bounds: Bounds): boolean =>
+  hinge.x + reach >= bounds.minX &&
+  hinge.x - reach <= bounds.maxX &&
+  hinge.y + reach >= bounds.minY &&
+  hinge.y - reach <= bounds.maxY;
+
+/**
+ * Fences stand on boundaries: a leaf that lies on one while closed passes over it only when it
+ * opens to the outside, which only a boundary that closes can tell.
+ */
+const staysInside = (leaf: LeafLayout, { turned }: Touch, { met, ring }: Obstacle): boolean => {
+  if (met.kind !== 'boundary' || turned > 0) return false;
+  const opened = Math.min(Math.abs(leaf.turns), Math.PI / 2) * Math.sign(leaf.turns);
+  return ring === null || contains(ring, leafTip(leaf, radians(opened)));
+};
+
+const firstOf = (leaves: readonly LeafLayout[], obstacle: Obstacle): Meeting | null => {
+  let first: Meeting | null = null;
+  leaves.forEach((leaf, n) => {
+    if (!isNear(leaf, reachOf(leaf), obstacle.bounds)) return;
+    const touch = firstTouch(leaf, obstacle);
+    if (touch === null || staysInside(leaf, touch, obstacle)) return;
+    if (first === null || touch.turned < first.turned) {
+      first = { ...touch, met: obstacle.met, leaf: n };
+    }
+  });
+  return first;
+};
+
+/** Where leaves first meet each of some obstacles, in the order of these; those they pass left out. */
+export const meetings = (
+  leaves: readonly LeafLayout[],
+  obstacles: readonly Obstacle[],
+): Meeting[] => obstacles.flatMap((obstacle) => firstOf(leaves, obstacle) ?? []);

@@ -1,0 +1,99 @@
+import { boundsOf, type Bounds } from '../../geometry/bounds.ts';
+import type { SitePoint } from '../../geometry/point.ts';
+import { edges as edgesOf } from '../../geometry/polygon.ts';
+import type { Segment } from '../../geometry/segment.ts';
+import type { Feature } from '../../site/feature.ts';
+import type { FeatureId } from '../../site/ids.ts';
+import type { Path } from '../../site/path.ts';
+import { verticesOf } from '../../site/pathOrder.ts';
+import type { Site } from '../../site/site.ts';
+import type { GateLayout, Layout, Run } from '../layout.ts';
+import type { Met, Obstacle } from './obstacle.ts';
+import { sweptGround } from './sweptGround.ts';
+
+const nowhere: Bounds = { minX: Infinity, minY: Infinity, maxX: -Infinity, maxY: -Infinity };
+
+const edged = (met: Met, edges: readonly Segment<'site'>[]): Obstacle => {
+  const ends = edges.flatMap(({ start, end }) => [start, end]);
+  return { met, edges, disc: null, ring: null, bounds: boundsOf(ends) ?? nowhere };
+};
+
+/** The places of a path's marks. */
+const placesOf = (site: Site, path: Path): SitePoint[] =>
+  verticesOf(path).flatMap(({ mark }) => site.marks[mark] ?? []);
+
+const between = (points: readonly SitePoint[]): Segment<'site'>[] =>
+  points.slice(1).map((end, n) => ({ start: points[n] ?? end, end }));
+
+const ofFeature = (site: Site, id: FeatureId, feature: Feature): Obstacle[] => {
+  switch (feature.kind) {
+    case 'building':
+    case 'paving':
+    case 'pool':
+      return [edged({ kind: feature.kind, id }, edgesOf(placesOf(site, feature.path)))];
+    case 'boundary': {
+      const places = placesOf(site, feature.path);
+      const edges = feature.closed ? edgesOf(places) : between(places);
+      return [{ ...edged({ kind: 'boundary', id }, edges), ring: feature.closed ? places : null }];
+    }
+    case 'tree': {
+      const centre = site.marks[feature.mark];
+      const { trunk: radius } = feature;
+      if (centre === undefined || radius === 0) return [];
+      const { x, y } = centre;
+      const bounds = { minX: x - radius, minY: y - radius, maxX: x + radius, maxY: y + radius };
+      return [
+        { met: { kind: 'tree', id }, edges: [], disc: { centre, radius }, ring: null, bounds },
+      ];
+    }
+    case 'keep-out':
+    case 'utility':
+    case 'note':
+      return [];
+  }
+};
+
+/** Walls, boundaries, trunks, edges of pools and paving: what a leaf could meet that is drawn. */
+export const featureObstacles = (site: Site): Obstacle[] =>
+  (Object.entries(site.features) as [FeatureId, Feature][]).flatMap(([id, feature]) =>
+    ofFeature(site, id, feature),
+  );
+
+const fencedPieces = (run: Run, posts: Layout['posts']): Segment<'site'>[] =>
+  run.spaces.flatMap((space, n) => {
+    const [start, end] = [run.posts[n], run.posts[n + 1]].map(
+      (stop) => posts[stop?.post ?? 'post:']?.at,
+    );
+    return space.kind === 'bay' && start !== undefined && end !== undefined ? [{ start, end }] : [];
+  });
+
+const holds = ({ spaces }: Run, gate: GateLayout): boolean =>
+  spaces.some((space) => space.kind === 'gate' && space.gate === gate.id);
+
+/** A run of fence as an obstacle, with the gates in it: their own fence does not stop them. */
+export interface FenceObstacle extends Obstacle {
+  readonly holds: (gate: GateLayout) => boolean;
+}
+
+/** The fence of every run, from post to post and not across openings. */
+export const fenceObstacles = ({
+  lines,
+  posts,
+}: Pick<Layout, 'lines' | 'posts'>): FenceObstacle[] =>
+  Object.values(lines).flatMap(({ id, runs }) =>
+    runs.map((run) => ({
+      ...edged({ kind: 'fence', id }, fencedPieces(run, posts)),
+      holds: (gate: GateLayout) => holds(run, gate),
+    })),
+  );
+
+/** The ground that the leaves of each placed gate turn or roll over. */
+export const gateObstacles = ({ gates }: Pick<Layout, 'gates'>): Obstacle[] =>
+  Object.values(gates)
+    .filter(({ placed }) => placed)
+    .map(({ id, leaves, slides }) =>
+      edged({ kind: 'gate', id }, [
+        ...leaves.flatMap((leaf) => edgesOf(sweptGround(leaf))),
+        ...slides.map(({ closed, stored }) => ({ start: stored.start, end: closed.end })),
+      ]),
+    );

@@ -1,0 +1,52 @@
+import { inches, type Inches } from '../units/inches.ts';
+import type { Source } from './source.ts';
+
+const practice = (text: string): Source => ({
+  text: `${text}: common practice, no published source`,
+  status: 'practice',
+});
+
+/** How much of a leaf that rolls stays behind its first roller post, at least. */
+export const leastCounterbalance = {
+  /** Of the width that the leaf closes. */
+  share: 0.5,
+  /** Inches, however narrow the opening. */
+  least: inches(48),
+  source: practice('counterbalance of at least half the opening, and 4 ft'),
+} as const;
+
+/** The widest opening that one leaf closes, inches; two leaves that meet close twice as much. */
+export const widestSlide = {
+  each: inches(384),
+  source: practice('about 32 ft for one leaf that rolls, 64 ft for two'),
+} as const;
+
+/** A slide to begin with, all in inches; everything in it can be changed. */
+export interface ProposedSlide {
+  readonly overlap: Inches;
+  readonly counterbalance: Inches;
+  readonly rollers: Inches;
+  readonly behind: Inches;
+  readonly source: Source;
+}
+
+const overlap = inches(6);
+const behind = inches(6);
+/** From the end of the tail to the second roller post, so that the leaf is on it when closed. */
+const tail = inches(6);
+
+/** The least counterbalance for a leaf that closes a width, inches. */
+export const counterbalanceFor = (closes: Inches): Inches =>
+  inches(Math.max(leastCounterbalance.least, closes * leastCounterbalance.share));
+
+/** The slide of one leaf that closes a width, inches. */
+export const slideFor = (closes: Inches): ProposedSlide => {
+  const counterbalance = counterbalanceFor(closes);
+  return {
+    overlap,
+    counterbalance,
+    rollers: inches(counterbalance - tail),
+    behind,
+    source: practice('meshed part 6 in longer than the opening, roller posts behind the fence'),
+  };
+};
