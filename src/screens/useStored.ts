@@ -13,4 +13,8 @@ interface Readable<State> {
 export const useStored = <State, Part>(
   store: Readable<State>,
   pick: (state: State) => Part,
-): Part => useSyncExternalStore(store.subscribe, () => pick(store.getState()));
+): Part => {
+  const read = (): Part => pick(store.getState());
+  // the third is read where a screen is written out as text
+  return useSyncExternalStore(store.subscribe, read, read);
+};

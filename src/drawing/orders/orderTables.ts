@@ -13,7 +13,7 @@ type Shown = Column & { readonly cell: Cell };
 
 const count: Shown = { heading: 'Count', align: 'right', share: 0, cell: 'count' };
 const gates: Shown = { heading: 'For', align: 'left', share: 2, cell: 'gates' };
-const known: Shown = { heading: 'Size', align: 'left', share: 1, cell: 'knownFrom' };
+const known: Shown = { heading: 'Size is', align: 'left', share: 1, cell: 'knownFrom' };
 const item: Shown = { heading: 'What', align: 'left', share: 3, cell: 'item' };
 const leafColumns: readonly Shown[] = [
   { heading: 'Width out to out', align: 'left', share: 2, cell: 'width' },
