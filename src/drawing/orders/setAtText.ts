@@ -20,9 +20,9 @@ export const setAtText = (
     const size = inches(Math.abs(length));
     return formatLength(size, exactStyle([size], style));
   };
-  const left =
-    planned < 0
-      ? `are ${write(planned)} too close for the leaves`
-      : `leave a gap of ${write(planned)}`;
+  // leaves that latch to a stop between them share what is left
+  const gaps = opening.terms.filter(({ spread }) => spread === 'catch').length;
+  const gap = gaps > 1 ? `${gaps} gaps of ${write(planned)} in all` : `a gap of ${write(planned)}`;
+  const left = planned < 0 ? `are ${write(planned)} too close for the leaves` : `leave ${gap}`;
   return `${left}: ${by > 0 ? `${verdict} by ${write(by)}` : verdict}`;
 };

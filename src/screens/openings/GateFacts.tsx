@@ -1,10 +1,20 @@
 import { setAtText } from '../../drawing/orders/setAtText.ts';
 import { pipeSize } from '../../drawing/tables/pipeSize.ts';
 import { swingTexts } from '../../drawing/tables/swingTexts.ts';
-import type { GateLayout } from '../../engine/layout.ts';
+import { clearPassage } from '../../engine/gate/clearPassage.ts';
+import type { GateLayout, Layout } from '../../engine/layout.ts';
+import type { Gate } from '../../site/gate.ts';
 import { fineStyle } from '../../units/fineStyle.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import { useLayout, useSite } from '../bench.ts';
+
+/** Past which post a leaf rolls aside; null for a gate that does not roll or has no posts. */
+const rollsText = ({ way }: Gate, { posts, slides }: GateLayout, layout: Layout): string | null => {
+  if (way.kind !== 'cantilever' || posts === null) return null;
+  const tag = (end: 'start' | 'end'): string => layout.posts[posts[end]]?.tag ?? '?';
+  if (slides.length > 1) return `apart, past posts ${tag('start')} and ${tag('end')}`;
+  return `aside, past post ${tag(way.stores)}`;
+};
 
 /** How a gate hangs, on which posts, and what its trade size would come to. */
 export const GateFacts = ({ gate }: { readonly gate: GateLayout }) => {
@@ -19,6 +29,7 @@ export const GateFacts = ({ gate }: { readonly gate: GateLayout }) => {
     return post === undefined ? [] : `${post.tag}: ${pipeSize(post.od, site.lengths)} OD`;
   });
   const style = fineStyle(site.lengths);
+  const rolls = drawn === undefined ? null : rollsText(drawn, gate, layout);
   return (
     <dl className="facts">
       {swing !== null && (
@@ -32,6 +43,18 @@ export const GateFacts = ({ gate }: { readonly gate: GateLayout }) => {
             <dd>{swing.opens}</dd>
           </div>
         </>
+      )}
+      {rolls !== null && (
+        <div>
+          <dt>Rolls</dt>
+          <dd>{rolls}</dd>
+        </div>
+      )}
+      {drawn !== undefined && gate.leaves.length > 0 && (
+        <div>
+          <dt>Clear passage</dt>
+          <dd>{formatLength(clearPassage(drawn, gate).clear, style)} with the gate open</dd>
+        </div>
       )}
       <div>
         <dt>Gate posts</dt>

@@ -70,7 +70,7 @@ export const OpeningCard = ({ gate, standing, signer, onSigner }: Props) => {
         </div>
         <SignOff gate={standing} signer={signer} onSigner={onSigner} />
       </div>
-      {gate.leaves.length > 0 && (
+      {drawn.way.kind !== 'gap' && (
         <>
           <details className="more">
             <summary>Leaves and hardware</summary>

@@ -57,11 +57,12 @@ const Ordered = ({ gate, want }: OrderedProps) => {
   const solved = attempted(() => orderedLeaves(gate.opening, want, shop.leafStep));
   if (typeof solved === 'string') return <p className="fault">{solved}</p>;
   const write = (length: Inches) => formatLength(length, exactStyle([length], lengths));
-  const one = gate.leaves.length === 1;
+  const { count } = solved;
+  const one = count === 1;
   return (
     <>
       <p>
-        {one ? 'One leaf of ' : `${gate.leaves.length} leaves of `}
+        {one ? 'One leaf of ' : `${count} leaves of `}
         <strong>{write(solved.leaf)}</strong>, rounded down to the step. With {one ? 'it' : 'them'}{' '}
         the opening to hold is <strong>{write(solved.opening.target)}</strong>. Posts set at{' '}
         {write(want)} {setAtText(solved.opening, want, lengths)}.

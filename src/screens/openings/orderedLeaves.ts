@@ -9,6 +9,7 @@ import { inches, sum, type Inches } from '../../units/inches.ts';
 
 /** Leaves to order for a wanted opening, and the opening worked out again with them. */
 export interface OrderedLeaves {
+  readonly count: number;
   readonly leaf: Inches;
   readonly opening: Opening;
 }
@@ -18,12 +19,12 @@ export interface OrderedLeaves {
  * terms of the opening, as planned, leave. RangeError where they leave nothing.
  */
 export const orderedLeaves = ({ terms }: Opening, want: Inches, step: Inches): OrderedLeaves => {
-  const leaves = terms.filter(({ role }) => role === 'leaf').length;
+  const count = terms.filter(({ role }) => role === 'leaf').length;
   const taken = sum(terms.flatMap(({ role, planned }) => (role === 'leaf' ? [] : [planned])));
-  const { leaf } = leavesFor(want, inches(taken), leaves, step);
+  const { leaf } = leavesFor(want, inches(taken), count, step);
   const sizes = { low: leaf, planned: leaf, high: leaf } as const;
   const fitted = terms.map((term) => (term.role === 'leaf' ? { ...term, ...sizes } : term));
-  return { leaf, opening: openingOf(fitted) };
+  return { count, leaf, opening: openingOf(fitted) };
 };
 
 /** A site in which every leaf of a gate is of a width (inches) that is to be made. */

@@ -4,8 +4,10 @@ import { reverseLine } from '../../../src/site/edits/reverseLine.ts';
 import { setGateHinged } from '../../../src/site/edits/setGateHinged.ts';
 import { setGateLeaf } from '../../../src/site/edits/setGateLeaf.ts';
 import type { LeafId, LineId } from '../../../src/site/ids.ts';
+import type { GateWay } from '../../../src/site/gateWay.ts';
 import type { Site } from '../../../src/site/site.ts';
 import { inches } from '../../../src/units/inches.ts';
+import { cantilever, centreStop, gap, wayYard } from '../../engine/wayYard.ts';
 import { sampleYards } from '../sampleYards.ts';
 import { drive, walk, yard } from './signedYard.ts';
 
@@ -46,6 +48,22 @@ describe('orderLines', () => {
     expect(of(44.0625, null)).toBe('3\'-8 1/16"');
     expect(of(44, 44.25)).toBe('3\'-8 1/4" (top 3\'-8", bottom 3\'-8 1/4")');
     expect(Object.keys(yard.gates)).toContain(drive);
+  });
+
+  it('[D46] orders no hinges for leaves that roll, two latches at a stop, nothing for a gap', () => {
+    const counts = (way: GateWay, leaves: 1 | 2) =>
+      orderLines(wayYard(way, leaves)).map(({ group, count, hinges }) => [group, count, hinges]);
+    expect(counts(cantilever, 1)).toEqual([
+      ['Leaves', 1, 'rolls'],
+      ['Latches', 1, ''],
+    ]);
+    expect(counts(centreStop, 2)).toEqual([
+      ['Leaves', 1, 'right'],
+      ['Leaves', 1, 'left'],
+      ['Hinges', 2, ''],
+      ['Latches', 2, ''],
+    ]);
+    expect(counts(gap, 1)).toEqual([]);
   });
 
   it.each(sampleYards)('[D46] counts for $name what the load list counts', ({ site, layout }) => {

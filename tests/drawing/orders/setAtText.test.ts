@@ -13,4 +13,11 @@ describe('setAtText', () => {
     expect(at(49.5)).toBe('leave a gap of 3 1/2": too wide by 1"');
     expect(at(45.9375)).toBe('are 1/16" too close for the leaves: too narrow by 1 9/16"');
   });
+
+  it('[O3] says of two latches at a stop what they share', () => {
+    const latch = term('latch', 1.5, 2, 2.5);
+    const opening = openingOf([term('leaf', 44), latch, term('stop', 4), latch, term('leaf', 44)]);
+    const text = setAtText(opening, inches(96.5), { system: 'inches', fraction: 8 });
+    expect(text).toBe('leave 2 gaps of 4 1/2" in all: holds');
+  });
 });
