@@ -6,18 +6,37 @@ const double = (end: 'low' | 'high') => 2 * residentialHinge.takes[end] + dropRo
 
 describe('assumedHardware', () => {
   it('[T8] low, planned and high rise, and none is called published', () => {
-    for (const { takes, source } of assumedHardware) {
-      expect(takes.low).toBeGreaterThan(0);
+    for (const { kind, takes, source } of assumedHardware) {
+      if (kind === 'closer') expect(takes).toEqual({ low: 0, planned: 0, high: 0 });
+      else expect(takes.low).toBeGreaterThan(0);
       expect(takes.planned).toBeGreaterThanOrEqual(takes.low);
       expect(takes.high).toBeGreaterThanOrEqual(takes.planned);
       expect(source.status).not.toBe('published');
     }
   });
 
-  it('[T8] hinges are planned at the largest they may take', () => {
+  it('[T8] hinges of a size that is not sure are planned at the largest they may take', () => {
     const hinges = assumedHardware.filter(({ kind }) => kind === 'hinge');
-    expect(hinges.length).toBeGreaterThan(1);
-    for (const { takes } of hinges) expect(takes.planned).toBe(takes.high);
+    const unsure = hinges.filter(({ spread }) => spread === 'uncertain');
+    expect(unsure.length).toBeGreaterThan(1);
+    for (const { takes } of unsure) expect(takes.planned).toBe(takes.high);
+  });
+
+  it('[T8] a hinge that can be set is planned between its ends, with room both ways', () => {
+    const set = assumedHardware.filter(({ spread }) => spread === 'adjustable');
+    expect(set.length).toBeGreaterThan(0);
+    for (const { kind, takes } of set) {
+      expect(kind).toBe('hinge');
+      expect(takes.planned).toBeGreaterThan(takes.low);
+      expect(takes.planned).toBeLessThan(takes.high);
+    }
+  });
+
+  it('[T8] there is something of every kind, and no two are called alike', () => {
+    const kinds = new Set(assumedHardware.map(({ kind }) => kind));
+    expect([...kinds].toSorted()).toEqual(['closer', 'drop rod', 'hinge', 'latch']);
+    const labels = assumedHardware.map(({ label }) => label);
+    expect(new Set(labels).size).toBe(labels.length);
   });
 
   it.each([

@@ -17,10 +17,11 @@ const slug = (label: string): string =>
     .slice(0, 40);
 
 /** A part that can be assumed before anybody has measured one, as a site would carry it. */
-export const assumedPart = ({ kind, label, takes, source }: AssumedHardware): OfferedPart => ({
-  id: `hardware:${slug(label)}`,
-  hardware: { ...untoldPart, kind, label, takes, from: 'assumed', remark: source.text },
-});
+export const assumedPart = (part: AssumedHardware): OfferedPart => {
+  const { kind, label, takes, spread, source } = part;
+  const told = { kind, label, takes, spread, from: 'assumed', remark: source.text } as const;
+  return { id: `hardware:${slug(label)}`, hardware: { ...untoldPart, ...told } };
+};
 
 /** What a site carries of these kinds, then what can be assumed beside it. */
 export const offeredParts = (site: Site, kinds: readonly Hardware['kind'][]): OfferedPart[] => {
