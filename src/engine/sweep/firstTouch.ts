@@ -67,20 +67,23 @@ const crossings = ({ start, end }: Segment<'site'>, radius: number): SitePoint[]
     .map((share) => lerp(start, end, share));
 };
 
-/** True where a segment lies on the closed blade: clipped to it something is left. */
-const underBlade = ({ near, far, half }: Blade, { start, end }: Segment<'site'>): boolean => {
+/** A point of a segment that lies on the closed blade, where clipped to it something is left. */
+const underBlade = (
+  { near, far, half }: Blade,
+  { start, end }: Segment<'site'>,
+): SitePoint | null => {
   let [from, to] = [0, 1];
   for (const [at, way, low, high] of [
     [start.x, end.x - start.x, near, far],
     [start.y, end.y - start.y, -half, half],
   ] as const) {
-    if (way === 0 && (at < low || at > high)) return false;
+    if (way === 0 && (at < low || at > high)) return null;
     if (way === 0) continue;
     const [one, other] = [(low - at) / way, (high - at) / way];
     from = Math.max(from, Math.min(one, other));
     to = Math.min(to, Math.max(one, other));
   }
-  return from <= to;
+  return from <= to ? lerp(start, end, from) : null;
 };
 
 interface Contact {
@@ -91,10 +94,8 @@ interface Contact {
 
 /** Every turn at which a corner of the one lies on the other: the first touch is among them. */
 const edgeContacts = (blade: Blade, edge: Segment<'site'>): Contact[] => {
-  if (underBlade(blade, edge)) {
-    const tip: SitePoint = { x: blade.far, y: 0 };
-    return [{ turned: 0, at: nearestOnSegment(tip, edge).point }];
-  }
+  const under = underBlade(blade, edge);
+  if (under !== null) return [{ turned: 0, at: under }];
   const ends = [edge.start, edge.end].flatMap((at) => {
     const own = foremost(blade, Math.hypot(at.x, at.y));
     return own === null ? [] : [{ turned: inTurn(angleOf(at) - own), at }];
