@@ -7,7 +7,10 @@ import { inches } from '../../src/units/inches.ts';
 const takes = { low: inches(1.75), planned: inches(1.875), high: inches(2.125) };
 const part = (kind: Hardware['kind']): Hardware => ({
   ...untoldPart,
-  ...{ kind, label: 'Invented', takes, from: 'assumed' },
+  kind,
+  label: 'Invented',
+  takes,
+  from: 'assumed',
 });
 const read = (...lengths: number[]) => lengths.map(inches);
 
