@@ -5,6 +5,7 @@ import { keptOf, readKept } from './keptSession.ts';
 import type { KeptSession } from './keptSession.ts';
 import type { SessionStore } from './session.ts';
 import type { SiteStore } from './siteStore.ts';
+import { told } from './told.ts';
 
 /** A place on the device that holds values by key. Either side may fail by rejecting. */
 export interface Shelf {
@@ -44,11 +45,6 @@ export const deviceShelf = (): Shelf => {
       }
     },
   };
-};
-
-const told = (error: unknown): string => {
-  const text = error instanceof Error ? error.message : String(error);
-  return text.replace(/\s+/g, ' ').trim().slice(0, 160) || 'no reason given';
 };
 
 /** What a device has kept. `trouble` is one line when something was there and could not be read. */

@@ -1,0 +1,5 @@
+/** Why something failed, as one line of 160 characters at most. */
+export const told = (error: unknown): string => {
+  const text = error instanceof Error ? error.message : String(error);
+  return text.replace(/\s+/g, ' ').trim().slice(0, 160) || 'no reason given';
+};
