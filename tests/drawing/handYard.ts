@@ -34,7 +34,9 @@ const opening = (leaf: number): Opening => {
     low: inches(size - give),
     planned: inches(size),
     high: inches(size + give),
-    ...{ of: null, on: '', source: 'measured' },
+    of: null,
+    on: '',
+    source: 'measured',
     spread: role === 'latch' ? ('catch' as const) : ('uncertain' as const),
   });
   const terms = [

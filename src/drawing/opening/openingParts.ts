@@ -24,16 +24,19 @@ interface Part {
   readonly width: number;
 }
 
+/** Leaves, and a gap that nothing closes, are what is wide in an opening. */
+const isWide = ({ role }: Term): boolean => role === 'leaf' || role === 'gap';
+
 /** Each term's room: hinges and latch stretched to be seen, the leaves sharing what is left. */
 const partsOf = ({ terms }: Opening, width: number): Part[] => {
   const inner = width - 2 * postWidth;
-  const small = terms.filter(({ role }) => role !== 'leaf').length;
-  const leaves = terms.reduce((so, term) => so + (term.role === 'leaf' ? term.planned : 0), 0);
+  const small = terms.filter((term) => !isWide(term)).length;
+  const leaves = terms.reduce((so, term) => so + (isWide(term) ? term.planned : 0), 0);
   const each = Math.min(smallPart, inner / Math.max(1, terms.length));
   const rest = inner - each * small;
   let x = postWidth;
   return terms.map((term) => {
-    const own = term.role === 'leaf' && leaves > 0 ? (rest * term.planned) / leaves : each;
+    const own = isWide(term) && leaves > 0 ? (rest * term.planned) / leaves : each;
     const part = { term, x, width: own };
     x += own;
     return part;
@@ -46,7 +49,7 @@ const words: Readonly<Record<Term['role'], string>> = {
   latch: 'gap',
   stop: 'stop',
   overlap: 'overlap',
-  gap: 'gap',
+  gap: 'clear',
 };
 
 const leafAtoms = (x: number, width: number): Atom[] => {
@@ -105,10 +108,65 @@ const gapAtoms = (x: number, width: number): Atom[] => [
   },
 ];
 
-const picture = ({ term, x, width }: Part): Atom[] => {
-  if (term.role === 'leaf') return leafAtoms(x, width);
-  return term.role === 'hinge' ? hingeAtoms(x, width) : gapAtoms(x, width);
+const stopAtoms = (x: number, width: number): Atom[] => [
+  {
+    do: 'fill',
+    ink: 'gate',
+    opacity: 1,
+    outline: rectangleOutline({ x: x + width / 4, y: top }, width / 2, high),
+  },
+];
+
+/** What a leaf that rolls has behind its first roller post: its frame, which the opening lacks. */
+const overlapAtoms = (x: number, width: number): Atom[] => [
+  {
+    do: 'stroke',
+    pen: { ink: 'leaf', width: 0.012, dash: [0.05, 0.03] },
+    outline: rectangleOutline({ x: x + 0.03, y: top + 0.06 }, width - 0.06, high - 0.12),
+  },
+];
+
+/** A gap that nothing closes: an arrow from post to post. */
+const clearAtoms = (x: number, width: number): Atom[] => {
+  const y = (top + bottom) / 2;
+  const tip = (at: number, side: 1 | -1) =>
+    [
+      [
+        { x: at, y },
+        { x: at + side * 0.08, y: y - 0.04 },
+      ],
+      [
+        { x: at, y },
+        { x: at + side * 0.08, y: y + 0.04 },
+      ],
+    ] as const;
+  const shaft = [
+    { x: x + 0.04, y },
+    { x: x + width - 0.04, y },
+  ] as const;
+  return [
+    {
+      do: 'stroke',
+      pen: { ink: 'dimension', width: 0.01, dash: [] },
+      outline: segmentsOutline([shaft, ...tip(x + 0.04, 1), ...tip(x + width - 0.04, -1)]),
+    },
+  ];
 };
+
+const pictures: Readonly<Record<Term['role'], (x: number, width: number) => Atom[]>> = {
+  leaf: leafAtoms,
+  hinge: hingeAtoms,
+  latch: gapAtoms,
+  stop: stopAtoms,
+  overlap: overlapAtoms,
+  gap: clearAtoms,
+};
+
+const picture = ({ term, x, width }: Part): Atom[] => pictures[term.role](x, width);
+
+/** What a part is called over the bar; the tail of a leaf that rolls has two. */
+const wordOf = ({ role, label }: Term): string =>
+  role === 'overlap' && label.endsWith('counterbalance') ? 'balance' : words[role];
 
 const caption = (part: Part, look: LabelStyle, y: number): readonly Atom[] => {
   const text = shorten(look.text, part.width - 0.05, look.size, look.weight);
@@ -119,7 +177,7 @@ const captions = (part: Part, style: LengthStyle): readonly Atom[] => {
   const small = { size: 0.135, ink: 'dimension' } as const;
   const size = formatLength(part.term.planned, style);
   return [
-    ...caption(part, { ...small, text: words[part.term.role], weight: 'regular' }, partLevels.name),
+    ...caption(part, { ...small, text: wordOf(part.term), weight: 'regular' }, partLevels.name),
     ...caption(part, { ...small, text: size, ink: 'text', weight: 'bold' }, partLevels.size),
   ];
 };

@@ -5,6 +5,8 @@ import type { LengthStyle } from '../../units/lengthStyle.ts';
 import { radians } from '../../units/radians.ts';
 import type { Atom } from '../atom.ts';
 import type { Ink } from '../ink.ts';
+import { hatchLines } from '../explode/hatchLines.ts';
+import type { Outline } from '../outline.ts';
 import { polylineOutline, rectangleOutline, segmentsOutline } from '../explode/polylineOutline.ts';
 import { bestOf } from '../lettering/bestOf.ts';
 import { heldTexts } from './heldTexts.ts';
@@ -14,12 +16,12 @@ import { makeLettering, type Lettering } from '../lettering/lettering.ts';
 /** Heights in paper inches from the top of the ruler, and of the whole of it. */
 export const rulerHeight = 1.1;
 const levels = {
-  above: 0.08,
+  above: 0.07,
   upper: 0.25,
   top: 0.42,
   bottom: 0.66,
   below: 0.83,
-  lower: 1.0,
+  lower: 1.02,
 } as const;
 
 /** Other widths that the ruler can show beside the target. */
@@ -49,8 +51,8 @@ const leastMargin = 0.5;
 const farthest = 3;
 
 const scaleOf = (opening: Opening, marks: Marks, width: number): Scale => {
-  const { holdsFrom, holdsTo, target } = opening;
-  const own = [holdsFrom, holdsTo, target];
+  const { holdsFrom, holdsTo, mayFrom, mayTo, target } = opening;
+  const own = [holdsFrom, holdsTo, mayFrom, mayTo, target];
   const [low, high] = [Math.min(...own), Math.max(...own)];
   const reach = Math.max(1, high - low) * farthest;
   const near = [marks.nominal, marks.set].filter(
@@ -128,19 +130,67 @@ const name = (
   return label.texts;
 };
 
+/** Ends of ranges nearer than this are one, inches. */
+const dust = 1e-6;
+
+/** Where it may hold: hatched, lighter than where it holds for sure. */
+const hatched = (outline: Outline, [from, to]: readonly [number, number]): Atom[] => {
+  const corners = [
+    { x: from, y: levels.top },
+    { x: to, y: levels.bottom },
+  ];
+  const pen = { ink: 'sewer', width: 0.008, dash: [] } as const;
+  const lines: Atom = { do: 'stroke', pen, outline: hatchLines(corners, 'diagonal', null) };
+  return [
+    { do: 'fill', ink: 'sewer', opacity: 0.1, outline },
+    { do: 'clip', outline, atoms: [lines] },
+  ];
+};
+
+interface Named {
+  readonly at: (value: number) => number;
+  readonly write: (value: number) => string;
+  readonly place: Parameters<typeof name>[2];
+}
+
+/** The ends of what may hold and of what is likely to, named as far as there is room. */
+const beyondSure = (opening: Opening, { at, write, place }: Named): Atom[] => {
+  const { mayFrom, mayTo, likelyFrom, likelyTo } = opening;
+  const plain = (text: string): LabelStyle => ({ ...look(text, 'dimension'), weight: 'regular' });
+  const ends = [
+    [mayFrom, `may from ${write(mayFrom)}`],
+    [mayTo, `may to ${write(mayTo)}`],
+    [likelyFrom, `likely from ${write(likelyFrom)}`],
+    [likelyTo, `likely to ${write(likelyTo)}`],
+  ] as const;
+  const likely = [likelyFrom, likelyTo].map(
+    (value) =>
+      [
+        { x: at(value), y: levels.top },
+        { x: at(value), y: levels.bottom },
+      ] as const,
+  );
+  const pen = { ink: 'dimension', width: 0.008, dash: [0.03, 0.03] } as const;
+  return [
+    { do: 'stroke', pen, outline: segmentsOutline(likely) },
+    ...ends.flatMap(([value, text]) => name(plain(text), at(value), place)),
+  ];
+};
+
 const look = (text: string, ink: Ink): LabelStyle => ({ text, size: 0.14, weight: 'bold', ink });
 
 /**
  * A ruler of clear widths about an opening, stretched until a fraction of an inch can be seen: the
- * band in which the latch catches for sure, its ends, the target, and the nominal and the set
- * width where they are given. Where nothing holds for sure it says so in place of the band.
+ * band in which the latch catches for sure, solid, and where it may, hatched; the ends of both, the
+ * marks between which it is likely, the target, and the nominal and the set width where they are
+ * given. Where nothing holds for sure it says so in place of the band.
  */
 export const openingRuler = (
   opening: Opening,
   style: LengthStyle,
   { width, nominal, set }: Marks & { readonly width: number },
 ): Atom[] => {
-  const { target, holdsFrom, holdsTo } = opening;
+  const { target, holdsFrom, holdsTo, mayFrom, mayTo } = opening;
   const scale = scaleOf(
     opening,
     { ...(nominal === undefined ? {} : { nominal }), ...(set === undefined ? {} : { set }) },
@@ -160,16 +210,19 @@ export const openingRuler = (
       : [{ value: nominal, word: 'called', ink: 'dimension' as const }]),
   ];
   const tall = levels.bottom - levels.top;
-  const band = rectangleOutline(
-    { x: at(holdsFrom), y: levels.top },
-    at(holdsTo) - at(holdsFrom),
-    tall,
-  );
+  const bandOf = (from: number, to: number) =>
+    rectangleOutline({ x: at(from), y: levels.top }, at(to) - at(from), tall);
+  const wider = mayFrom < holdsFrom - dust || mayTo > holdsTo + dust;
   const refusal = look('no width holds for sure: measure hinges and leaves', 'stop');
   const body = rectangleOutline({ x: 0, y: levels.top }, width, tall);
   return [
     { do: 'fill', ink: 'tape', opacity: 1, outline: body },
-    ...(held === null ? [] : [{ do: 'fill', ink: 'sewer', opacity: 0.35, outline: band } as const]),
+    ...(wider ? hatched(bandOf(mayFrom, mayTo), [at(mayFrom), at(mayTo)]) : []),
+    ...(held === null
+      ? []
+      : [
+          { do: 'fill', ink: 'sewer', opacity: 0.35, outline: bandOf(holdsFrom, holdsTo) } as const,
+        ]),
     ...ticksOf(scale, style),
     { do: 'stroke', pen: { ink: 'line', width: 0.01, dash: [] }, outline: body },
     pointer(at(target), 1, 'gate'),
@@ -189,5 +242,6 @@ export const openingRuler = (
       pointer(at(value), 1, ink),
       ...name(look(`${word} ${write(value)}`, ink), at(value), above),
     ]),
+    ...(wider ? beyondSure(opening, { at, write, place: below }) : []),
   ];
 };

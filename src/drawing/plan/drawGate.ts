@@ -1,42 +1,99 @@
-import type { GateLayout } from '../../engine/layout.ts';
+import type { GateLayout, LeafLayout, SlideLayout } from '../../engine/layout.ts';
+import { leafTip } from '../../engine/gate/swing.ts';
+import { distance } from '../../geometry/distance.ts';
 import { moved } from '../../geometry/moved.ts';
-import { principalAngle } from '../../geometry/principalAngle.ts';
+import type { SitePoint } from '../../geometry/point.ts';
 import type { Gate } from '../../site/gate.ts';
 import type { LengthStyle } from '../../units/lengthStyle.ts';
 import { radians } from '../../units/radians.ts';
 import { openingText } from '../opening/openingText.ts';
+import type { PenName } from '../pens.ts';
 import type { Primitive } from '../primitive.ts';
 
-/** The leaves of a gate, open, and the ground they swing over. A gate that does not fit is a ghost. */
-export const drawGate = ({ placed, leaves, start, end }: GateLayout): readonly Primitive[] => {
-  const swings = leaves.flatMap(({ width, hinge, closed, open }): Primitive[] => [
-    {
-      kind: 'arc',
-      centre: hinge,
-      radius: width,
-      start: closed,
-      sweep: principalAngle(open - closed),
-      pen: placed ? 'swing' : 'guide',
-    },
-    {
-      kind: 'polyline',
-      points: [hinge, moved(hinge, open, width)],
-      closed: false,
-      pen: placed ? 'leaf' : 'fence ghost',
-    },
-    {
-      kind: 'polyline',
-      points: [hinge, moved(hinge, closed, width)],
-      closed: false,
-      pen: placed ? 'swing' : 'guide',
-    },
-  ]);
-  if (placed) return swings;
-  return [...swings, { kind: 'polyline', points: [start, end], closed: false, pen: 'stop' }];
+/** What is drawn of a leaf: where it is wanted, and the ground it takes to get there. */
+interface LeafPens {
+  readonly leaf: PenName;
+  readonly way: PenName;
+}
+
+const line = (points: readonly SitePoint[], pen: PenName): Primitive => ({
+  kind: 'polyline',
+  points,
+  closed: false,
+  pen,
+});
+
+const drawSwing = (leaf: LeafLayout, pens: LeafPens): Primitive[] => {
+  const { hinge, hung, width, closed, turns } = leaf;
+  const shut = radians(closed);
+  return [
+    { kind: 'arc', centre: hinge, radius: hung + width, start: shut, sweep: turns, pen: pens.way },
+    line([hinge, leafTip(leaf, turns)], pens.leaf),
+    line([hinge, leafTip(leaf, radians(0))], pens.way),
+  ];
+};
+
+/** A leaf that rolls, closed, and the outline of where it stands when it is rolled aside. */
+const drawSlide = ({ closed, stored, thickness }: SlideLayout, pens: LeafPens): Primitive[] => {
+  const { start, end } = stored;
+  const long = distance(start, end) || 1;
+  const across = {
+    x: (-(end.y - start.y) / long) * (thickness / 2),
+    y: ((end.x - start.x) / long) * (thickness / 2),
+  };
+  const beside = ({ x, y }: SitePoint, side: 1 | -1): SitePoint => ({
+    x: x + side * across.x,
+    y: y + side * across.y,
+  });
+  const outline = [beside(start, 1), beside(end, 1), beside(end, -1), beside(start, -1)];
+  return [
+    { kind: 'polyline', points: outline, closed: true, pen: pens.way },
+    line([closed.start, closed.end], pens.leaf),
+  ];
+};
+
+const dot = (centre: SitePoint, radius: number, filled: boolean): Primitive => ({
+  kind: 'circle',
+  centre,
+  radius,
+  least: 0.03,
+  pen: 'gate',
+  ink: filled ? 'gate' : 'paper',
+});
+
+/**
+ * The leaves of a gate and the ground that they turn or roll over, about the pins that they turn
+ * on; the stop between two leaves and what a drop rod drops into. A gap is open. A gate that does
+ * not fit is a ghost.
+ */
+export const drawGate = (gate: GateLayout): readonly Primitive[] => {
+  const { placed, leaves, slides, start, end, stop, receiver } = gate;
+  const pens: LeafPens = placed
+    ? { leaf: 'leaf', way: 'swing' }
+    : { leaf: 'fence ghost', way: 'guide' };
+  const moving = [
+    ...leaves.flatMap((leaf) => drawSwing(leaf, pens)),
+    ...slides.flatMap((slide) => drawSlide(slide, pens)),
+  ];
+  if (!placed) return [...moving, line([start, end], 'stop')];
+  return [
+    ...moving,
+    ...(stop === null ? [] : [dot(stop, 2, false)]),
+    ...(receiver === null ? [] : [dot(receiver.at, receiver.hole.diameter / 2, true)]),
+  ];
 };
 
 /** How deep into its swing the name of a gate stands, as a share of its widest leaf. */
 const deep = 0.42;
+
+/** Where the name of a gate stands off its opening, inches to the left of the leg. */
+const nameOff = ({ leaves, slides, opening }: GateLayout, gate: Gate | undefined): number => {
+  const side = gate?.opens === 'right' ? -1 : 1;
+  // what rolls lies along its own side of the fence: the name goes to the other
+  if (slides.length > 0) return -side * Math.max(0, opening.target) * deep;
+  const widest = Math.max(0, ...leaves.map(({ width }) => width));
+  return side * deep * (widest > 0 ? widest : Math.max(0, opening.target));
+};
 
 /** What a gate is called and the clear opening to hold, in the ground that its leaves swing over. */
 export const gateLabel = (
@@ -44,14 +101,12 @@ export const gateLabel = (
   gate: Gate | undefined,
   style: LengthStyle,
 ): Primitive => {
-  const { bearing, middle, leaves, placed, opening } = layout;
-  const side = gate?.opens === 'right' ? -1 : 1;
-  const widest = Math.max(0, ...leaves.map(({ width }) => width));
+  const { bearing, middle, placed, opening } = layout;
   const label = gate?.label.trim() ?? '';
   const held = `opening ${openingText(opening.target, style)}`;
   return {
     kind: 'text',
-    at: moved(middle, radians(bearing + (side * Math.PI) / 2), widest * deep),
+    at: moved(middle, radians(bearing + Math.PI / 2), nameOff(layout, gate)),
     text: `${label === '' ? 'Gate' : label}\n${placed ? held : 'does not fit here'}`,
     size: 0.15,
     rise: 0,

@@ -1,5 +1,5 @@
 import type { Layout, LineLayout, Run } from '../../engine/layout.ts';
-import { isTerminal, type Post, type PostId } from '../../engine/post.ts';
+import { isTerminal, standsByGate, type Post, type PostId } from '../../engine/post.ts';
 import { boundsOf } from '../../geometry/bounds.ts';
 import type { SitePoint } from '../../geometry/point.ts';
 import type { Feature } from '../../site/feature.ts';
@@ -13,7 +13,7 @@ import { drawFence } from './drawFence.ts';
 import { drawFlags } from './drawFlags.ts';
 import { drawGate, gateLabel } from './drawGate.ts';
 import { drawPost } from './drawPost.ts';
-import { drawTag } from './drawTag.ts';
+import { drawStandTag, drawTag } from './drawTag.ts';
 import { nearestWays } from './nearestWays.ts';
 
 /** What a plan shows, one concern each. */
@@ -110,7 +110,10 @@ export const drawPlan = (
     fence: () => lines.flatMap((line) => drawFence(line, layout)),
     gates: () => gates.flatMap(drawGate),
     posts: () => values(layout.posts).flatMap((post) => drawPost(post, next.get(post.id))),
-    tags: () => drawTags(layout, sideOf, next),
+    tags: () => [
+      ...drawTags(layout, sideOf, next),
+      ...values(layout.posts).filter(standsByGate).map(drawStandTag),
+    ],
     'gate labels': () => gates.map((gate) => gateLabel(gate, site.gates[gate.id], lengths)),
     chains: () => lines.flatMap(chainsOf),
     flags: () => drawFlags(layout.flags),

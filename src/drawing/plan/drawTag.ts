@@ -12,6 +12,18 @@ const toAsRound = (tag: string, { x, y }: SitePoint): SitePoint => {
   return { x: x * step, y: y * step };
 };
 
+/** What the sheets call a post that stands beside the fence for a gate: close by, or left out. */
+export const drawStandTag = ({ at, tag }: Post): Primitive => ({
+  kind: 'text',
+  at,
+  text: tag,
+  size: 0.135,
+  rise: 0.06,
+  angle: radians(0),
+  ink: 'dimension',
+  weight: 'regular',
+});
+
 const hair = 1e-6;
 
 /**

@@ -8,6 +8,7 @@ import type { LengthStyle } from '../../units/lengthStyle.ts';
 import { openingText } from '../opening/openingText.ts';
 import { runName } from '../plan/runName.ts';
 import { pipeSize, shortStyle } from './pipeSize.ts';
+import { standRows } from './standRows.ts';
 import type { Column, Table } from './table.ts';
 
 const columns: readonly Column[] = [
@@ -99,10 +100,13 @@ const rowsOf = (run: Run, layout: Layout, site: Site): string[][] => {
 /**
  * Every hole of a fence line, run by run from the end at which the tape is hooked: what the tape
  * reads, how far from the post before, and what goes into the ground. A post at which two runs
- * meet is read from both.
+ * meet is read from both. What stands beside the fence for its gates comes last.
  */
 export const holeTable = (line: LineLayout, layout: Layout, site: Site): Table => ({
   title: `Holes of ${site.lines[line.id]?.label.trim() || 'the fence line'}`,
   columns,
-  rows: line.runs.flatMap((run) => rowsOf(run, layout, site)),
+  rows: [
+    ...line.runs.flatMap((run) => rowsOf(run, layout, site)),
+    ...standRows(line, layout, site),
+  ],
 });

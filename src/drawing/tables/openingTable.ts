@@ -7,6 +7,7 @@ import { inches } from '../../units/inches.ts';
 import { heldTexts } from '../opening/heldTexts.ts';
 import { openingText } from '../opening/openingText.ts';
 import { gateKind, gateTitle } from './gateKind.ts';
+import { rollText } from './rollText.ts';
 import { swingTexts } from './swingTexts.ts';
 import type { Column, Table } from './table.ts';
 
@@ -34,15 +35,17 @@ const row = (gate: GateLayout, layout: Layout, site: Site): string[] => {
   const write = (value: number): string => formatLength(inches(value), style);
   const held = heldTexts(gate.opening, style);
   const swing = swingTexts(gate, layout);
+  const leaves = gate.opening.terms.filter(({ role }) => role === 'leaf');
+  const placed = gate.posts === null ? 'not placed' : '';
   const nominal = site.gates[gate.id]?.nominal ?? null;
   return [
     `${gateTitle(gate, site)}, ${gateKind(gate)}`,
-    leavesText(gate.leaves.map(({ width }) => write(width))),
+    leavesText(leaves.map(({ planned }) => write(planned))),
     openingText(gate.opening.target, site.lengths),
     held?.from ?? 'not for sure',
     held?.to ?? 'not for sure',
     swing?.hingedAt ?? '',
-    swing?.opens ?? 'not placed',
+    swing?.opens ?? rollText(gate, layout) ?? placed,
     openingText(inches(distance(gate.start, gate.end)), site.lengths),
     nominal === null ? '' : write(nominal),
   ];

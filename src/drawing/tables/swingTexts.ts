@@ -23,7 +23,7 @@ export const swingTexts = (
   if (gate.posts === null || leaf === undefined) return null;
   const [start, end] = [gate.posts.start, gate.posts.end].map((id) => posts[id]?.tag ?? '?');
   const [own, other] = hangsAtStart(leaf, gate) ? [start, end] : [end, start];
-  const side = Math.sin(leaf.open - leaf.closed) > 0 ? 'left' : 'right';
+  const side = leaf.turns > 0 ? 'left' : 'right';
   return {
     hingedAt: gate.leaves.length === 1 ? `${own}` : `${own} and ${other}`,
     opens: `to the ${side}, looking from ${own} to ${other}`,

@@ -1,4 +1,4 @@
-import type { Layout } from '../../engine/layout.ts';
+import type { GateLayout, Layout } from '../../engine/layout.ts';
 import type { Site } from '../../site/site.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import { inches, type Inches } from '../../units/inches.ts';
@@ -79,6 +79,34 @@ const faces = (between: Between, reach: TapeReach, opening: Inches) => {
   return { x: between.x + (between.width - width) / 2, width };
 };
 
+/** Half as high as a leaf is drawn on the strip. */
+const leafHalf = 0.045;
+
+/** The leaves in an opening, parted where they meet; nothing but its two ends for a gap. */
+const openingSign = (gate: GateLayout, x: number, width: number): Atom[] => {
+  const upright = (at: number) =>
+    [
+      { x: at, y: fence - leafHalf },
+      { x: at, y: fence + leafHalf },
+    ] as const;
+  const count = gate.leaves.length + gate.slides.length;
+  const frame = rectangleOutline({ x, y: fence - leafHalf }, width, 2 * leafHalf);
+  const pen = { ink: 'gate', width: 0.016, dash: [] } as const;
+  if (count === 0) {
+    const ends = segmentsOutline([upright(x), upright(x + width)]);
+    return [{ do: 'stroke', pen, outline: ends }];
+  }
+  const middle = count > 1 ? segmentsOutline([upright(x + width / 2)]) : [];
+  const stop = rectangleOutline({ x: x + width / 2 - 0.025, y: fence - 0.06 }, 0.05, 0.12);
+  return [
+    { do: 'fill', ink: 'gate', opacity: 0.15, outline: frame },
+    { do: 'stroke', pen, outline: [...frame, ...middle] },
+    ...(gate.stop === null
+      ? []
+      : [{ do: 'fill', ink: 'gate', opacity: 1, outline: stop } as const]),
+  ];
+};
+
 /** An opening: a gap in the fence with the leaves in it, its name and the width to hold over it. */
 const drawOpening = (between: Between, reach: TapeReach, sheet: TapeSheet): Lettered => {
   const { site, layout, style, room } = sheet;
@@ -86,22 +114,6 @@ const drawOpening = (between: Between, reach: TapeReach, sheet: TapeSheet): Lett
   const gate = space?.kind === 'gate' ? layout.gates[space.gate] : undefined;
   if (gate === undefined) return nothing;
   const { x, width } = faces(between, reach, gate.opening.target);
-  const gap = rectangleOutline({ x, y: fence - 0.045 }, width, 0.09);
-  const leaf: Atom = {
-    do: 'stroke',
-    pen: { ink: 'gate', width: 0.016, dash: [] },
-    outline: [
-      ...gap,
-      ...(gate.leaves.length > 1
-        ? segmentsOutline([
-            [
-              { x: x + width / 2, y: fence - 0.045 },
-              { x: x + width / 2, y: fence + 0.045 },
-            ],
-          ])
-        : []),
-    ],
-  };
   const name = site.gates[gate.id]?.label.trim() || 'Gate';
   const text = `${name}: hold ${openingText(gate.opening.target, style)}`;
   const middle = x + width / 2;
@@ -110,7 +122,7 @@ const drawOpening = (between: Between, reach: TapeReach, sheet: TapeSheet): Lett
     { x: middle + shift, y: gateName + 0.17 },
   ]);
   const label = letter({ text, size: 0.15, weight: 'bold', ink: 'gate' }, places, room);
-  return { ...label, lines: [{ do: 'fill', ink: 'gate', opacity: 0.15, outline: gap }, leaf] };
+  return { ...label, lines: openingSign(gate, x, width) };
 };
 
 /** The wall or mark that an end post stands in from. */

@@ -68,7 +68,7 @@ const plannedTerm = (role: 'stop' | 'gap', label: string, size: Inches): Term =>
  * The tail of a leaf that rolls: what stays behind the face of the first roller post when it is
  * closed, so that the opening is so much narrower than the leaf. It closes wherever it stops, so
  * the tail is adjustable: shorter until the overlap is used up, with the tail still on both
- * rollers; longer, where the posts stand nearer, by as much again as its counterbalance.
+ * rollers; longer, where the posts stand nearer, by as much as its overlap again.
  */
 const tailTerms = (way: Extract<GateWay, { kind: 'cantilever' }>, label: string): Term[] => {
   const { overlap, counterbalance, rollers } = way;
@@ -78,7 +78,7 @@ const tailTerms = (way: Extract<GateWay, { kind: 'cantilever' }>, label: string)
     {
       ...planned,
       label: `${label}: counterbalance`,
-      low: inches(0 - 2 * counterbalance),
+      low: inches(0 - counterbalance),
       planned: inches(0 - counterbalance),
       high: inches(0 - counterbalance),
       spread: 'adjustable',
@@ -86,7 +86,7 @@ const tailTerms = (way: Extract<GateWay, { kind: 'cantilever' }>, label: string)
     {
       ...planned,
       label: `${label}: overlap`,
-      low: inches(0 - overlap),
+      low: inches(0 - 2 * overlap),
       planned: inches(0 - overlap),
       high: inches(spared - overlap),
       spread: 'adjustable',

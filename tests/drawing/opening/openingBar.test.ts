@@ -51,6 +51,17 @@ describe('openingBar', () => {
     expect(words).toContain('set 120 1/2"');
   });
 
+  it('[D51] names where it may hold and what is likely, where that is more than what is sure', () => {
+    const words = written(openingBar(double, { width: 9, style }).atoms);
+    // 2 × (56 7/8 + 1 3/4) + 2 and 2 × (56 7/8 + 1 7/8) + 3
+    expect(words).toContain('may from 119 1/4"');
+    expect(words).toContain('may to 120 1/2"');
+    expect(words.filter((text) => text.startsWith('likely')).length).toBe(2);
+    const known = openingOf([term('hinge', 2), leaf, term('latch', 2, 2, 3)]);
+    const sure = written(openingBar(known, { width: 9, style }).atoms);
+    expect(sure.filter((text) => /^(may|likely)/.test(text))).toEqual([]);
+  });
+
   it('[D19] says so where no width holds for sure', () => {
     const loose = openingOf([term('hinge', 1, 2, 3), leaf, term('latch', 2, 2, 2)]);
     expect(loose.holdsFrom).toBeGreaterThan(loose.holdsTo);

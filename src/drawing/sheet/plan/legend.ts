@@ -95,14 +95,44 @@ const flagEntries = (sheet: number | null): Entry[] => {
   ];
 };
 
+const dotSign = (filled: boolean): Atom[] => {
+  const outline = circleOutline({ x: signWidth / 2, y: 0 }, 0.03);
+  return [
+    { do: 'fill', ink: filled ? 'gate' : 'paper', opacity: 1, outline },
+    { do: 'stroke', pen: pens.gate, outline },
+  ];
+};
+
+/** Leaves by the way they move, and what stands between two of them. */
+const gateEntries = (site: Site): Entry[] => {
+  const gates = Object.values(site.gates);
+  const ways = new Set(gates.map(({ way }) => way.kind));
+  const shown: readonly (readonly [boolean, Entry])[] = [
+    [ways.has('swing') || ways.has('centre stop'), { sign: lineSign('leaf'), text: 'gate, open' }],
+    [ways.has('cantilever'), { sign: lineSign('leaf'), text: 'gate that rolls, closed' }],
+    [ways.has('cantilever'), { sign: lineSign('swing'), text: 'rolled aside; R roller post' }],
+    [gates.some(({ holdOpen }) => holdOpen), { sign: [], text: 'H: post that holds a leaf open' }],
+    [ways.has('centre stop'), { sign: dotSign(false), text: 'stop between two leaves' }],
+    [
+      gates.some(({ receiver }) => receiver !== null),
+      { sign: dotSign(true), text: 'receiver of a drop rod' },
+    ],
+  ];
+  return shown.flatMap(([has, entry]) => (has ? [entry] : []));
+};
+
 const entriesOf = (site: Site, flagSheet: number | null): Entry[] => {
   const kinds = new Set(Object.values(site.features).map(({ kind }) => kind));
   const grounds = Object.entries(features).flatMap(([kind, entry]) =>
     kinds.has(kind as keyof typeof features) ? [entry] : [],
   );
-  const gates =
-    Object.keys(site.gates).length === 0 ? [] : [{ sign: lineSign('leaf'), text: 'gate, open' }];
-  return [...always, ...flagEntries(flagSheet), ...gates, ...grounds, ...utilityEntries(site)];
+  return [
+    ...always,
+    ...flagEntries(flagSheet),
+    ...gateEntries(site),
+    ...grounds,
+    ...utilityEntries(site),
+  ];
 };
 
 /**

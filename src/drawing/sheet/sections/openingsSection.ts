@@ -2,6 +2,7 @@ import type { GateLayout, Layout } from '../../../engine/layout.ts';
 import type { Site } from '../../../site/site.ts';
 import { fineStyle } from '../../../units/fineStyle.ts';
 import { formatLength } from '../../../units/formatLength.ts';
+import { inches } from '../../../units/inches.ts';
 import { moveAtoms } from '../../moveAtoms.ts';
 import { openingBar } from '../../opening/openingBar.ts';
 import { openingText } from '../../opening/openingText.ts';
@@ -9,7 +10,9 @@ import { gateKind, gatePosts, gateTitle } from '../../tables/gateKind.ts';
 import { openingTable } from '../../tables/openingTable.ts';
 import { workingTable } from '../../tables/workingTable.ts';
 import { pipeSize } from '../../tables/pipeSize.ts';
+import { rollText } from '../../tables/rollText.ts';
 import { swingTexts } from '../../tables/swingTexts.ts';
+import { gateLines } from './gateLines.ts';
 import type { Block, Stack } from '../flow/block.ts';
 import { heading, subheading } from '../flow/heading.ts';
 import { layTable } from '../flow/layTable.ts';
@@ -24,28 +27,35 @@ const between = 0.35;
 const wholeTable = (stack: Stack): Block => stackBlocks([stack.head, ...stack.rows]);
 
 const lineUnder = (gate: GateLayout, layout: Layout, site: Site): string => {
-  const { posts, leaves } = gate;
+  const { posts } = gate;
+  const leaves = gate.opening.terms.filter(({ role }) => role === 'leaf');
   const pipes =
     posts === null ? [] : [posts.start, posts.end].flatMap((id) => layout.posts[id] ?? []);
   const ods = pipes.map(({ tag, od }) => `${tag} ${pipeSize(od, site.lengths)} OD`).join(', ');
   const widths = leaves
-    .map(({ width }) => formatLength(width, fineStyle(site.lengths)))
+    .map(({ planned }) => formatLength(planned, fineStyle(site.lengths)))
     .join(' and ');
   const stands = posts === null ? 'not placed: see its flag' : `posts ${ods}`;
-  return `${gateKind(gate)}, leaves ${widths}, ${stands}`;
+  const of = leaves.length === 0 ? '' : `, ${leaves.length > 1 ? 'leaves' : 'leaf'} ${widths}`;
+  return `${gateKind(gate)}${of}, ${stands}`;
 };
 
 const swingLine = (gate: GateLayout, layout: Layout): string => {
   const swing = swingTexts(gate, layout);
-  return swing === null ? '' : `Hinged at ${swing.hingedAt}, opens ${swing.opens}.`;
+  if (swing !== null) return `Hinged at ${swing.hingedAt}, opens ${swing.opens}.`;
+  const rolls = rollText(gate, layout);
+  return rolls === null ? '' : `The gate ${rolls}.`;
 };
 
 const barOf = (gate: GateLayout, site: Site, width: number): Block => {
-  const nominal = site.gates[gate.id]?.nominal ?? null;
+  const { nominal, asSet } = site.gates[gate.id] ?? { nominal: null, asSet: null };
+  // the narrower of top and bottom is what the leaves have to go into
+  const set = asSet === null ? null : inches(Math.min(asSet.top, asSet.bottom ?? asSet.top));
   return openingBar(gate.opening, {
     width,
     style: site.lengths,
     ...(nominal === null ? {} : { nominal }),
+    ...(set === null ? {} : { set }),
   });
 };
 
@@ -57,6 +67,7 @@ const gateCard = (gate: GateLayout, layout: Layout, site: Site, width: number): 
     subheading(name, width),
     ...paragraph(swingLine(gate, layout), width),
     ...paragraph(lineUnder(gate, layout, site), width, 'dimension'),
+    ...gateLines(gate, site).flatMap((line) => paragraph(line, width)),
     { height: 0.1, atoms: [] },
   ]);
   const table = { ...workingTable(gate, site), title: '' };

@@ -1,0 +1,80 @@
+import { clearPassage } from '../../../engine/gate/clearPassage.ts';
+import { halvesOf } from '../../../engine/gate/halvesOf.ts';
+import { rodReach } from '../../../engine/gate/rodReach.ts';
+import type { GateLayout } from '../../../engine/layout.ts';
+import type { Gate } from '../../../site/gate.ts';
+import type { Site } from '../../../site/site.ts';
+import { notesFor, type NoteFor } from '../../../trade/hangingNotes.ts';
+import { fineStyle } from '../../../units/fineStyle.ts';
+import { formatLength } from '../../../units/formatLength.ts';
+import { inches } from '../../../units/inches.ts';
+import { heldTexts } from '../../opening/heldTexts.ts';
+import { openingText } from '../../opening/openingText.ts';
+
+type Say = (length: number) => string;
+
+const halvesLine = ({ opening }: GateLayout, site: Site): string[] => {
+  const halves = halvesOf(opening);
+  if (halves === null) return [];
+  const told = halves.map((half) => {
+    const held = heldTexts(half, site.lengths);
+    const range = held === null ? 'no width for sure' : `from ${held.from} to ${held.to}`;
+    return `${openingText(half.target, site.lengths)} (${range})`;
+  });
+  return [`From each post to the face of the stop hold ${told.join(' and ')}.`];
+};
+
+const slideLine = ({ way }: Gate, { slides }: GateLayout, say: Say): string[] => {
+  const [slide] = slides;
+  if (way.kind !== 'cantilever' || slide === undefined) return [];
+  const { overlap, counterbalance, rollers, behind } = way;
+  return [
+    `Closed, the leaf reaches ${say(overlap + counterbalance)} past the face of the first roller post (overlap ${say(overlap)}, counterbalance ${say(counterbalance)}). Roller posts ${say(rollers)} apart, ${say(behind)} off the fence line. Rolled aside it takes ${say(slide.width)} along the fence.`,
+  ];
+};
+
+const passageLine = (gate: Gate, layout: GateLayout, say: Say): string[] =>
+  layout.leaves.length === 0
+    ? []
+    : [`Clear passage with the gate open: ${say(clearPassage(gate, layout).clear)}.`];
+
+const receiverLine = ({ receiver, bottom }: Gate, layout: GateLayout, say: Say): string[] => {
+  if (receiver === null || layout.receiver === null) return [];
+  const { kind, ground, depth, inside, rod } = receiver;
+  const how = kind === 'driven pipe' ? 'driven pipe, its end flattened' : kind;
+  const reach = bottom === null ? null : rodReach(receiver, bottom);
+  const goes = reach === null || reach <= 0 ? '' : ` The rod goes in ${say(reach)} at most.`;
+  return [
+    `Receiver in ${ground}: ${how}, ${say(inside)} inside for a rod of ${say(rod)}, ${say(depth)} deep.${goes}`,
+  ];
+};
+
+const noteKeys = (site: Site, gate: Gate, { leaves, slides }: GateLayout): Set<NoteFor> => {
+  const latch = gate.latch === null ? undefined : site.hardware[gate.latch];
+  const meet = gate.way.kind === 'swing' && leaves.length > 1;
+  const so: readonly (readonly [boolean, NoteFor])[] = [
+    [leaves.length > 0, 'leaf that turns'],
+    [leaves.length > 1, 'two leaves'],
+    [meet && (gate.receiver !== null || latch?.kind === 'drop rod'), 'drop rod'],
+    [slides.length > 0, 'leaf that rolls'],
+  ];
+  return new Set(so.flatMap(([is, key]) => (is ? [key] : [])));
+};
+
+/**
+ * What the detail of a gate says beside its bar and working, a paragraph each: its halves, how it
+ * rolls, the clear passage, its receiver, and what to mind when it is hung.
+ */
+export const gateLines = (layout: GateLayout, site: Site): readonly string[] => {
+  const gate = site.gates[layout.id];
+  if (gate === undefined) return [];
+  const say: Say = (length) => formatLength(inches(length), fineStyle(site.lengths));
+  const notes = notesFor(noteKeys(site, gate, layout));
+  return [
+    ...halvesLine(layout, site),
+    ...slideLine(gate, layout, say),
+    ...passageLine(gate, layout, say),
+    ...receiverLine(gate, layout, say),
+    ...(notes.length === 0 ? [] : [`Hanging: ${notes.join(' ')}`]),
+  ];
+};

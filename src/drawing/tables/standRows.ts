@@ -1,0 +1,87 @@
+import type { GateLayout, Layout, LineLayout, Run } from '../../engine/layout.ts';
+import { standsByGate, type Post } from '../../engine/post.ts';
+import { fromHook } from '../../engine/posts/fromHook.ts';
+import type { SitePoint } from '../../geometry/point.ts';
+import { subtract } from '../../geometry/subtract.ts';
+import type { Site } from '../../site/site.ts';
+import { fineStyle } from '../../units/fineStyle.ts';
+import { formatLength } from '../../units/formatLength.ts';
+import { inches, type Inches } from '../../units/inches.ts';
+import { runName } from '../plan/runName.ts';
+import { gateTitle } from './gateKind.ts';
+import { pipeSize, shortStyle } from './pipeSize.ts';
+
+interface Beside {
+  readonly run: Run;
+  readonly gate: GateLayout;
+  readonly layout: Layout;
+  readonly site: Site;
+}
+
+/** Where a thing stands by the tape of its gate's run: what that reads there, and how far off it. */
+const byTape = ({ run, site }: Beside, at: SitePoint): { reads: string; off: string } => {
+  const { x, y } = subtract(at, run.start);
+  const [cos, sin] = [Math.cos(run.bearing), Math.sin(run.bearing)];
+  const hook = site.lines[run.line]?.hook ?? 'start';
+  const left = (y * cos - x * sin) * (hook === 'start' ? 1 : -1);
+  const reads = fromHook(run, inches(x * cos + y * sin), hook);
+  const away = formatLength(inches(Math.abs(left)), fineStyle(site.lengths));
+  const side = left > 0 ? 'left' : 'right';
+  return {
+    reads: formatLength(reads, site.lengths),
+    off: Math.abs(left) < 1 / 64 ? 'in the line' : `${away} ${side} of the line`,
+  };
+};
+
+const sizes = (site: Site, { diameter, depth }: Post['hole']): string => {
+  const write = (length: Inches): string => formatLength(length, shortStyle(site.lengths));
+  return `${write(diameter)} × ${write(depth)}`;
+};
+
+const called = { roller: 'roller post', 'hold-open': 'post that holds a leaf open' } as const;
+
+const postRow = (beside: Beside, post: Post): string[] => {
+  const { run, gate, layout, site } = beside;
+  const { reads, off } = byTape(beside, post.at);
+  const what = called[post.kind === 'roller' ? 'roller' : 'hold-open'];
+  const write = (length: Inches): string => formatLength(length, shortStyle(site.lengths));
+  return [
+    runName(run, layout),
+    post.tag,
+    `${what}, ${gateTitle(gate, site)}, ${off}`,
+    reads,
+    '',
+    pipeSize(post.od, site.lengths),
+    sizes(site, post.hole),
+    write(post.above),
+    write(post.length),
+  ];
+};
+
+const receiverRow = (beside: Beside): string[][] => {
+  const { run, gate, layout, site } = beside;
+  const told = site.gates[gate.id]?.receiver ?? null;
+  if (gate.receiver === null || told === null) return [];
+  const { reads, off } = byTape(beside, gate.receiver.at);
+  const inside = formatLength(told.inside, fineStyle(site.lengths));
+  const what = `receiver, ${gateTitle(gate, site)}: ${told.kind}, ${inside} inside, ${off}`;
+  return [[runName(run, layout), '', what, reads, '', '', sizes(site, gate.receiver.hole), '', '']];
+};
+
+/**
+ * What stands beside a fence line for its gates, as rows of its hole table: roller posts, posts
+ * that hold a leaf open, receivers. Each is found by what the tape of its run reads beside it and
+ * how far it stands off to the left or right of one who walks from the hook.
+ */
+export const standRows = (line: LineLayout, layout: Layout, site: Site): string[][] => {
+  const stands = Object.values(layout.posts).filter(standsByGate);
+  return line.runs.flatMap((run) =>
+    run.spaces.flatMap((space): string[][] => {
+      const gate = space.kind === 'gate' ? layout.gates[space.gate] : undefined;
+      if (gate === undefined) return [];
+      const beside = { run, gate, layout, site };
+      const own = stands.filter(({ gates }) => gates.includes(gate.id));
+      return [...own.map((post) => postRow(beside, post)), ...receiverRow(beside)];
+    }),
+  );
+};

@@ -1,0 +1,52 @@
+import type { Source } from './source.ts';
+
+/** What must be so of a gate for a note to be printed on its detail. */
+export type NoteFor = 'leaf that turns' | 'two leaves' | 'drop rod' | 'leaf that rolls';
+
+/** One thing to mind when a gate is hung. */
+export interface HangingNote {
+  readonly for: NoteFor;
+  readonly text: string;
+}
+
+export const hangingSource: Source = {
+  text: 'hanging notes: common practice, no published source',
+  status: 'practice',
+};
+
+/** In the order in which the work is done. */
+export const hangingNotes: readonly HangingNote[] = [
+  {
+    for: 'leaf that turns',
+    text: 'Two hinge sets to a leaf, one near the top and one near the bottom.',
+  },
+  {
+    for: 'leaf that turns',
+    text: 'Hinge and latch bolts all point one way, their nuts on the secure side.',
+  },
+  {
+    for: 'two leaves',
+    text: 'Tops of both leaves level with each other before anything is tightened.',
+  },
+  {
+    for: 'leaf that turns',
+    text: 'Swing every leaf as far as it opens: its bottom clears the ground all the way.',
+  },
+  { for: 'drop rod', text: 'Lifted, the rod rests clear of the ground through the whole swing.' },
+  {
+    for: 'drop rod',
+    text: 'Close both leaves and look along them: straight, then mark and make the receiver.',
+  },
+  {
+    for: 'leaf that rolls',
+    text: 'Roller posts plumb and in line with each other before the leaf is put on.',
+  },
+  {
+    for: 'leaf that rolls',
+    text: 'Roll the leaf from end to end: it stays on both rollers, and its stops hold at both ends.',
+  },
+];
+
+/** The notes for a gate of which some things are so. */
+export const notesFor = (so: ReadonlySet<NoteFor>): readonly string[] =>
+  hangingNotes.filter((note) => so.has(note.for)).map(({ text }) => text);
