@@ -21,7 +21,11 @@ const bad: readonly (readonly [name: string, text: string, says: RegExp])[] = [
   ['truncated.json', sample().slice(0, 700), /truncated\.json: .+/],
   ['foreign.json', '{"type":"FeatureCollection","features":[]}', /foreign\.json: .+format/],
   ['hostile.json', '{"__proto__":{"format":"lathline site"},"version":1}', /hostile\.json: .+/],
-  ['newer.json', sample().replace(/"version": \d+/, '"version": 70'), /newer\.json: .+version 70.+/],
+  [
+    'newer.json',
+    sample().replace(/"version": \d+/, '"version": 70'),
+    /newer\.json: .+version 70.+/,
+  ],
   ['words.json', 'not a drawing', /words\.json: .+/],
 ];
 

@@ -1,5 +1,5 @@
 import { fitInk } from '../canvas/fitInk.ts';
-import { padPlan } from '../drawing/plan/padPlan.ts';
+import { fitPlan } from '../drawing/plan/fitPlan.ts';
 import { boundsOf } from '../geometry/bounds.ts';
 import { current } from '../store/history.ts';
 import type { Bench } from './bench.ts';
@@ -14,14 +14,17 @@ const edge = 10;
 /** What an empty pad shows: 100 ft of ground each way. */
 const emptyGround = { minX: -600, minY: -600, maxX: 600, maxY: 600 };
 
-/** Shows all that is drawn, with what is written around it. Nothing before the pad has a size. */
+/**
+ * Shows all that is drawn, with the dimensions around it; the names of gates find their places
+ * where there is room. Nothing before the pad has a size.
+ */
 export const fitAll = ({ site, session, layOut, pad }: Bench): void => {
   const size = pad.getState();
   if (size === null) return;
   const shown = current(site.getState().history);
   const { width, height } = size;
   const view = fitInk({
-    primitives: padPlan(shown, layOut(shown)),
+    primitives: fitPlan(shown, layOut(shown)),
     ground: boundsOf(Object.values(shown.marks)) ?? emptyGround,
     pad: size,
     room: { minX: edge, minY: promptHeight, maxX: width - edge, maxY: height - keysHeight },

@@ -1,0 +1,27 @@
+import type { Layout } from '../../engine/layout.ts';
+import type { Site } from '../../site/site.ts';
+import { toTotal } from '../lettering/chainLine.ts';
+import type { Primitive } from '../primitive.ts';
+import { padPlan } from './padPlan.ts';
+
+/** A chain as the line of its total alone, where that stands when its pieces are written too. */
+const asTotal = (primitive: Primitive): Primitive => {
+  if (primitive.kind !== 'dimension chain') return primitive;
+  const { points, texts, total, off } = primitive;
+  const ends = [points[0], points.at(-1)].flatMap((point) => point ?? []);
+  const out = total === null ? 0 : Math.sign(off) * toTotal;
+  return {
+    ...primitive,
+    points: ends,
+    texts: [total ?? texts[0] ?? ''],
+    total: null,
+    off: off + out,
+  };
+};
+
+/**
+ * What of a plan a view of all of it makes room for: the yard and the lines of its dimensions. The
+ * names of gates and lengths that are led out find their places in whatever room there is.
+ */
+export const fitPlan = (site: Site, layout: Layout): readonly Primitive[] =>
+  padPlan(site, layout, { omit: ['gate labels', 'flags'] }).map(asTotal);
