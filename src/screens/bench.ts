@@ -1,9 +1,11 @@
 import { createContext, useContext, useDeferredValue } from 'react';
+import type { Parts } from '../site/parts.ts';
 import type { Sender } from '../editor/send.ts';
 import type { Pad } from '../editor/view.ts';
 import type { SitePoint } from '../geometry/point.ts';
 import type { Layout } from '../engine/layout.ts';
 import type { Site } from '../site/site.ts';
+import type { BookStore } from '../store/bookStore.ts';
 import type { Cell } from '../store/cell.ts';
 import { current } from '../store/history.ts';
 import type { Session, SessionStore } from '../store/session.ts';
@@ -13,6 +15,8 @@ import { useStored } from './useStored.ts';
 /** What all screens work on: the document, the session, the layout that follows, and the tools. */
 export interface Bench {
   readonly site: SiteStore;
+  /** The company's hardware book, apart from any document. */
+  readonly book: BookStore;
   readonly session: SessionStore;
   readonly layOut: (site: Site) => Layout;
   readonly sender: Sender;
@@ -55,3 +59,6 @@ export const useDrawn = (): { readonly site: Site; readonly layout: Layout } => 
 /** A part of the session. */
 export const useSession = <Part>(pick: (session: Session) => Part): Part =>
   useStored(useBench().session, pick);
+
+/** What the hardware book has. */
+export const useBook = (): Parts => useStored(useBench().book, ({ parts }) => parts);

@@ -7,6 +7,9 @@ import type { Site } from '../site/site.ts';
 import { createCell } from '../store/cell.ts';
 import type { Pad } from '../editor/view.ts';
 import type { SitePoint } from '../geometry/point.ts';
+import { keepBook, loadBook } from '../store/bookPersist.ts';
+import { deviceBookShelf } from '../store/bookShelf.ts';
+import { createBookStore } from '../store/bookStore.ts';
 import { rememberLayouts } from '../store/derived.ts';
 import { deviceShelf, keep, loadKept } from '../store/persist.ts';
 import { createSession } from '../store/session.ts';
@@ -14,7 +17,8 @@ import { createSiteStore } from '../store/siteStore.ts';
 import type { Bench } from './bench.ts';
 import { screenOf } from './frame/tabs.ts';
 import { samples } from './files/samples.ts';
-import { startingPlans } from './plans/startingPlans.ts';
+import { genericBook } from './plans/genericBook.ts';
+import { plansFrom } from './plans/startingPlans.ts';
 
 /** The sample yard that the address asks for; null where it asks for none or for one not there. */
 const askedSample = async (): Promise<Site | null> => {
@@ -29,6 +33,21 @@ const askedSample = async (): Promise<Site | null> => {
   }
 };
 
+/** The hardware book kept on this device, kept on; and whatever of it could not be read. */
+const startBook = async (say: (line: string) => void) => {
+  const shelf = deviceBookShelf();
+  const { parts, trouble } = await loadBook(shelf, genericBook);
+  const book = createBookStore(parts);
+  const keeper = keepBook({ shelf, book, generic: genericBook, say });
+  if (trouble !== null) say(trouble);
+  // another tab may have written in it meanwhile
+  window.addEventListener('focus', () => void keeper.refresh());
+  document.addEventListener('visibilitychange', () => {
+    void (document.visibilityState === 'hidden' ? keeper.now() : keeper.refresh());
+  });
+  return book;
+};
+
 /**
  * The bench as the program opens: the drawing kept on this device; where there is none, the sample
  * that the address asks for, else an empty pad. From here on what is drawn is kept.
@@ -41,8 +60,10 @@ export const start = async (): Promise<Bench> => {
     kept.site ?? asked ?? emptySite({ specs: {}, hardware: {} }),
     kept.site === null ? 'New yard' : 'Open kept drawing',
   );
-  const session = createSession(startingPlans);
+  const session = createSession(plansFrom(genericBook));
   session.setState(kept.session);
+  const book = await startBook((say) => session.setState({ say }));
+  session.setState({ plans: plansFrom(book.getState().parts) });
   if (kept.trouble !== null) session.setState({ say: kept.trouble });
   const screen = screenOf(window.location.hash);
   if (screen !== null) session.setState({ screen });
@@ -54,6 +75,7 @@ export const start = async (): Promise<Bench> => {
   });
   return {
     site,
+    book,
     session,
     layOut: remembered,
     sender,

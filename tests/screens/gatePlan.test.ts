@@ -1,5 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { gatePlan } from '../../src/screens/plans/gatePlan.ts';
+import { gatePlan, usualParts } from '../../src/screens/plans/gatePlan.ts';
+import { genericBook } from '../../src/screens/plans/genericBook.ts';
+import { offeredParts } from '../../src/screens/plans/offeredParts.ts';
+import { withParts } from '../../src/screens/plans/withParts.ts';
 import { inches } from '../../src/units/inches.ts';
 import { standardGates } from '../../src/trade/standardGates.ts';
 
@@ -22,5 +25,44 @@ describe('a planned gate', () => {
     expect(wide.leaves[0]?.hinge.hardware.label).toMatch(/heavy/i);
     expect(wide.post?.od).toBe(4);
     expect(gatePlan(1, inches(48)).post).toBeNull();
+  });
+});
+
+describe('the book behind a planned gate', () => {
+  const usual = usualParts(1, inches(48), genericBook);
+  const measured = {
+    ...usual.hinge.hardware,
+    takes: { low: inches(2), planned: inches(2.125), high: inches(2.125) },
+    from: 'measured',
+  } as const;
+
+  it('gives the figures that the company has measured, and the leaf that follows from them', () => {
+    const parts = usualParts(1, inches(48), { [usual.hinge.id]: measured });
+    const plan = gatePlan(1, inches(48), parts);
+    expect(plan.leaves[0]?.hinge).toEqual({ id: usual.hinge.id, hardware: measured });
+    // 48 - 2-1/8 - 1-7/8 in
+    expect(plan.leaves[0]?.width).toBe(44);
+    // a latch that was taken out of the book is still assumed
+    expect(parts.latch.hardware.from).toBe('assumed');
+  });
+
+  it('works catalogue leaves out anew for another hinge, and leaves measured ones alone', () => {
+    const plan = gatePlan(1, inches(48));
+    const parts = { hinge: { id: usual.hinge.id, hardware: measured }, latch: usual.latch };
+    expect(withParts(plan, parts).leaves[0]?.width).toBe(44);
+    const [leaf] = plan.leaves;
+    if (leaf === undefined) throw new Error('expected a leaf');
+    const own = { ...plan, leaves: [{ ...leaf, width: inches(43), from: 'measured' as const }] };
+    const changed = withParts(own, parts);
+    expect(changed.leaves[0]).toEqual({ ...own.leaves[0], hinge: parts.hinge });
+  });
+
+  it('is offered beside what a site carries, which keeps its own figures', () => {
+    const site = { hardware: { [usual.hinge.id]: measured } };
+    const offered = offeredParts(site, genericBook, ['hinge']);
+    expect(offered[0]).toEqual({ id: usual.hinge.id, hardware: measured });
+    const hinges = Object.values(genericBook).filter(({ kind }) => kind === 'hinge');
+    expect(offered).toHaveLength(hinges.length);
+    expect(offered.every(({ hardware }) => hardware.kind === 'hinge')).toBe(true);
   });
 });

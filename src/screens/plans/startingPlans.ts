@@ -1,15 +1,23 @@
+import type { Parts } from '../../site/parts.ts';
 import type { Plans } from '../../store/plans.ts';
 import { inches } from '../../units/inches.ts';
 import { fencePlan } from './fencePlan.ts';
-import { gatePlan } from './gatePlan.ts';
+import { gatePlan, usualParts } from './gatePlan.ts';
+import { genericBook } from './genericBook.ts';
+
+const walk = inches(48);
 
 /**
- * What is drawn before anybody has chosen: a 4 ft fence, a 4 ft walk gate. A buried line is kept
- * off by 24 in each side, the larger of the usual tolerance zones; a tree by its roots.
+ * What is drawn before anybody has chosen: a 4 ft fence, a 4 ft walk gate with the book's figures. A
+ * buried line is kept off by 24 in each side, the larger of the usual tolerance zones; a tree by its
+ * roots.
  */
-export const startingPlans: Plans = {
+export const plansFrom = (book: Parts): Plans => ({
   fence: fencePlan(inches(48)),
-  gate: gatePlan(1, inches(48)),
+  gate: gatePlan(1, walk, usualParts(1, walk, book)),
   utility: { service: 'gas', width: inches(2), tolerance: inches(24) },
   tree: { trunk: inches(8), roots: inches(48) },
-};
+});
+
+/** Those of a book in which nobody has written. */
+export const startingPlans: Plans = plansFrom(genericBook);

@@ -2,10 +2,11 @@ import { changeHardware } from '../../../site/edits/changeHardware.ts';
 import type { Hardware } from '../../../site/hardware.ts';
 import type { HardwareId } from '../../../site/ids.ts';
 import { fineStyle } from '../../../units/fineStyle.ts';
-import { useSite } from '../../bench.ts';
+import type { PartPlan } from '../../../store/plans.ts';
+import { useBook, useSite } from '../../bench.ts';
 import { ChoiceField } from '../../fields/ChoiceField.tsx';
 import { LengthField } from '../../fields/LengthField.tsx';
-import { offeredParts, type OfferedPart } from '../../plans/offeredParts.ts';
+import { offeredParts } from '../../plans/offeredParts.ts';
 import { smallUnit } from './SpecFields.tsx';
 import { useDo, useEdit } from './useEdit.ts';
 
@@ -13,7 +14,7 @@ interface Props {
   readonly label: string;
   readonly id: HardwareId | null;
   readonly kinds: readonly Hardware['kind'][];
-  readonly onChoose: (part: OfferedPart) => void;
+  readonly onChoose: (part: PartPlan) => void;
 }
 
 const origins = [
@@ -29,11 +30,12 @@ const ends = ['low', 'planned', 'high'] as const;
 /** A hinge or latch: which one, what it takes up, and how that is known. */
 export const PartFields = ({ label, id, kinds, onChoose }: Props) => {
   const site = useSite();
+  const book = useBook();
   const edit = useEdit();
   const make = useDo();
   const part = id === null ? undefined : site.hardware[id];
   if (id === null || part === undefined) return null;
-  const offered = offeredParts(site, kinds);
+  const offered = offeredParts(site, book, kinds);
   const words = part.kind === 'hinge' ? hingeWords : latchWords;
   const bare = smallUnit(site.lengths.system);
   const style = fineStyle({ ...site.lengths, fraction: 32 });
