@@ -127,12 +127,7 @@ const totalPiece = (line: ChainLine, text: string): ChainPiece[] => {
 
 /** Pieces on one line and the total on the next one out. */
 const whole = (chain: ChainPrimitive, line: ChainLine, room: Trial): Lettered | null => {
-  const pieces = piecesOf(chain, line, room);
-  const [only, ...others] = pieces;
-  // one text led out for the whole chain says little more than its total does in place
-  if (chain.total !== null && only && others.length === 0 && inLine(line, only, room) === null)
-    return null;
-  const inner = letterLine(line, pieces, room);
+  const inner = letterLine(line, piecesOf(chain, line, room), room);
   if (inner === null || chain.total === null) return inner;
   const outer = { ...line, points: chainEnds(line), off: line.off + toTotal };
   const total = letterLine(outer, totalPiece(line, chain.total), room);
