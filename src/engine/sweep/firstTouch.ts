@@ -119,6 +119,9 @@ const discContacts = (blade: Blade, centre: SitePoint, radius: number): Contact[
   const [away, own] = [Math.hypot(centre.x, centre.y), angleOf(centre)];
   const across = blade.half + radius;
   const flat = away > across ? [Math.asin(across / away)] : [];
+  const butted = [blade.near - radius, blade.far + radius]
+    .filter((along) => Math.abs(along) < away)
+    .flatMap((along) => [Math.acos(along / away), -Math.acos(along / away)]);
   const rounded = cornersOf(blade).flatMap((corner) => {
     const reach = Math.hypot(corner.x, corner.y);
     const cosine = (away ** 2 + reach ** 2 - radius ** 2) / (2 * away * reach);
@@ -126,7 +129,7 @@ const discContacts = (blade: Blade, centre: SitePoint, radius: number): Contact[
     return [angleOf(corner) + Math.acos(cosine), angleOf(corner) - Math.acos(cosine)];
   });
   // of these the true ones put the disc's middle just its radius off the blade
-  return [...flat, ...rounded]
+  return [...flat, ...butted, ...rounded]
     .filter((angle) => {
       const at = { x: away * Math.cos(angle), y: away * Math.sin(angle) };
       return Math.abs(off(at) - radius) < 1e-6 * (1 + away);
