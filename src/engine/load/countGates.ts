@@ -1,3 +1,4 @@
+import type { Gate } from '../../site/gate.ts';
 import type { GateId, HardwareId } from '../../site/ids.ts';
 import { leafWidth } from '../../site/leafWidth.ts';
 import type { Site } from '../../site/site.ts';
@@ -12,6 +13,15 @@ interface Part {
   readonly rule: string;
   readonly gate: GateId;
 }
+
+/** Leaves that latch to a stop have a latch each. */
+const latchesOf = ({ way, latch }: Gate): HardwareId[] => {
+  if (latch === null) return [];
+  return way.kind === 'centre stop' ? [latch, latch] : [latch];
+};
+
+const latchRule = ({ way }: Gate): string =>
+  way.kind === 'centre stop' ? 'One a leaf, each to the stop.' : 'One a gate.';
 
 const partsOf = (id: GateId, site: Site): Part[] => {
   const gate = site.gates[id];
@@ -31,7 +41,7 @@ const partsOf = (id: GateId, site: Site): Part[] => {
     ...leaves.flatMap(({ hinge }) =>
       hinge === null ? [] : part(`Hinge set, ${named(hinge)}`, null, 'One set a leaf.'),
     ),
-    ...(gate.latch === null ? [] : [part(`Latch, ${named(gate.latch)}`, null, 'One a gate.')]),
+    ...latchesOf(gate).map((latch) => part(`Latch, ${named(latch)}`, null, latchRule(gate))),
     ...leaves.flatMap(() =>
       gate.closer === null ? [] : part(`Closer, ${named(gate.closer)}`, null, 'One a leaf.'),
     ),

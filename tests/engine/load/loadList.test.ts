@@ -3,7 +3,8 @@ import { layOutSite } from '../../../src/engine/layOutSite.ts';
 import { countConcrete } from '../../../src/engine/load/countConcrete.ts';
 import type { Post } from '../../../src/engine/post.ts';
 import { inches } from '../../../src/units/inches.ts';
-import { bare, fence, gateOn, spec } from '../plainYard.ts';
+import { radians } from '../../../src/units/radians.ts';
+import { bare, fence, firstGate, gateOn, spec } from '../plainYard.ts';
 
 describe('loadList', () => {
   it('[L1] a straight 54 ft run takes two terminals, five line posts and 54 ft of fabric', () => {
@@ -54,6 +55,24 @@ describe('loadList', () => {
       ['Latch, drop rod', 1, null],
       ['Latch, latch', 1, null],
     ]);
+  });
+
+  it('[L3] two leaves that latch to a stop have a latch each', () => {
+    const drawn = gateOn(
+      fence(bare, [
+        [0, 0],
+        [1200, 0],
+      ]),
+      0,
+      { from: 'start', offset: 120 },
+      2,
+    );
+    const id = firstGate(drawn);
+    const gate = drawn.gates[id]!;
+    const way = { kind: 'centre stop', stop: inches(3), turns: radians(1) } as const;
+    const site = { ...drawn, gates: { [id]: { ...gate, way } } };
+    const latches = layOutSite(site).load.filter(({ item }) => item.startsWith('Latch'));
+    expect(latches.map(({ count }) => count)).toEqual([2]);
   });
 
   // net volumes derived from the footings of MIL-HDBK-1013/10 (glossary and Table 1)
