@@ -39,7 +39,9 @@ describe('the book behind a planned gate', () => {
   it('gives the figures that the company has measured, and the leaf that follows from them', () => {
     const parts = usualParts(1, inches(48), { [usual.hinge.id]: measured });
     const plan = gatePlan(1, inches(48), parts);
-    expect(plan.leaves[0]?.hinge).toEqual({ id: usual.hinge.id, hardware: measured });
+    // measured in the shop, not for this site
+    const taken = { ...measured, from: 'book' };
+    expect(plan.leaves[0]?.hinge).toEqual({ id: usual.hinge.id, hardware: taken });
     // 48 - 2-1/8 - 1-7/8 in
     expect(plan.leaves[0]?.width).toBe(44);
     // a latch that was taken out of the book is still assumed

@@ -5,11 +5,13 @@ interface Props<Value extends string> {
   readonly value: Value;
   readonly choices: readonly { readonly value: Value; readonly label: string }[];
   readonly onChoose: (value: Value) => void;
+  /** The one line that says why what was chosen last is not taken; the value stays. */
+  readonly fault?: string | null;
 }
 
 /** One of several. */
 export const ChoiceField = <Value extends string>(props: Props<Value>) => {
-  const { label, value, choices, onChoose } = props;
+  const { label, value, choices, onChoose, fault = null } = props;
   const id = useId();
   return (
     <div className="field">
@@ -17,6 +19,8 @@ export const ChoiceField = <Value extends string>(props: Props<Value>) => {
       <select
         id={id}
         value={value}
+        aria-invalid={fault !== null}
+        aria-describedby={fault === null ? undefined : `${id}-said`}
         onChange={(event) => {
           const chosen = choices.find((choice) => choice.value === event.target.value);
           if (chosen !== undefined) onChoose(chosen.value);
@@ -28,6 +32,11 @@ export const ChoiceField = <Value extends string>(props: Props<Value>) => {
           </option>
         ))}
       </select>
+      {fault !== null && (
+        <p id={`${id}-said`} className="fault" role="alert">
+          {fault}
+        </p>
+      )}
     </div>
   );
 };

@@ -47,7 +47,10 @@ export const TextField = ({ label, value, onEnter, keys = 'text', lines = 1, not
         onBlur={enter}
         onKeyDown={(event) => {
           if (event.key === 'Enter' && lines === 1) enter();
-          if (event.key === 'Escape') setTyping(null);
+          if (event.key !== 'Escape' || typing === null) return;
+          // it takes back what was typed, and not also the sheet that the field is on
+          event.preventDefault();
+          setTyping(null);
         }}
       />
       {fault !== null ? (

@@ -13,18 +13,26 @@ interface Props {
   readonly style: LengthStyle;
   readonly onEnter: (value: Inches | null) => string | null;
   readonly note?: string;
+  /** How it is written; else without rounding it, to 1/32 in. */
+  readonly write?: (value: Inches, style: LengthStyle) => string;
 }
 
+const asTape = (value: Inches, style: LengthStyle): string =>
+  formatLength(value, exactStyle([value], style));
+
 /** A length that may be left out, written without rounding it; a bare number is inches or mm. */
-export const MaybeLengthField = ({ label, value, style, onEnter, ...rest }: Props) => (
-  <TextField
-    {...rest}
-    label={label}
-    value={value === null ? '' : formatLength(value, exactStyle([value], style))}
-    onEnter={(text) => {
-      if (text.trim() === '') return onEnter(null);
-      const length = parseLength(text, smallUnit(style.system));
-      return length.ok ? onEnter(length.value) : `${label}: ${length.reason}`;
-    }}
-  />
-);
+export const MaybeLengthField = (props: Props) => {
+  const { label, value, style, onEnter, write = asTape, ...rest } = props;
+  return (
+    <TextField
+      {...rest}
+      label={label}
+      value={value === null ? '' : write(value, style)}
+      onEnter={(text) => {
+        if (text.trim() === '') return onEnter(null);
+        const length = parseLength(text, smallUnit(style.system));
+        return length.ok ? onEnter(length.value) : `${label}: ${length.reason}`;
+      }}
+    />
+  );
+};

@@ -1,6 +1,7 @@
 import './openings.css';
 import { useEffect, useState } from 'react';
 import { useBench, useLayout } from '../bench.ts';
+import { BookKey } from '../book/BookKey.tsx';
 import { Cautions } from '../Cautions.tsx';
 import { today } from '../today.ts';
 import { GateList } from './GateList.tsx';
@@ -52,6 +53,7 @@ export const Openings = () => {
           )
         );
       })}
+      <BookKey />
       <Cautions />
     </div>
   );

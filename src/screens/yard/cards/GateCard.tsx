@@ -1,115 +1,124 @@
+import type { ReactNode } from 'react';
+import type { GateLayout } from '../../../engine/layout.ts';
+import { leavesOf } from '../../../engine/gate/termsOf.ts';
 import { addHardware } from '../../../site/edits/addHardware.ts';
 import { removeGate } from '../../../site/edits/removeGate.ts';
 import { renameGate } from '../../../site/edits/renameGate.ts';
-import { setGateHinged } from '../../../site/edits/setGateHinged.ts';
 import { setGateLatch } from '../../../site/edits/setGateLatch.ts';
-import { setGateLeaves } from '../../../site/edits/setGateLeaves.ts';
-import { setGateOpens } from '../../../site/edits/setGateOpens.ts';
-import type { GateId, LeafId } from '../../../site/ids.ts';
-import type { Leaf } from '../../../site/gate.ts';
-import { inOrder } from '../../../site/pathOrder.ts';
+import type { Gate } from '../../../site/gate.ts';
+import type { GateId } from '../../../site/ids.ts';
 import { fineStyle } from '../../../units/fineStyle.ts';
 import { formatLength } from '../../../units/formatLength.ts';
 import { useLayout, useSite } from '../../bench.ts';
-import { ChoiceField } from '../../fields/ChoiceField.tsx';
 import { TextField } from '../../fields/TextField.tsx';
+import { StandingLine } from '../../openings/StandingLine.tsx';
 import { Working } from '../../openings/Working.tsx';
 import { AnchorFields } from './AnchorFields.tsx';
+import { FittingFields } from './FittingFields.tsx';
 import { LeafFields } from './LeafFields.tsx';
 import { PartFields } from './PartFields.tsx';
 import { useDo, useEdit } from './useEdit.ts';
+import { WayFields } from './WayFields.tsx';
 
-const counts = [
-  { value: '1', label: 'Single' },
-  { value: '2', label: 'Double' },
-] as const;
+interface Props {
+  readonly gate: Gate;
+  readonly laid: GateLayout;
+}
 
-const sides = [
-  { value: 'left', label: 'Left of line' },
-  { value: 'right', label: 'Right of line' },
-] as const;
-
-const hinged = [
-  { value: 'start', label: 'Start post' },
-  { value: 'end', label: 'End post' },
-] as const;
-
-/** A gate: the opening it needs, with its working, and everything that leads to it. */
+/** A gate: the opening it needs, what hangs in it, and folded away all else that leads to it. */
 export const GateCard = ({ id }: { readonly id: GateId }) => {
   const site = useSite();
   const laid = useLayout().gates[id];
-  const edit = useEdit();
   const make = useDo();
   const gate = site.gates[id];
   if (gate === undefined) return null;
-  const leaves = inOrder<LeafId, Leaf>(gate.leaves);
-  const single = leaves.length === 1;
   return (
     <section aria-label="Gate">
+      {laid !== undefined && <Laid gate={gate} laid={laid} />}
+      <Fold title="Name and place">
+        <NameField id={id} label={gate.label} />
+        <AnchorFields id={id} gate={gate} />
+      </Fold>
       {laid !== undefined && (
-        <>
-          <p className="answer">
-            <span>Opening to hold</span>
-            <strong>{formatLength(laid.opening.target, fineStyle(site.lengths))}</strong>
-          </p>
-          <details className="more">
-            <summary>Working</summary>
-            <Working opening={laid.opening} style={site.lengths} name={gate.label} />
-          </details>
-        </>
+        <Fold title="Working">
+          <Working opening={laid.opening} style={site.lengths} name={gate.label} />
+        </Fold>
       )}
-      <TextField
-        label="Name"
-        value={gate.label}
-        onEnter={(text) => edit('Name gate', (was) => renameGate(was, id, text.trim()))}
-      />
-      <AnchorFields id={id} gate={gate} />
-      <div className="pair">
-        <ChoiceField
-          label="Leaves"
-          value={single ? '1' : '2'}
-          choices={counts}
-          onChoose={(count) =>
-            make('Change leaves', (was) => setGateLeaves(was, id, count === '1' ? 1 : 2))
-          }
-        />
-        <ChoiceField
-          label="Opens to the"
-          value={gate.opens}
-          choices={sides}
-          onChoose={(opens) => make('Change swing', (was) => setGateOpens(was, id, opens))}
-        />
-        {single && (
-          <ChoiceField
-            label="Hinged at the"
-            value={gate.hingedAt}
-            choices={hinged}
-            onChoose={(end) => make('Change hinge side', (was) => setGateHinged(was, id, end))}
-          />
-        )}
-      </div>
-      {leaves.map(({ id: leafId, ...leaf }, n) => (
+      <button type="button" onClick={() => make('Delete gate', (was) => removeGate(was, id))}>
+        Delete gate
+      </button>
+    </section>
+  );
+};
+
+const Fold = ({ title, children }: { readonly title: string; readonly children: ReactNode }) => (
+  <details className="more">
+    <summary>{title}</summary>
+    <div className="stack">{children}</div>
+  </details>
+);
+
+const Laid = ({ gate, laid }: Props) => {
+  const { lengths } = useSite();
+  return (
+    <>
+      <p className="answer">
+        <span>{gate.way.kind === 'gap' ? 'Gap to hold' : 'Opening to hold'}</span>
+        <strong>{formatLength(laid.opening.target, fineStyle(lengths))}</strong>
+      </p>
+      <StandingLine gate={laid.id} />
+      <Leaves gate={gate} laid={laid} />
+      <Fold title="How it closes">
+        <WayFields gate={gate} laid={laid} />
+      </Fold>
+      {gate.way.kind !== 'gap' && (
+        <Fold title="Ground, closer, hold-open, receiver">
+          <FittingFields id={laid.id} gate={gate} />
+        </Fold>
+      )}
+    </>
+  );
+};
+
+const Leaves = ({ gate, laid }: Props) => {
+  const edit = useEdit();
+  const leaves = leavesOf(gate);
+  const single = leaves.length === 1;
+  return (
+    <>
+      {leaves.map(({ id, ...leaf }, n) => (
         <LeafFields
-          key={leafId}
-          gate={id}
-          id={leafId}
+          key={id}
+          gate={laid}
+          id={id}
           leaf={leaf}
           name={single ? 'Leaf' : `Leaf ${n + 1}`}
+          alike={n > 0 && leaves[0]?.hinge === leaf.hinge ? 'leaf 1' : null}
         />
       ))}
       <PartFields
         label={single ? 'Latch' : 'Drop rod or latch'}
         id={gate.latch}
         kinds={['latch', 'drop rod']}
+        gate={laid}
+        on="latch"
         onChoose={(part) =>
-          make('Change latch', (was) =>
-            setGateLatch(addHardware(was, part.id, part.hardware), id, part.id),
+          edit('Change latch', (was) =>
+            setGateLatch(addHardware(was, part.id, part.hardware), laid.id, part.id),
           )
         }
       />
-      <button type="button" onClick={() => make('Delete gate', (was) => removeGate(was, id))}>
-        Delete gate
-      </button>
-    </section>
+    </>
+  );
+};
+
+const NameField = ({ id, label }: { readonly id: GateId; readonly label: string }) => {
+  const edit = useEdit();
+  return (
+    <TextField
+      label="Name"
+      value={label}
+      onEnter={(text) => edit('Name gate', (was) => renameGate(was, id, text.trim()))}
+    />
   );
 };

@@ -1,80 +1,97 @@
+import { useState } from 'react';
 import { changeHardware } from '../../../site/edits/changeHardware.ts';
+import type { GateLayout } from '../../../engine/layout.ts';
 import type { Hardware } from '../../../site/hardware.ts';
-import type { HardwareId } from '../../../site/ids.ts';
-import { fineStyle } from '../../../units/fineStyle.ts';
+import type { HardwareId, LeafId } from '../../../site/ids.ts';
 import type { PartPlan } from '../../../store/plans.ts';
-import { useBook, useSite } from '../../bench.ts';
+import { useBook, useLayout, useSite } from '../../bench.ts';
+import { PartForm } from '../../book/PartForm.tsx';
+import { partLine, partWords } from '../../book/partWords.ts';
 import { ChoiceField } from '../../fields/ChoiceField.tsx';
-import { LengthField } from '../../fields/LengthField.tsx';
+import { TextField } from '../../fields/TextField.tsx';
+import { catchFault } from '../../plans/catchFault.ts';
+import { misfit, mountsOf } from '../../plans/misfit.ts';
 import { offeredParts } from '../../plans/offeredParts.ts';
-import { smallUnit } from './SpecFields.tsx';
-import { useDo, useEdit } from './useEdit.ts';
+import { BookKeys } from './BookKeys.tsx';
+import { useEdit } from './useEdit.ts';
 
 interface Props {
   readonly label: string;
   readonly id: HardwareId | null;
   readonly kinds: readonly Hardware['kind'][];
-  readonly onChoose: (part: PartPlan) => void;
+  readonly gate: GateLayout;
+  /** What the part is fixed to. */
+  readonly on: LeafId | 'latch';
+  /** The leaf beside whose fields the same part has its own already; null where there is none. */
+  readonly told?: string | null;
+  /** Gives the gate another part; gives back null, or the one line why not. */
+  readonly onChoose: (part: PartPlan) => string | null;
 }
 
-const origins = [
-  { value: 'measured', label: 'Measured' },
-  { value: 'book', label: 'From the book' },
-  { value: 'assumed', label: 'Assumed' },
-] as const;
-
-const hingeWords = { low: 'Takes at least', planned: 'Plan with', high: 'Takes at most' };
-const latchWords = { low: 'Catches from', planned: 'Plan gap', high: 'Catches to' };
-const ends = ['low', 'planned', 'high'] as const;
-
-/** A hinge or latch: which one, what it takes up, and how that is known. */
-export const PartFields = ({ label, id, kinds, onChoose }: Props) => {
+/** A hinge or latch: which one, what it takes up, and, unfolded, everything that is known of it. */
+export const PartFields = ({ label, id, kinds, gate, on, told = null, onChoose }: Props) => {
   const site = useSite();
+  const layout = useLayout();
   const book = useBook();
-  const edit = useEdit();
-  const make = useDo();
+  const [fault, setFault] = useState<string | null>(null);
   const part = id === null ? undefined : site.hardware[id];
   if (id === null || part === undefined) return null;
   const offered = offeredParts(site, book, kinds);
-  const words = part.kind === 'hinge' ? hingeWords : latchWords;
-  const bare = smallUnit(site.lengths.system);
-  const style = fineStyle({ ...site.lengths, fraction: 32 });
+  const { write } = partWords(part.kind, site.lengths);
+  const choose = (chosen: PartPlan) => {
+    // a site keeps its own figures of a part that it carries
+    const hardware = site.hardware[chosen.id] ?? chosen.hardware;
+    const refused = misfit(hardware, mountsOf(site, layout, gate, on), write);
+    setFault(refused ?? onChoose({ id: chosen.id, hardware }));
+  };
   return (
-    <fieldset>
-      <legend>{label}</legend>
+    <div className="stack">
       <ChoiceField
-        label="Part"
+        label={label}
         value={id}
         choices={offered.map((one) => ({ value: one.id, label: one.hardware.label }))}
+        fault={fault}
         onChoose={(value) => {
           const chosen = offered.find((one) => one.id === value);
-          if (chosen !== undefined) onChoose(chosen);
+          if (chosen !== undefined) choose(chosen);
         }}
       />
-      <div className="triple">
-        {ends.map((end) => (
-          <LengthField
-            key={end}
-            label={words[end]}
-            value={part.takes[end]}
-            style={style}
-            bare={bare}
-            onEnter={(value) =>
-              edit(`Change ${part.label}`, (was) =>
-                changeHardware(was, id, { takes: { ...part.takes, [end]: value } }),
-              )
-            }
-          />
-        ))}
-      </div>
-      <ChoiceField
-        label="Known from"
-        value={part.from}
-        choices={origins}
-        onChoose={(from) =>
-          make(`Change ${part.label}`, (was) => changeHardware(was, id, { from }))
-        }
+      <p className="note">
+        {told === null ? partLine(part, site.lengths) : `The same part as of ${told}`}
+      </p>
+      {told === null && (
+        <details className="more">
+          <summary>{label}: sizes and fit</summary>
+          <div className="stack">
+            <OwnFields id={id} part={part} />
+            <BookKeys id={id} part={part} kinds={kinds} onChoose={choose} />
+          </div>
+        </details>
+      )}
+    </div>
+  );
+};
+
+const OwnFields = ({ id, part }: { readonly id: HardwareId; readonly part: Hardware }) => {
+  const site = useSite();
+  const edit = useEdit();
+  const words = partWords(part.kind, site.lengths);
+  const change = (next: Hardware): string | null => {
+    const typed = next.takes !== part.takes && next.readings === part.readings;
+    const refused = typed ? catchFault(site, { id, takes: next.takes, words }) : null;
+    return refused ?? edit(`Change ${part.label}`, (was) => changeHardware(was, id, next));
+  };
+  return (
+    <>
+      <TextField
+        label="Name"
+        value={part.label}
+        onEnter={(text) => {
+          const label = text.trim();
+          return label === '' ? 'Name: expected one' : change({ ...part, label });
+        }}
       />
-    </fieldset>
+      <PartForm part={part} style={site.lengths} onChange={change} />
+    </>
   );
 };

@@ -3,11 +3,12 @@ import { standardGates } from '../../../trade/standardGates.ts';
 import { fineStyle } from '../../../units/fineStyle.ts';
 import { formatLength } from '../../../units/formatLength.ts';
 import { sum, type Inches } from '../../../units/inches.ts';
-import { useBench, useSession, useSite } from '../../bench.ts';
+import { useBench, useBook, useSession, useSite } from '../../bench.ts';
 import { ChoiceField } from '../../fields/ChoiceField.tsx';
-import { LengthField } from '../../fields/LengthField.tsx';
-import { gatePlan } from '../../plans/gatePlan.ts';
-import { smallUnit } from '../cards/SpecFields.tsx';
+import { SizeField } from '../../fields/SizeField.tsx';
+import { sizeText } from '../../fields/sizeText.ts';
+import { gatePlan, usualParts } from '../../plans/gatePlan.ts';
+import { NextParts } from './NextParts.tsx';
 
 const wholeInch = { system: 'feet', fraction: 8 } as const;
 
@@ -31,11 +32,13 @@ const openingOf = ({ leaves, latch }: GatePlan): Inches =>
 export const NextGate = () => {
   const { session } = useBench();
   const { lengths } = useSite();
+  const book = useBook();
   const { gate } = useSession((state) => state.plans);
   const plan = (next: GatePlan) =>
     session.setState(({ plans }) => ({ plans: { ...plans, gate: next } }));
   const setLeaf = (n: number, width: Inches): string | null => {
-    if (!(width > 0)) return `Leaf ${n + 1}: expected a width of more than 0`;
+    if (!(width > 0))
+      return `Leaf ${n + 1}: expected more than 0, found ${sizeText(width, lengths)}`;
     const leaves = gate.leaves.map((leaf, at) =>
       at === n ? { ...leaf, width, from: 'measured' as const } : leaf,
     );
@@ -51,17 +54,18 @@ export const NextGate = () => {
         choices={sold}
         onChoose={(value) => {
           const chosen = sold.find((one) => one.value === value);
-          if (chosen !== undefined) plan(gatePlan(chosen.leaves, chosen.opening));
+          if (chosen === undefined) return;
+          const { leaves, opening } = chosen;
+          plan(gatePlan(leaves, opening, usualParts(leaves, opening, book)));
         }}
       />
       <div className="pair">
         {gate.leaves.map((leaf, n) => (
-          <LengthField
+          <SizeField
             key={`leaf ${n + 1}`}
             label={gate.leaves.length === 1 ? 'Leaf, out to out' : `Leaf ${n + 1}, out to out`}
             value={leaf.width}
-            style={fineStyle(lengths)}
-            bare={smallUnit(lengths.system)}
+            style={lengths}
             onEnter={(width) => setLeaf(n, width)}
           />
         ))}
@@ -70,10 +74,7 @@ export const NextGate = () => {
         <span>Opening it will need</span>
         <strong>{formatLength(openingOf(gate), fineStyle(lengths))}</strong>
       </p>
-      <p className="note">
-        With {gate.leaves[0]?.hinge.hardware.label} and {gate.latch.hardware.label}. Change them on
-        the gate’s card.
-      </p>
+      <NextParts gate={gate} onPlan={plan} />
     </section>
   );
 };

@@ -1,0 +1,88 @@
+import { useState } from 'react';
+import { changeHardware } from '../../../site/edits/changeHardware.ts';
+import type { Hardware } from '../../../site/hardware.ts';
+import type { HardwareId } from '../../../site/ids.ts';
+import { kept } from '../../../site/kept.ts';
+import { partFault } from '../../../site/partFault.ts';
+import type { PartPlan } from '../../../store/plans.ts';
+import { useBench, useBook, useSite } from '../../bench.ts';
+import { freshId } from '../../book/freshId.ts';
+import { HardwareBook } from '../../book/HardwareBook.tsx';
+import { partLine, partWords } from '../../book/partWords.ts';
+import { useBookChange } from '../../book/useBookChange.ts';
+import { fromBook } from '../../plans/fromBook.ts';
+import { useDo } from './useEdit.ts';
+
+interface Props {
+  readonly id: HardwareId;
+  readonly part: Hardware;
+  readonly kinds: readonly Hardware['kind'][];
+  readonly onChoose: (part: PartPlan) => void;
+}
+
+/** A part of the site and the hardware book: chosen from it, put in it, or its figures taken. */
+export const BookKeys = ({ id, part, kinds, onChoose }: Props) => {
+  const [open, setOpen] = useState(false);
+  return (
+    <>
+      <BookSays id={id} part={part} />
+      <button type="button" onClick={() => setOpen(true)} aria-haspopup="dialog">
+        From the book
+      </button>
+      {open && (
+        <HardwareBook
+          kinds={kinds}
+          onClose={() => setOpen(false)}
+          onTake={({ id: chosen, hardware }) => {
+            setOpen(false);
+            onChoose({ id: chosen, hardware: fromBook(hardware) });
+          }}
+        />
+      )}
+    </>
+  );
+};
+
+const BookSays = ({ id, part }: Pick<Props, 'id' | 'part'>) => {
+  const { session } = useBench();
+  const { lengths } = useSite();
+  const book = useBook();
+  const make = useDo();
+  const change = useBookChange();
+  const found = Object.hasOwn(book, id) ? book[id] : undefined;
+  const own = found?.kind === part.kind ? found : undefined;
+  const theirs = own && fromBook(own);
+  if (theirs !== undefined && kept(theirs, part) === theirs) {
+    return <p className="note">As the hardware book has it.</p>;
+  }
+  const put = () => {
+    const fault =
+      partFault(part, partWords(part.kind, lengths)) ??
+      change(`Put ${part.label} in the book`, { [found === own ? id : freshId()]: part });
+    session.setState({ say: fault ?? `In the hardware book: ${part.label}` });
+  };
+  return (
+    <>
+      {own !== undefined && theirs !== undefined && (
+        <>
+          <p className="note">
+            The hardware book has it otherwise: {own.label}. {partLine(own, lengths)}.
+          </p>
+          <button
+            type="button"
+            onClick={() =>
+              make(`Take the book’s figures of ${part.label}`, (was) =>
+                changeHardware(was, id, theirs),
+              )
+            }
+          >
+            Take the book’s figures
+          </button>
+        </>
+      )}
+      <button type="button" onClick={put}>
+        {own === undefined ? 'Put in the book' : 'Put these in the book'}
+      </button>
+    </>
+  );
+};

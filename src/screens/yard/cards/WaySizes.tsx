@@ -1,0 +1,91 @@
+import type { GateLayout } from '../../../engine/layout.ts';
+import type { GateWay } from '../../../site/gateWay.ts';
+import { formatAngle } from '../../../units/formatAngle.ts';
+import { parseAngle } from '../../../units/parseAngle.ts';
+import { quotedText } from '../../../units/quotedText.ts';
+import type { Inches } from '../../../units/inches.ts';
+import { useBook, useSite } from '../../bench.ts';
+import { ChoiceField } from '../../fields/ChoiceField.tsx';
+import { SizeField } from '../../fields/SizeField.tsx';
+import { TextField } from '../../fields/TextField.tsx';
+import { sizeText } from '../../fields/sizeText.ts';
+import { closedBy } from '../../plans/closedBy.ts';
+import { useEdit } from './useEdit.ts';
+
+interface Props {
+  readonly way: GateWay;
+  readonly laid: GateLayout;
+  /** Whether the gate has one leaf. */
+  readonly single: boolean;
+}
+
+const ends = [
+  { value: 'start', label: 'Start of leg' },
+  { value: 'end', label: 'End of leg' },
+] as const;
+
+/** The sizes of each way, and whether they may be nothing. */
+const slideSizes = [
+  { key: 'overlap', label: 'Overlap at the latch', least: 'zero' },
+  { key: 'counterbalance', label: 'Counterbalance', least: 'zero' },
+  { key: 'rollers', label: 'Roller posts, centre to centre', least: 'above' },
+  { key: 'behind', label: 'Roller posts behind the line', least: 'zero' },
+] as const;
+
+/** What the way in which a gate closes needs beside its leaves. */
+export const WaySizes = ({ way, laid, single }: Props) => {
+  const site = useSite();
+  const book = useBook();
+  const edit = useEdit();
+  const change = (next: GateWay) =>
+    edit('Change how the gate closes', (was) => closedBy(was, laid, next, book));
+  const size = (label: string, value: Inches, next: (to: Inches) => GateWay, least = 'above') => (
+    <SizeField
+      key={label}
+      label={label}
+      value={value}
+      style={site.lengths}
+      onEnter={(to) => {
+        if (to > 0 || (to === 0 && least === 'zero')) return change(next(to));
+        return `${label}: expected ${least === 'zero' ? '0 or more' : 'more than 0'}, found ${sizeText(to, site.lengths)}`;
+      }}
+    />
+  );
+  if (way.kind === 'gap') return size('Clear width', way.clear, (clear) => ({ ...way, clear }));
+  if (way.kind === 'cantilever') {
+    return (
+      <>
+        {slideSizes.map(({ key, label, least }) =>
+          size(label, way[key], (to) => ({ ...way, [key]: to }), least),
+        )}
+        {single && (
+          <ChoiceField
+            label="Rolls towards the"
+            value={way.stores}
+            choices={ends}
+            onChoose={(stores) => void change({ ...way, stores })}
+          />
+        )}
+      </>
+    );
+  }
+  return (
+    <>
+      {way.kind === 'centre stop' &&
+        size('Centre stop, width', way.stop, (stop) => ({ ...way, stop }))}
+      <TextField
+        label="Opens by"
+        keys="decimal"
+        value={formatAngle(way.turns)}
+        onEnter={(text) => {
+          const angle = parseAngle(text);
+          if (!angle.ok) return `Opens by: ${angle.reason}`;
+          if (angle.value > 0 && angle.value <= Math.PI) {
+            return change({ ...way, turns: angle.value });
+          }
+          return `Opens by: expected more than 0 up to 180°, found ${quotedText(text)}`;
+        }}
+      />
+    </>
+  );
+};
