@@ -27,6 +27,8 @@ export const LatchEditor = ({ gate, id }: Props) => {
         label="Latch or drop rod"
         id={id}
         kinds={['latch', 'drop rod']}
+        gate={gate}
+        on="latch"
         onChoose={(chosen) =>
           make('Change latch', (was) =>
             setGateLatch(addHardware(was, chosen.id, chosen.hardware), gate, chosen.id),

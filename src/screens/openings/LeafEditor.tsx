@@ -83,6 +83,8 @@ export const LeafEditor = ({ gate, id, leaf, name }: Props) => {
           label={`Hinges of ${name.toLowerCase()}`}
           id={leaf.hinge}
           kinds={['hinge']}
+          gate={gate}
+          on={id}
           onChoose={(part) =>
             make('Change hinge', (was) =>
               setGateLeaf(addHardware(was, part.id, part.hardware), gate, id, { hinge: part.id }),
