@@ -1,4 +1,5 @@
 import { readFileSync } from 'node:fs';
+import { AxeBuilder } from '@axe-core/playwright';
 import { expect, test, type Page } from '@playwright/test';
 import { readCsv } from '../src/exporters/csv/readCsv.ts';
 import { yardPage } from './yardPage.ts';
@@ -33,6 +34,8 @@ test('the book takes good values, answers bad ones at their field, and outlasts 
   await page.goto(openings);
   await book.open();
   await book.edit('Bulldog hinge');
+  const { violations } = await new AxeBuilder({ page }).analyze();
+  expect(violations.map(({ id, nodes }) => [id, nodes[0]?.html])).toEqual([]);
   const bad: readonly (readonly [label: string, text: string, says: string])[] = [
     ['Takes at least', '3', 'Takes at least 3" is more than plan with 2 1/2"'],
     ['Takes at least', '-1', 'Takes at least: expected more than 0, found -1"'],
@@ -218,4 +221,36 @@ test('the gate’s card takes parts of the book, and refuses what cannot be', as
   const rolled = (await yard.saved()).gates['gate:drive'];
   expect(rolled?.way.kind).toBe('cantilever');
   expect(Object.values(rolled?.leaves ?? {}).map(({ hinge }) => hinge)).toEqual([null, null]);
+});
+
+test('a site keeps its figures of a part until it is told to take the book’s', async ({ page }) => {
+  const yard = yardPage(page);
+  await page.goto(openings);
+  await page
+    .getByRole('article', { name: 'Drive gate' })
+    .getByRole('button', { name: 'Show in the yard' })
+    .click();
+  const before = (await yard.saved()).hardware;
+  const leaf = page.getByRole('group', { name: 'Leaf 1', exact: true });
+  await yard.onCard(async () => {
+    await leaf.getByText('Hinges: sizes and fit').click();
+    await leaf.getByRole('button', { name: 'Put in the book' }).click();
+    await expect(leaf.getByText('As the hardware book has it.')).toBeVisible();
+    const readings = leaf.getByLabel('Readings', { exact: true });
+    await readings.fill('2, 2 1/8');
+    await readings.press('Enter');
+    await expect(leaf.getByText(/^The hardware book has it otherwise: .+ planned/)).toBeVisible();
+  });
+  const measured = (await yard.saved()).hardware;
+  expect(Object.values(measured).map(({ takes }) => takes.planned)).toContain(2.125);
+  await yard.onCard(async () => {
+    await leaf.getByRole('button', { name: 'Take the book’s figures' }).click();
+    await expect(leaf.getByText('As the hardware book has it.')).toBeVisible();
+  });
+  const taken = (await yard.saved()).hardware;
+  expect(Object.values(taken).map(({ takes }) => takes)).toEqual(
+    Object.values(before).map(({ takes }) => takes),
+  );
+  await page.getByRole('button', { name: /^Undo/ }).click();
+  expect((await yard.saved()).hardware).toEqual(measured);
 });

@@ -62,7 +62,8 @@ export const yardPage = (page: Page) => {
       await deed();
       if (folded) await page.getByRole('button', { name: 'Put down' }).click();
     },
-    show: (tab: string): Promise<void> => page.getByRole('link', { name: tab, exact: true }).click(),
+    show: (tab: string): Promise<void> =>
+      page.getByRole('link', { name: tab, exact: true }).click(),
     download,
     /** The site as the program saves it. */
     saved: async (): Promise<Site> => {

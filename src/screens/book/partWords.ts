@@ -28,8 +28,13 @@ export const partWords = (kind: Hardware['kind'], style: LengthStyle): PartWords
 
 const origins = { measured: 'measured', book: 'from the book', assumed: 'assumed' } as const;
 
+/** A fraction is not parted from its whole inches at the end of a line. */
+const unparted = (text: string): string => text.replace(/ (?=\d+\/)/g, '\u00a0');
+
 /** What a part takes up and how that is known, in one line. */
-export const partLine = (part: Hardware, style: LengthStyle): string => {
+export const partLine = (part: Hardware, style: LengthStyle): string => unparted(told(part, style));
+
+const told = (part: Hardware, style: LengthStyle): string => {
   const { kind, takes, spread, from, on } = part;
   const { write } = partWords(kind, style);
   const known = `${origins[from]}${on === '' ? '' : `, ${on}`}`;
