@@ -52,7 +52,8 @@ const BookSays = ({ id, part }: Pick<Props, 'id' | 'part'>) => {
   const found = Object.hasOwn(book, id) ? book[id] : undefined;
   const own = found?.kind === part.kind ? found : undefined;
   const theirs = own && fromBook(own);
-  if (theirs !== undefined && kept(theirs, part) === theirs) {
+  // what was measured for this site and put in the book is no other figure than the book's
+  if ([own, theirs].some((one) => one !== undefined && kept(one, part) === one)) {
     return <p className="note">As the hardware book has it.</p>;
   }
   const put = () => {
