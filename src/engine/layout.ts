@@ -70,6 +70,11 @@ export interface GateLayout {
   readonly line: LineId;
   readonly placed: boolean;
   readonly opening: Opening;
+  /**
+   * How far apart its posts stand in this layout, inside faces, inches: as they were set in the
+   * ground; at the opening's target where they were not, or where that leaves other posts.
+   */
+  readonly stands: Inches;
   /** The posts nearer to the start and the end of the leg; null while it is not placed. */
   readonly posts: { readonly start: PostId; readonly end: PostId } | null;
   /** Centres of the two gate posts, placed or not, by the direction of the leg. */

@@ -126,6 +126,7 @@ export const handYard = (
           line: id,
           placed: true,
           opening: hold,
+          stands: hold.target,
           posts: { start: a, end: b },
           start: moved(start, way, gate.from),
           end: moved(start, way, gate.from + apart),

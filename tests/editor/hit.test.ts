@@ -13,6 +13,7 @@ const gate: GateLayout = {
   line: 'line:fence',
   placed: true,
   opening: heldBetween(60, 60),
+  stands: inches(60),
   posts: null,
   start: { x: 360, y: 0 },
   end: { x: 422, y: 0 },

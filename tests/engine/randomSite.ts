@@ -1,6 +1,8 @@
 import { untoldGate, untoldLeaf } from '../../src/site/untold.ts';
 import { oneWidth } from '../../src/site/oneWidth.ts';
 import fc from 'fast-check';
+import { openingOf } from '../../src/engine/gate/openingOf.ts';
+import { termsOf } from '../../src/engine/gate/termsOf.ts';
 import type { FenceLine } from '../../src/site/fenceLine.ts';
 import type { Feature } from '../../src/site/feature.ts';
 import type { Gate } from '../../src/site/gate.ts';
@@ -76,6 +78,8 @@ const drawnGate = fc.record({
   way: anyWay,
   holdOpen: fc.boolean(),
   receiver: fc.constantFrom(null, sleeve),
+  // how much wider than planned its posts were set, sixteenths; mostly not set yet
+  set: fc.oneof(fc.constant(null), fc.constant(null), fc.integer({ min: -24, max: 24 })),
 });
 
 /** A building of which one wall passes through an end of a fence line, at some angle to the grid. */
@@ -175,7 +179,24 @@ const withGate = (site: Site, drawn: DrawnGate, n: number): Site => {
     receiver: drawn.receiver,
     post: drawn.post,
   };
-  return { ...site, gates: { ...site.gates, [`gate:${n}` satisfies GateId]: gate } };
+  const asSet = asSetBy(site, gate, drawn.set);
+  return { ...site, gates: { ...site.gates, [`gate:${n}` satisfies GateId]: { ...gate, asSet } } };
+};
+
+/** A gate whose posts were set so many sixteenths wider than planned, the top leaning in by 1/4. */
+const asSetBy = (site: Site, gate: Gate, sixteenthsOff: number | null): Gate['asSet'] => {
+  const bottom = openingOf(termsOf(gate, site)).target + (sixteenthsOff ?? 0) / 16;
+  if (sixteenthsOff === null || bottom <= 1) return null;
+  return {
+    by: 'AB',
+    on: '2026-11-25',
+    top: inches(bottom - 1 / 4),
+    bottom: inches(bottom),
+    leans: { start: inches(1 / 4), end: null },
+    leaves: {},
+    hinges: {},
+    remark: '',
+  };
 };
 
 const withHouse = (site: Site, drawn: DrawnHouse, n: number): Site => {

@@ -48,7 +48,7 @@ const gateLayout = (
   stand: Stand,
   posts: GateLayout['posts'],
 ): GateLayout => {
-  const { id, gate, opening } = known;
+  const { id, gate, opening, stands } = known;
   const [start, end] = [pointAt(course, stand.start), pointAt(course, stand.end)];
   const bearing = legOn(course, gate.leg)?.leg.bearing ?? radians(0);
   const faces = {
@@ -63,6 +63,7 @@ const gateLayout = (
     line: gate.line,
     placed: posts !== null,
     opening,
+    stands,
     posts,
     start,
     end,

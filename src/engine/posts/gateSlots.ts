@@ -14,6 +14,8 @@ export interface KnownGate {
   readonly id: GateId;
   readonly gate: Gate;
   readonly opening: Opening;
+  /** How far apart its posts stand, inside faces, inches: its target, or as they were set. */
+  readonly stands: Inches;
 }
 
 /** The widest leaf that hangs on a gate's posts, inches; null where none does: it rolls, or is a gap. */
@@ -43,7 +45,7 @@ export const slotOf = (known: KnownGate, course: Course, spec: FenceSpec): Slot 
   const leaf = widestHung(known.gate);
   return {
     id: known.id,
-    width: known.opening.target,
+    width: known.stands,
     od,
     hole: holeFor({ od, fabricHeight: spec.fabricHeight, leaf }).diameter,
     held: known.gate.anchor.from,

@@ -1,11 +1,13 @@
+import type { Gate } from '../../site/gate.ts';
 import type { GateId, LineId } from '../../site/ids.ts';
 import type { Site } from '../../site/site.ts';
 import { inches } from '../../units/inches.ts';
 import { radians } from '../../units/radians.ts';
 import { openingOf } from '../gate/openingOf.ts';
 import { termsOf } from '../gate/termsOf.ts';
-import type { GateLayout, Layout, Leg, Run } from '../layout.ts';
+import type { GateLayout, Layout, Run } from '../layout.ts';
 import type { Post, PostId } from '../post.ts';
+import { groundWidth } from '../set/groundWidth.ts';
 import { builtMarkPosts, builtRunPosts } from './builtPosts.ts';
 import { chainOf, type Chain } from './chain.ts';
 import { coursesOf } from './course.ts';
@@ -14,7 +16,8 @@ import { gateStands } from './gateStands.ts';
 import type { KnownGate } from './gateSlots.ts';
 import { markPostsOf, type TurnedChain } from './markPosts.ts';
 import { runPosts } from './runPosts.ts';
-import { seatLines, type SeatedCourse } from './seatLines.ts';
+import { seatAsSet } from './seatAsSet.ts';
+import type { SeatedCourse } from './seatLines.ts';
 import { spotsOf } from './spotsOf.ts';
 import { tagged } from './tagged.ts';
 import { turningsOf, usesOfMarks } from './turnings.ts';
@@ -46,29 +49,21 @@ const turnedChains = (site: Site): TurnedChain[] => {
   });
 };
 
-const knownGates = (site: Site): Map<GateId, KnownGate> =>
-  new Map(
-    sortedEntries(site.gates).map(([id, gate]) => [
-      id,
-      { id, gate, opening: openingOf(termsOf(gate, site)) },
-    ]),
-  );
-
-/** Gates by the line and leg that they stand in: two lines may use one vertex id. */
-const byLeg = (gates: Iterable<KnownGate>): Map<LineId, Map<Leg['id'], KnownGate[]>> => {
-  const lines = new Map<LineId, Map<Leg['id'], KnownGate[]>>();
-  for (const known of gates) {
-    const { line, leg } = known.gate;
-    const legs = lines.get(line) ?? new Map<Leg['id'], KnownGate[]>();
-    const same = legs.get(leg) ?? [];
-    same.push(known);
-    lines.set(line, legs.set(leg, same));
-  }
-  return lines;
+/** A gate that was set stands at the width of its posts at the ground, any other at its target. */
+const knownGate = (id: GateId, gate: Gate, site: Site): KnownGate => {
+  const opening = openingOf(termsOf(gate, site));
+  const stands = gate.asSet === null ? opening.target : groundWidth(gate.asSet);
+  return { id, gate, opening, stands };
 };
 
+const knownGates = (site: Site): Map<GateId, KnownGate> =>
+  new Map(sortedEntries(site.gates).map(([id, gate]) => [id, knownGate(id, gate, site)]));
+
 /** A gate on a leg that is not there: its marks stand on one spot, or the line has no such leg. */
-const homeless = ({ id, gate, opening }: KnownGate, chains: readonly Chain[]): GateLayout => {
+const homeless = (
+  { id, gate, opening, stands }: KnownGate,
+  chains: readonly Chain[],
+): GateLayout => {
   const stops = chains.find((chain) => chain.id === gate.line);
   const all = [...(stops?.stops ?? []), ...(stops?.doubled ?? [])];
   const at = all.find(({ vertex }) => vertex === gate.leg)?.at ?? { x: 0, y: 0 };
@@ -77,6 +72,7 @@ const homeless = ({ id, gate, opening }: KnownGate, chains: readonly Chain[]): G
     line: gate.line,
     placed: false,
     opening,
+    stands,
     posts: null,
     start: at,
     end: at,
@@ -138,7 +134,6 @@ export const layLines = (site: Site): LaidLines => {
   const turned = turnedChains(site);
   const chains = turned.map(({ chain }) => chain);
   const marks = markPostsOf(turned);
-  const gates = knownGates(site);
   const asked = turned.flatMap(({ chain, spec, turnings }) =>
     coursesOf(chain, turnings).map((course) => ({ course, spec })),
   );
@@ -147,8 +142,8 @@ export const layLines = (site: Site): LaidLines => {
     course,
     spec: unfilled.has(course.chain.id) ? { ...spec, maxBay: inches(Infinity) } : spec,
   }));
-  const ground = { courses, gates: byLeg(gates.values()), marks, walls: wallsOf(site) };
-  const { seated, burdens } = seatLines(ground);
+  const ground = { courses, marks, walls: wallsOf(site) };
+  const { seated, burdens, gates } = seatAsSet(ground, knownGates(site));
   const markPosts = builtMarkPosts(marks, burdens, seated);
   const bends = new Set(markPosts.flatMap((post) => (post.kind === 'bend' ? [post.id] : [])));
   const rows = layRuns(seated, gates, bends);

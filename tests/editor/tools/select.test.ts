@@ -42,6 +42,7 @@ const gateAt = (along: number): Layout => ({
       line: 'line:fence',
       placed: true,
       opening: heldBetween(44, 45, 44.5),
+      stands: inches(44.5),
       posts: null,
       start: { x: 360 + along - 23.4375, y: 0 },
       end: { x: 360 + along + 23.4375, y: 0 },
