@@ -1,11 +1,17 @@
 import type { Site } from '../../site/site.ts';
 import type { Flag } from '../flag.ts';
 import type { LaidLines } from '../posts/layLines.ts';
+import { checkCatch } from './checkCatch.ts';
+import { checkFits } from './checkFits.ts';
 import { checkGates } from './checkGates.ts';
 import { checkHardware } from './checkHardware.ts';
 import { checkHoles } from './checkHoles.ts';
+import { checkLeaves } from './checkLeaves.ts';
 import { checkLines } from './checkLines.ts';
+import { checkNominal } from './checkNominal.ts';
 import { checkReceivers } from './checkReceivers.ts';
+import { checkSet } from './checkSet.ts';
+import { checkSigned } from './checkSigned.ts';
 import { checkSlides } from './checkSlides.ts';
 import { checkSpots } from './checkSpots.ts';
 import { checkStands } from './checkStands.ts';
@@ -20,10 +26,16 @@ const sortKey = ({ place, rule, message }: Flag): string =>
 export const flagsOf = (site: Site, laid: LaidLines): Flag[] =>
   [
     ...checkGates(site, laid),
+    ...checkCatch(site, laid),
+    ...checkLeaves(site, laid),
+    ...checkNominal(site, laid),
     ...checkLines(site, laid),
     ...checkSpots(site, laid),
     ...checkHoles(site, laid),
     ...checkHardware(site, laid),
+    ...checkFits(site, laid),
+    ...checkSigned(site, laid),
+    ...checkSet(site, laid),
     ...checkSlides(site, laid),
     ...checkSweeps(site, laid),
     ...checkStands(site, laid),

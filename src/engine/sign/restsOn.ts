@@ -75,7 +75,7 @@ const wayRests = ({ way }: Gate): Rested => {
 };
 
 /** The two posts by what hangs on them, so that they are the same from either end of the line. */
-const postRests = (gate: Gate, laid: GateLayout, layout: Layout): Rested => {
+const postRests = (gate: Gate, laid: GateLayout, layout: Pick<Layout, 'posts'>): Rested => {
   const odOf = (id: PostId | undefined): number | string =>
     (id === undefined ? undefined : layout.posts[id]?.od) ?? unknown;
   const [start, end] = [odOf(laid.posts?.start), odOf(laid.posts?.end)];
@@ -92,7 +92,7 @@ const postRests = (gate: Gate, laid: GateLayout, layout: Layout): Rested => {
  * leaf and part with its spread, the posts, and the opening itself. The same whichever end its
  * line is drawn from, and where on the ground it stands. Leaves go by their ids.
  */
-export const restsOn = (site: Site, layout: Layout, laid: GateLayout): Rested => {
+export const restsOn = (site: Site, layout: Pick<Layout, 'posts'>, laid: GateLayout): Rested => {
   const gate = site.gates[laid.id];
   if (gate === undefined) return {};
   return {

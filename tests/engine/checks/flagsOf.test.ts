@@ -200,10 +200,12 @@ describe('flagsOf', () => {
     const called = setGateNominal(site, id, inches(47));
     expect(flagsFor(called)).toEqual(['settle: called otherwise than its opening']);
     // 47 - (44 + 1 7/8) leaves 1 1/8; the latch wants 2 at least
-    expect(layOutSite(called).flags[0]?.message).toContain('a gap of 1 1/8": too narrow by 7/8"');
+    expect(layOutSite(called).flags[0]?.message).toContain(
+      'set at the nominal 3\'-11", its latch would stand 1 1/8" open and not catch: too narrow by 7/8"',
+    );
     // 44 and 1 7/8 do not go between posts 45 apart: 7/8 is missing, and 2 more for the latch
     const close = layOutSite(setGateNominal(site, id, inches(45))).flags[0]?.message;
-    expect(close).toContain('are 7/8" too close for the leaves: too narrow by 2 7/8"');
+    expect(close).toContain('the leaves would be 7/8" too wide to go in: too narrow by 2 7/8"');
   });
 
   it('[U10] what flags say of openings is fine enough on a site in hundredths of a foot', () => {
@@ -214,7 +216,7 @@ describe('flagsOf', () => {
     const site = gateOn(ground, 0, { from: 'middle', offset: 0 });
     const [flag] = layOutSite(setGateNominal(site, firstGate(site), inches(47))).flags;
     expect(flag?.message).toContain('called 47" but its opening is 48"');
-    expect(flag?.message).toContain('a gap of 1 1/8": too narrow by 7/8"');
+    expect(flag?.message).toContain('stand 1 1/8" open and not catch: too narrow by 7/8"');
   });
 
   it('[F9] a largest bay shorter than a hole lays out no line posts, with one line', () => {
