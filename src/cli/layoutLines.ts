@@ -2,6 +2,8 @@ import { gateName, lineName } from '../engine/checks/names.ts';
 import { tapeReadings, type TapeReadings } from '../engine/posts/tapeReadings.ts';
 import type { GateLayout, Layout, LineLayout, Run, Space } from '../engine/layout.ts';
 import { isTerminal, type Post } from '../engine/post.ts';
+import { writer } from '../engine/set/setCase.ts';
+import { setOf } from '../engine/set/setOf.ts';
 import { runName } from '../drawing/plan/runName.ts';
 import { shortStyle } from '../drawing/tables/pipeSize.ts';
 import type { Site } from '../site/site.ts';
@@ -65,6 +67,24 @@ const lineLines = (line: LineLayout, laid: LaidSite): string[] => {
   return ['', title, ...columns(rows.length === 0 ? [] : [heading, ...rows], sides)];
 };
 
+/** What comes of the posts that were set, and what helps; none for a gate that was not set. */
+const setLines = ({ id }: GateLayout, site: Site): string[] => {
+  const gate = site.gates[id];
+  const set = gate === undefined ? null : setOf(site, gate);
+  if (set === null) return [];
+  const write = writer({ site });
+  const rows = set.widths.map(({ at, width, gap: { verdict, by, planned } }) => [
+    `set at the ${at}`,
+    write(width),
+    by > 0 ? `${verdict} by ${write(by)}` : verdict,
+    `leaves ${write(planned)} for the latch`,
+  ]);
+  const remedies = set.remedies.map(({ what, enough }) =>
+    enough ? `- ${what}` : `- ${what} Not enough by itself.`,
+  );
+  return [...columns(rows, ['left', 'right']), ...remedies].map((line) => `  ${line}`);
+};
+
 const gateLines = (gate: GateLayout, { site, layout }: LaidSite): string[] => {
   const tag = (id: string): string => layout.posts[id as Post['id']]?.tag ?? '?';
   const where =
@@ -72,7 +92,7 @@ const gateLines = (gate: GateLayout, { site, layout }: LaidSite): string[] => {
       ? 'not placed'
       : `between ${tag(gate.posts.start)} and ${tag(gate.posts.end)}`;
   const lines = openingLines(gate.opening, shortStyle(site.lengths)).map((line) => `  ${line}`);
-  return ['', `${gateName(site, gate.id)}, ${where}`, ...lines];
+  return ['', `${gateName(site, gate.id)}, ${where}`, ...lines, ...setLines(gate, site)];
 };
 
 const summary = ({ posts, gates }: Layout): string => {

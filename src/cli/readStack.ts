@@ -10,11 +10,17 @@ import { inchStyle } from './inchStyle.ts';
 import { readLengths } from './readLengths.ts';
 import { readRange } from './readRange.ts';
 
+/** What a hinge takes up, inches; one that can be adjusted is planned in its middle. */
+export interface HingeTake extends LengthRange {
+  readonly planned: Inches;
+  readonly spread: 'uncertain' | 'adjustable';
+}
+
 /** What stands between two gate posts, as the command line was given it. Lengths in inches. */
 export interface Stack {
   readonly leaves: readonly Inches[];
   /** One for each leaf. */
-  readonly hinges: readonly LengthRange[];
+  readonly hinges: readonly HingeTake[];
   /** The gaps at which the latch catches, and the one to plan for. */
   readonly reach: LengthRange;
   readonly gap: Inches;
@@ -24,25 +30,41 @@ export interface Stack {
   readonly order: { readonly want: Inches; readonly leaves: number; readonly step: Inches } | null;
 }
 
+const middleOf = ({ low, high }: LengthRange): Inches => inches((low + high) / 2);
+
 /** One optional length; null where it was not given. */
 const optional = (call: Call, name: string): Parsed<Inches | null> => {
   const lengths = readLengths(name, valuesOf(call, name));
   return lengths.ok ? read(lengths.value[0] ?? null) : lengths;
 };
 
-const hingesOf = (call: Call): Parsed<readonly LengthRange[]> => {
-  const hinges: LengthRange[] = [];
-  for (const text of valuesOf(call, 'hinge')) {
-    const hinge = readRange('hinge', text);
-    if (!hinge.ok) return hinge;
-    hinges.push(hinge.value);
+/** Too narrow cannot be mended: what is not sure is planned at its largest. */
+const plannedAt = { uncertain: ({ high }: LengthRange) => high, adjustable: middleOf } as const;
+
+const hingeOptions = [
+  { name: 'hinge', spread: 'uncertain' },
+  { name: 'adjustable-hinge', spread: 'adjustable' },
+] as const;
+
+/** Hinges that are what they are first, then those that can be adjusted. */
+const hingesOf = (call: Call): Parsed<readonly HingeTake[]> => {
+  const hinges: HingeTake[] = [];
+  for (const { name, spread } of hingeOptions) {
+    for (const text of valuesOf(call, name)) {
+      const hinge = readRange(name, text);
+      if (!hinge.ok) return hinge;
+      hinges.push({ ...hinge.value, planned: plannedAt[spread](hinge.value), spread });
+    }
   }
-  return read(hinges);
+  if (hinges.length > 0) return read(hinges);
+  return unread(
+    '--hinge is missing: expected --hinge LOW..HIGH, or --adjustable-hinge LOW..HIGH for one that can be adjusted',
+  );
 };
 
 const gapOf = (call: Call, { low, high }: LengthRange): Parsed<Inches> => {
   const text = valueOf(call, 'plan-gap');
-  if (text === null) return read(inches((low + high) / 2));
+  if (text === null) return read(middleOf({ low, high }));
   const gap = readRange('plan-gap', text);
   if (!gap.ok) return gap;
   const { low: planned } = gap.value;
@@ -75,7 +97,7 @@ const orderOf = (call: Call, { hinges, gap }: Taken): Parsed<Pick<Stack, 'leaves
     return unread('--step is missing: expected --step S beside --want, such as --step 1/8');
   }
   if (hinges.length !== count.value) return wrongHinges(count.value, hinges.length);
-  const taken = inches(sum(hinges.map(({ high }) => high)) + gap);
+  const taken = inches(sum(hinges.map(({ planned }) => planned)) + gap);
   const least = inches(taken + step.value * count.value);
   if (want.value < least - slack) {
     const [took, needed] = [taken, least].map((length) => formatLength(length, inchStyle));

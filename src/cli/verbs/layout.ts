@@ -1,6 +1,7 @@
 import type { Layout } from '../../engine/layout.ts';
 import { layOutSite } from '../../engine/layOutSite.ts';
 import { tapeReadings } from '../../engine/posts/tapeReadings.ts';
+import { setOf } from '../../engine/set/setOf.ts';
 import type { Site } from '../../site/site.ts';
 import { read } from '../../units/parsed.ts';
 import { flagLines } from '../flagLines.ts';
@@ -14,6 +15,16 @@ const readingsOf = (site: Site, { lines }: Layout) =>
     Object.values(lines).flatMap(({ id, runs }) =>
       runs.map((run) => [run.id, tapeReadings(run, site.lines[id]?.hook ?? 'start', site.lengths)]),
     ),
+  );
+
+/** What comes of the posts of every gate that was set, by its id. */
+const setsOf = (site: Site, { gates }: Layout) =>
+  Object.fromEntries(
+    Object.values(gates).flatMap(({ id }) => {
+      const gate = site.gates[id];
+      const set = gate === undefined ? null : setOf(site, gate);
+      return set === null ? [] : [[id, set]];
+    }),
   );
 
 /** `layout`: posts, bays, openings and flags of a site. */
@@ -31,7 +42,8 @@ export const layout: Verb = {
       '\n',
     );
     const readings = readingsOf(site.value, laid);
+    const set = setsOf(site.value, laid);
     const stopped = flags.some(({ level }) => level === 'stop');
-    return read({ text, json: { lines, readings, posts, gates, flags }, stopped });
+    return read({ text, json: { lines, readings, posts, gates, set, flags }, stopped });
   },
 };

@@ -1,19 +1,22 @@
 import { gapAt, type Gap } from '../../engine/gate/gapAt.ts';
 import { openingOf } from '../../engine/gate/openingOf.ts';
-import type { Opening, Term } from '../../engine/opening.ts';
+import type { Term } from '../../engine/opening.ts';
+import { slack } from '../../geometry/tolerance.ts';
 import { formatLength } from '../../units/formatLength.ts';
+import type { LengthStyle } from '../../units/lengthStyle.ts';
 import { inches, type Inches } from '../../units/inches.ts';
 import { read, type Parsed } from '../../units/parsed.ts';
 import type { Call } from '../call.ts';
-import { inchStyle } from '../inchStyle.ts';
 import { openingLines } from '../openingLines.ts';
+import { rangeLines } from '../rangeLines.ts';
 import { readStack, type Stack } from '../readStack.ts';
+import { styleOf } from '../styleOf.ts';
 import type { Answer, Verb } from '../verb.ts';
 
-const told = (length: Inches): string => formatLength(length, inchStyle);
+type Write = (length: number) => string;
 
-/** Typed by hand: of no site, and not sure between its ends. */
-const given = { of: null, on: '', spread: 'uncertain', source: 'given' } as const;
+/** Typed by hand: of no site. */
+const given = { of: null, on: '', source: 'given' } as const;
 
 const leafTerm = (width: Inches, n: number, source: string): Term => ({
   role: 'leaf',
@@ -21,59 +24,66 @@ const leafTerm = (width: Inches, n: number, source: string): Term => ({
   low: width,
   planned: width,
   high: width,
+  spread: 'uncertain',
   ...given,
   source,
 });
 
-/** In the order met between the posts. A hinge is planned at its largest: too narrow cannot be mended. */
-const termsOf = ({ leaves, hinges, reach, gap, order }: Stack): readonly Term[] => {
+/** In the order met between the posts. */
+const termsOf = ({ leaves, hinges, reach, gap, order }: Stack, told: Write): readonly Term[] => {
   const source = order === null ? 'given' : `rounded down to ${told(order.step)}`;
   const sides = leaves.map((leaf, n) => {
-    const hinge = hinges[n] ?? { low: leaf, high: leaf };
-    return [
-      {
-        role: 'hinge' as const,
-        label: `Hinge ${n + 1}`,
-        ...hinge,
-        planned: hinge.high,
-        ...given,
-      },
-      leafTerm(leaf, n, source),
-    ];
+    const hinge = hinges[n];
+    const own = leafTerm(leaf, n, source);
+    if (hinge === undefined) return [own];
+    return [{ role: 'hinge' as const, label: `Hinge ${n + 1}`, ...given, ...hinge }, own];
   });
   const [first = [], second = []] = sides;
-  const caught = { ...given, spread: 'catch' as const };
-  const latch = { role: 'latch' as const, label: 'Latch', ...caught, ...reach, planned: gap };
-  return [...first, latch, ...second.toReversed()];
+  const caught = { ...given, ...reach, planned: gap, spread: 'catch' as const };
+  return [...first, { role: 'latch', label: 'Latch', ...caught }, ...second.toReversed()];
 };
 
-const verdictLine = (width: Inches, { verdict, planned, by }: Gap): string => {
+const verdictLine = (width: Inches, gap: Gap, { reach }: Stack, told: Write): string => {
+  const { verdict, planned, by, least, most } = gap;
   const left =
     planned < 0
-      ? `hinges and leaves are ${told(inches(-planned))} too wide for it`
+      ? `hinges and leaves are ${told(-planned)} too wide for it`
       : `leaves ${told(planned)} for the latch`;
   const set = `set at ${told(width)}: ${left}`;
-  if (verdict === 'holds') return `${set}, it catches`;
-  if (verdict === 'may hold') return `${set}, it may catch: measure the hinges`;
+  const asPlanned = least >= reach.low - slack && most <= reach.high + slack;
+  if (verdict === 'holds')
+    return `${set}, it catches${asPlanned ? '' : ' with the hinges adjusted'}`;
+  if (verdict === 'may hold')
+    return `${set}, from ${told(least)} to ${told(most)}, it may catch: measure the hinges`;
   return `${set}, ${verdict} by ${told(by)}`;
 };
 
-const answer = (stack: Stack, opening: Opening): Answer => {
+/** Which latch would catch for sure, where this one is not sure to. */
+const latchLines = ({ verdict, sureWith: { low, high } }: Gap, told: Write): string[] =>
+  verdict === 'holds' || low < 0 || low > high
+    ? []
+    : [`a latch that catches from ${told(low)} to ${told(high)} catches there for sure`];
+
+const answer = (stack: Stack, style: LengthStyle): Answer => {
+  const told: Write = (length) => formatLength(inches(length), style);
+  const opening = openingOf(termsOf(stack, told));
   const { order, set } = stack;
   const gap = set === null ? null : gapAt(opening, set);
   const lines = [
     ...(order === null
       ? []
       : [`${order.leaves} × ${told(stack.leaves[0] ?? order.want)} for ${told(order.want)}`]),
-    ...openingLines(opening, inchStyle),
-    ...(set === null || gap === null ? [] : [verdictLine(set, gap)]),
+    ...openingLines(opening, style),
+    ...rangeLines(opening, style),
+    ...(set === null || gap === null
+      ? []
+      : [verdictLine(set, gap, stack, told), ...latchLines(gap, told)]),
   ];
-  const { target, holdsFrom, holdsTo, terms } = opening;
   const ordered = order === null ? {} : { ...order, leaf: stack.leaves[0] };
   const asSet = gap === null ? {} : { set: { width: set, ...gap } };
   return {
     text: lines.join('\n'),
-    json: { target, holdsFrom, holdsTo, ...ordered, ...asSet, terms },
+    json: { ...opening, ...ordered, ...asSet },
     stopped: gap !== null && (gap.verdict === 'too narrow' || gap.verdict === 'too wide'),
   };
 };
@@ -81,7 +91,7 @@ const answer = (stack: Stack, opening: Opening): Answer => {
 const run = (call: Call): Parsed<Answer> => {
   const stack = readStack(call);
   if (!stack.ok) return stack;
-  return read(answer(stack.value, openingOf(termsOf(stack.value))));
+  return read(answer(stack.value, styleOf(call, ['leaves'])));
 };
 
 const lengthOption = { needed: false, repeats: false };
@@ -96,9 +106,16 @@ export const opening: Verb = {
     {
       name: 'hinge',
       value: 'LOW..HIGH',
-      needed: true,
+      needed: false,
       repeats: true,
-      does: 'what the hinge of a leaf takes up, one for each leaf',
+      does: 'what the hinge of a leaf takes up, somewhere from low to high; one for each leaf',
+    },
+    {
+      name: 'adjustable-hinge',
+      value: 'LOW..HIGH',
+      needed: false,
+      repeats: true,
+      does: 'of a hinge that can be set anywhere from low to high; for the leaves after those of --hinge',
     },
     {
       name: 'catch',

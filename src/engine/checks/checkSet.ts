@@ -16,13 +16,22 @@ const verdictFlag = (site: Site, { id }: GateLayout): GateFlag[] => {
   const write = writer({ site });
   const { at, width, gap } = set.governs;
   const { verdict, by } = gap;
-  const help = set.remedies[0]?.what ?? '';
+  const first = set.remedies[0];
+  const enough = set.remedies.find((remedy) => remedy.enough) ?? first;
   const name = `${gateName(site, id)} as it was set, ${write(width)} at the ${at},`;
   if (verdict === 'may hold') {
-    return [{ level: 'settle', rule: 'set may hold', message: `${name} may hold. ${help}` }];
+    return [
+      { level: 'settle', rule: 'set may hold', message: `${name} may hold. ${first?.what ?? ''}` },
+    ];
   }
   const rule = `set ${verdict}`;
-  return [{ level: 'stop', rule, message: `${name} is ${verdict} by ${write(by)}. ${help}` }];
+  return [
+    {
+      level: 'stop',
+      rule,
+      message: `${name} is ${verdict} by ${write(by)}. ${enough?.what ?? ''}`,
+    },
+  ];
 };
 
 const standsElsewhere = (site: Site, { id, stands }: GateLayout): GateFlag[] => {

@@ -1,4 +1,5 @@
-import { inches, type Inches } from '../../units/inches.ts';
+import { inches } from '../../units/inches.ts';
+import { gapAt } from '../gate/gapAt.ts';
 import type { Remedy } from './remedy.ts';
 import { hungEnd, postName } from './postName.ts';
 import { writer, type SetCase } from './setCase.ts';
@@ -21,13 +22,19 @@ const postToReset = ({ gate, asSet: { leans } }: SetCase): End => {
   return start > end ? 'start' : 'end';
 };
 
+/** The opening to set it to: the target, or the nearest that holds for sure where that does not. */
+const goalOf = ({ opening: { target, holdsFrom, holdsTo } }: SetCase): number =>
+  holdsFrom > holdsTo ? target : Math.min(holdsTo, Math.max(holdsFrom, target));
+
 /** How far the face of the post has to go, away from the opening, at its foot and at its top. */
-const movesOf = ({ opening, asSet }: SetCase, end: End) => {
+const movesOf = (set: SetCase, end: End) => {
+  const { asSet } = set;
+  const goal = goalOf(set);
   const [own, other] = [asSet.leans[end] ?? 0, asSet.leans[otherEnd[end]] ?? 0];
   // a foot that nobody measured stands where the leans of both tops leave it
   const foot = asSet.bottom ?? asSet.top + own + other;
-  const move = opening.target - foot;
-  return { foot: move, top: move + own, after: [opening.target, opening.target - other] as const };
+  const move = goal - foot;
+  return { foot: move, top: move + own, after: [inches(goal), inches(goal - other)] as const };
 };
 
 const told = (move: number, write: (length: number) => string): string => {
@@ -44,13 +51,14 @@ export const resetRemedy = (set: SetCase): Remedy => {
   const [low, high] = [told(foot, write), told(top, write)];
   const name = postName(set.gate, end);
   const how = low === high ? low : `at the ground ${low}; at the top ${high}`;
-  const widths: readonly Inches[] = after.map(inches);
+  const enough = holdsAt(set.opening, after);
+  const may = !enough && after.every((width) => gapAt(set.opening, width).by === 0);
   return {
     kind: 'reset',
-    what: `Set ${name} again, plumb, measured at its face: ${how}.`,
+    what: `Set ${name} again, plumb, measured at its face: ${how}.${may ? ' Then measure the hinges.' : ''}`,
     takesUp: 'unlimited',
-    enough: holdsAt(set.opening, widths),
-    working: `the opening to hold is ${write(set.opening.target)}`,
+    enough,
+    working: `to an opening of ${write(after[0])}`,
     post: end,
   };
 };

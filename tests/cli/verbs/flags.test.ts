@@ -30,4 +30,44 @@ describe('lath flags', () => {
       place: { kind: 'gate', id: 'gate:walk' },
     });
   });
+
+  it('[K13] what was set too near is a stop, and a hinge for other posts a question', async () => {
+    const asSet = {
+      by: 'AB',
+      on: '2026-11-25',
+      top: 47,
+      bottom: 47,
+      leans: { start: null, end: null },
+      leaves: {},
+      hinges: {},
+      remark: '',
+    };
+    const walk = JSON.parse(sampleSite('back-yard')) as {
+      gates: Record<string, { leaves: Record<string, { hinge: string }> }>;
+    };
+    const [leaf] = Object.values(walk.gates['gate:walk']?.leaves ?? {});
+    const text = changed({
+      'gates/gate:walk/asSet': asSet,
+      [`hardware/${leaf?.hinge}/fits/post`]: { low: 1.9, high: 2.375 },
+    });
+    const said = await lath(['flags', 'yard'], { yard: text });
+    expect(said.code).toBe(1);
+    expect(said.out).toMatch(
+      /^stop +gate:walk +Walk gate as it was set, 3'-11" at the top, is too narrow by /m,
+    );
+    expect(said.out).toMatch(
+      /^settle +gate:walk +Walk gate: hinge “[^”]+” fits posts of 1\.900" to 2\.375" OD/m,
+    );
+    const laid = await lath(['layout', 'yard'], { yard: text });
+    expect(laid.out).toMatch(/^ {2}set at the top +3'-11" {2}too narrow by [^\n]+ for the latch$/m);
+    expect(laid.out).toMatch(/^ {2}- Set the latch post again, plumb/m);
+    const json = await lath(['layout', 'yard', '--json'], { yard: text });
+    const { set, gates } = JSON.parse(json.out) as {
+      set: Record<string, { governs: { width: number } }>;
+      gates: Record<string, { stands: number }>;
+    };
+    expect(Object.keys(set)).toEqual(['gate:walk']);
+    expect(set['gate:walk']?.governs.width).toBe(47);
+    expect(gates['gate:walk']?.stands).toBe(47);
+  });
 });

@@ -1,11 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { parseLength } from '../../../src/units/parseLength.ts';
 import { lath } from '../lath.ts';
 
 interface Told {
   readonly target: number;
   readonly holdsFrom: number;
   readonly holdsTo: number;
+  readonly likelyFrom: number;
+  readonly likelyTo: number;
   readonly leaf?: number;
   readonly set?: { readonly planned: number; readonly verdict: string; readonly by: number };
   readonly terms: readonly { readonly role: string; readonly planned: number }[];
@@ -100,6 +103,8 @@ describe('lath opening', () => {
   it.each([
     [['--hinge', '2', '--catch', '2'], '--leaf is missing'],
     [[...leaves('44'), '--catch', '2'], '--hinge is missing: expected --hinge LOW..HIGH'],
+    [[...whole, '--adjustable-hinge', '2'], '--hinge: expected one for each leaf (1), found 2'],
+    [[...leaves('44'), '--catch', '2', '--adjustable-hinge', '2..1'], '--adjustable-hinge: “2..1”'],
     [[...leaves('44'), '--hinge', '2'], '--catch is missing: expected --catch LOW..HIGH'],
     [[...whole, '--hinge', '2'], '--hinge: expected one for each leaf (1), found 2'],
     [
@@ -144,5 +149,94 @@ describe('lath opening', () => {
     const said = await lath(['opening', ...whole, '--set', '48']);
     expect(said.out).toContain('Opening  48 3/8"\n');
     expect(said.out).toContain('set at 48": leaves 2 1/8" for the latch, it catches\n');
+  });
+
+  // leaves 56 1/4, hinge sets measured 1 3/4, 1 7/8 and 2, planned at 2, a drop-rod latch planned at
+  // 2: common practice, no published source
+  const double = (reach: string): string[] => [
+    ...leaves('56 1/4', '56 1/4'),
+    ...hinges('1 3/4..2', '1 3/4..2'),
+    '--catch',
+    reach,
+    '--plan-gap',
+    '2',
+  ];
+
+  it('[K12] two leaves of 56 1/4 with hinges up to 2 and a latch of 2 are 118 1/2, with its ranges', async () => {
+    expect(await opening(...double('2..2 1/2'))).toMatchObject({
+      target: 118.5,
+      holdsFrom: 118.5,
+      holdsTo: 118.5,
+      mayFrom: 118,
+      mayTo: 119,
+    });
+    const { likelyFrom, likelyTo } = await opening(...double('2..2 1/2'));
+    // two hinges that vary by 1/8 about 1 7/8 each: the root of the sum of squares is 0.17678
+    expect(likelyFrom).toBeCloseTo(112.5 + 3.75 + Math.hypot(0.125, 0.125) + 2, 12);
+    expect(likelyTo).toBeCloseTo(112.5 + 3.75 - Math.hypot(0.125, 0.125) + 2.5, 12);
+  });
+
+  it('[K12] each end of a range adds up from what stands beside it', async () => {
+    const range = /^(for sure|possible) +(\S[^;]*?) +to +(\S.*?") +(.+); (.+)$/gm;
+    const { out } = await lath(['opening', ...double('2..3')]);
+    const rows = [...out.matchAll(range)];
+    expect(rows.length).toBe(2);
+    const inchesIn = (text: string): number => {
+      const length = parseLength(text);
+      if (!length.ok) throw new Error(length.reason);
+      return length.value;
+    };
+    for (const [, , from = '', to = '', low = '', high = ''] of rows) {
+      for (const [end, sum] of [
+        [from, low],
+        [to, high],
+      ] as const) {
+        const parts = [...sum.matchAll(/[a-z]+ ([\d /]+")/g)].map(([, part = '']) =>
+          inchesIn(part),
+        );
+        expect(parts.length).toBe(3);
+        expect(parts.reduce((all, part) => all + part, 0)).toBe(inchesIn(end));
+      }
+    }
+    expect(out).toContain('statistical');
+  });
+
+  it('[K12] set at 119 it may hold with a fork that reaches 2 1/2, and holds with one that reaches 3', async () => {
+    const may = await lath(['opening', ...double('2..2 1/2'), '--set', '119']);
+    expect(may.code).toBe(0);
+    expect(may.out).toContain(
+      'set at 119": leaves 2 1/2" for the latch, from 2 1/2" to 3", it may catch: measure the hinges\na latch that catches from 2 1/2" to 3" catches there for sure\n',
+    );
+    const sure = await lath(['opening', ...double('2..3'), '--set', '119']);
+    expect(sure.out).toContain('set at 119": leaves 2 1/2" for the latch, it catches\n');
+  });
+
+  it('[K12] set at the nominal 10 ft that latch stands 3 1/2 open and does not catch', async () => {
+    const said = await lath(['opening', ...double('2..2 1/2'), '--set', '10ft']);
+    expect(said.code).toBe(1);
+    expect(said.out).toContain('set at 120": leaves 3 1/2" for the latch, too wide by 1"\n');
+  });
+
+  it('[K12] a hinge that can be adjusted counts as gap, and is planned in its middle', async () => {
+    const args = [...leaves('44'), '--adjustable-hinge', '1 1/2..2', '--catch', '2..2 1/2'];
+    const told = await opening(...args);
+    // 44, 1 3/4 and 2 1/4; from 44 + 1 1/2 + 2 to 44 + 2 + 2 1/2
+    expect([told.target, told.holdsFrom, told.holdsTo]).toEqual([48, 47.5, 48.5]);
+    expect(told.terms[0]).toMatchObject({ spread: 'adjustable', low: 1.5, high: 2 });
+    const said = await lath(['opening', ...args, '--set', '48 1/2']);
+    expect(said.out).toContain(
+      'set at 48 1/2": leaves 2 3/4" for the latch, it catches with the hinges adjusted\n',
+    );
+  });
+
+  it('[K12] what is given in metric is answered in metric, and comes to the same', async () => {
+    const args = ['--leaf', '1000mm', '--hinge', '40..50mm', '--catch', '50..60mm'];
+    const said = await lath(['opening', ...args, '--set', '1106mm']);
+    expect(said.out).toContain('Opening  1105 mm\n');
+    expect(said.out).toContain('for sure     1100 mm  to  1100 mm');
+    expect(said.out).toContain('set at 1106 mm: leaves 56 mm for the latch, from 56 mm to 66 mm');
+    expect((await opening(...args)).target).toBeCloseTo(1105 / 25.4, 9);
+    const mixed = await lath(['opening', ...args, '--set', '43 1/2']);
+    expect(mixed.out).toContain('Opening   43 1/2"\n');
   });
 });

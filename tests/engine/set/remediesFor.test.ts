@@ -90,7 +90,9 @@ const done = (site: Site, asSet: AsSet, { kind, what, post }: Remedy): SetResult
   }
   if (kind === 'other latch') return solved(site, asSet, { latch: 'hardware:spare-latch' });
   if (kind === 'reset') {
-    const { target } = solved(site, asSet).opening;
+    const { target: planned, holdsFrom, holdsTo } = solved(site, asSet).opening;
+    // to where it holds for sure, as near to the plan as that is
+    const target = holdsFrom > holdsTo ? planned : Math.min(holdsTo, Math.max(holdsFrom, planned));
     const other = asSet.leans[post === 'start' ? 'end' : 'start'] ?? 0;
     return solved(site, found(target - other, target));
   }
