@@ -1,7 +1,7 @@
 import type { Layout } from '../../engine/layout.ts';
 import type { Site } from '../../site/site.ts';
 import type { Atom } from '../atom.ts';
-import { checkValue } from '../sheet/checkValue.ts';
+import { checkValue } from '../../site/checkValue.ts';
 import { heading } from '../sheet/flow/heading.ts';
 import { layTable } from '../sheet/flow/layTable.ts';
 import { columnsIn, paginate } from '../sheet/flow/paginate.ts';

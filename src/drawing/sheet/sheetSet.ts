@@ -1,7 +1,7 @@
 import type { Layout } from '../../engine/layout.ts';
 import type { Site } from '../../site/site.ts';
 import type { Atom } from '../atom.ts';
-import { checkValue } from './checkValue.ts';
+import { checkValue } from '../../site/checkValue.ts';
 import type { Stack } from './flow/block.ts';
 import { columnsIn, paginate } from './flow/paginate.ts';
 import type { Page } from './page.ts';

@@ -11,6 +11,7 @@ import { fineStyle } from '../../units/fineStyle.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import { useBench, useSession, useSite } from '../bench.ts';
 import { centreOn } from '../centreOn.ts';
+import { AsSetFields } from './asSet/AsSetFields.tsx';
 import { GateFacts } from './GateFacts.tsx';
 import { GateFlags } from './GateFlags.tsx';
 import { LatchEditor } from './LatchEditor.tsx';
@@ -80,6 +81,7 @@ export const OpeningCard = ({ gate, standing, signer, onSigner }: Props) => {
             </div>
           </details>
           <OrderSize gate={gate} />
+          <AsSetFields gate={gate.id} />
         </>
       )}
     </article>

@@ -1,1 +1,0 @@
-export { checkValue } from '../../site/checkValue.ts';
