@@ -1,15 +1,18 @@
 import { grouped } from '../../engine/load/grouped.ts';
 import { leavesOf } from '../../engine/gate/termsOf.ts';
+import type { Layout } from '../../engine/layout.ts';
 import type { Gate, Leaf } from '../../site/gate.ts';
 import type { Hardware } from '../../site/hardware.ts';
 import type { GateId, HardwareId } from '../../site/ids.ts';
 import { leafWidth } from '../../site/leafWidth.ts';
 import { readWidths } from '../../site/readWidths.ts';
 import type { Site } from '../../site/site.ts';
+import { hingeSets } from '../../trade/hingeSets.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import type { Inches } from '../../units/inches.ts';
 import { pipeSize } from '../tables/pipeSize.ts';
 import { exactStyle } from './exactStyle.ts';
+import { fitTexts } from './fitTexts.ts';
 
 /** The parts of an order, in the order in which they are listed. */
 export const orderGroups = ['Leaves', 'Hinges', 'Latches', 'Closers'] as const;
@@ -23,19 +26,25 @@ export interface OrderLine {
   readonly height: string;
   readonly frame: string;
   readonly hinges: string;
+  /** Of a part: whether it fits the posts and frames that it is for. */
+  readonly fit: string;
   /** The gates that it is for. */
   readonly gates: string;
   readonly knownFrom: string;
 }
 
-/** One thing, and the gate that it is for. */
+/** One thing, how many of it, and the gate that it is for. */
 interface Single {
   readonly told: Omit<OrderLine, 'count' | 'gates'>;
+  readonly count: number;
   readonly gate: string;
 }
 
+/** What the posts and frames of a site are known from. */
+type FitGround = Pick<Layout, 'posts' | 'gates'>;
+
 const unsaid = 'not said';
-const bare = { width: '', height: '', frame: '', hinges: '' } as const;
+const bare = { width: '', height: '', frame: '', hinges: '', fit: '' } as const;
 
 const leafFrom = {
   measured: 'measured',
@@ -77,7 +86,9 @@ const hingeSide = (gate: Gate, n: number): string => {
 const leafLines = (site: Site, gate: Gate, name: string): Single[] =>
   leavesOf(gate).map((leaf, n) => ({
     gate: name,
+    count: 1,
     told: {
+      ...bare,
       group: 'Leaves',
       item: gate.way.kind === 'cantilever' ? 'Rolling leaf' : 'Leaf',
       width: widthText(leaf, site),
@@ -88,37 +99,48 @@ const leafLines = (site: Site, gate: Gate, name: string): Single[] =>
     },
   }));
 
-/** What of a part is told apart on an order: hinges and latches by their label. */
-const partLines = (
-  site: Site,
-  group: OrderLine['group'],
-  id: HardwareId | null,
-  gate: string,
-): Single[] => {
+/** So many of a part at a place of a gate, and whether it fits there. */
+interface Placed {
+  readonly group: OrderLine['group'];
+  readonly id: HardwareId | null;
+  readonly count: number;
+  readonly fit: string | undefined;
+}
+
+/** What of a part is told apart on an order: by its label, how it is known and whether it fits. */
+const partLines = (site: Site, gate: string, { group, id, count, fit = '' }: Placed): Single[] => {
   const part = id === null ? undefined : site.hardware[id];
-  if (part === undefined) return [];
-  return [{ gate, told: { ...bare, group, item: part.label, knownFrom: partFrom[part.from] } }];
+  if (part === undefined || count === 0) return [];
+  const known = partFrom[part.from];
+  return [{ gate, count, told: { ...bare, group, item: part.label, fit, knownFrom: known } }];
 };
 
-const linesOf = (site: Site, gate: Gate, name: string): Single[] => {
+const linesOf = (site: Site, layout: FitGround, id: GateId, gate: Gate): Single[] => {
   const leaves = leavesOf(gate);
-  const latches = gate.way.kind === 'centre stop' ? leaves : leaves.slice(0, 1);
+  const name = gate.label.trim() || 'Gate';
+  const fits = fitTexts(site, layout, id);
+  const latches = gate.way.kind === 'centre stop' ? leaves.length : Math.min(1, leaves.length);
+  const parts: readonly Placed[] = [
+    ...leaves.map(({ hinge }) => {
+      return { group: 'Hinges', id: hinge, count: hingeSets.perLeaf, fit: fits.hinge } as const;
+    }),
+    { group: 'Latches', id: gate.latch, count: latches, fit: fits.latch },
+    { group: 'Closers', id: gate.closer, count: leaves.length, fit: fits.closer },
+  ];
   return [
     ...leafLines(site, gate, name),
-    ...leaves.flatMap(({ hinge }) => partLines(site, 'Hinges', hinge, name)),
-    ...latches.flatMap(() => partLines(site, 'Latches', gate.latch, name)),
-    ...leaves.flatMap(() => partLines(site, 'Closers', gate.closer, name)),
+    ...parts.flatMap((placed) => partLines(site, name, placed)),
   ];
 };
 
 /**
- * All that is to be ordered for the gates of a site: leaves, a hinge set for each, latches (one
+ * All that is to be ordered for the gates of a site: leaves, two hinge sets for each, latches (one
  * for each leaf where two latch to a stop), closers. What is alike in every word stands once with
  * its count. A gap without a gate orders nothing.
  */
-export const orderLines = (site: Site): readonly OrderLine[] => {
+export const orderLines = (site: Site, layout: FitGround): readonly OrderLine[] => {
   const gates = Object.entries(site.gates) as [GateId, Gate][];
-  const singles = gates.flatMap(([, gate]) => linesOf(site, gate, gate.label.trim() || 'Gate'));
+  const singles = gates.flatMap(([id, gate]) => linesOf(site, layout, id, gate));
   const lines = grouped(singles, ({ told }) => JSON.stringify(told)).flatMap(
     (same): OrderLine[] => {
       const [first] = same;
@@ -126,7 +148,7 @@ export const orderLines = (site: Site): readonly OrderLine[] => {
       return [
         {
           ...first.told,
-          count: same.length,
+          count: same.reduce((all, { count }) => all + count, 0),
           gates: [...new Set(same.map(({ gate }) => gate))].join(', '),
         },
       ];

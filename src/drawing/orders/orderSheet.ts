@@ -31,7 +31,7 @@ const mark = ({ x, y, width }: Rect, names: readonly string[]): Atom[] => [
 ];
 
 const stacksOf = (site: Site, layout: Layout, width: number): Stack[] => {
-  const [first, ...rest] = [...orderTables(site), signTable(site, layout)].map((table) =>
+  const [first, ...rest] = [...orderTables(site, layout), signTable(site, layout)].map((table) =>
     layTable(table, width),
   );
   if (first === undefined) return [];

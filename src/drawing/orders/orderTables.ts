@@ -1,6 +1,7 @@
 import { standingsOf } from '../../engine/sign/standingsOf.ts';
 import type { Layout } from '../../engine/layout.ts';
 import type { Site } from '../../site/site.ts';
+import { hingeSets } from '../../trade/hingeSets.ts';
 import { openingText } from '../opening/openingText.ts';
 import type { Column, Table } from '../tables/table.ts';
 import { orderGroups, orderLines, type OrderLine } from './orderLines.ts';
@@ -15,6 +16,7 @@ const count: Shown = { heading: 'Count', align: 'right', share: 0, cell: 'count'
 const gates: Shown = { heading: 'For', align: 'left', share: 2, cell: 'gates' };
 const known: Shown = { heading: 'Size is', align: 'left', share: 1, cell: 'knownFrom' };
 const item: Shown = { heading: 'What', align: 'left', share: 3, cell: 'item' };
+const fit: Shown = { heading: 'Fits', align: 'left', share: 3, cell: 'fit' };
 const leafColumns: readonly Shown[] = [
   { heading: 'Width out to out', align: 'left', share: 2, cell: 'width' },
   { heading: 'Height', align: 'left', share: 1, cell: 'height' },
@@ -24,7 +26,7 @@ const leafColumns: readonly Shown[] = [
 
 const titles: Readonly<Record<OrderLine['group'], string>> = {
   Leaves: 'Leaves: hinges on the right or left, seen from the side that the leaf opens to',
-  Hinges: 'Hinges: one set a leaf',
+  Hinges: `Hinges: ${hingeSets.perLeaf} sets a leaf, top and bottom; in the opening they count once`,
   Latches: 'Latches and drop rods',
   Closers: 'Closers: one a leaf',
 };
@@ -35,14 +37,14 @@ const cellsOf = (line: OrderLine, columns: readonly Shown[]): string[] =>
 const plain = ({ heading, align, share }: Shown): Column => ({ heading, align, share });
 
 /** The order as it is printed: a table for leaves, hinges, latches, closers; none for what there is none of. */
-export const orderTables = (site: Site): readonly Table[] => {
-  const lines = orderLines(site);
+export const orderTables = (site: Site, layout: Layout): readonly Table[] => {
+  const lines = orderLines(site, layout);
   return orderGroups.flatMap((group): Table[] => {
     const own = lines.filter((line) => line.group === group);
     const columns =
       group === 'Leaves'
         ? [count, item, ...leafColumns, gates, known]
-        : [count, item, gates, known];
+        : [count, item, fit, gates, known];
     const rows = own.map((line) => cellsOf(line, columns));
     return own.length === 0 ? [] : [{ title: titles[group], columns: columns.map(plain), rows }];
   });
@@ -53,10 +55,10 @@ export const orderTables = (site: Site): readonly Table[] => {
  * whether all openings are signed off: `signed`, or UNSIGNED.
  */
 export const orderRows = (site: Site, layout: Layout): readonly Table[] => {
-  const shown = [count, item, ...leafColumns, gates, known];
+  const shown = [count, item, ...leafColumns, fit, gates, known];
   const sign = unsignedGates(site, layout).length === 0 ? 'signed' : 'UNSIGNED';
   const columns = [...shown.map(plain), { heading: 'Sign-off', align: 'left', share: 1 } as const];
-  const lines = orderLines(site);
+  const lines = orderLines(site, layout);
   return orderGroups.map((group) => ({
     title: group,
     columns,

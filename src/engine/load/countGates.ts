@@ -2,6 +2,7 @@ import type { Gate } from '../../site/gate.ts';
 import type { GateId, HardwareId } from '../../site/ids.ts';
 import { leafWidth } from '../../site/leafWidth.ts';
 import type { Site } from '../../site/site.ts';
+import { hingeSets } from '../../trade/hingeSets.ts';
 import type { Inches } from '../../units/inches.ts';
 import { leavesOf } from '../gate/termsOf.ts';
 import type { LoadLine } from '../loadLine.ts';
@@ -38,9 +39,11 @@ const partsOf = (id: GateId, site: Site): Part[] => {
     ...leaves.map((leaf) =>
       part('Gate leaf', leafWidth(leaf), 'One a leaf, by its measured width.'),
     ),
-    ...leaves.flatMap(({ hinge }) =>
-      hinge === null ? [] : part(`Hinge set, ${named(hinge)}`, null, 'One set a leaf.'),
-    ),
+    ...leaves.flatMap(({ hinge }) => {
+      if (hinge === null) return [];
+      const set = part(`Hinge set, ${named(hinge)}`, null, `${hingeSets.perLeaf} sets a leaf.`);
+      return Array.from({ length: hingeSets.perLeaf }, () => set);
+    }),
     ...latchesOf(gate).map((latch) => part(`Latch, ${named(latch)}`, null, latchRule(gate))),
     ...leaves.flatMap(() =>
       gate.closer === null ? [] : part(`Closer, ${named(gate.closer)}`, null, 'One a leaf.'),

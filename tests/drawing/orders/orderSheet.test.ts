@@ -46,7 +46,7 @@ describe('the order sheet', () => {
   });
 
   it('[D46] has a table for each part of the order that there is', () => {
-    expect(orderTables(yard).map(({ title }) => title.split(':')[0])).toEqual([
+    expect(orderTables(yard, layOutSite(yard)).map(({ title }) => title.split(':')[0])).toEqual([
       'Leaves',
       'Hinges',
       'Latches and drop rods',

@@ -37,7 +37,7 @@ describe('loadList', () => {
     expect(fabric?.count).toBeCloseTo(648 - 48 - spec.gatePost.od, 9);
   });
 
-  it('[L3] leaves, hinge sets and latches are counted for each gate', () => {
+  it('[L3] leaves, two hinge sets for each, and latches are counted for each gate', () => {
     const one = gateOn(
       fence(bare, [
         [0, 0],
@@ -51,7 +51,7 @@ describe('loadList', () => {
     expect(parts.map(({ item, count, each }) => [item, count, each])).toEqual([
       ['Gate leaf', 2, 56.875],
       ['Gate leaf', 1, 44],
-      ['Hinge set, hinge', 3, null],
+      ['Hinge set, hinge', 6, null],
       ['Latch, drop rod', 1, null],
       ['Latch, latch', 1, null],
     ]);
