@@ -3,9 +3,10 @@ import type { GateId, LeafId } from '../../site/ids.ts';
 import { leafWidth } from '../../site/leafWidth.ts';
 import { oneWidth } from '../../site/oneWidth.ts';
 import type { Site } from '../../site/site.ts';
+import { fineStyle } from '../../units/fineStyle.ts';
+import { formatLength } from '../../units/formatLength.ts';
 import { inches, sum, type Inches } from '../../units/inches.ts';
 import type { Opening } from '../opening.ts';
-import { leavesFor } from './leavesFor.ts';
 import { openingOf } from './openingOf.ts';
 import { leavesOf, termsOf } from './termsOf.ts';
 
@@ -30,15 +31,19 @@ const found = (site: Site, id: GateId): Gate => {
 const roundedDown = (width: number, step: Inches): Inches =>
   inches(Math.floor((width / step) * (1 + 1e-9)) * step);
 
-/** Two leaves that differ as they do now, each rounded down; the first takes what is left. */
-const apartAsNow = (want: Inches, taken: Inches, now: readonly Inches[], step: Inches) => {
+/** What is left for the leaves of a gate, how wide they are now and the shop's step, in inches. */
+interface Room {
+  readonly left: number;
+  readonly now: readonly Inches[];
+  readonly step: Inches;
+}
+
+/** Widths that share the room, each rounded down: alike, or two that differ as they do now. */
+const shared = ({ left, now, step }: Room, share: LeafShare): Inches[] => {
   const [first = inches(0), second = first] = now;
-  const one = (want - taken - (second - first)) / 2;
-  const widths = [roundedDown(one, step), roundedDown(one + second - first, step)];
-  if (widths.some((width) => !(width > 0))) {
-    throw new RangeError(`opening of ${want} in: expected room for two leaves as far apart as now`);
-  }
-  return widths;
+  const apart = share === 'equal' || now.length === 1 ? 0 : second - first;
+  const one = (left - apart) / now.length;
+  return now.map((_, n) => roundedDown(n === 0 ? one : one + apart, step));
 };
 
 /**
@@ -53,15 +58,19 @@ export const orderOf = (
   share: LeafShare = 'equal',
 ): GateOrder => {
   const gate = found(site, id);
-  const { leafStep } = site.shop;
   const now = leavesOf(gate);
   if (now.length === 0) throw new RangeError(`gate ${id}: expected leaves to order, found a gap`);
   const rest = termsOf(gate, site).filter(({ role }) => role !== 'leaf');
   const taken = sum(rest.map(({ planned }) => planned));
-  const widths =
-    share === 'equal' || now.length === 1
-      ? now.map(() => leavesFor(want, taken, now.length, leafStep).leaf)
-      : apartAsNow(want, taken, now.map(leafWidth), leafStep);
+  const room = { left: want - taken, now: now.map(leafWidth), step: site.shop.leafStep };
+  const widths = shared(room, share);
+  if (widths.some((width) => !(width > 0))) {
+    const of = share === 'equal' || now.length === 1 ? 'a leaf' : 'two leaves as far apart as now';
+    const write = (length: Inches): string => formatLength(length, fineStyle(site.lengths));
+    throw new RangeError(
+      `Opening of ${write(want)}: expected room for ${of}; all else takes up ${write(taken)}`,
+    );
+  }
   const leaves = now.map((leaf, n) => ({ id: leaf.id, width: widths[n] ?? inches(0) }));
   const made = leaves.map(({ id: leaf, width }): [LeafId, Leaf | undefined] => {
     const own = gate.leaves[leaf];

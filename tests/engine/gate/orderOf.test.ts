@@ -3,6 +3,8 @@ import { describe, expect, it } from 'vitest';
 import { orderOf } from '../../../src/engine/gate/orderOf.ts';
 import { openingOf } from '../../../src/engine/gate/openingOf.ts';
 import { termsOf } from '../../../src/engine/gate/termsOf.ts';
+import { orderLeaves } from '../../../src/site/edits/orderLeaves.ts';
+import { setLengths } from '../../../src/site/edits/setLengths.ts';
 import { setShop } from '../../../src/site/edits/setShop.ts';
 import type { Site } from '../../../src/site/site.ts';
 import { inches } from '../../../src/units/inches.ts';
@@ -56,10 +58,13 @@ describe('leaves for a wanted opening', () => {
       () => orderOf(double(50, 60), 'gate:9', inches(60)),
       /gate:9: expected one of this site/,
     );
-    refused(() => orderOf(double(50, 60), 'gate:1', inches(6)), /expected more than/);
+    refused(
+      () => orderOf(double(50, 60), 'gate:1', inches(6)),
+      /^Opening of 6": expected room for a leaf; all else takes up 6 1\/4"$/,
+    );
     refused(
       () => orderOf(double(50, 60), 'gate:1', inches(16), 'as apart as now'),
-      /as far apart as now$/,
+      /expected room for two leaves as far apart as now; all else/,
     );
   });
 
@@ -86,6 +91,52 @@ describe('leaves for a wanted opening', () => {
         },
       ),
       { numRuns: 300 },
+    );
+  });
+
+  it('[O4] ordered again for the opening that they make, the leaves stay', () => {
+    const share = fc.constantFrom('equal' as const, 'as apart as now' as const);
+    const leaf = fc.integer({ min: 20 * 16, max: 90 * 16 }).map((n) => n / 16);
+    fc.assert(
+      fc.property(
+        leaf,
+        leaf,
+        share,
+        fc.double({ min: 100, max: 300, noNaN: true }),
+        (a, b, as, want) => {
+          const site = double(a, b);
+          const order = orderOf(site, 'gate:1', inches(want), as);
+          expect(order.opening.target).toBeLessThanOrEqual(want + 1e-6);
+          const made = orderLeaves(site, 'gate:1', order.leaves);
+          expect(target(made)).toBe(order.opening.target);
+          const again = orderOf(made, 'gate:1', order.opening.target, as);
+          widths(again).forEach((width, n) => {
+            expect(width).toBeLessThanOrEqual((widths(order)[n] ?? 0) + 1e-6);
+          });
+          // leaves alike take up their opening to the last step; both rounded down may leave one
+          if (as === 'equal') expect(widths(again)).toEqual(widths(order));
+        },
+      ),
+      { numRuns: 200 },
+    );
+  });
+
+  it('[O4] a site in millimetres orders the leaves that the same site in inches does', () => {
+    const mm = (n: number) => inches((n * 10) / 254);
+    const size = fc.integer({ min: 800, max: 2400 });
+    fc.assert(
+      fc.property(size, size, fc.integer({ min: 3000, max: 6000 }), (a, b, want) => {
+        const metric = setShop(setLengths(double(mm(a), mm(b)), { system: 'mm', fraction: 8 }), {
+          leafStep: mm(5),
+        });
+        const imperial = setLengths(metric, { system: 'feet', fraction: 8 });
+        const order = orderOf(metric, 'gate:1', mm(want));
+        expect(order).toEqual(orderOf(imperial, 'gate:1', mm(want)));
+        // worked out in whole tenths of a millimetre: 1 7/8 and 2 1/2 in are 47.625 and 63.5 mm
+        const left = want * 1000 - 2 * 47_625 - 63_500;
+        const each = Math.floor(left / 2 / 5000) * 5;
+        for (const width of widths(order)) expect(width * 25.4).toBeCloseTo(each, 6);
+      }),
     );
   });
 });

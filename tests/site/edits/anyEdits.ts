@@ -15,6 +15,7 @@ import { moveGate } from '../../../src/site/edits/moveGate.ts';
 import { moveMark } from '../../../src/site/edits/moveMark.ts';
 import { moveMarks } from '../../../src/site/edits/moveMarks.ts';
 import { openLine } from '../../../src/site/edits/openLine.ts';
+import { orderLeaves } from '../../../src/site/edits/orderLeaves.ts';
 import { removeCorner } from '../../../src/site/edits/removeCorner.ts';
 import { removeFeature } from '../../../src/site/edits/removeFeature.ts';
 import { removeGate } from '../../../src/site/edits/removeGate.ts';
@@ -142,6 +143,14 @@ export const verbs: Readonly<Record<string, (site: Site, move: Move) => Site>> =
     setGateLeaf(site, gate(site, move), leaf(site, move), {
       widths: oneWidth(inches(1 + move.other)),
     }),
+  orderLeaves: (site, move) =>
+    orderLeaves(
+      site,
+      gate(site, move),
+      keysOf(site.gates[gate(site, move)]?.leaves ?? {}).map((id, n) => {
+        return { id, width: inches(move.other + n) };
+      }),
+    ),
   setGateLeaves: (site, move) => setGateLeaves(site, gate(site, move), move.other % 2 ? 1 : 2),
   setGateWay: (site, move) =>
     setGateWay(site, gate(site, move), wayOf(move.other), {
