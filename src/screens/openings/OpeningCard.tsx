@@ -5,17 +5,16 @@ import { openingBar } from '../../drawing/opening/openingBar.ts';
 import { palettes } from '../../drawing/palettes.ts';
 import type { GateLayout } from '../../engine/layout.ts';
 import type { GateStanding } from '../../engine/sign/standingsOf.ts';
-import { leavesOf } from '../../engine/gate/termsOf.ts';
 import type { Gate } from '../../site/gate.ts';
 import { fineStyle } from '../../units/fineStyle.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import { useBench, useSession, useSite } from '../bench.ts';
 import { centreOn } from '../centreOn.ts';
+import { HungFields } from '../yard/cards/HungFields.tsx';
 import { AsSetFields } from './asSet/AsSetFields.tsx';
+import { FitList } from './FitList.tsx';
 import { GateFacts } from './GateFacts.tsx';
 import { GateFlags } from './GateFlags.tsx';
-import { LatchEditor } from './LatchEditor.tsx';
-import { LeafEditor } from './LeafEditor.tsx';
 import { needWords } from './needWords.ts';
 import { OrderSize } from './OrderSize.tsx';
 import { Ranges } from './Ranges.tsx';
@@ -76,10 +75,10 @@ export const OpeningCard = ({ gate, standing, signer, onSigner }: Props) => {
           <details className="more">
             <summary>Leaves and hardware</summary>
             <div className="halves">
-              <LeafEditors gate={gate} drawn={drawn} />
-              {drawn.latch !== null && <LatchEditor gate={gate.id} id={drawn.latch} />}
+              <HungFields gate={drawn} laid={gate} />
             </div>
           </details>
+          <FitList gate={gate} name={name} />
           <OrderSize gate={gate} />
           <AsSetFields gate={gate.id} />
         </>
@@ -92,19 +91,6 @@ interface Drawn {
   readonly gate: GateLayout;
   readonly drawn: Gate;
 }
-
-const LeafEditors = ({ gate, drawn }: Drawn) => {
-  const leaves = leavesOf(drawn);
-  return leaves.map(({ id, ...leaf }, n) => (
-    <LeafEditor
-      key={id}
-      gate={gate.id}
-      id={id}
-      leaf={leaf}
-      name={leaves.length === 1 ? 'Leaf' : `Leaf ${n + 1}`}
-    />
-  ));
-};
 
 const Bar = ({ gate, drawn, name }: Drawn & { readonly name: string }) => {
   const site = useSite();

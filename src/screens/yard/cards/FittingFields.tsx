@@ -1,24 +1,29 @@
+import { useState } from 'react';
+import type { GateLayout } from '../../../engine/layout.ts';
 import { addHardware } from '../../../site/edits/addHardware.ts';
 import { changeGate } from '../../../site/edits/changeGate.ts';
 import type { Gate } from '../../../site/gate.ts';
-import type { GateId, HardwareId } from '../../../site/ids.ts';
-import { useBook, useSite } from '../../bench.ts';
+import type { HardwareId } from '../../../site/ids.ts';
+import type { Site } from '../../../site/site.ts';
+import { useBook, useLayout, useSite } from '../../bench.ts';
 import { ChoiceField } from '../../fields/ChoiceField.tsx';
 import { TickField } from '../../fields/TickField.tsx';
 import { MaybeLengthField } from '../../openings/MaybeLengthField.tsx';
+import { fittingOnly } from '../../plans/fittingOnly.ts';
 import { offeredParts } from '../../plans/offeredParts.ts';
 import { ReceiverFields } from './ReceiverFields.tsx';
 import { useDo, useEdit } from './useEdit.ts';
 
 interface Props {
-  readonly id: GateId;
   readonly gate: Gate;
+  readonly laid: GateLayout;
 }
 
 const none = 'none';
 
 /** What is under and about the leaves: clearance, closer, hold-open post, receiver of the drop rod. */
-export const FittingFields = ({ id, gate }: Props) => {
+export const FittingFields = ({ gate, laid }: Props) => {
+  const { id } = laid;
   const { lengths } = useSite();
   const edit = useEdit();
   const make = useDo();
@@ -36,7 +41,7 @@ export const FittingFields = ({ id, gate }: Props) => {
             : edit('Set clearance', (was) => changeGate(was, id, { bottom }))
         }
       />
-      {turns && <CloserField id={id} closer={gate.closer} />}
+      {turns && <CloserField laid={laid} closer={gate.closer} />}
       {turns && (
         <TickField
           label="A post holds each leaf open"
@@ -51,26 +56,30 @@ export const FittingFields = ({ id, gate }: Props) => {
   );
 };
 
-const CloserField = ({ id, closer }: { readonly id: GateId } & Pick<Gate, 'closer'>) => {
+const CloserField = ({ laid, closer }: Pick<Props, 'laid'> & Pick<Gate, 'closer'>) => {
   const site = useSite();
+  const layout = useLayout();
   const book = useBook();
-  const make = useDo();
+  const edit = useEdit();
+  const [fault, setFault] = useState<string | null>(null);
   const offered = offeredParts(site, book, ['closer']);
   return (
     <ChoiceField<HardwareId | typeof none>
       label="Closer"
       value={closer ?? none}
+      fault={fault}
       choices={[
         { value: none, label: 'None' },
         ...offered.map((part) => ({ value: part.id, label: part.hardware.label })),
       ]}
       onChoose={(value) => {
         const part = offered.find((one) => one.id === value);
-        make('Change closer', (was) =>
-          part === undefined
-            ? changeGate(was, id, { closer: null })
-            : changeGate(addHardware(was, part.id, part.hardware), id, { closer: part.id }),
-        );
+        const fitted = (before: Site): Site => {
+          const stocked = part === undefined ? before : addHardware(before, part.id, part.hardware);
+          const after = changeGate(stocked, laid.id, { closer: part?.id ?? null });
+          return fittingOnly(layout, laid, { before, after });
+        };
+        setFault(edit('Change closer', fitted));
       }}
     />
   );

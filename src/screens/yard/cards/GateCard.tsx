@@ -1,10 +1,7 @@
 import type { ReactNode } from 'react';
 import type { GateLayout } from '../../../engine/layout.ts';
-import { leavesOf } from '../../../engine/gate/termsOf.ts';
-import { addHardware } from '../../../site/edits/addHardware.ts';
 import { removeGate } from '../../../site/edits/removeGate.ts';
 import { renameGate } from '../../../site/edits/renameGate.ts';
-import { setGateLatch } from '../../../site/edits/setGateLatch.ts';
 import type { Gate } from '../../../site/gate.ts';
 import type { GateId } from '../../../site/ids.ts';
 import { fineStyle } from '../../../units/fineStyle.ts';
@@ -15,8 +12,7 @@ import { StandingLine } from '../../openings/StandingLine.tsx';
 import { Working } from '../../openings/Working.tsx';
 import { AnchorFields } from './AnchorFields.tsx';
 import { FittingFields } from './FittingFields.tsx';
-import { LeafFields } from './LeafFields.tsx';
-import { PartFields } from './PartFields.tsx';
+import { HungFields } from './HungFields.tsx';
 import { useDo, useEdit } from './useEdit.ts';
 import { WayFields } from './WayFields.tsx';
 
@@ -67,47 +63,15 @@ const Laid = ({ gate, laid }: Props) => {
         <strong>{formatLength(laid.opening.target, fineStyle(lengths))}</strong>
       </p>
       <StandingLine gate={laid.id} />
-      <Leaves gate={gate} laid={laid} />
+      <HungFields gate={gate} laid={laid} />
       <Fold title="How it closes">
         <WayFields gate={gate} laid={laid} />
       </Fold>
       {gate.way.kind !== 'gap' && (
         <Fold title="Ground, closer, hold-open, receiver">
-          <FittingFields id={laid.id} gate={gate} />
+          <FittingFields gate={gate} laid={laid} />
         </Fold>
       )}
-    </>
-  );
-};
-
-const Leaves = ({ gate, laid }: Props) => {
-  const edit = useEdit();
-  const leaves = leavesOf(gate);
-  const single = leaves.length === 1;
-  return (
-    <>
-      {leaves.map(({ id, ...leaf }, n) => (
-        <LeafFields
-          key={id}
-          gate={laid}
-          id={id}
-          leaf={leaf}
-          name={single ? 'Leaf' : `Leaf ${n + 1}`}
-          alike={n > 0 && leaves[0]?.hinge === leaf.hinge ? 'leaf 1' : null}
-        />
-      ))}
-      <PartFields
-        label={single ? 'Latch' : 'Drop rod or latch'}
-        id={gate.latch}
-        kinds={['latch', 'drop rod']}
-        gate={laid}
-        on="latch"
-        onChoose={(part) =>
-          edit('Change latch', (was) =>
-            setGateLatch(addHardware(was, part.id, part.hardware), laid.id, part.id),
-          )
-        }
-      />
     </>
   );
 };

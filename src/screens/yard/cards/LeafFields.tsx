@@ -1,5 +1,4 @@
 import type { GateLayout } from '../../../engine/layout.ts';
-import { addHardware } from '../../../site/edits/addHardware.ts';
 import { setGateLeaf } from '../../../site/edits/setGateLeaf.ts';
 import type { Leaf } from '../../../site/gate.ts';
 import type { LeafId } from '../../../site/ids.ts';
@@ -59,7 +58,6 @@ const useMeasure = (props: Props) => {
 export const LeafFields = (props: Props) => {
   const { gate, id, leaf, name, alike } = props;
   const { lengths } = useSite();
-  const edit = useEdit();
   const measure = useMeasure(props);
   const governs = governingText(leaf.widths, lengths);
   return (
@@ -77,13 +75,9 @@ export const LeafFields = (props: Props) => {
         id={leaf.hinge}
         kinds={['hinge']}
         gate={gate}
-        on={id}
         told={alike}
-        onChoose={(part) =>
-          edit('Change hinge', (was) =>
-            setGateLeaf(addHardware(was, part.id, part.hardware), gate.id, id, { hinge: part.id }),
-          )
-        }
+        change="Change hinge"
+        put={(was, hinge) => setGateLeaf(was, gate.id, id, { hinge })}
       />
       <More {...props} />
     </fieldset>

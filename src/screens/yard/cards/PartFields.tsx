@@ -1,8 +1,10 @@
 import { useState } from 'react';
+import { addHardware } from '../../../site/edits/addHardware.ts';
 import { changeHardware } from '../../../site/edits/changeHardware.ts';
 import type { GateLayout } from '../../../engine/layout.ts';
 import type { Hardware } from '../../../site/hardware.ts';
-import type { HardwareId, LeafId } from '../../../site/ids.ts';
+import type { HardwareId } from '../../../site/ids.ts';
+import type { Site } from '../../../site/site.ts';
 import type { PartPlan } from '../../../store/plans.ts';
 import { useBook, useLayout, useSite } from '../../bench.ts';
 import { PartForm } from '../../book/PartForm.tsx';
@@ -10,7 +12,8 @@ import { partLine, partWords } from '../../book/partWords.ts';
 import { ChoiceField } from '../../fields/ChoiceField.tsx';
 import { TextField } from '../../fields/TextField.tsx';
 import { catchFault } from '../../plans/catchFault.ts';
-import { misfit, mountsOf } from '../../plans/misfit.ts';
+import { fittingOnly } from '../../plans/fittingOnly.ts';
+import { gatesWith } from '../../plans/gatesWith.ts';
 import { offeredParts } from '../../plans/offeredParts.ts';
 import { BookKeys } from './BookKeys.tsx';
 import { useEdit } from './useEdit.ts';
@@ -20,30 +23,32 @@ interface Props {
   readonly id: HardwareId | null;
   readonly kinds: readonly Hardware['kind'][];
   readonly gate: GateLayout;
-  /** What the part is fixed to. */
-  readonly on: LeafId | 'latch';
   /** The leaf beside whose fields the same part has its own already; null where there is none. */
   readonly told?: string | null;
-  /** Gives the gate another part; gives back null, or the one line why not. */
-  readonly onChoose: (part: PartPlan) => string | null;
+  /** What undo calls it when another part is chosen. */
+  readonly change: string;
+  /** Puts a part that the site carries into the gate. */
+  readonly put: (site: Site, part: HardwareId) => Site;
 }
 
 /** A hinge or latch: which one, what it takes up, and, unfolded, everything that is known of it. */
-export const PartFields = ({ label, id, kinds, gate, on, told = null, onChoose }: Props) => {
+export const PartFields = ({ label, id, kinds, gate, told = null, change, put }: Props) => {
   const site = useSite();
   const layout = useLayout();
   const book = useBook();
+  const edit = useEdit();
   const [fault, setFault] = useState<string | null>(null);
   const part = id === null ? undefined : site.hardware[id];
   if (id === null || part === undefined) return null;
   const offered = offeredParts(site, book, kinds);
-  const { write } = partWords(part.kind, site.lengths);
-  const choose = (chosen: PartPlan) => {
-    // a site keeps its own figures of a part that it carries
-    const hardware = site.hardware[chosen.id] ?? chosen.hardware;
-    const refused = misfit(hardware, mountsOf(site, layout, gate, on), write);
-    setFault(refused ?? onChoose({ id: chosen.id, hardware }));
-  };
+  const choose = (chosen: PartPlan) =>
+    setFault(
+      edit(change, (before) => {
+        const stocked = addHardware(before, chosen.id, chosen.hardware);
+        return fittingOnly(layout, gate, { before, after: put(stocked, chosen.id) });
+      }),
+    );
+  const users = gatesWith(site, id);
   return (
     <div className="stack">
       <ChoiceField
@@ -58,6 +63,7 @@ export const PartFields = ({ label, id, kinds, gate, on, told = null, onChoose }
       />
       <p className="note">
         {told === null ? partLine(part, site.lengths) : `The same part as of ${told}`}
+        {told === null && users > 1 && `; in ${users} gates, what is changed here holds for all`}
       </p>
       {told === null && (
         <details className="more">

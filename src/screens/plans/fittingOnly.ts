@@ -1,0 +1,26 @@
+import { misfitText } from '../../engine/checks/misfitText.ts';
+import { newMisfit } from '../../engine/checks/newMisfit.ts';
+import type { GateLayout, Layout } from '../../engine/layout.ts';
+import type { Site } from '../../site/site.ts';
+
+interface Change {
+  readonly before: Site;
+  readonly after: Site;
+}
+
+/**
+ * A site after other parts were put into a gate. RangeError of one line where one of them is made
+ * for other posts or frames than it would be fixed to; what nobody has said is no misfit.
+ */
+export const fittingOnly = (
+  layout: Pick<Layout, 'posts'>,
+  laid: GateLayout,
+  change: Change,
+): Site => {
+  const row = newMisfit(layout, laid, change);
+  const says = row === null ? null : misfitText(row, change.after.lengths);
+  if (row === null || says === null) return change.after;
+  throw new RangeError(
+    `${says.charAt(0).toUpperCase()}${says.slice(1)}, expected a ${row.role} that fits it`,
+  );
+};

@@ -1,0 +1,39 @@
+import type { GateLayout } from '../../../engine/layout.ts';
+import { leavesOf } from '../../../engine/gate/termsOf.ts';
+import { setGateLatch } from '../../../site/edits/setGateLatch.ts';
+import type { Gate } from '../../../site/gate.ts';
+import { LeafFields } from './LeafFields.tsx';
+import { PartFields } from './PartFields.tsx';
+
+interface Props {
+  readonly gate: Gate;
+  readonly laid: GateLayout;
+}
+
+/** What hangs in an opening: every leaf with its hinges, and the latch or drop rod. */
+export const HungFields = ({ gate, laid }: Props) => {
+  const leaves = leavesOf(gate);
+  const single = leaves.length === 1;
+  return (
+    <>
+      {leaves.map(({ id, ...leaf }, n) => (
+        <LeafFields
+          key={id}
+          gate={laid}
+          id={id}
+          leaf={leaf}
+          name={single ? 'Leaf' : `Leaf ${n + 1}`}
+          alike={n > 0 && leaves[0]?.hinge === leaf.hinge ? 'leaf 1' : null}
+        />
+      ))}
+      <PartFields
+        label={single ? 'Latch' : 'Drop rod or latch'}
+        id={gate.latch}
+        kinds={['latch', 'drop rod']}
+        gate={laid}
+        change="Change latch"
+        put={(was, latch) => setGateLatch(was, laid.id, latch)}
+      />
+    </>
+  );
+};
