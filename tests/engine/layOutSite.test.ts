@@ -1,5 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { keepOutsOf } from '../../src/engine/keepOut/keepOutsOf.ts';
+import { reachInto } from '../../src/engine/keepOut/reachInto.ts';
 import { layOutSite } from '../../src/engine/layOutSite.ts';
 import { leafTip } from '../../src/engine/gate/swing.ts';
 import type { Layout } from '../../src/engine/layout.ts';
@@ -141,25 +143,43 @@ describe('layOutSite', () => {
     );
   });
 
-  it('[P4] stations rise, spaces fill the run and no bay is over the maximum', () => {
+  it('[P4] stations rise, spaces fill the run and no bay is over the maximum but one that is told of', () => {
     fc.assert(
       fc.property(randomSite, (site) => {
-        const runs = Object.values(layOutSite(site).lines).flatMap((line) => line.runs);
+        const { lines, flags } = layOutSite(site);
+        const runs = Object.values(lines).flatMap((line) => line.runs);
+        const told = flags.filter(({ rule }) => rule === 'bay over its maximum').length;
+        const over = runs.flatMap(({ spaces }) =>
+          spaces.filter(({ kind, length }) => kind === 'bay' && length > spec.maxBay + 1e-6),
+        );
+        expect(told).toBe(over.length);
         const wrong = runs.filter(({ posts, spaces, length }) => {
           const stations = posts.map(({ station }) => station);
           const steps = stations.slice(1).map((station, n) => station - (stations[n] ?? 0));
           const filled = spaces.every(
             (space, n) => Math.abs(space.length - (steps[n] ?? 0)) < 1e-6,
           );
-          const tooLong = spaces.some((space) => {
-            return space.kind === 'bay' && space.length > spec.maxBay + 1e-6;
-          });
           const rising = steps.every((step) => step > 0);
           const within = (stations.at(-1) ?? Infinity) <= length + 1e-6;
-          return posts.length !== spaces.length + 1 || !filled || tooLong || !rising || !within;
+          return posts.length !== spaces.length + 1 || !filled || !rising || !within;
         });
         expect(wrong).toEqual([]);
       }),
+    );
+  });
+
+  it('[P16] the hole of a line post reaches into no keep-out', () => {
+    fc.assert(
+      fc.property(randomSite, (site) => {
+        const keepOuts = keepOutsOf(site);
+        const inside = Object.values(layOutSite(site).posts).filter(
+          ({ kind, at, hole }) =>
+            kind === 'line' &&
+            keepOuts.some((keepOut) => reachInto(keepOut, at, hole.diameter / 2) > 1e-6),
+        );
+        expect(inside).toEqual([]);
+      }),
+      { numRuns: 300 },
     );
   });
 

@@ -228,6 +228,36 @@ const withHouse = (site: Site, drawn: DrawnHouse, n: number): Site => {
   };
 };
 
+/**
+ * A buried service across the yard, off the grid on which fences are drawn: no stretch is closed
+ * alike from both its ends, so that there is one best way of spacing it.
+ */
+const drawnService = fc.record({
+  from: fc.tuple(fc.integer({ min: -60, max: 60 }), fc.integer({ min: -60, max: 60 })),
+  to: fc.tuple(fc.integer({ min: -60, max: 60 }), fc.integer({ min: -60, max: 60 })),
+  tolerance: sixteenths(2, 70),
+});
+
+type DrawnService = typeof drawnService extends fc.Arbitrary<infer T> ? T : never;
+
+const withService = (site: Site, { from, to, tolerance }: DrawnService, n: number): Site => {
+  const off = ([x, y]: readonly [number, number]) => ({ x: x * 17.37, y: y * 16.91, label: '' });
+  const ends: [MarkId, MarkId] = [`mark:gas-${n}-a`, `mark:gas-${n}-b`];
+  const service: Feature = {
+    kind: 'utility',
+    label: '',
+    service: 'gas',
+    width: inches(2),
+    tolerance,
+    path: pathOf(`gas-${n}`, ends),
+  };
+  return {
+    ...site,
+    marks: { ...site.marks, [ends[0]]: off(from), [ends[1]]: off(to) },
+    features: { ...site.features, [`feature:gas-${n}`]: service },
+  };
+};
+
 /** The fence that random sites are built to: a large corner angle makes bends, a small one corners. */
 const specOf = (corner: number): Site['specs'] => ({
   'spec:six': { ...spec, cornerAngle: (corner * Math.PI) / 180 } as typeof spec,
@@ -235,16 +265,18 @@ const specOf = (corner: number): Site['specs'] => ({
 
 /**
  * A site of one to three fence lines, with gates of which some do not fit, and houses that fences
- * end at. A person could have drawn it, if not on purpose.
+ * end at, and services that they pass over. A person could have drawn it, if not on purpose.
  */
 export const randomSite: fc.Arbitrary<Site> = fc
   .record({
     lines: fc.array(drawnLine, { minLength: 1, maxLength: 3 }),
     gates: fc.array(drawnGate, { maxLength: 5 }),
     houses: fc.array(drawnHouse, { maxLength: 2 }),
+    services: fc.array(drawnService, { maxLength: 2 }),
     corner: fc.constantFrom(0, 15, 30, 120),
   })
-  .map(({ lines, gates, houses, corner }) => {
+  .map(({ lines, gates, houses, services, corner }) => {
     const drawn = lines.reduce(withLine, { ...bare, specs: specOf(corner) });
-    return houses.reduce(withHouse, gates.reduce(withGate, drawn));
+    const built = houses.reduce(withHouse, gates.reduce(withGate, drawn));
+    return services.reduce(withService, built);
   });

@@ -6,6 +6,7 @@ import { checkFits } from './checkFits.ts';
 import { checkGates } from './checkGates.ts';
 import { checkHardware } from './checkHardware.ts';
 import { checkHoles } from './checkHoles.ts';
+import { checkKeepOuts } from './checkKeepOuts.ts';
 import { checkLeaves } from './checkLeaves.ts';
 import { checkLines } from './checkLines.ts';
 import { checkNominal } from './checkNominal.ts';
@@ -32,6 +33,7 @@ export const flagsOf = (site: Site, laid: LaidLines): Flag[] =>
     ...checkLines(site, laid),
     ...checkSpots(site, laid),
     ...checkHoles(site, laid),
+    ...checkKeepOuts(site, laid),
     ...checkHardware(site, laid),
     ...checkFits(site, laid),
     ...checkSigned(site, laid),

@@ -98,7 +98,8 @@ const cheapest = (
     for (const [count, { cost }] of reached[part.from] ?? []) {
       const [bays, next] = [count + part.bays, costOf(cost, part)];
       const known = reached[part.to]?.get(bays);
-      if (bays > total || (known !== undefined && known.cost <= next)) continue;
+      // of two that cost the same the first counts, however they were rounded
+      if (bays > total || (known !== undefined && known.cost <= next * (1 + hair))) continue;
       reached[part.to]?.set(bays, { cost: next, by: part });
     }
   }

@@ -8,8 +8,11 @@ import { termsOf } from '../gate/termsOf.ts';
 import type { GateLayout, Layout, Run } from '../layout.ts';
 import type { Post, PostId } from '../post.ts';
 import { groundWidth } from '../set/groundWidth.ts';
+import { keepOutsOf } from '../keepOut/keepOutsOf.ts';
+import type { KeepOut } from '../keepOut/keepOut.ts';
 import { builtMarkPosts, builtRunPosts } from './builtPosts.ts';
 import { chainOf, type Chain } from './chain.ts';
+import { closedGround } from './closedGround.ts';
 import { coursesOf } from './course.ts';
 import { gateLayouts } from './gateLayouts.ts';
 import { gateStands } from './gateStands.ts';
@@ -30,6 +33,7 @@ export interface LaidLines extends Pick<Layout, 'lines' | 'posts' | 'gates'> {
   readonly seated: readonly SeatedCourse[];
   /** Lines without line posts. */
   readonly unfilled: Unfilled;
+  readonly keepOuts: readonly KeepOut[];
 }
 
 const compareIds = <T>(a: readonly [string, T], b: readonly [string, T]): number =>
@@ -105,11 +109,13 @@ const layRuns = (
   seated: readonly SeatedCourse[],
   gates: ReadonlyMap<GateId, KnownGate>,
   bends: ReadonlySet<PostId>,
+  keepOuts: readonly KeepOut[],
 ) => {
   const stretches = new Map<LineId, number>();
   return seated.map((each) => {
     const line = each.course.chain.id;
-    const row = runPosts(each, gates, stretches.get(line) ?? 1);
+    const closed = closedGround(each, keepOuts);
+    const row = runPosts(each, gates, stretches.get(line) ?? 1, closed);
     const last = row.spaces.reduce(
       (most, space) => (space.kind === 'bay' ? Math.max(most, space.stretch) : most),
       0,
@@ -143,10 +149,11 @@ export const layLines = (site: Site): LaidLines => {
     spec: unfilled.has(course.chain.id) ? { ...spec, maxBay: inches(Infinity) } : spec,
   }));
   const ground = { courses, marks, walls: wallsOf(site) };
+  const keepOuts = keepOutsOf(site);
   const { seated, burdens, gates } = seatAsSet(ground, knownGates(site));
   const markPosts = builtMarkPosts(marks, burdens, seated);
   const bends = new Set(markPosts.flatMap((post) => (post.kind === 'bend' ? [post.id] : [])));
-  const rows = layRuns(seated, gates, bends);
+  const rows = layRuns(seated, gates, bends, keepOuts);
   const placed = rows.flatMap(({ seated: each, row }) => gateLayouts(each, row, gates, site));
   const all = new Map(placed.map((gate) => [gate.id, gate]));
   const posts: Post[] = [
@@ -161,6 +168,7 @@ export const layLines = (site: Site): LaidLines => {
     chains,
     seated,
     unfilled,
+    keepOuts,
     lines: lineLayouts(chains, runs),
     posts: { ...onRuns, ...Object.fromEntries(stands.map((post) => [post.id, post])) },
     gates: Object.fromEntries(

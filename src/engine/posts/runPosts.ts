@@ -1,12 +1,16 @@
+import type { SitePoint } from '../../geometry/point.ts';
+import { spot } from '../../geometry/tolerance.ts';
 import type { GateId } from '../../site/ids.ts';
 import type { Pipe } from '../../site/pipe.ts';
 import { inches, type Inches } from '../../units/inches.ts';
 import type { Run, Space } from '../layout.ts';
 import type { PostId } from '../post.ts';
-import { equalBays, type EqualBays } from './equalBays.ts';
 import { wider, widestHung, type KnownGate } from './gateSlots.ts';
 import { larger } from './markPosts.ts';
 import type { SeatedCourse } from './seatLines.ts';
+import { pointAt } from './course.ts';
+import { equalBays } from './equalBays.ts';
+import { spaceOut, type Closed } from './spaceOut.ts';
 
 /** A post on a run that does not stand at a mark. `station` in inches along the run. */
 export interface RunPost {
@@ -65,30 +69,59 @@ const gateNodes = (
   return { nodes, own };
 };
 
-/** Line posts at equal bays after a station; their ids count up along the run. */
+/** Line posts at stations along the run; their ids count up along it. */
 const linePosts = (
   { course: { chain, from }, spec }: SeatedCourse,
-  start: number,
-  bays: EqualBays,
+  stations: readonly number[],
   used: number,
 ): RunPost[] =>
-  Array.from({ length: bays.count - 1 }, (_, n) => ({
+  stations.map((station, n) => ({
     id: `post:${chain.id}:${from.vertex}:${used + n + 1}` as const,
     kind: 'line' as const,
-    station: start + (n + 1) * bays.length,
+    station,
     pipe: spec.linePost,
     gates: [],
     leaf: null,
   }));
 
+/** Whether a fence is told from its western end here, from the southern one where it runs north. */
+const fromWest = (a: SitePoint, b: SitePoint): boolean =>
+  Math.abs(b.x - a.x) > spot ? a.x < b.x : a.y <= b.y;
+
 /**
- * Fills a run: gate posts where the gates sit, line posts at equal bays between. `stretch` is the
- * number of its first stretch; the next stretch begins behind every terminal post.
+ * Stations along the run of the line posts between two others, in ground of which some is closed.
+ * Where two ways are as good as each other the one told from the west counts, so that a line drawn
+ * backwards gets the same posts.
+ */
+const between = (
+  { spec, course }: SeatedCourse,
+  start: number,
+  end: number,
+  closed: readonly Closed[],
+): number[] => {
+  const length = inches(end - start);
+  if (closed.length === 0) {
+    const bays = equalBays(length, spec.maxBay);
+    return Array.from({ length: bays.count - 1 }, (_, n) => start + (n + 1) * bays.length);
+  }
+  const ahead = fromWest(pointAt(course, start), pointAt(course, end));
+  const own = closed.map(({ from, to }) =>
+    ahead ? { from: from - start, to: to - start } : { from: end - to, to: end - from },
+  );
+  const { stations } = spaceOut(length, spec.maxBay, own);
+  return ahead ? stations.map((at) => start + at) : stations.toReversed().map((at) => end - at);
+};
+
+/**
+ * Fills a run: gate posts where the gates sit, line posts between, off the ground that is closed to
+ * them. `stretch` is the number of its first stretch; the next stretch begins behind every terminal
+ * post.
  */
 export const runPosts = (
   seated: SeatedCourse,
   gates: ReadonlyMap<GateId, KnownGate>,
   stretch: number,
+  closed: readonly Closed[],
 ): RunRow => {
   const { nodes, own } = gateNodes(seated, gates);
   const posts: Run['posts'][number][] = [];
@@ -104,13 +137,15 @@ export const runPosts = (
       spaces.push({ kind: 'gate', length, gate: node.opens });
       return;
     }
-    const bays = equalBays(length, seated.spec.maxBay);
-    const between = linePosts(seated, node.station, bays, lines.length);
-    lines.push(...between);
-    posts.push(...between.map(({ id, station }) => ({ post: id, station: inches(station) })));
-    for (let bay = 0; bay < bays.count; bay += 1) {
-      spaces.push({ kind: 'bay', length: bays.length, stretch: number });
-    }
+    const stations = between(seated, node.station, next.station, closed);
+    const stood = linePosts(seated, stations, lines.length);
+    lines.push(...stood);
+    posts.push(...stood.map(({ id, station }) => ({ post: id, station: inches(station) })));
+    const ends = [...stations, next.station];
+    ends.forEach((end, bay) => {
+      const start = ends[bay - 1] ?? node.station;
+      spaces.push({ kind: 'bay', length: inches(end - start), stretch: number });
+    });
     number += 1;
   });
   return { posts, spaces, own: [...own, ...lines] };

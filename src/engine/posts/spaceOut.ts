@@ -1,3 +1,4 @@
+import { slack } from '../../geometry/tolerance.ts';
 import { inches, type Inches } from '../../units/inches.ts';
 import { equalBays } from './equalBays.ts';
 import { evenPath } from './evenPath.ts';
@@ -33,8 +34,8 @@ const merged = (closed: readonly Closed[], length: number): Closed[] => {
     .toSorted((a, b) => a.from - b.from);
   for (const piece of inside) {
     const last = pieces.at(-1);
-    // two that only touch leave a place for a post between them
-    if (last === undefined || piece.from >= last.to) pieces.push(piece);
+    // two that touch are one: a keep-out goes on past the mark where one leg ends and the next begins
+    if (last === undefined || piece.from > last.to + slack) pieces.push(piece);
     else pieces.splice(-1, 1, { from: last.from, to: Math.max(last.to, piece.to) });
   }
   return pieces;

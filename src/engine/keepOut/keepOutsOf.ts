@@ -1,0 +1,64 @@
+import { boundsOf, expandBounds } from '../../geometry/bounds.ts';
+import { edges as edgesOf } from '../../geometry/polygon.ts';
+import type { SitePoint } from '../../geometry/point.ts';
+import type { Feature } from '../../site/feature.ts';
+import type { FeatureId } from '../../site/ids.ts';
+import type { Path } from '../../site/path.ts';
+import { verticesOf } from '../../site/pathOrder.ts';
+import type { Site } from '../../site/site.ts';
+import type { KeepOut } from './keepOut.ts';
+
+type Shape = Pick<KeepOut, 'kind' | 'edges' | 'radius' | 'ring'>;
+
+const placesOf = (site: Site, path: Path): SitePoint[] =>
+  verticesOf(path).flatMap(({ mark }) => site.marks[mark] ?? []);
+
+const chained = (points: readonly SitePoint[]): Shape['edges'] =>
+  points.length === 1
+    ? points.map((point) => ({ start: point, end: point }))
+    : points.slice(1).map((end, n) => ({ start: points[n] ?? end, end }));
+
+const shapeOf = (site: Site, feature: Feature): Shape | null => {
+  switch (feature.kind) {
+    case 'utility': {
+      const { path, width, tolerance } = feature;
+      const edges = chained(placesOf(site, path));
+      return { kind: 'utility', edges, radius: width / 2 + tolerance, ring: null };
+    }
+    case 'tree': {
+      const at = site.marks[feature.mark];
+      if (at === undefined) return null;
+      const radius = Math.max(feature.trunk, feature.roots);
+      return { kind: 'roots', edges: [{ start: at, end: at }], radius, ring: null };
+    }
+    case 'keep-out': {
+      const ring = placesOf(site, feature.path);
+      return { kind: 'keep-out', edges: edgesOf(ring), radius: 0, ring };
+    }
+    case 'paving':
+      return {
+        kind: 'joint',
+        edges: edgesOf(placesOf(site, feature.path)),
+        radius: 0,
+        ring: null,
+      };
+    case 'building':
+    case 'pool':
+    case 'boundary':
+    case 'note':
+      return null;
+  }
+};
+
+/**
+ * The ground of a site in which no part of a hole may lie: half the width of a service and its
+ * tolerance on each side (CGA Best Practice 5.19), roots, what was drawn as keep-out, and the edges
+ * of paving.
+ */
+export const keepOutsOf = (site: Site): readonly KeepOut[] =>
+  (Object.entries(site.features) as [FeatureId, Feature][]).flatMap(([id, feature]) => {
+    const shape = shapeOf(site, feature);
+    const bounds = boundsOf(shape?.edges.flatMap(({ start, end }) => [start, end]) ?? []);
+    if (shape === null || bounds === null) return [];
+    return [{ id, ...shape, bounds: expandBounds(bounds, shape.radius) }];
+  });
