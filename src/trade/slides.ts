@@ -39,14 +39,28 @@ const tail = inches(6);
 export const counterbalanceFor = (closes: Inches): Inches =>
   inches(Math.max(leastCounterbalance.least, closes * leastCounterbalance.share));
 
-/** The slide of one leaf that closes a width, inches. */
-export const slideFor = (closes: Inches): ProposedSlide => {
-  const counterbalance = counterbalanceFor(closes);
-  return {
-    overlap,
-    counterbalance,
-    rollers: inches(counterbalance - tail),
-    behind,
-    source: practice('meshed part 6 in longer than the opening, roller posts behind the fence'),
-  };
+/** To the next half inch, that it can be set with a tape. */
+const roundedUp = (length: Inches): Inches => inches(Math.ceil(length * 2 - 1e-9) / 2);
+
+const withTail = (counterbalance: Inches): ProposedSlide => ({
+  overlap,
+  counterbalance,
+  rollers: inches(counterbalance - tail),
+  behind,
+  source: practice('meshed part 6 in longer than the opening, roller posts behind the fence'),
+});
+
+/**
+ * The slide of a leaf that is there, by its length out to out, inches: as much of it as may be
+ * closes the opening, its counterbalance on the half inch. Null for a leaf that its counterbalance and overlap would use up.
+ */
+export const slideOfLeaf = (leaf: Inches): ProposedSlide | null => {
+  // where half of what it closes is over the least
+  const long = (leaf - overlap) / (1 + leastCounterbalance.share);
+  const short = leaf - overlap - leastCounterbalance.least;
+  const closes = Math.min(long, short);
+  return closes > 0 ? withTail(roundedUp(counterbalanceFor(inches(closes)))) : null;
 };
+
+/** The slide of one leaf that closes a width, inches. */
+export const slideFor = (closes: Inches): ProposedSlide => withTail(counterbalanceFor(closes));

@@ -1,5 +1,6 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { counterbalanceFor, slideFor, widestSlide } from '../../src/trade/slides.ts';
+import { counterbalanceFor, slideFor, slideOfLeaf, widestSlide } from '../../src/trade/slides.ts';
 import { rollerPost } from '../../src/trade/gateStands.ts';
 import { inches } from '../../src/units/inches.ts';
 
@@ -20,6 +21,26 @@ describe('leaves that roll', () => {
       expect(leaf / closes).toBeGreaterThanOrEqual(1.5);
       expect(leaf / closes).toBeLessThan(1.6);
     }
+  });
+
+  it('[T13] the slide of a leaf that is there closes what is left of it', () => {
+    fc.assert(
+      fc.property(fc.double({ min: 55.5, max: 600, noNaN: true }), (leaf) => {
+        const slide = slideOfLeaf(inches(leaf));
+        if (slide === null) throw new Error('expected a slide');
+        const closes = leaf - slide.overlap - slide.counterbalance;
+        expect(closes).toBeGreaterThan(0);
+        const over = slide.counterbalance - counterbalanceFor(inches(closes));
+        expect(over).toBeGreaterThan(-1e-9);
+        // up to the next half inch, which closes so much less
+        expect(over).toBeLessThan(0.75);
+        expect(Number.isInteger(slide.counterbalance * 2)).toBe(true);
+      }),
+    );
+    // 22 ft of leaf: 264 less 6 is one and a half times 172
+    expect(slideOfLeaf(inches(264))?.counterbalance).toBe(86);
+    // 4 ft of counterbalance and 6 in of overlap are all there is
+    expect(slideOfLeaf(inches(54))).toBeNull();
   });
 
   // about 32 ft; posts of 4.000 in OD: common practice, no published source

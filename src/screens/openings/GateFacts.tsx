@@ -7,6 +7,7 @@ import type { Gate } from '../../site/gate.ts';
 import { fineStyle } from '../../units/fineStyle.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import { useLayout, useSite } from '../bench.ts';
+import { useMayOpen } from './useMayOpen.ts';
 
 /** Past which post a leaf rolls aside; null for a gate that does not roll or has no posts. */
 const rollsText = ({ way }: Gate, { posts, slides }: GateLayout, layout: Layout): string | null => {
@@ -21,6 +22,7 @@ export const GateFacts = ({ gate }: { readonly gate: GateLayout }) => {
   const site = useSite();
   const layout = useLayout();
   const swing = swingTexts(gate, layout);
+  const may = useMayOpen(gate);
   const drawn = site.gates[gate.id];
   const nominal = drawn?.way.kind === 'gap' ? null : (drawn?.nominal ?? null);
   const posts = gate.posts === null ? [] : [gate.posts.start, gate.posts.end];
@@ -43,6 +45,12 @@ export const GateFacts = ({ gate }: { readonly gate: GateLayout }) => {
             <dd>{swing.opens}</dd>
           </div>
         </>
+      )}
+      {may !== null && (
+        <div>
+          <dt>May open</dt>
+          <dd>{may}</dd>
+        </div>
       )}
       {rolls !== null && (
         <div>

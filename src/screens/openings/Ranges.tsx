@@ -15,7 +15,7 @@ interface Props {
 const words: Readonly<Record<Range, string>> = {
   sure: 'Holds for sure',
   possible: 'May hold',
-  statistical: 'Statistical',
+  statistical: 'Statistical (root sum of squares)',
 };
 
 const meanings: Readonly<Record<Range, string>> = {

@@ -7,6 +7,7 @@ import { leafCounts, type GateWay } from '../../../site/gateWay.ts';
 import { useBook } from '../../bench.ts';
 import { ChoiceField } from '../../fields/ChoiceField.tsx';
 import { closedBy, wayToBegin } from '../../plans/closedBy.ts';
+import { useMayOpen } from '../../openings/useMayOpen.ts';
 import { useDo } from './useEdit.ts';
 import { WaySizes } from './WaySizes.tsx';
 
@@ -41,6 +42,7 @@ const posts = [
 export const WayFields = ({ gate, laid }: Props) => {
   const book = useBook();
   const make = useDo();
+  const may = useMayOpen(laid);
   const { id } = laid;
   const { way } = gate;
   const single = Object.keys(gate.leaves).length === 1;
@@ -82,6 +84,7 @@ export const WayFields = ({ gate, laid }: Props) => {
           onChoose={(end) => make('Change hinge side', (was) => setGateHinged(was, id, end))}
         />
       )}
+      {may !== null && <p className="note">May open {may}</p>}
       <WaySizes key={way.kind} way={way} laid={laid} single={single} />
     </div>
   );

@@ -10,6 +10,7 @@ import { SizeField } from '../../fields/SizeField.tsx';
 import { TextField } from '../../fields/TextField.tsx';
 import { sizeText } from '../../fields/sizeText.ts';
 import { closedBy } from '../../plans/closedBy.ts';
+import { SlideProposal } from './SlideProposal.tsx';
 import { useEdit } from './useEdit.ts';
 
 interface Props {
@@ -66,6 +67,7 @@ export const WaySizes = ({ way, laid, single }: Props) => {
             onChoose={(stores) => void change({ ...way, stores })}
           />
         )}
+        <SlideProposal laid={laid} />
       </>
     );
   }
