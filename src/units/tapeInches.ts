@@ -3,6 +3,8 @@ import { read, unread, type Parsed } from './parsed.ts';
 const number = String.raw`\d+(?:\.\d*)?|\.\d+`;
 const quantityForm = new RegExp(`^(?:(?:(\\d+)[ -])?(\\d+)/(\\d+)|(${number}))$`);
 const feetForm = /^([\d./ -]*?) ?(?:'|feet|foot|ft\.?)(?: ?- ?(?=[\d.])| ?)(.*)$/;
+/** Whole feet, a dash, and inches that say that they are: `43-7 1/2"`; not the dash of `7-1/2"`. */
+const dashedForm = /^(\d+)-(\d+(?:[ -]\d+\/\d+|\.\d*)?) ?(?:"|inches|inch|in\.?)$/;
 const inchMark = / ?(?:"|inches|inch|in\.?)$/;
 
 /** A decimal, a fraction, or a whole number and a fraction under 1; the reason lacks its subject. */
@@ -19,14 +21,24 @@ const quantity = (text: string): Parsed<number> => {
   return read(Number(whole) + fraction);
 };
 
+/** Feet and inches with only a dash between; null for any other text. Under 12 in, or it is a slip. */
+const dashed = (text: string): Parsed<number> | null => {
+  const [, feet, rest] = dashedForm.exec(text) ?? [];
+  if (feet === undefined || rest === undefined) return null;
+  const more = quantity(rest);
+  if (!more.ok) return more;
+  return more.value < 12 ? read(Number(feet) * 12 + more.value) : unread('is not a length');
+};
+
 /**
  * Inches of zero or more in plain text of feet, of inches, or of whole feet and then inches, with
- * or without the inch mark. Inches past 12 are taken, as they are written on site. Refuses with a
- * reason that lacks its subject.
+ * or without the inch mark. Inches past 12 are taken, as they are written on site. Without a foot
+ * mark a dash parts feet from inches where the inch mark is there. Refuses with a reason that lacks
+ * its subject.
  */
 export const tapeInches = (text: string): Parsed<number> => {
   const found = feetForm.exec(text);
-  if (found === null) return quantity(text.replace(inchMark, ''));
+  if (found === null) return dashed(text) ?? quantity(text.replace(inchMark, ''));
   const [, feetText = '', rest = ''] = found;
   const feet = quantity(feetText);
   if (!feet.ok || rest === '') return feet.ok ? read(feet.value * 12) : feet;
