@@ -22,6 +22,7 @@ const ladder: Record<string, readonly string[]> = {
 
 /** The folders that may import each third-party library. */
 const doors: Record<string, readonly string[]> = {
+  'robust-predicates': ['geometry'],
   zod: ['site'],
   'fractional-indexing': ['site'],
   jspdf: ['exporters'],
