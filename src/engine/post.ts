@@ -16,11 +16,13 @@ export interface Post {
   readonly tag: string;
   /**
    * `wall` ends the fence at a wall; `junction` joins lines; `bend` is a line post at a bend.
-   * `roller` posts carry a leaf that rolls, `hold-open` posts hold a leaf that stands open: no
-   * fence hangs from either, and they are on no run.
+   * `roller` posts carry a leaf that rolls, `hold-open` posts hold a leaf that stands open, a
+   * `stop` stands between two leaves that latch to it: no fence hangs from these, and they are on
+   * no run.
    */
   readonly kind:
-    'end' | 'wall' | 'corner' | 'junction' | 'gate' | 'bend' | 'line' | 'roller' | 'hold-open';
+    | ('end' | 'wall' | 'corner' | 'junction' | 'gate' | 'bend' | 'line')
+    | ('roller' | 'hold-open' | 'stop');
   readonly at: SitePoint;
   /** Direction of the fence through the post (the bisector at a turn). */
   readonly along: Radians;
@@ -36,11 +38,11 @@ export interface Post {
   readonly length: Inches;
 }
 
-const plain: readonly Post['kind'][] = ['line', 'bend', 'roller', 'hold-open'];
+const besides: readonly Post['kind'][] = ['roller', 'hold-open', 'stop'];
+const plain: readonly Post['kind'][] = ['line', 'bend', ...besides];
 
 /** Posts that fabric is stretched from. */
 export const isTerminal = (post: Post): boolean => !plain.includes(post.kind);
 
-/** Posts that stand beside the fence for a gate and are not of its opening. */
-export const standsByGate = ({ kind }: Pick<Post, 'kind'>): boolean =>
-  kind === 'roller' || kind === 'hold-open';
+/** Posts that stand for a gate and are neither of the two of its opening nor of any run. */
+export const standsByGate = ({ kind }: Pick<Post, 'kind'>): boolean => besides.includes(kind);

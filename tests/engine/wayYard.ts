@@ -7,11 +7,11 @@ import { radians } from '../../src/units/radians.ts';
 import { bare, fence, firstGate, gateOn } from './plainYard.ts';
 
 export const swing: GateWay = { kind: 'swing', turns: radians(Math.PI / 2) };
-export const centreStop: GateWay = {
+export const centreStop = {
   kind: 'centre stop',
   stop: inches(4),
   turns: radians(Math.PI / 2),
-};
+} as const satisfies GateWay;
 export const gap: GateWay = { kind: 'gap', clear: inches(60) };
 export const cantilever = {
   kind: 'cantilever',

@@ -52,22 +52,22 @@ const drawSlide = ({ closed, stored, thickness }: SlideLayout, pens: LeafPens): 
   ];
 };
 
-const dot = (centre: SitePoint, radius: number, filled: boolean): Primitive => ({
+const dot = (centre: SitePoint, radius: number): Primitive => ({
   kind: 'circle',
   centre,
   radius,
   least: 0.03,
   pen: 'gate',
-  ink: filled ? 'gate' : 'paper',
+  ink: 'gate',
 });
 
 /**
  * The leaves of a gate and the ground that they turn or roll over, about the pins that they turn
- * on; the stop between two leaves and what a drop rod drops into. A gap is open. A gate that does
- * not fit is a ghost.
+ * on, and what a drop rod drops into; its posts are drawn with the others. A gap is open. A gate that
+ * does not fit is a ghost.
  */
 export const drawGate = (gate: GateLayout): readonly Primitive[] => {
-  const { placed, leaves, slides, start, end, stop, receiver } = gate;
+  const { placed, leaves, slides, start, end, receiver } = gate;
   const pens: LeafPens = placed
     ? { leaf: 'leaf', way: 'swing' }
     : { leaf: 'fence ghost', way: 'guide' };
@@ -76,11 +76,7 @@ export const drawGate = (gate: GateLayout): readonly Primitive[] => {
     ...slides.flatMap((slide) => drawSlide(slide, pens)),
   ];
   if (!placed) return [...moving, line([start, end], 'stop')];
-  return [
-    ...moving,
-    ...(stop === null ? [] : [dot(stop, 2, false)]),
-    ...(receiver === null ? [] : [dot(receiver.at, receiver.hole.diameter / 2, true)]),
-  ];
+  return [...moving, ...(receiver === null ? [] : [dot(receiver.at, receiver.hole.diameter / 2)])];
 };
 
 /** How deep into its swing the name of a gate stands, as a share of its widest leaf. */

@@ -33,6 +33,7 @@ const kinds: Readonly<Record<Post['kind'], string>> = {
   line: 'line',
   roller: 'roller',
   'hold-open': 'hold-open',
+  stop: 'stop',
 };
 
 const what = ({ kind, gates }: Post): string =>

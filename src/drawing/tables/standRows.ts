@@ -10,6 +10,7 @@ import { inches, type Inches } from '../../units/inches.ts';
 import { runName } from '../plan/runName.ts';
 import { gateTitle } from './gateKind.ts';
 import { pipeSize, shortStyle } from './pipeSize.ts';
+import { receiverText } from './receiverText.ts';
 
 interface Beside {
   readonly run: Run;
@@ -38,12 +39,16 @@ const sizes = (site: Site, { diameter, depth }: Post['hole']): string => {
   return `${write(diameter)} × ${write(depth)}`;
 };
 
-const called = { roller: 'roller post', 'hold-open': 'post that holds a leaf open' } as const;
+const called: Readonly<Partial<Record<Post['kind'], string>>> = {
+  roller: 'roller post',
+  'hold-open': 'post that holds a leaf open',
+  stop: 'stop between the leaves',
+};
 
 const postRow = (beside: Beside, post: Post): string[] => {
   const { run, gate, layout, site } = beside;
   const { reads, off } = byTape(beside, post.at);
-  const what = called[post.kind === 'roller' ? 'roller' : 'hold-open'];
+  const what = called[post.kind] ?? post.kind;
   const write = (length: Inches): string => formatLength(length, shortStyle(site.lengths));
   return [
     runName(run, layout),
@@ -63,14 +68,14 @@ const receiverRow = (beside: Beside): string[][] => {
   const told = site.gates[gate.id]?.receiver ?? null;
   if (gate.receiver === null || told === null) return [];
   const { reads, off } = byTape(beside, gate.receiver.at);
-  const inside = formatLength(told.inside, fineStyle(site.lengths));
-  const what = `receiver, ${gateTitle(gate, site)}: ${told.kind}, ${inside} inside, ${off}`;
+  const inside = pipeSize(told.inside, site.lengths);
+  const what = `receiver, ${gateTitle(gate, site)}, ${off}: ${receiverText(told)}, ${inside} inside`;
   return [[runName(run, layout), '', what, reads, '', '', sizes(site, gate.receiver.hole), '', '']];
 };
 
 /**
- * What stands beside a fence line for its gates, as rows of its hole table: roller posts, posts
- * that hold a leaf open, receivers. Each is found by what the tape of its run reads beside it and
+ * What stands for the gates of a fence line, as rows of its hole table: roller posts, posts that
+ * hold a leaf open, stops between two leaves, receivers. Each is found by what the tape of its run reads beside it and
  * how far it stands off to the left or right of one who walks from the hook.
  */
 export const standRows = (line: LineLayout, layout: Layout, site: Site): string[][] => {

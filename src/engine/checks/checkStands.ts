@@ -41,9 +41,10 @@ const missing = (a: Post, b: Post): number =>
 const called: Readonly<Partial<Record<Post['kind'], string>>> = {
   roller: 'roller post',
   'hold-open': 'hold-open post',
+  stop: 'centre stop',
 };
 
-/** Roller and hold-open posts of which the hole meets that of a post of the fence or another gate. */
+/** Roller posts, hold-open posts and stops between leaves of which the hole meets that of a post of the fence or another gate. */
 export const checkStands = (site: Site, laid: LaidLines): Flag[] => {
   const posts = Object.values(laid.posts);
   const stands = posts.filter(standsByGate);

@@ -5,6 +5,7 @@ import { grouped } from './grouped.ts';
 const what = (post: Post): string => {
   if (post.kind === 'roller') return 'Roller post';
   if (post.kind === 'hold-open') return 'Hold-open post';
+  if (post.kind === 'stop') return 'Centre stop post';
   if (post.gates.length > 0) return 'Gate post';
   return isTerminal(post) ? 'Terminal post' : 'Line post';
 };

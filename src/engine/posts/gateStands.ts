@@ -5,6 +5,8 @@ import type { Gate } from '../../site/gate.ts';
 import type { Pipe } from '../../site/pipe.ts';
 import type { Site } from '../../site/site.ts';
 import { holdOpenPost, rollerPost } from '../../trade/gateStands.ts';
+import { fencePipes } from '../../trade/pipes.ts';
+import { formatLength } from '../../units/formatLength.ts';
 import { inches, type Inches } from '../../units/inches.ts';
 import { radians } from '../../units/radians.ts';
 import { rollEnds, type RollEnd } from '../gate/slide.ts';
@@ -13,7 +15,8 @@ import type { GateLayout, Layout } from '../layout.ts';
 import type { Post, PostId } from '../post.ts';
 import { holeFor } from './holeFor.ts';
 
-type Kind = 'roller' | 'hold-open';
+type Kind = 'roller' | 'hold-open' | 'stop';
+type StandPost = Post & { readonly kind: Kind };
 
 /** A gate that is placed, with all that its posts beside the fence follow from. */
 interface Placed {
@@ -33,10 +36,11 @@ const standing = (
   kind: Kind,
   { label, od }: Pick<Pipe, 'label' | 'od'>,
   places: readonly (readonly [id: PostId, at: SitePoint])[],
-): Post[] => {
+): StandPost[] => {
   const hole = holeFor({ od, fabricHeight: spec.fabricHeight, leaf: null });
-  const above =
-    kind === 'roller' ? inches(spec.fabricHeight + spec.terminalAbove) : holdOpenPost.above;
+  // as high as the gate posts: so latches meet a stop wherever on their leaves they are
+  const high = inches(spec.fabricHeight + spec.terminalAbove);
+  const above = kind === 'hold-open' ? holdOpenPost.above : high;
   return places.map(([id, at]) => ({
     id,
     tag: '',
@@ -86,7 +90,21 @@ const holdOpenPlaces = ({ gate, layout }: Placed, od: Inches): (readonly [PostId
       })
     : [];
 
-const standsOf = (placed: Placed): Post[] => {
+/** The post that two leaves latch to: of the pipe that is as wide as the stop, where there is one. */
+const stopPipe = (stop: Inches): Pick<Pipe, 'label' | 'od'> =>
+  fencePipes.find(({ od }) => od === stop) ?? {
+    label: `${formatLength(stop, { system: 'inches', fraction: 32 })} across`,
+    od: stop,
+  };
+
+const centreStops = (placed: Placed): StandPost[] => {
+  const { gate, layout } = placed;
+  if (gate.way.kind !== 'centre stop' || layout.stop === null) return [];
+  const pipe = stopPipe(gate.way.stop);
+  return standing(placed, 'stop', pipe, [[`post:${layout.id}:stop`, layout.stop]]);
+};
+
+const standsOf = (placed: Placed): StandPost[] => {
   const { gate, layout, spec, ods } = placed;
   const faces = {
     start: moved(layout.start, layout.bearing, ods.start / 2),
@@ -97,22 +115,27 @@ const standsOf = (placed: Placed): Post[] => {
   return [
     ...standing(placed, 'roller', rollerPipe(gate), rollers),
     ...standing(placed, 'hold-open', spec.linePost, holdOpenPlaces(placed, spec.linePost.od)),
+    ...centreStops(placed),
   ];
 };
 
 /** Tags that no post of a run has: a letter for the kind, then numbers. */
-const lettered: Readonly<Record<Kind, string>> = { roller: 'R', 'hold-open': 'H' };
+const lettered: Readonly<Record<Kind, string>> = {
+  roller: 'R',
+  'hold-open': 'H',
+  stop: 'S',
+};
 
 /**
- * The posts that stand beside the fence for its gates: roller posts, and posts that hold a leaf
- * open. Each has a hole of its own; no fence hangs from them. Only for gates that are placed.
+ * The posts that stand for the gates besides those of their openings: roller posts, posts that hold
+ * a leaf open, and stops between two leaves. Each has a hole of its own; no fence hangs from them. Only for gates that are placed.
  */
 export const gateStands = (
   site: Site,
   gates: readonly GateLayout[],
   posts: Layout['posts'],
 ): Post[] => {
-  const counts = { roller: 0, 'hold-open': 0 };
+  const counts = { roller: 0, 'hold-open': 0, stop: 0 };
   return gates.flatMap((layout) => {
     const gate = site.gates[layout.id];
     const spec = site.specs[site.lines[layout.line]?.spec ?? 'spec:'];
@@ -122,9 +145,10 @@ export const gateStands = (
     if (gate === undefined || spec === undefined || start === undefined || end === undefined) {
       return [];
     }
-    return standsOf({ gate, layout, spec, ods: { start, end } }).map((post): Post => {
-      const kind = post.kind === 'roller' ? 'roller' : 'hold-open';
-      return { ...post, tag: `${lettered[kind]}${(counts[kind] += 1)}` };
-    });
+    return standsOf({ gate, layout, spec, ods: { start, end } }).map(({ kind, ...post }) => ({
+      ...post,
+      kind,
+      tag: `${lettered[kind]}${(counts[kind] += 1)}`,
+    }));
   });
 };

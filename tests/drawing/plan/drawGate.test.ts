@@ -44,10 +44,15 @@ describe('drawGate', () => {
     expect(Math.max(...xs)).toBeCloseTo(slide?.stored.end.x ?? NaN, 9);
   });
 
-  it('[D49] a stop is a ring, a receiver a dot, a gap nothing', () => {
+  it('[D49] a stop is a post with its tag, a receiver a dot, a gap nothing', () => {
     const rings = (site: Site) =>
       drawn(site).flatMap((one) => (one.kind === 'circle' ? [[one.ink, one.centre]] : []));
-    expect(rings(wayYard(centreStop))).toEqual([['paper', laid(wayYard(centreStop)).stop]]);
+    const stopped = wayYard(centreStop);
+    expect(rings(stopped)).toEqual([]);
+    const tag = drawPlan(stopped, layOutSite(stopped)).find(
+      (one) => one.kind === 'text' && one.text === 'S1',
+    );
+    expect(tag).toMatchObject({ at: laid(stopped).stop });
     const double = wayYard(swing, 2, { receiver });
     expect(rings(double)).toEqual([['gate', laid(double).receiver?.at]]);
     expect(drawn(wayYard(gap))).toEqual([]);
@@ -76,7 +81,7 @@ describe('drawGate', () => {
     expect(words(wayYard(swing)).join()).not.toMatch(/rolls|receiver|stop/);
     expect(words(wayYard(cantilever))).toContain('gate that rolls, closed');
     expect(words(wayYard(cantilever))).not.toContain('gate, open');
-    expect(words(wayYard(centreStop))).toContain('stop between two leaves');
+    expect(words(wayYard(centreStop))).toContain('S: stop between two leaves');
     expect(words(wayYard(swing, 2, { receiver, bottom: inches(2) }))).toContain(
       'receiver of a drop rod',
     );

@@ -39,9 +39,33 @@ describe('standRows', () => {
   });
 
   it('[D50] a receiver is a hole in the middle of the gap', () => {
-    const { source: _, ...receiver } = receiverFor('loose soil');
-    expect(beside(wayYard(swing, 2, { receiver }))).toEqual([
-      ['', 'receiver, Gate: set in concrete, 1" inside, in the line', '300"', '', '10" × 24"'],
+    const rows = (ground: Parameters<typeof receiverFor>[0]) => {
+      const { source: _, ...receiver } = receiverFor(ground);
+      return beside(wayYard(swing, 2, { receiver }));
+    };
+    const sleeve = 'sleeve set in concrete, its top flush';
+    const said = (what: string) => `receiver, Gate, in the line: ${what}, 1.049" inside`;
+    expect([...rows('loose soil'), ...rows('firm soil'), ...rows('concrete')]).toEqual([
+      ['', said(`${sleeve}, in loose soil`), '300"', '', '10" × 24"'],
+      ['', said('driven pipe, its end flattened, in firm soil'), '300"', '', '1" × 16"'],
+      ['', said('hole drilled, in concrete'), '300"', '', '1" × 16"'],
+    ]);
+  });
+
+  it('[D50] a stop between two leaves has a hole in the middle of the opening', () => {
+    // four times an OD of 4 in, 30 in deep for a fence of 6 ft: ASTM F567-07 5.1
+    expect(beside(wayYard(centreStop))).toEqual([
+      ['S1', 'stop between the leaves, Gate, in the line', '300"', '4.000"', '16" × 30"'],
+    ]);
+  });
+
+  it('[D50] a post that holds a leaf open stands off the line, at the tip of its leaf', () => {
+    const rows = beside(wayYard(swing, 2, { holdOpen: true }));
+    // pin 15/16 off the face, leaf 56 7/8: 57 13/16 off the line, to the eighth
+    const what = 'post that holds a leaf open, Gate, 57 7/8" left of the line';
+    expect(rows.map((row) => row.slice(0, 2))).toEqual([
+      ['H1', what],
+      ['H2', what],
     ]);
   });
 

@@ -5,7 +5,7 @@ import type { Site } from '../../../src/site/site.ts';
 import { inches } from '../../../src/units/inches.ts';
 import { radians } from '../../../src/units/radians.ts';
 import { firstGate } from '../plainYard.ts';
-import { cantilever, swing, wayYard } from '../wayYard.ts';
+import { cantilever, centreStop, swing, wayYard } from '../wayYard.ts';
 
 const stands = (site: Site, kind: Post['kind']): Post[] =>
   Object.values(layOutSite(site).posts).filter((post) => post.kind === kind);
@@ -77,6 +77,29 @@ describe('gateStands', () => {
     ]);
     const flat = wayYard({ kind: 'swing', turns: radians(Math.PI) }, 1, { holdOpen: true });
     expect(stands(flat, 'hold-open')[0]?.at.y).toBeCloseTo(-(thick + od) / 2, 9);
+  });
+
+  it('[W3] a stop between two leaves is a post with a hole, on the load list and on no run', () => {
+    const site = wayYard(centreStop);
+    const layout = layOutSite(site);
+    const [stop, ...more] = stands(site, 'stop');
+    const gate = layout.gates[firstGate(site)];
+    expect(more).toEqual([]);
+    expect(stop?.at).toEqual(gate?.stop);
+    // ASTM F567-07 5.1: four times an OD of 4 in, and 24 in and 3 for each foot over 4 ft
+    expect(stop).toMatchObject({ tag: 'S1', od: 4, pipe: '4 schedule 40' });
+    expect([stop?.hole.diameter, stop?.hole.depth]).toEqual([16, 30]);
+    const counted = layout.load.find(({ item }) => item === 'Centre stop post, 4 schedule 40');
+    expect(counted).toMatchObject({ count: 1, each: (stop?.above ?? 0) + 30 });
+    const onRuns = Object.values(layout.lines).flatMap(({ runs }) =>
+      runs.flatMap((run) => run.posts.map(({ post }) => post)),
+    );
+    expect(onRuns).not.toContain(stop?.id);
+  });
+
+  it('[W3] a stop as wide as no pipe of the table is named by its width', () => {
+    const site = wayYard({ ...centreStop, stop: inches(3) });
+    expect(stands(site, 'stop')[0]?.pipe).toBe('3" across');
   });
 
   it('[W3] a gate that is not placed has none', () => {

@@ -95,10 +95,10 @@ const flagEntries = (sheet: number | null): Entry[] => {
   ];
 };
 
-const dotSign = (filled: boolean): Atom[] => {
+const dotSign = (): Atom[] => {
   const outline = circleOutline({ x: signWidth / 2, y: 0 }, 0.03);
   return [
-    { do: 'fill', ink: filled ? 'gate' : 'paper', opacity: 1, outline },
+    { do: 'fill', ink: 'gate', opacity: 1, outline },
     { do: 'stroke', pen: pens.gate, outline },
   ];
 };
@@ -112,10 +112,10 @@ const gateEntries = (site: Site): Entry[] => {
     [ways.has('cantilever'), { sign: lineSign('leaf'), text: 'gate that rolls, closed' }],
     [ways.has('cantilever'), { sign: lineSign('swing'), text: 'rolled aside; R roller post' }],
     [gates.some(({ holdOpen }) => holdOpen), { sign: [], text: 'H: post that holds a leaf open' }],
-    [ways.has('centre stop'), { sign: dotSign(false), text: 'stop between two leaves' }],
+    [ways.has('centre stop'), { sign: [], text: 'S: stop between two leaves' }],
     [
       gates.some(({ receiver }) => receiver !== null),
-      { sign: dotSign(true), text: 'receiver of a drop rod' },
+      { sign: dotSign(), text: 'receiver of a drop rod' },
     ],
   ];
   return shown.flatMap(([has, entry]) => (has ? [entry] : []));

@@ -8,8 +8,11 @@ import { notesFor, type NoteFor } from '../../../trade/hangingNotes.ts';
 import { fineStyle } from '../../../units/fineStyle.ts';
 import { formatLength } from '../../../units/formatLength.ts';
 import { inches } from '../../../units/inches.ts';
+import type { LengthStyle } from '../../../units/lengthStyle.ts';
 import { heldTexts } from '../../opening/heldTexts.ts';
 import { openingText } from '../../opening/openingText.ts';
+import { pipeSize } from '../../tables/pipeSize.ts';
+import { receiverText } from '../../tables/receiverText.ts';
 
 type Say = (length: number) => string;
 
@@ -38,14 +41,18 @@ const passageLine = (gate: Gate, layout: GateLayout, say: Say): string[] =>
     ? []
     : [`Clear passage with the gate open: ${say(clearPassage(gate, layout).clear)}.`];
 
-const receiverLine = ({ receiver, bottom }: Gate, layout: GateLayout, say: Say): string[] => {
+const receiverLine = (
+  { receiver, bottom }: Gate,
+  layout: GateLayout,
+  style: LengthStyle,
+): string[] => {
   if (receiver === null || layout.receiver === null) return [];
-  const { kind, ground, depth, inside, rod } = receiver;
-  const how = kind === 'driven pipe' ? 'driven pipe, its end flattened' : kind;
+  const { depth, inside, rod } = receiver;
+  const say: Say = (length) => formatLength(inches(length), fineStyle(style));
   const reach = bottom === null ? null : rodReach(receiver, bottom);
   const goes = reach === null || reach <= 0 ? '' : ` The rod goes in ${say(reach)} at most.`;
   return [
-    `Receiver in ${ground}: ${how}, ${say(inside)} inside for a rod of ${say(rod)}, ${say(depth)} deep.${goes}`,
+    `Receiver: ${receiverText(receiver)}, ${pipeSize(inside, style)} inside for a rod of ${say(rod)}, ${say(depth)} deep.${goes}`,
   ];
 };
 
@@ -74,7 +81,7 @@ export const gateLines = (layout: GateLayout, site: Site): readonly string[] => 
     ...halvesLine(layout, site),
     ...slideLine(gate, layout, say),
     ...passageLine(gate, layout, say),
-    ...receiverLine(gate, layout, say),
+    ...receiverLine(gate, layout, site.lengths),
     ...(notes.length === 0 ? [] : [`Hanging: ${notes.join(' ')}`]),
   ];
 };

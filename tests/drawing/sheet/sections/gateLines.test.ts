@@ -35,7 +35,7 @@ describe('gateLines', () => {
     const { source: _, ...receiver } = receiverFor('firm soil');
     const text = said(wayYard(swing, 2, { receiver, bottom: inches(2) }));
     expect(text).toMatch(
-      /Receiver in firm soil: driven pipe, its end flattened, .* inside for a rod of .*, 1'-4" deep\. The rod goes in 4" at most\./,
+      /Receiver: driven pipe, its end flattened, in firm soil, .* inside for a rod of .*, 1'-4" deep\. The rod goes in 4" at most\./,
     );
   });
 
