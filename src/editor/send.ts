@@ -38,16 +38,17 @@ export interface Sender {
   readonly stop: () => void;
 }
 
-/** Brings an answer to the stores: the commit or the draft first, then what is selected and said. */
+/** Brings an answer to the stores: the commit or the draft first, then plans, selection and words. */
 const deliver = (
   { site, session }: Workbench,
   input: Input,
-  { draft, commit, select, say }: Answer<unknown>,
+  { draft, commit, select, plans, say }: Answer<unknown>,
 ): void => {
   const store = site.getState();
   if (commit !== undefined) store.commit(commit.site, commit.label);
   else if (draft === null || input.do === 'leave') store.cancel();
   else if (draft !== undefined) store.preview(draft);
+  if (plans !== undefined) session.setState({ plans });
   if (select !== undefined) session.setState({ selection: select });
   // what was said stays readable while the hand only moves or lifts
   const hushes = input.do !== 'move' && input.do !== 'release';

@@ -27,6 +27,8 @@ export interface Answer<State> {
   /** The finished edit, under the label that undo shows. */
   readonly commit?: { readonly site: Site; readonly label: string };
   readonly select?: Selection;
+  /** What the next thing drawn will be, where this one changed that. */
+  readonly plans?: Plans;
   /** One line for the hand: what is wrong or what comes next. */
   readonly say?: string;
 }

@@ -52,6 +52,17 @@ describe('send', () => {
     expect(on.session.getState().say).toMatch(/^That is where the last mark is/);
   });
 
+  it('[E11] a leaf that was measured is one leaf: the next gate has its width copied', () => {
+    const on = bench(yard, 'gate');
+    on.send(press(600, 3));
+    on.send(press(840, -240));
+    const leaves = Object.values(shownBy(on).gates).flatMap((gate) => Object.values(gate.leaves));
+    expect(leaves.map(({ widths, from }) => [widths.top, from])).toEqual([
+      [42, 'measured'],
+      [42, 'copied'],
+    ]);
+  });
+
   it('[E12] shows what the tool in hand would do', () => {
     const on = bench(yard, 'gate');
     expect(on.hand.getState().preview).toEqual([]);

@@ -8,6 +8,7 @@ import type { SitePoint } from '../../geometry/point.ts';
 import type { GateId } from '../../site/ids.ts';
 import { fineStyle } from '../../units/fineStyle.ts';
 import { formatLength } from '../../units/formatLength.ts';
+import type { GatePlan } from '../../store/plans.ts';
 import { plannedGate } from '../plannedGate.ts';
 import { pointerOf } from '../pointer.ts';
 import type { Desk, Tool } from '../tool.ts';
@@ -62,6 +63,14 @@ const ghost = (gate: GateLayout, desk: Desk): Primitive[] => {
   ];
 };
 
+/** What was measured is the leaf of the gate that was set; the next one has its width copied. */
+const unmeasured = (plan: GatePlan): GatePlan => ({
+  ...plan,
+  leaves: plan.leaves.map((leaf) =>
+    leaf.from === 'measured' ? { ...leaf, from: 'copied' } : leaf,
+  ),
+});
+
 /** Places the gate that the session plans on the fence that the hand is near. */
 export const placeGate: Tool<PlaceGateState> = {
   idle,
@@ -81,6 +90,7 @@ export const placeGate: Tool<PlaceGateState> = {
       state: idle,
       commit: { site: planned.site, label: 'Place gate' },
       select: { kind: 'gate', id: planned.id },
+      plans: { ...plans, gate: unmeasured(plans.gate) },
     };
   },
   preview: (state, desk) => {
