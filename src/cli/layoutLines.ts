@@ -1,11 +1,12 @@
 import { gateName, lineName } from '../engine/checks/names.ts';
 import { tapeReadings, type TapeReadings } from '../engine/posts/tapeReadings.ts';
 import type { GateLayout, Layout, LineLayout, Run, Space } from '../engine/layout.ts';
-import { isTerminal, type Post } from '../engine/post.ts';
+import { isTerminal, standsByGate, type Post } from '../engine/post.ts';
 import { writer } from '../engine/set/setCase.ts';
 import { setOf } from '../engine/set/setOf.ts';
 import { runName } from '../drawing/plan/runName.ts';
 import { shortStyle } from '../drawing/tables/pipeSize.ts';
+import { standRows } from '../drawing/tables/standRows.ts';
 import type { Site } from '../site/site.ts';
 import { formatLength } from '../units/formatLength.ts';
 import type { Inches } from '../units/inches.ts';
@@ -56,6 +57,23 @@ const runRows = (run: Run, tape: TapeReadings, { site, layout }: LaidSite): stri
   });
 };
 
+/** What stands for the gates of a line and is on no run, by the tape of the run it stands at. */
+const standLines = (line: LineLayout, { site, layout }: LaidSite): string[] => {
+  const rows = standRows(line, layout, site).map(
+    ([run = '', tag = '', what = '', reads = '', , , hole = '', , cut = '']) => [
+      run,
+      reads,
+      tag || '-',
+      hole,
+      cut,
+      what,
+    ],
+  );
+  if (rows.length === 0) return [];
+  const head = ['run', 'tape', 'post', 'hole', 'cut', 'what stands for its gates'];
+  return ['', ...columns([head, ...rows], ['left', 'right', 'left', 'left', 'right'])];
+};
+
 const lineLines = (line: LineLayout, laid: LaidSite): string[] => {
   const { site } = laid;
   const hook = site.lines[line.id]?.hook ?? 'start';
@@ -64,7 +82,12 @@ const lineLines = (line: LineLayout, laid: LaidSite): string[] => {
     runRows(run, tapeReadings(run, hook, site.lengths), laid),
   );
   const sides = ['left', 'right', 'right', 'left', 'left', 'right'] as const;
-  return ['', title, ...columns(rows.length === 0 ? [] : [heading, ...rows], sides)];
+  return [
+    '',
+    title,
+    ...columns(rows.length === 0 ? [] : [heading, ...rows], sides),
+    ...standLines(line, laid),
+  ];
 };
 
 /** What comes of the posts that were set, and what helps; none for a gate that was not set. */
@@ -98,16 +121,18 @@ const gateLines = (gate: GateLayout, { site, layout }: LaidSite): string[] => {
 const summary = ({ posts, gates }: Layout): string => {
   const all = Object.values(posts);
   const terminals = all.filter(isTerminal).length;
+  const stands = all.filter(standsByGate).length;
   return [
     counted(terminals, 'terminal post'),
-    counted(all.length - terminals, 'line post'),
+    counted(all.length - terminals - stands, 'line post'),
+    ...(stands === 0 ? [] : [`${counted(stands, 'other post')} for gates`]),
     counted(Object.keys(gates).length, 'gate'),
   ].join(', ');
 };
 
 /**
- * A layout as aligned text: for every fence line its runs from the hook on, post by post, then every
- * opening with its working. Lengths in the site's own style.
+ * A layout as aligned text: for every fence line its runs from the hook on, post by post, what
+ * stands besides for its gates, then every opening with its working. Lengths in the site's own style.
  */
 export const layoutLines = (laid: LaidSite): string[] => [
   laid.site.job.name || 'Site without a name',

@@ -1,4 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { gateKind } from '../../src/drawing/tables/gateKind.ts';
+import { layOutSite } from '../../src/engine/layOutSite.ts';
 import { legsOf } from '../../src/site/legsOf.ts';
 import { openSite } from '../../src/site/openSite.ts';
 import { saveSite } from '../../src/site/saveSite.ts';
@@ -23,12 +25,13 @@ const legLengths = (site: Site): number[] =>
 const total = (lengths: readonly number[]): number => lengths.reduce((sum, one) => sum + one, 0);
 
 describe('sample sites', () => {
-  it('there are five', () => {
+  it('there are six', () => {
     expect(sampleSites.map(({ name }) => name).toSorted()).toEqual([
       'back-yard',
       'contractors-yard',
       'corner-lot',
       'long-boundary',
+      'plant-nursery',
       'sports-court',
     ]);
   });
@@ -50,7 +53,48 @@ describe('sample sites', () => {
     expect(odd).toEqual([]);
   });
 
-  it('differ as five yards do', () => {
+  it('between them have a gate of every kind', () => {
+    const kinds = sampleSites.flatMap(({ text }) =>
+      Object.values(layOutSite(opened(text)).gates).map(gateKind),
+    );
+    expect([...new Set(kinds)].toSorted()).toEqual([
+      'double cantilever',
+      'double swing',
+      'double swing on a centre stop',
+      'gap without a gate',
+      'single cantilever',
+      'single swing',
+    ]);
+  });
+
+  it.each(sampleSites)('$name has no stop flag, and every gate stands', ({ text }) => {
+    const { flags, gates } = layOutSite(opened(text));
+    expect(flags.filter(({ level }) => level === 'stop')).toEqual([]);
+    expect(Object.values(gates).every(({ placed }) => placed)).toBe(true);
+  });
+
+  it('have leaves of unequal width that meet, with a rod and its receiver', () => {
+    const field = opened(sampleSite('plant-nursery')).gates['gate:field'];
+    const tops = Object.values(field?.leaves ?? {}).map(({ widths }) => widths.top);
+    expect(new Set(tops).size).toBe(2);
+    expect(field?.receiver?.kind).toBe('driven pipe');
+    expect(field?.holdOpen).toBe(true);
+  });
+
+  it('have a leaf that rolls with room for all of it along the fence', () => {
+    const site = opened(sampleSite('contractors-yard'));
+    const layout = layOutSite(site);
+    const [slide] = layout.gates['gate:truck']?.slides ?? [];
+    const run = Object.values(layout.lines)
+      .flatMap(({ runs }) => runs)
+      .find(({ spaces }) => spaces.some((space) => 'gate' in space && space.gate === 'gate:truck'));
+    // it closes 24 ft and keeps half of that and 6 in behind: it is longer than its opening
+    expect(slide?.width).toBe(437.5);
+    expect(slide?.stored.start.x).toBeLessThan(run?.length ?? 0);
+    expect(slide?.stored.start.x).toBe(1866 + 288 + 437.5);
+  });
+
+  it('differ as six yards do', () => {
     const of = (name: string): Site => opened(sampleSite(name));
     const leavesOf = (site: Site): number[] =>
       Object.values(site.gates).map(({ leaves }) => Object.keys(leaves).length);
