@@ -16,6 +16,8 @@ export const emptySite = ({ specs, hardware }: Pick<Site, 'specs' | 'hardware'>)
   lines: {},
   gates: {},
   features: {},
+  pins: {},
+  shots: {},
   specs,
   hardware,
 });

@@ -10,6 +10,8 @@ const nouns: Readonly<Record<MapName, string>> = {
   lines: 'a fence line',
   gates: 'a gate',
   features: 'a feature',
+  pins: 'a pin',
+  shots: 'a grade shot',
   specs: 'a fence spec',
   hardware: 'a hinge or latch',
 };

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { pipeSchema } from './pipe.ts';
-import { angle, label, length, positiveLength, remark, signedLength } from './quantities.ts';
+import { angle, label, length, positiveLength, ratio, remark, signedLength } from './quantities.ts';
 import type { Frozen } from './frozen.ts';
 
 /** How a fence line is built. Carried in the file, so that a file is complete. Lengths in inches. */
@@ -19,6 +19,10 @@ export const fenceSpecSchema = z.strictObject({
   /** Top of the post over the nominal top of the fabric; negative is below it. */
   terminalAbove: signedLength,
   lineAbove: signedLength,
+  /** The farthest that fabric is stretched: a pull post at least so often; null for none. */
+  pullInterval: positiveLength.nullable(),
+  /** A change of grade, rise over run, above which a pull post stands at it; null for none. */
+  pullGrade: ratio.nullable(),
   /** Between a wall and the face of the post that ends the fence there. */
   wallGap: length,
 });

@@ -9,7 +9,8 @@ import { inOrder } from './pathOrder.ts';
 const otherEnd = { start: 'end', end: 'start' } as const;
 const otherSide = { left: 'right', right: 'left' } as const;
 
-const flippedAnchor = ({ from, offset }: Anchor): Anchor =>
+/** An anchor told from the other end of its leg. */
+export const flippedAnchor = ({ from, offset }: Anchor): Anchor =>
   from === 'middle' ? { from, offset: inches(0 - offset) } : { from: otherEnd[from], offset };
 
 /** The same leaves with their order keys dealt out from the other end. */

@@ -1,9 +1,10 @@
 import { z } from 'zod';
+import { anchorSchema } from './anchorSchema.ts';
 import { asSetSchema } from './asSet.ts';
 import { gateWaySchema } from './gateWay.ts';
 import { hardwareId, leafId, lineId, vertexId } from './ids.ts';
 import { pipeSchema } from './pipe.ts';
-import { label, length, positiveLength, signedLength } from './quantities.ts';
+import { label, length, positiveLength } from './quantities.ts';
 import { receiverSchema } from './receiver.ts';
 import { signOffSchema } from './signOff.ts';
 import { widthsSchema } from './widths.ts';
@@ -32,11 +33,11 @@ export const gateSchema = z.strictObject({
   /** The vertex at which the gate's leg starts; the leg runs to the next vertex of the line. */
   leg: vertexId,
   /**
-   * Where along the leg, in inches. From `start` or `end`: from the mark there to the centre of
+   * Where along the leg. From `start` or `end`: from the mark there to the centre of
    * the nearer gate post. From `middle`: from the middle of the leg to the middle of the opening,
    * positive towards the leg's end.
    */
-  anchor: z.strictObject({ from: z.enum(['start', 'end', 'middle']), offset: signedLength }),
+  anchor: anchorSchema,
   way: gateWaySchema,
   leaves: z.record(leafId, leafSchema),
   /** Null for a gap only. */

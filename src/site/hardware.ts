@@ -44,4 +44,10 @@ export const hardwareSchema = z.strictObject({
   remark,
 });
 
+/**
+ * The version of the file format in which a part last changed: what a hardware book kept since then
+ * is still read by later versions. A part that changes takes a step for books as well.
+ */
+export const partVersion = 2;
+
 export type Hardware = Frozen<z.infer<typeof hardwareSchema>>;

@@ -10,6 +10,8 @@ export const gateId = z.templateLiteral(['gate:', tail]);
 export const leafId = z.templateLiteral(['leaf:', tail]);
 export const featureId = z.templateLiteral(['feature:', tail]);
 export const specId = z.templateLiteral(['spec:', tail]);
+export const pinId = z.templateLiteral(['pin:', tail]);
+export const shotId = z.templateLiteral(['shot:', tail]);
 export const hardwareId = z.templateLiteral(['hardware:', tail]);
 
 export type MarkId = `mark:${string}`;
@@ -19,4 +21,6 @@ export type GateId = `gate:${string}`;
 export type LeafId = `leaf:${string}`;
 export type FeatureId = `feature:${string}`;
 export type SpecId = `spec:${string}`;
+export type PinId = `pin:${string}`;
+export type ShotId = `shot:${string}`;
 export type HardwareId = `hardware:${string}`;

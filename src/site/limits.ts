@@ -9,6 +9,8 @@ export const limits = {
   lines: 5_000,
   gates: 5_000,
   features: 5_000,
+  pins: 20_000,
+  shots: 20_000,
   specs: 1_000,
   hardware: 1_000,
   /** Marks passed by one line, wall or boundary. */
@@ -18,13 +20,16 @@ export const limits = {
 } as const;
 
 /** The maps of a site that its entries are kept in. */
-export type MapName = 'marks' | 'lines' | 'gates' | 'features' | 'specs' | 'hardware';
+export type MapName =
+  'marks' | 'lines' | 'gates' | 'features' | 'pins' | 'shots' | 'specs' | 'hardware';
 
 export const mapNames: readonly MapName[] = [
   'marks',
   'lines',
   'gates',
   'features',
+  'pins',
+  'shots',
   'specs',
   'hardware',
 ];

@@ -1,7 +1,8 @@
 import type { Site } from './site.ts';
 
 /** What an id can name. */
-export type IdKind = 'mark' | 'vertex' | 'line' | 'gate' | 'leaf' | 'feature' | 'spec' | 'hardware';
+export type IdKind =
+  'mark' | 'vertex' | 'line' | 'gate' | 'leaf' | 'feature' | 'pin' | 'shot' | 'spec' | 'hardware';
 
 const vertexIds = (site: Site): string[] =>
   [...Object.values(site.lines), ...Object.values(site.features)].flatMap((entry) =>
@@ -15,6 +16,8 @@ const idsOf: Readonly<Record<IdKind, (site: Site) => string[]>> = {
   gate: (site) => Object.keys(site.gates),
   leaf: (site) => Object.values(site.gates).flatMap((gate) => Object.keys(gate.leaves)),
   feature: (site) => Object.keys(site.features),
+  pin: (site) => Object.keys(site.pins),
+  shot: (site) => Object.keys(site.shots),
   spec: (site) => Object.keys(site.specs),
   hardware: (site) => Object.keys(site.hardware),
 };

@@ -2,10 +2,11 @@ import type { Feature } from './feature.ts';
 import type { FenceLine } from './fenceLine.ts';
 import type { Gate, Leaf } from './gate.ts';
 import { leafCounts } from './gateWay.ts';
-import type { GateId, LineId, VertexId } from './ids.ts';
+import type { GateId, LineId, PinId, VertexId } from './ids.ts';
 import { placeLine } from './issueLine.ts';
 import { legsOf } from './legsOf.ts';
 import type { Path } from './path.ts';
+import type { Pin } from './pin.ts';
 import { quoted } from './quoted.ts';
 import type { Site } from './site.ts';
 
@@ -48,10 +49,10 @@ type Starts = ReadonlyMap<string, ReadonlySet<VertexId>>;
 const startsOf = (line: FenceLine): ReadonlySet<VertexId> =>
   new Set(legsOf(line).map((leg) => leg.id));
 
-const wrongLeg = (gate: Gate, starts: Starts): Wrong[] => {
-  const legs = starts.get(gate.line);
-  if (legs === undefined) return [[['line'], 'a fence line of this site', gate.line]];
-  return legs.has(gate.leg) ? [] : [[['leg'], `the start of a leg of ${gate.line}`, gate.leg]];
+const wrongLeg = ({ line, leg }: Pick<Gate | Pin, 'line' | 'leg'>, starts: Starts): Wrong[] => {
+  const legs = starts.get(line);
+  if (legs === undefined) return [[['line'], 'a fence line of this site', line]];
+  return legs.has(leg) ? [] : [[['leg'], `the start of a leg of ${line}`, leg]];
 };
 
 const wrongPart = (site: Site, id: string | null, kinds: readonly string[]): Wrong[] => {
@@ -103,15 +104,26 @@ const wrongGate = (site: Site, gate: Gate): Wrong[] => [
 const toldOf = ([where, expected, found]: Wrong): string =>
   `${placeLine(where)}: expected ${expected}, found ${quoted(found)}`;
 
+/** The starts of one line alone. */
+const startsFor = (site: Site, line: LineId): Starts => {
+  const own = Object.hasOwn(site.lines, line) ? site.lines[line] : undefined;
+  return new Map(own === undefined ? [] : [[line, startsOf(own)]]);
+};
+
+/** The first reference of one pin that is broken, as one line, else null; as `brokenReference`. */
+export const brokenPin = (site: Site, id: PinId, pin: Pin): string | null => {
+  const [first] = within(wrongLeg(pin, startsFor(site, pin.line)), 'pins', id);
+  return first === undefined ? null : toldOf(first);
+};
+
 /** The first reference of one gate that is broken, as one line, else null; as `brokenReference`. */
 export const brokenGate = (site: Site, id: GateId, gate: Gate): string | null => {
-  const own = Object.hasOwn(site.lines, gate.line) ? site.lines[gate.line] : undefined;
-  const starts = new Map(own === undefined ? [] : [[gate.line, startsOf(own)]]);
+  const starts = startsFor(site, gate.line);
   const [first] = within([...wrongLeg(gate, starts), ...wrongGate(site, gate)], 'gates', id);
   return first === undefined ? null : toldOf(first);
 };
 
-/** Every reference of one gate, one line and one feature after the other, until one is wrong. */
+/** Every reference of one line, one gate, one pin and one feature after the other, until one is wrong. */
 function* everyWrong(site: Site): Generator<Wrong> {
   const starts = new Map<string, ReadonlySet<VertexId>>();
   for (const [id, fence] of Object.entries(site.lines) as [LineId, FenceLine][]) {
@@ -120,6 +132,9 @@ function* everyWrong(site: Site): Generator<Wrong> {
   }
   for (const [id, gate] of Object.entries(site.gates) as [GateId, Gate][]) {
     yield* within([...wrongLeg(gate, starts), ...wrongGate(site, gate)], 'gates', id);
+  }
+  for (const [id, pin] of Object.entries(site.pins)) {
+    yield* within(wrongLeg(pin, starts), 'pins', id);
   }
   for (const [id, feature] of Object.entries(site.features)) {
     yield* within(wrongFeature(site, feature), 'features', id);

@@ -4,13 +4,15 @@ import { fenceLineSchema } from './fenceLine.ts';
 import { fenceSpecSchema } from './fenceSpec.ts';
 import { gateSchema } from './gate.ts';
 import { hardwareSchema } from './hardware.ts';
-import { featureId, gateId, hardwareId, lineId, markId, specId } from './ids.ts';
+import { featureId, gateId, hardwareId, lineId, markId, pinId, shotId, specId } from './ids.ts';
 import { markSchema } from './mark.ts';
+import { pinSchema } from './pin.ts';
 import { label, positiveLength, remark } from './quantities.ts';
+import { shotSchema } from './shot.ts';
 import type { Frozen } from './frozen.ts';
 
 /** The version of the file format that this program writes. */
-export const siteVersion = 2;
+export const siteVersion = 3;
 
 /**
  * The document: what a person drew and chose, nothing that follows from it. Flat maps by id;
@@ -38,6 +40,8 @@ export const siteSchema = z.strictObject({
   lines: z.record(lineId, fenceLineSchema),
   gates: z.record(gateId, gateSchema),
   features: z.record(featureId, featureSchema),
+  pins: z.record(pinId, pinSchema),
+  shots: z.record(shotId, shotSchema),
   specs: z.record(specId, fenceSpecSchema),
   hardware: z.record(hardwareId, hardwareSchema),
 });

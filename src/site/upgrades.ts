@@ -51,8 +51,22 @@ const fromOne = (document: PlainDocument): PlainDocument => ({
   hardware: mapped(document['hardware'], partOfTwo),
 });
 
+const specOfThree = (spec: PlainDocument): PlainDocument => ({
+  ...spec,
+  pullInterval: null,
+  pullGrade: null,
+});
+
+/** Posts held by hand, ground kept clear, grade shots, and pull posts, which no older file asked for. */
+const fromTwo = (document: PlainDocument): PlainDocument => ({
+  ...document,
+  pins: {},
+  shots: {},
+  specs: mapped(document['specs'], specOfThree),
+});
+
 /**
  * One step for each version of the file format that came before today's. A step that is filed
  * here is never changed again.
  */
-export const upgrades: Upgrades = { 1: fromOne };
+export const upgrades: Upgrades = { 1: fromOne, 2: fromTwo };

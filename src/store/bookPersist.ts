@@ -1,13 +1,12 @@
-import { hardwareSchema, type Hardware } from '../site/hardware.ts';
+import { hardwareSchema, partVersion, type Hardware } from '../site/hardware.ts';
 import { hardwareId, type HardwareId } from '../site/ids.ts';
 import { kept } from '../site/kept.ts';
 import type { Parts } from '../site/parts.ts';
-import { siteVersion } from '../site/site.ts';
 import type { BookShelf } from './bookShelf.ts';
 import { withChange, type BookChange, type BookStore } from './bookStore.ts';
 import { told } from './told.ts';
 
-/** An entry as the device keeps it: of which version of the document; null for one taken out. */
+/** An entry as the device keeps it: of which version of a part; null for one taken out. */
 interface KeptEntry {
   readonly version: number;
   readonly part: Hardware | null;
@@ -22,7 +21,7 @@ export interface KeptBook {
 const entryOf = (value: unknown): KeptEntry | null => {
   if (typeof value !== 'object' || value === null) return null;
   const [version, part]: unknown[] = [Reflect.get(value, 'version'), Reflect.get(value, 'part')];
-  if (version !== siteVersion) return null;
+  if (version !== partVersion) return null;
   if (part === null) return { version, part };
   const read = hardwareSchema.safeParse(part);
   return read.success ? { version, part: read.data } : null;
@@ -98,7 +97,7 @@ export const keepBook = ({ shelf, book, generic, say }: BookKeeping): BookKeeper
     const { parts } = book.getState();
     const change = changeBetween(shelved, parts);
     const values = Object.entries<Hardware | null>(change).map(
-      ([id, part]): [string, KeptEntry] => [id, { version: siteVersion, part }],
+      ([id, part]): [string, KeptEntry] => [id, { version: partVersion, part }],
     );
     if (values.length === 0) return;
     await shelf.write(Object.fromEntries(values));

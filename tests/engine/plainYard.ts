@@ -28,6 +28,8 @@ export const spec: FenceSpec = {
   topRail: pipe('1-5/8', 1.66),
   terminalAbove: inches(2),
   lineAbove: inches(-2),
+  pullInterval: null,
+  pullGrade: null,
   wallGap: inches(2),
 };
 

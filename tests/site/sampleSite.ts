@@ -15,6 +15,8 @@ const spec = {
   topRail: pipe('1-3/8', 1.315),
   terminalAbove: 2,
   lineAbove: -2,
+  pullInterval: null,
+  pullGrade: null,
   wallGap: 2,
 };
 
@@ -47,7 +49,7 @@ const takes = { low: 1, planned: 1.5, high: 2 };
  */
 export const sampleDocument = {
   format: 'lathline site',
-  version: 2,
+  version: 3,
   job: {
     name: 'Invented yard',
     customer: '',
@@ -160,6 +162,21 @@ export const sampleDocument = {
     },
     'feature:2': { kind: 'tree', label: 'Oak', mark: 'mark:10', trunk: 12, roots: 96 },
   },
+  pins: {
+    'pin:1': {
+      line: 'line:1',
+      leg: 'vertex:3',
+      anchor: { from: 'end', offset: 100 },
+      holds: { kind: 'post' },
+    },
+    'pin:2': {
+      line: 'line:2',
+      leg: 'vertex:5',
+      anchor: { from: 'middle', offset: -12 },
+      holds: { kind: 'clear', reach: 18 },
+    },
+  },
+  shots: { 'shot:1': { x: 10, y: -20, z: 3.5, label: 'step' } },
   specs: { 'spec:1': spec },
   hardware: {
     'hardware:1': { kind: 'hinge', label: 'Invented hinge', takes, from: 'book', ...part },

@@ -1,8 +1,10 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { openDocument } from '../../src/site/openDocument.ts';
 import { upgraded } from '../../src/site/upgraded.ts';
 import { upgrades } from '../../src/site/upgrades.ts';
 import { siteVersion } from '../../src/site/site.ts';
+import type { Site } from '../../src/site/site.ts';
 import { sampleSite } from './sampleSite.ts';
 import { versionOne } from './versionOne.ts';
 
@@ -55,7 +57,29 @@ describe('bringing a document to today’s version', () => {
   });
 
   it('[S3] a site of version 1 opens: each leaf has its one width at the top, parts are unsure', () => {
-    expect(openDocument(versionOne)).toEqual({ ok: true, value: sampleSite });
+    expect(openDocument(versionOne)).toEqual({
+      ok: true,
+      value: { ...sampleSite, pins: {}, shots: {} },
+    });
+  });
+
+  it('[S3] a site of version 2 opens as it was, with no pins, no shots and no pull posts', () => {
+    const old = JSON.parse(readFileSync('tests/site/versionTwo.site.json', 'utf8')) as Site;
+    expect(old.version).toBe(2);
+    const opened = openDocument(old);
+    if (!opened.ok) throw new Error(opened.reason);
+    const { version, pins, shots, specs, ...rest } = opened.value;
+    const { version: _two, specs: before, ...was } = old;
+    expect(version).toBe(siteVersion);
+    expect([pins, shots]).toEqual([{}, {}]);
+    expect(rest).toEqual(was);
+    for (const [id, spec] of Object.entries(before)) {
+      expect(specs[id as `spec:${string}`]).toEqual({
+        ...spec,
+        pullInterval: null,
+        pullGrade: null,
+      });
+    }
   });
 
   it('[S3] a damaged site of version 1 is refused by the place of the damage', () => {

@@ -4,7 +4,7 @@ import type { Site } from '../../src/site/site.ts';
 /** An empty site told from others by the name of its job. */
 export const namedSite = (name: string): Site => ({
   format: 'lathline site',
-  version: 2,
+  version: 3,
   job: {
     name,
     customer: '',
@@ -20,6 +20,8 @@ export const namedSite = (name: string): Site => ({
   lines: {},
   gates: {},
   features: {},
+  pins: {},
+  shots: {},
   specs: {},
   hardware: {},
 });

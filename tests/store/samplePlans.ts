@@ -18,6 +18,8 @@ const spec: FenceSpec = {
   topRail: pipe('1-3/8', 1.315),
   terminalAbove: inches(2),
   lineAbove: inches(-2),
+  pullInterval: null,
+  pullGrade: null,
   wallGap: inches(2),
 };
 

@@ -6,6 +6,7 @@ import { postSizes, postsForHeight } from '../../trade/fencePosts.ts';
 import { gatePostSizes } from '../../trade/gatePosts.ts';
 import type { FencePipe } from '../../trade/pipes.ts';
 import { defaultPostTops } from '../../trade/postTops.ts';
+import { defaultPullGrade, defaultPullInterval } from '../../trade/pullPosts.ts';
 import { maxSpacing } from '../../trade/spacing.ts';
 import { inches, type Inches } from '../../units/inches.ts';
 
@@ -35,6 +36,8 @@ export const fencePlan = (height: Inches): FencePlan => {
     topRail: pipe(sizes.topRail),
     terminalAbove: defaultPostTops.terminal,
     lineAbove: defaultPostTops.line,
+    pullInterval: defaultPullInterval.length,
+    pullGrade: defaultPullGrade.ratio,
     wallGap,
   };
   return { id: `spec:chain-link-${height / 12}-ft`, spec };

@@ -1,12 +1,14 @@
 import { entry } from '../entry.ts';
 import { gatesOf } from '../gatesOf.ts';
-import type { LineId } from '../ids.ts';
+import type { LineId, PinId } from '../ids.ts';
 import { verticesOf } from '../pathOrder.ts';
+import type { Pin } from '../pin.ts';
 import type { Site } from '../site.ts';
-import { withEntry } from '../withEntries.ts';
+import { withEntry, withoutEntries } from '../withEntries.ts';
 
 /**
- * Opens a closed line: the leg from its last mark back to its first goes. An open line stays as it
+ * Opens a closed line: the leg from its last mark back to its first goes,
+ * with its pins. An open line stays as it
  * is. RangeError for an unknown line, and while a gate stands on that leg.
  */
 export const openLine = (site: Site, id: LineId): Site => {
@@ -18,5 +20,8 @@ export const openLine = (site: Site, id: LineId): Site => {
     const name = gate.label === '' ? 'a gate' : gate.label;
     throw new RangeError(`The last leg has ${name} on it: expected none, move or delete it first`);
   }
-  return withEntry(site, 'lines', id, { ...line, closed: false });
+  const pins = (Object.entries(site.pins) as [PinId, Pin][])
+    .filter(([, pin]) => pin.line === id && pin.leg === last)
+    .map(([pin]) => pin);
+  return withEntry(withoutEntries(site, 'pins', pins), 'lines', id, { ...line, closed: false });
 };

@@ -1,9 +1,8 @@
 import { moveAnchorOnto } from '../anchor.ts';
+import { withAnchored, withoutAnchored, type Anchored } from '../anchoredOn.ts';
 import { entry } from '../entry.ts';
 import type { FenceLine } from '../fenceLine.ts';
-import { flippedGate } from '../flippedGate.ts';
-import type { Gate } from '../gate.ts';
-import { gatesOf } from '../gatesOf.ts';
+import { flipped } from '../flipped.ts';
 import type { LineId, VertexId } from '../ids.ts';
 import { legGround } from '../legGround.ts';
 import { legsOf } from '../legsOf.ts';
@@ -11,14 +10,14 @@ import type { DrawnLeg } from '../legsOf.ts';
 import { withoutUnused } from '../marksInUse.ts';
 import { quoted } from '../quoted.ts';
 import type { Site } from '../site.ts';
-import { withEntries, withEntry, withoutEntries } from '../withEntries.ts';
+import { withEntry } from '../withEntries.ts';
 import { removeLine } from './removeLine.ts';
 
 /**
  * Takes a vertex out of a line, and its mark if nothing else stands on it; the legs before and
- * after become one. Gates of these legs keep their place on the ground where the joined leg passes
+ * after become one. Gates and pins of these legs keep their place on the ground where the joined leg passes
  * it, else they stand at its nearer end; past an end of the line they go to the leg that is the
- * last now. A closed line left with two marks opens. A line loses its gates with its last leg, and
+ * last now. A closed line left with two marks opens. A line loses both with its last leg, and
  * goes with its last vertex. RangeError for an unknown line or vertex.
  */
 export const removeVertex = (site: Site, id: LineId, vertex: VertexId): Site => {
@@ -39,28 +38,22 @@ export const removeVertex = (site: Site, id: LineId, vertex: VertexId): Site => 
   return withoutUnused(shorter, [gone.mark]);
 };
 
-/** The site with every gate of the line on a leg that is still there without the vertex. */
+/** The site with every gate and pin of the line on a leg that is still there without the vertex. */
 const rehang = (site: Site, id: LineId, vertex: VertexId): Site => {
   const line = entry(site, 'lines', id);
-  const gates = gatesOf(site, id);
   const legs = legsOf(line);
   const joined = joinedLeg(legs, vertex);
   if (joined === null) {
-    return withoutEntries(
-      site,
-      'gates',
-      gates.map(([gate]) => gate),
-    );
+    return withoutAnchored(site, id);
   }
   const lost = legs.filter((leg) => leg.id === vertex || leg.next === vertex);
   const ground = legGround(site, joined);
-  const moved = gates.map(([gateId, gate]) => {
-    const old = lost.find((leg) => leg.id === gate.leg);
-    if (old === undefined) return [gateId, opened(gate, line, vertex)] as const;
-    const anchor = moveAnchorOnto(gate.anchor, legGround(site, old), ground);
-    return [gateId, opened({ ...gate, leg: joined.id, anchor }, line, vertex)] as const;
+  return withAnchored(site, id, (thing) => {
+    const old = lost.find((leg) => leg.id === thing.leg);
+    if (old === undefined) return opened(thing, line, vertex);
+    const anchor = moveAnchorOnto(thing.anchor, legGround(site, old), ground);
+    return opened({ ...thing, leg: joined.id, anchor }, line, vertex);
   });
-  return withEntries(site, 'gates', Object.fromEntries(moved));
 };
 
 /** The leg that takes the place of those that end at a vertex; null when none is left. */
@@ -73,9 +66,9 @@ const joinedLeg = (legs: readonly DrawnLeg[], vertex: VertexId): DrawnLeg | null
   return (before === undefined ? legs[1] : legs.at(-2)) ?? null;
 };
 
-/** A gate of a triangle that opens to a single leg: on the way back, it is told the other way. */
-const opened = (gate: Gate, line: FenceLine, vertex: VertexId): Gate => {
-  if (!line.closed || Object.keys(line.path).length !== 3) return gate;
+/** What stands on a triangle that opens to a single leg: on the way back, it is told the other way. */
+const opened = <Thing extends Anchored>(thing: Thing, line: FenceLine, vertex: VertexId): Thing => {
+  if (!line.closed || Object.keys(line.path).length !== 3) return thing;
   const [first] = legsOf(line).filter((leg) => leg.id !== vertex);
-  return first === undefined || gate.leg === first.id ? gate : flippedGate(gate, first.id);
+  return first === undefined || thing.leg === first.id ? thing : flipped(thing, first.id);
 };

@@ -1,15 +1,15 @@
+import { withAnchored } from '../anchoredOn.ts';
 import { entry } from '../entry.ts';
-import { flippedGate } from '../flippedGate.ts';
-import { gatesOf } from '../gatesOf.ts';
+import { flipped } from '../flipped.ts';
 import type { LineId } from '../ids.ts';
 import { legAt } from '../legGround.ts';
 import { verticesOf } from '../pathOrder.ts';
 import type { Site } from '../site.ts';
-import { withEntries, withEntry } from '../withEntries.ts';
+import { withEntry } from '../withEntries.ts';
 
 /**
  * Lets a line run the other way. Everything else is told from the other end with it, so that the
- * fence, its gates and the hooked end of the tape stay where they are on the ground; twice gives
+ * fence, its gates, pins and the hooked end of the tape stay where they are on the ground; twice gives
  * the line as it was. RangeError for an unknown line.
  */
 export const reverseLine = (site: Site, id: LineId): Site => {
@@ -23,8 +23,5 @@ export const reverseLine = (site: Site, id: LineId): Site => {
   );
   const hook = line.hook === 'start' ? 'end' : 'start';
   const turned = withEntry(site, 'lines', id, { ...line, hook, path });
-  const gates = gatesOf(site, id).map(
-    ([gateId, gate]) => [gateId, flippedGate(gate, legAt(line, gate.leg).next)] as const,
-  );
-  return withEntries(turned, 'gates', Object.fromEntries(gates));
+  return withAnchored(turned, id, (thing) => flipped(thing, legAt(line, thing.leg).next));
 };

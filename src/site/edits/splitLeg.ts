@@ -1,9 +1,8 @@
 import { nearestOnSegment } from '../../geometry/nearestOnSegment.ts';
 import { slack } from '../../geometry/tolerance.ts';
 import { anchoredAt, moveAnchor } from '../anchor.ts';
+import { withAnchored, type Anchored } from '../anchoredOn.ts';
 import { entry } from '../entry.ts';
-import { gatesOf } from '../gatesOf.ts';
-import type { Gate } from '../gate.ts';
 import type { LineId, VertexId } from '../ids.ts';
 import { legAt, legGround } from '../legGround.ts';
 import { markAt } from '../markAt.ts';
@@ -11,12 +10,12 @@ import type { Place } from '../markAt.ts';
 import { nextId } from '../nextId.ts';
 import { verticesOf } from '../pathOrder.ts';
 import type { Site } from '../site.ts';
-import { withEntries, withEntry } from '../withEntries.ts';
+import { withEntry } from '../withEntries.ts';
 import { withVertex } from '../withVertex.ts';
 
 /**
- * Puts a mark into a leg of a line: one that is there, or a point that becomes one. A gate of that
- * leg goes with the half that its anchor is nearer to and keeps its place on the ground (square to
+ * Puts a mark into a leg of a line: one that is there, or a point that becomes one. A gate or pin of
+ * that leg goes with the half that its anchor is nearer to and keeps its place on the ground (square to
  * that half, if the mark lies off the leg). A mark at an end of the leg changes nothing. RangeError
  * for an unknown line, leg or mark.
  */
@@ -36,21 +35,24 @@ export const splitLeg = (site: Site, id: LineId, leg: VertexId, place: Place): S
     { leg, ground: legGround(split, { start: whole.start, end: middle.mark }) },
     { leg: vertex.id, ground: legGround(split, { start: middle.mark, end: whole.end }) },
   ] as const;
-  const moved = gatesOf(split, id)
-    .filter(([, gate]) => gate.leg === leg)
-    .map(([gateId, gate]) => [gateId, ontoHalf(gate, ground, halves)] as const);
-  return withEntries(split, 'gates', Object.fromEntries(moved));
+  return withAnchored(split, id, (thing) =>
+    thing.leg === leg ? ontoHalf(thing, ground, halves) : thing,
+  );
 };
 
 type Ground = ReturnType<typeof legGround>;
 type Half = { readonly leg: VertexId; readonly ground: Ground };
 
-const ontoHalf = (gate: Gate, whole: Ground, [first, second]: readonly [Half, Half]): Gate => {
-  const spot = anchoredAt(gate.anchor, whole);
+const ontoHalf = <Thing extends Anchored>(
+  thing: Thing,
+  whole: Ground,
+  [first, second]: readonly [Half, Half],
+): Thing => {
+  const spot = anchoredAt(thing.anchor, whole);
   const offFirst = nearestOnSegment(spot, first.ground).distance;
   const offSecond = nearestOnSegment(spot, second.ground).distance;
-  // a gate held at the very mark belongs to the half that it reaches into
-  const bias = gate.anchor.from === 'start' ? slack : -slack;
+  // one held at the very mark belongs to the half that it reaches into
+  const bias = thing.anchor.from === 'start' ? slack : -slack;
   const half = offSecond < offFirst + bias ? second : first;
-  return { ...gate, leg: half.leg, anchor: moveAnchor(gate.anchor, whole, half.ground) };
+  return { ...thing, leg: half.leg, anchor: moveAnchor(thing.anchor, whole, half.ground) };
 };

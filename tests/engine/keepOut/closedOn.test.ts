@@ -53,7 +53,7 @@ const yard = fc
   });
 
 describe('ground in which no hole may lie', () => {
-  it('[K1] where a leg is closed a hole reaches in, and elsewhere it does not', () => {
+  it('[Q1] where a leg is closed a hole reaches in, and elsewhere it does not', () => {
     fc.assert(
       fc.property(
         yard,
@@ -81,7 +81,7 @@ describe('ground in which no hole may lie', () => {
     );
   });
 
-  it('[K2] a service is closed for half its width and its tolerance on each side', () => {
+  it('[Q2] a service is closed for half its width and its tolerance on each side', () => {
     // CGA Best Practice 5.19: facility width and 18 in on each side; the hole keeps out besides
     const [pipe] = keepOutsOf(
       gas([
@@ -96,7 +96,7 @@ describe('ground in which no hole may lie', () => {
     expect(reachInto(pipe, { x: 120, y: 0 }, 4)).toBe(3);
   });
 
-  it('[K3] an edge of paving is stepped aside for where the fence passes it, not where it follows it', () => {
+  it('[Q3] an edge of paving is stepped aside for where the fence passes it, not where it follows it', () => {
     const site = addFeature(bare, { kind: 'paving', label: 'Drive' }, [
       { x: 100, y: -200 },
       { x: 220, y: -200 },
@@ -113,7 +113,7 @@ describe('ground in which no hole may lie', () => {
     ]);
   });
 
-  it('[K4] the least move that clears every hole, or none', () => {
+  it('[Q4] the least move that clears every hole, or none', () => {
     const closed = [{ from: 90, to: 120 }];
     expect(shiftClear([{ at: 100, closed }], 300)).toBe(-10);
     expect(

@@ -4,6 +4,12 @@ import type { SitePoint } from '../../../src/geometry/point.ts';
 import { addFeature } from '../../../src/site/edits/addFeature.ts';
 import { addGate } from '../../../src/site/edits/addGate.ts';
 import { addHardware } from '../../../src/site/edits/addHardware.ts';
+import { addPin } from '../../../src/site/edits/addPin.ts';
+import { addShots } from '../../../src/site/edits/addShots.ts';
+import { changePin } from '../../../src/site/edits/changePin.ts';
+import { changeShot } from '../../../src/site/edits/changeShot.ts';
+import { removePin } from '../../../src/site/edits/removePin.ts';
+import { removeShots } from '../../../src/site/edits/removeShots.ts';
 import { addMark } from '../../../src/site/edits/addMark.ts';
 import { addSpec } from '../../../src/site/edits/addSpec.ts';
 import { changeFeature } from '../../../src/site/edits/changeFeature.ts';
@@ -136,6 +142,26 @@ export const verbs: Readonly<Record<string, (site: Site, move: Move) => Site>> =
       nominal: null,
       post: null,
     }),
+  addPin: (site, move) =>
+    addPin(site, {
+      line: line(site, move),
+      leg: vertex(site, move),
+      anchor: { from: from(move.other), offset: inches(move.at.y) },
+      holds:
+        move.other % 2 === 0
+          ? { kind: 'post' }
+          : { kind: 'clear', reach: inches(1 + (move.other % 30)) },
+    }),
+  changePin: (site, move) =>
+    changePin(site, one(keysOf(site.pins), move.pick), {
+      anchor: { from: from(move.other), offset: inches(move.at.x) },
+    }),
+  removePin: (site, { pick }) => removePin(site, one(keysOf(site.pins), pick)),
+  addShots: (site, { at, other }) =>
+    addShots(site, [{ x: at.x, y: at.y, z: inches(other / 4), label: '' }]),
+  changeShot: (site, { pick, other }) =>
+    changeShot(site, one(keysOf(site.shots), pick), { z: inches(-other) }),
+  removeShots: (site, { pick }) => removeShots(site, [one(keysOf(site.shots), pick)]),
   moveGate: (site, move) =>
     moveGate(site, gate(site, move), { from: from(move.other), offset: inches(move.at.y) }),
   removeGate: (site, move) => removeGate(site, gate(site, move)),
