@@ -1,5 +1,6 @@
 import type { Opening, Term } from '../../engine/opening.ts';
 import { formatLength } from '../../units/formatLength.ts';
+import { inches } from '../../units/inches.ts';
 import type { LengthStyle } from '../../units/lengthStyle.ts';
 import { radians } from '../../units/radians.ts';
 import type { Atom } from '../atom.ts';
@@ -27,20 +28,41 @@ interface Part {
 /** Leaves, and a gap that nothing closes, are what is wide in an opening. */
 const isWide = ({ role }: Term): boolean => role === 'leaf' || role === 'gap';
 
+/** The tail of a leaf that rolls is behind its post: the opening lacks it. */
+const isTail = ({ role }: Term): boolean => role === 'overlap';
+
+/** What stands in an opening from left to right, and the left edges of its two posts. */
+interface Row {
+  readonly parts: readonly Part[];
+  readonly posts: readonly [number, number];
+}
+
 /** Each term's room: hinges and latch stretched to be seen, the leaves sharing what is left. */
-const partsOf = ({ terms }: Opening, width: number): Part[] => {
+const rowOf = ({ terms }: Opening, width: number): Row => {
   const inner = width - 2 * postWidth;
   const small = terms.filter((term) => !isWide(term)).length;
   const leaves = terms.reduce((so, term) => so + (isWide(term) ? term.planned : 0), 0);
   const each = Math.min(smallPart, inner / Math.max(1, terms.length));
   const rest = inner - each * small;
-  let x = postWidth;
-  return terms.map((term) => {
+  const left = terms.findIndex((term) => !isTail(term));
+  const right = terms.findLastIndex((term) => !isTail(term));
+  const posts: [number, number] = [0, width - postWidth];
+  let x = 0;
+  const parts = terms.map((term, n) => {
+    if (n === left) {
+      posts[0] = x;
+      x += postWidth;
+    }
     const own = isWide(term) && leaves > 0 ? (rest * term.planned) / leaves : each;
     const part = { term, x, width: own };
     x += own;
+    if (n === right) {
+      posts[1] = x;
+      x += postWidth;
+    }
     return part;
   });
+  return { parts, posts };
 };
 
 const words: Readonly<Record<Term['role'], string>> = {
@@ -117,12 +139,12 @@ const stopAtoms = (x: number, width: number): Atom[] => [
   },
 ];
 
-/** What a leaf that rolls has behind its first roller post: its frame, which the opening lacks. */
+/** The tail of a leaf that rolls, behind its first roller post: of its frame, and without mesh. */
 const overlapAtoms = (x: number, width: number): Atom[] => [
   {
     do: 'stroke',
-    pen: { ink: 'leaf', width: 0.012, dash: [0.05, 0.03] },
-    outline: rectangleOutline({ x: x + 0.03, y: top + 0.06 }, width - 0.06, high - 0.12),
+    pen: { ink: 'leaf', width: 0.018, dash: [0.05, 0.03] },
+    outline: rectangleOutline({ x, y: top }, width, high),
   },
 ];
 
@@ -164,33 +186,45 @@ const pictures: Readonly<Record<Term['role'], (x: number, width: number) => Atom
 
 const picture = ({ term, x, width }: Part): Atom[] => pictures[term.role](x, width);
 
-/** What a part is called over the bar; the tail of a leaf that rolls has two. */
-const wordOf = ({ role, label }: Term): string =>
-  role === 'overlap' && label.endsWith('counterbalance') ? 'balance' : words[role];
+/** What a part is called over the bar: of a leaf that rolls the whole, and the two of its tail. */
+const wordOf = ({ role, label }: Term, { terms }: Opening): string => {
+  if (role === 'leaf' && terms.some(isTail)) return 'whole leaf';
+  return role === 'overlap' && label.endsWith('counterbalance') ? 'balance' : words[role];
+};
 
 const caption = (part: Part, look: LabelStyle, y: number): readonly Atom[] => {
   const text = shorten(look.text, part.width - 0.05, look.size, look.weight);
   return labelAt({ ...look, text }, { x: part.x + part.width / 2, y }, radians(0)).texts;
 };
 
-const captions = (part: Part, style: LengthStyle): readonly Atom[] => {
+const captions = (part: Part, opening: Opening, style: LengthStyle): readonly Atom[] => {
   const small = { size: 0.135, ink: 'dimension' } as const;
-  const size = formatLength(part.term.planned, style);
+  // a tail is taken off its leaf in the sum; as a piece of the leaf it is as long as it is
+  const size = formatLength(inches(Math.abs(part.term.planned)), style);
   return [
-    ...caption(part, { ...small, text: wordOf(part.term), weight: 'regular' }, partLevels.name),
+    ...caption(
+      part,
+      { ...small, text: wordOf(part.term, opening), weight: 'regular' },
+      partLevels.name,
+    ),
     ...caption(part, { ...small, text: size, ink: 'text', weight: 'bold' }, partLevels.size),
   ];
 };
 
 /**
  * What stands in an opening from post to post: hinge, leaf, gap, leaf, hinge, each with its planned
- * size. Not to one scale: what takes up little is stretched so that it can be seen.
+ * size. The tail of a leaf that rolls is drawn behind its post. Not to one scale: what takes up
+ * little is stretched so that it can be seen.
  */
 export const openingParts = (opening: Opening, width: number, style: LengthStyle): Atom[] => {
-  const parts = partsOf(opening, width);
-  const posts = [0, width - postWidth].map((x): Atom => {
+  const { parts, posts: edges } = rowOf(opening, width);
+  const posts = edges.map((x): Atom => {
     const outline = rectangleOutline({ x, y: top - 0.08 }, postWidth, high + 0.16);
     return { do: 'fill', ink: 'post', opacity: 1, outline };
   });
-  return [...parts.flatMap(picture), ...posts, ...parts.flatMap((part) => captions(part, style))];
+  return [
+    ...parts.flatMap(picture),
+    ...posts,
+    ...parts.flatMap((part) => captions(part, opening, style)),
+  ];
 };
