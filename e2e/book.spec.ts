@@ -181,7 +181,9 @@ test('the gate’s card takes parts of the book, and refuses what cannot be', as
     await leaf.getByText('Hinges: sizes and fit').click();
     await leaf.getByRole('button', { name: 'From the book' }).click();
     await book.sheet.getByRole('button', { name: 'Take Bulldog hinge' }).click();
-    await expect(leaf.getByRole('alert')).toContainText('Bulldog hinge fits posts of 1 5/8" OD');
+    await expect(leaf.getByRole('alert')).toContainText(
+      'Hinge “Bulldog hinge” fits posts of 1.625" OD: the post of leaf 1 is',
+    );
     await expect(hinges).toHaveValue(hung);
 
     const width = leaf.getByLabel('Width at the top, out to out');

@@ -64,3 +64,57 @@ test('a hinge swapped after the sign-off voids it, and no order goes out unmarke
   await expect(found).toContainText('Signed off by CD');
   expect((await rows()).filter((row) => !row.endsWith(',signed'))).toEqual([]);
 });
+
+test('hardware that cannot be is refused at its field, and the order says what does not fit', async ({
+  page,
+}) => {
+  const yard = yardPage(page);
+  await page.goto('/?sample=back-yard#openings');
+  const drive = page.getByRole('article', { name: 'Drive gate' });
+  await drive.getByText('Leaves and hardware', { exact: true }).click();
+  const leaf = drive.getByRole('group', { name: 'Leaf 1', exact: true });
+  const hinges = leaf.getByLabel('Hinges', { exact: true });
+  await leaf.getByText('Hinges: sizes and fit').click();
+  const fits = leaf.getByLabel('Fits posts from');
+  await fits.fill('4');
+  await fits.press('Enter');
+  await expect(drive.getByText('Hardware fit: does not fit at 2 of')).toBeVisible();
+  await expect(drive.getByRole('region', { name: 'Hardware fit, Drive gate' })).toContainText(
+    'does not fit',
+  );
+
+  // another hinge is taken, and the first one is not taken back
+  const misfit = await hinges.inputValue();
+  await hinges.selectOption('Bulldog hinge');
+  await expect(hinges).not.toHaveValue(misfit);
+  const good = await hinges.inputValue();
+  await hinges.selectOption(misfit);
+  await expect(leaf.getByRole('alert')).toContainText(
+    'fits posts of 4.000" OD: the post of leaf 1 is 2.875", expected a hinge that fits it',
+  );
+  await expect(hinges).toHaveValue(good);
+
+  await drive.getByText('Drop rod or latch: sizes and fit').click();
+  const gap = drive.getByLabel('Plan gap', { exact: true });
+  const before = await yard.saved();
+  for (const [typed, says] of [
+    ['9', 'is more than catches to'],
+    ['0', 'Plan gap: expected more than 0, found 0"'],
+    ['-2', 'Plan gap: expected more than 0, found -2"'],
+  ] as const) {
+    await gap.fill(typed);
+    await gap.press('Enter');
+    await expect(drive.getByText(says)).toBeVisible();
+    await gap.press('Escape');
+  }
+  expect(await yard.saved()).toEqual(before);
+
+  const order = page.getByRole('region', { name: 'Order sheet' });
+  await order.getByLabel('Print unsigned').check();
+  const csv = order.getByRole('button', { name: 'Download order CSV' });
+  const rows = readFileSync(await yard.download(() => csv.click()), 'utf8').split('\r\n');
+  const hung = rows.filter((row) => row.startsWith('Hinges,'));
+  expect(hung.filter((row) => row.includes('DOES NOT FIT: the post of leaf 2 is 2.875"'))).toEqual([
+    expect.stringMatching(/^Hinges,2,/),
+  ]);
+});

@@ -8,7 +8,7 @@ const columns: readonly Column[] = [
   { heading: 'Part', align: 'left', share: 2 },
   { heading: 'Against', align: 'left', share: 2 },
   { heading: 'OD here', align: 'right', share: 1 },
-  { heading: 'Made for', align: 'right', share: 2 },
+  { heading: 'Made for', align: 'left', share: 2 },
   { heading: 'Fit', align: 'left', share: 2 },
 ];
 

@@ -7,6 +7,7 @@ import type { HardwareId } from '../../../site/ids.ts';
 import type { Site } from '../../../site/site.ts';
 import { useBook, useLayout, useSite } from '../../bench.ts';
 import { ChoiceField } from '../../fields/ChoiceField.tsx';
+import { sizeText } from '../../fields/sizeText.ts';
 import { TickField } from '../../fields/TickField.tsx';
 import { MaybeLengthField } from '../../openings/MaybeLengthField.tsx';
 import { fittingOnly } from '../../plans/fittingOnly.ts';
@@ -37,7 +38,7 @@ export const FittingFields = ({ gate, laid }: Props) => {
         style={lengths}
         onEnter={(bottom) =>
           bottom !== null && bottom < 0
-            ? 'Clear under the leaves: expected 0 or more, or nothing'
+            ? `Clear under the leaves: expected 0 or more, or nothing, found ${sizeText(bottom, lengths)}`
             : edit('Set clearance', (was) => changeGate(was, id, { bottom }))
         }
       />

@@ -120,7 +120,7 @@ const More = (props: Props) => {
           style={lengths}
           onEnter={(height) =>
             height !== null && !(height > 0)
-              ? 'Height: expected more than 0, or nothing'
+              ? `Height: expected more than 0 or nothing, found ${sizeText(height, lengths)}`
               : change('Set leaf height', { height })
           }
         />
