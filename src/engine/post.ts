@@ -15,13 +15,14 @@ export interface Post {
   /** What the sheets call it: letters for terminals, numbers for line posts, unique on a site. */
   readonly tag: string;
   /**
-   * `wall` ends the fence at a wall; `junction` joins lines; `bend` is a line post at a bend.
+   * `wall` ends the fence at a wall; `junction` joins lines; `bend` is a line post at a bend;
+   * `pull` parts a stretch that is too long to be stretched at once.
    * `roller` posts carry a leaf that rolls, `hold-open` posts hold a leaf that stands open, a
    * `stop` stands between two leaves that latch to it: no fence hangs from these, and they are on
    * no run.
    */
   readonly kind:
-    | ('end' | 'wall' | 'corner' | 'junction' | 'gate' | 'bend' | 'line')
+    | ('end' | 'wall' | 'corner' | 'junction' | 'gate' | 'bend' | 'line' | 'pull')
     | ('roller' | 'hold-open' | 'stop');
   readonly at: SitePoint;
   /** Direction of the fence through the post (the bisector at a turn). */

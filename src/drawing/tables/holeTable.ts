@@ -31,6 +31,7 @@ const kinds: Readonly<Record<Post['kind'], string>> = {
   gate: 'gate',
   bend: 'line, at a bend',
   line: 'line',
+  pull: 'pull',
   roller: 'roller',
   'hold-open': 'hold-open',
   stop: 'stop',

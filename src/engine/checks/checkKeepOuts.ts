@@ -37,7 +37,7 @@ const placeOf = ({ id, gates, lines }: Post, laid: LaidLines): FlagPlace => {
 
 const holesOf = (laid: LaidLines, site: Site): Hole[] => [
   ...Object.values(laid.posts).flatMap((post): Hole[] => {
-    if (post.kind === 'line') return [];
+    if (post.kind === 'line' && !post.id.startsWith('post:pin:')) return [];
     const { tag, at, hole, gates } = post;
     const place = placeOf(post, laid);
     return [{ name: `post ${tag}`, at, radius: hole.diameter / 2, place, gate: gates[0] ?? null }];

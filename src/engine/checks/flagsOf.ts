@@ -10,6 +10,7 @@ import { checkKeepOuts } from './checkKeepOuts.ts';
 import { checkLeaves } from './checkLeaves.ts';
 import { checkLines } from './checkLines.ts';
 import { checkNominal } from './checkNominal.ts';
+import { checkPins } from './checkPins.ts';
 import { checkReceivers } from './checkReceivers.ts';
 import { checkSet } from './checkSet.ts';
 import { checkSigned } from './checkSigned.ts';
@@ -34,6 +35,7 @@ export const flagsOf = (site: Site, laid: LaidLines): Flag[] =>
     ...checkSpots(site, laid),
     ...checkHoles(site, laid),
     ...checkKeepOuts(site, laid),
+    ...checkPins(site, laid),
     ...checkHardware(site, laid),
     ...checkFits(site, laid),
     ...checkSigned(site, laid),

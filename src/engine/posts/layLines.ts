@@ -18,6 +18,8 @@ import { gateLayouts } from './gateLayouts.ts';
 import { gateStands } from './gateStands.ts';
 import type { KnownGate } from './gateSlots.ts';
 import { markPostsOf, type TurnedChain } from './markPosts.ts';
+import { numbered } from './numbered.ts';
+import { pinsByLine, pinsOn } from './pinsOn.ts';
 import { runPosts } from './runPosts.ts';
 import { seatAsSet } from './seatAsSet.ts';
 import type { SeatedCourse } from './seatLines.ts';
@@ -26,6 +28,7 @@ import { tagged } from './tagged.ts';
 import { turningsOf, usesOfMarks } from './turnings.ts';
 import { unfilledOf, type Unfilled } from './unfilledOf.ts';
 import { wallsOf } from './wallSetback.ts';
+import { withPulls, type SeatedRow } from './withPulls.ts';
 
 /** Lines, posts and gates of a site, and what the checks want to know besides. */
 export interface LaidLines extends Pick<Layout, 'lines' | 'posts' | 'gates'> {
@@ -106,25 +109,22 @@ const runOf = (seated: SeatedCourse, row: Pick<Run, 'posts' | 'spaces'>): Run =>
 
 /** Lays out every run of the seated courses, in the order in which they come. */
 const layRuns = (
+  site: Site,
   seated: readonly SeatedCourse[],
   gates: ReadonlyMap<GateId, KnownGate>,
-  bends: ReadonlySet<PostId>,
-  keepOuts: readonly KeepOut[],
+  { bends, keepOuts }: { bends: ReadonlySet<PostId>; keepOuts: readonly KeepOut[] },
 ) => {
-  const stretches = new Map<LineId, number>();
-  return seated.map((each) => {
-    const line = each.course.chain.id;
-    const closed = closedGround(each, keepOuts);
-    const row = runPosts(each, gates, stretches.get(line) ?? 1, closed);
-    const last = row.spaces.reduce(
-      (most, space) => (space.kind === 'bay' ? Math.max(most, space.stretch) : most),
-      0,
-    );
-    const goesOn =
-      bends.has(row.posts.at(-1)?.post ?? 'post:') && row.spaces.at(-1)?.kind === 'bay';
-    stretches.set(line, goesOn ? last : Math.max(last + 1, stretches.get(line) ?? 1));
-    return { run: runOf(each, row), row, seated: each };
+  const pins = pinsByLine(site);
+  const rows = seated.map((each): SeatedRow => {
+    const { posts: held, clear } = pinsOn(each.course, pins.get(each.course.chain.id) ?? []);
+    const closed = closedGround(each, keepOuts, clear);
+    return { seated: each, row: runPosts(each, gates, { closed, held }) };
   });
+  return numbered(withPulls(rows, bends, keepOuts), bends).map(({ seated: each, row }) => ({
+    run: runOf(each, row),
+    row,
+    seated: each,
+  }));
 };
 
 const lineLayouts = (chains: readonly Chain[], runs: readonly Run[]): LaidLines['lines'] => {
@@ -153,7 +153,7 @@ export const layLines = (site: Site): LaidLines => {
   const { seated, burdens, gates } = seatAsSet(ground, knownGates(site));
   const markPosts = builtMarkPosts(marks, burdens, seated);
   const bends = new Set(markPosts.flatMap((post) => (post.kind === 'bend' ? [post.id] : [])));
-  const rows = layRuns(seated, gates, bends, keepOuts);
+  const rows = layRuns(site, seated, gates, { bends, keepOuts });
   const placed = rows.flatMap(({ seated: each, row }) => gateLayouts(each, row, gates, site));
   const all = new Map(placed.map((gate) => [gate.id, gate]));
   const posts: Post[] = [

@@ -7,6 +7,7 @@ import type { Run, Space } from '../layout.ts';
 import type { PostId } from '../post.ts';
 import { wider, widestHung, type KnownGate } from './gateSlots.ts';
 import { larger } from './markPosts.ts';
+import type { CoursePins } from './pinsOn.ts';
 import type { SeatedCourse } from './seatLines.ts';
 import { pointAt } from './course.ts';
 import { equalBays } from './equalBays.ts';
@@ -15,7 +16,7 @@ import { spaceOut, type Closed } from './spaceOut.ts';
 /** A post on a run that does not stand at a mark. `station` in inches along the run. */
 export interface RunPost {
   readonly id: PostId;
-  readonly kind: 'gate' | 'line';
+  readonly kind: 'gate' | 'line' | 'pull';
   readonly station: number;
   readonly pipe: Pipe;
   readonly gates: readonly GateId[];
@@ -30,7 +31,7 @@ export interface RunRow {
   readonly own: readonly RunPost[];
 }
 
-/** A post that fabric ends at, with the gate that opens after it, if any. */
+/** A post that stands where it must, with the gate that opens after it, if any. */
 interface Node {
   readonly id: PostId;
   readonly station: number;
@@ -67,6 +68,38 @@ const gateNodes = (
   }
   nodes.push({ id: `post:${course.to.mark}`, station: to.station, opens: null });
   return { nodes, own };
+};
+
+/** A line post that a person holds at a place. */
+const heldPost = (
+  { spec }: SeatedCourse,
+  { id, station }: CoursePins['posts'][number],
+): RunPost => ({
+  id: `post:${id}`,
+  kind: 'line',
+  station,
+  pipe: spec.linePost,
+  gates: [],
+  leaf: null,
+});
+
+/** The nodes with held posts among them, where one stands between two and in no opening. */
+const withHeld = (seated: SeatedCourse, nodes: readonly Node[], held: CoursePins['posts']) => {
+  const posts: RunPost[] = [];
+  const all = nodes.flatMap((node, n): Node[] => {
+    const end = nodes[n + 1]?.station ?? node.station;
+    if (node.opens !== null) return [node];
+    const between = held.filter(
+      ({ station }, k) =>
+        station > node.station + spot &&
+        station < end - spot &&
+        station - (held[k - 1]?.station ?? -Infinity) > spot,
+    );
+    const own = between.map((pin) => heldPost(seated, pin));
+    posts.push(...own);
+    return [node, ...own.map(({ id, station }) => ({ id, station, opens: null }))];
+  });
+  return { all, posts };
 };
 
 /** Line posts at stations along the run; their ids count up along it. */
@@ -113,40 +146,36 @@ const between = (
 };
 
 /**
- * Fills a run: gate posts where the gates sit, line posts between, off the ground that is closed to
- * them. `stretch` is the number of its first stretch; the next stretch begins behind every terminal
- * post.
+ * Fills a run: gate posts where the gates sit, posts that are held by hand, line posts between, off
+ * the ground that is closed to them. A post held in an opening, past an end or on another one is left
+ * out. Bays are not numbered yet.
  */
 export const runPosts = (
   seated: SeatedCourse,
   gates: ReadonlyMap<GateId, KnownGate>,
-  stretch: number,
-  closed: readonly Closed[],
+  { closed, held }: { readonly closed: readonly Closed[]; readonly held: CoursePins['posts'] },
 ): RunRow => {
   const { nodes, own } = gateNodes(seated, gates);
+  const { all, posts: stood } = withHeld(seated, nodes, held);
   const posts: Run['posts'][number][] = [];
   const spaces: Space[] = [];
   const lines: RunPost[] = [];
-  let number = stretch;
-  nodes.forEach((node, n) => {
+  all.forEach((node, n) => {
     posts.push({ post: node.id, station: inches(node.station) });
-    const next = nodes[n + 1];
+    const next = all[n + 1];
     if (next === undefined) return;
-    const length = inches(next.station - node.station);
     if (node.opens !== null) {
-      spaces.push({ kind: 'gate', length, gate: node.opens });
+      spaces.push({ kind: 'gate', length: inches(next.station - node.station), gate: node.opens });
       return;
     }
     const stations = between(seated, node.station, next.station, closed);
-    const stood = linePosts(seated, stations, lines.length);
-    lines.push(...stood);
-    posts.push(...stood.map(({ id, station }) => ({ post: id, station: inches(station) })));
-    const ends = [...stations, next.station];
-    ends.forEach((end, bay) => {
-      const start = ends[bay - 1] ?? node.station;
-      spaces.push({ kind: 'bay', length: inches(end - start), stretch: number });
+    const filled = linePosts(seated, stations, lines.length);
+    lines.push(...filled);
+    posts.push(...filled.map(({ id, station }) => ({ post: id, station: inches(station) })));
+    [...stations, next.station].forEach((end, bay) => {
+      const start = stations[bay - 1] ?? node.station;
+      spaces.push({ kind: 'bay', length: inches(end - start), stretch: 0 });
     });
-    number += 1;
   });
-  return { posts, spaces, own: [...own, ...lines] };
+  return { posts, spaces, own: [...own, ...stood, ...lines] };
 };

@@ -1,0 +1,105 @@
+import { slack } from '../../geometry/tolerance.ts';
+import type { LineId } from '../../site/ids.ts';
+import type { KeepOut } from '../keepOut/keepOut.ts';
+import { reachInto } from '../keepOut/reachInto.ts';
+import type { PostId } from '../post.ts';
+import { pointAt } from './course.ts';
+import { holeFor } from './holeFor.ts';
+import { pullsAmong } from './pullsAmong.ts';
+import type { RunPost, RunRow } from './runPosts.ts';
+import type { SeatedCourse } from './seatLines.ts';
+
+/** A run with its row of posts. */
+export interface SeatedRow {
+  readonly seated: SeatedCourse;
+  readonly row: RunRow;
+}
+
+/** A stretch that may go on over bends, and the line posts in it that could be pull posts. */
+interface Reach {
+  length: number;
+  readonly places: { readonly at: number; readonly id: PostId }[];
+}
+
+/** Whether the larger hole of a pull post would be clear where a line post stands. */
+const roomFor = ({ course, spec }: SeatedCourse, keepOuts: readonly KeepOut[]) => {
+  const { terminalPost, fabricHeight } = spec;
+  const hole = holeFor({ od: terminalPost.od, fabricHeight, leaf: null }).diameter;
+  return ({ station }: RunPost): boolean => {
+    const at = pointAt(course, station);
+    return keepOuts.every((keepOut) => reachInto(keepOut, at, hole / 2) <= slack);
+  };
+};
+
+/** The stretches of one line, over bends, with the places for pull posts in them. */
+const reachesOf = (
+  rows: readonly SeatedRow[],
+  bends: ReadonlySet<PostId>,
+  keepOuts: readonly KeepOut[],
+): Reach[] => {
+  let open: Reach = { length: 0, places: [] };
+  const reaches = [open];
+  for (const { seated, row } of rows) {
+    const lines = new Map(
+      row.own.flatMap((post) => (post.kind === 'line' ? [[post.id, post] as const] : [])),
+    );
+    const fits = roomFor(seated, keepOuts);
+    row.posts.forEach(({ post: id }, n) => {
+      const space = row.spaces[n - 1];
+      if (space?.kind === 'bay') open.length += space.length;
+      const line = lines.get(id);
+      if (line !== undefined) {
+        if (fits(line)) open.places.push({ at: open.length, id });
+        return;
+      }
+      if (space?.kind !== 'gate' && bends.has(id) && row.spaces[n]?.kind !== 'gate') return;
+      open = { length: 0, places: [] };
+      reaches.push(open);
+    });
+  }
+  return reaches;
+};
+
+const pulled = (
+  rows: readonly SeatedRow[],
+  bends: ReadonlySet<PostId>,
+  keepOuts: readonly KeepOut[],
+) => {
+  const interval = rows[0]?.seated.spec.pullInterval ?? null;
+  if (interval === null) return rows;
+  const chosen = new Set(
+    reachesOf(rows, bends, keepOuts).flatMap(({ length, places }) => {
+      const at = new Set(pullsAmong({ length, places: places.map((place) => place.at) }, interval));
+      return places.flatMap((place) => (at.has(place.at) ? [place.id] : []));
+    }),
+  );
+  if (chosen.size === 0) return rows;
+  return rows.map(({ seated, row }) => ({
+    seated,
+    row: {
+      ...row,
+      own: row.own.map((post) =>
+        chosen.has(post.id)
+          ? { ...post, kind: 'pull' as const, pipe: seated.spec.terminalPost }
+          : post,
+      ),
+    },
+  }));
+};
+
+/**
+ * The rows of runs, in which line posts are pull posts where a stretch is longer than fabric is
+ * stretched at once (its spec's interval). A bend goes on with the stretch before it.
+ */
+export const withPulls = (
+  rows: readonly SeatedRow[],
+  bends: ReadonlySet<PostId>,
+  keepOuts: readonly KeepOut[],
+): readonly SeatedRow[] => {
+  const byLine = new Map<LineId, SeatedRow[]>();
+  for (const row of rows) {
+    const { id } = row.seated.course.chain;
+    byLine.set(id, [...(byLine.get(id) ?? []), row]);
+  }
+  return [...byLine.values()].flatMap((own) => pulled(own, bends, keepOuts));
+};
