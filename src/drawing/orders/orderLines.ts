@@ -12,7 +12,7 @@ import { formatLength } from '../../units/formatLength.ts';
 import type { Inches } from '../../units/inches.ts';
 import { pipeSize } from '../tables/pipeSize.ts';
 import { exactStyle } from './exactStyle.ts';
-import { fitTexts } from './fitTexts.ts';
+import { fitText } from './fitText.ts';
 
 /** The parts of an order, in the order in which they are listed. */
 export const orderGroups = ['Leaves', 'Hinges', 'Latches', 'Closers'] as const;
@@ -44,6 +44,9 @@ interface Single {
 type FitGround = Pick<Layout, 'posts' | 'gates'>;
 
 const unsaid = 'not said';
+
+const nameOf = (site: Site, id: GateId): string => site.gates[id]?.label.trim() || 'Gate';
+
 const bare = { width: '', height: '', frame: '', hinges: '', fit: '' } as const;
 
 const leafFrom = {
@@ -99,37 +102,42 @@ const leafLines = (site: Site, gate: Gate, name: string): Single[] =>
     },
   }));
 
-/** So many of a part at a place of a gate, and whether it fits there. */
+/** So many of a part, and what it does in its gate. */
 interface Placed {
-  readonly group: OrderLine['group'];
+  readonly group: Exclude<OrderLine['group'], 'Leaves'>;
   readonly id: HardwareId | null;
   readonly count: number;
-  readonly fit: string | undefined;
 }
 
+const roles = { Hinges: 'hinge', Latches: 'latch', Closers: 'closer' } as const;
+
 /** What of a part is told apart on an order: by its label, how it is known and whether it fits. */
-const partLines = (site: Site, gate: string, { group, id, count, fit = '' }: Placed): Single[] => {
+const partLines = (
+  site: Site,
+  layout: FitGround,
+  gate: GateId,
+  { group, id, count }: Placed,
+): Single[] => {
   const part = id === null ? undefined : site.hardware[id];
-  if (part === undefined || count === 0) return [];
-  const known = partFrom[part.from];
-  return [{ gate, count, told: { ...bare, group, item: part.label, fit, knownFrom: known } }];
+  if (id === null || part === undefined || count === 0) return [];
+  const fit = fitText(site, layout, { gate, role: roles[group], part: id });
+  const told = { ...bare, group, item: part.label, fit, knownFrom: partFrom[part.from] };
+  return [{ gate: nameOf(site, gate), count, told }];
 };
 
 const linesOf = (site: Site, layout: FitGround, id: GateId, gate: Gate): Single[] => {
   const leaves = leavesOf(gate);
-  const name = gate.label.trim() || 'Gate';
-  const fits = fitTexts(site, layout, id);
   const latches = gate.way.kind === 'centre stop' ? leaves.length : Math.min(1, leaves.length);
   const parts: readonly Placed[] = [
     ...leaves.map(({ hinge }) => {
-      return { group: 'Hinges', id: hinge, count: hingeSets.perLeaf, fit: fits.hinge } as const;
+      return { group: 'Hinges', id: hinge, count: hingeSets.perLeaf } as const;
     }),
-    { group: 'Latches', id: gate.latch, count: latches, fit: fits.latch },
-    { group: 'Closers', id: gate.closer, count: leaves.length, fit: fits.closer },
+    { group: 'Latches', id: gate.latch, count: latches },
+    { group: 'Closers', id: gate.closer, count: leaves.length },
   ];
   return [
-    ...leafLines(site, gate, name),
-    ...parts.flatMap((placed) => partLines(site, name, placed)),
+    ...leafLines(site, gate, nameOf(site, id)),
+    ...parts.flatMap((placed) => partLines(site, layout, id, placed)),
   ];
 };
 

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { orderLines } from '../../../src/drawing/orders/orderLines.ts';
 import { layOutSite } from '../../../src/engine/layOutSite.ts';
+import { addHardware } from '../../../src/site/edits/addHardware.ts';
 import { changeHardware } from '../../../src/site/edits/changeHardware.ts';
 import { reverseLine } from '../../../src/site/edits/reverseLine.ts';
 import { setGateHinged } from '../../../src/site/edits/setGateHinged.ts';
@@ -96,6 +97,29 @@ describe('orderLines', () => {
         'Drive gate',
       ],
       [2, 'DOES NOT FIT: the hinge post is 2.875", made for 4.000"', 'Walk gate'],
+    ]);
+  });
+
+  it('[D53] a part that fits is not told of for another that does not', () => {
+    const [one = 'leaf:none'] = Object.keys(yard.gates[drive]?.leaves ?? {}) as LeafId[];
+    const own = yard.gates[drive]?.leaves[one]?.hinge ?? 'hardware:none';
+    const part = yard.hardware[own];
+    if (part === undefined) throw new Error('expected a hinge');
+    const frame = { low: inches(1), high: inches(2) };
+    const made = (od: number) => ({ post: { low: inches(od), high: inches(od) }, frame });
+    const stocked = addHardware(yard, 'hardware:band', {
+      ...part,
+      label: 'band',
+      fits: made(2.875),
+    });
+    const site = setGateLeaf(changeHardware(stocked, own, { fits: made(4) }), drive, one, {
+      hinge: 'hardware:band',
+    });
+    const told = linesOf(site).filter(({ group }) => group === 'Hinges');
+    expect(told.map(({ count, item, fit }) => [count, item, fit])).toEqual([
+      [2, 'band', 'not known: measure'],
+      [2, 'hinge', 'DOES NOT FIT: the post of leaf 2 is 2.875", made for 4.000"'],
+      [2, 'hinge', 'DOES NOT FIT: the hinge post is 2.875", made for 4.000"'],
     ]);
   });
 
