@@ -8,6 +8,7 @@ import { useBook } from '../../bench.ts';
 import { ChoiceField } from '../../fields/ChoiceField.tsx';
 import { closedBy, wayToBegin } from '../../plans/closedBy.ts';
 import { useMayOpen } from '../../openings/useMayOpen.ts';
+import { SlideProposal } from './SlideProposal.tsx';
 import { useDo } from './useEdit.ts';
 import { WaySizes } from './WaySizes.tsx';
 
@@ -47,45 +48,48 @@ export const WayFields = ({ gate, laid }: Props) => {
   const { way } = gate;
   const single = Object.keys(gate.leaves).length === 1;
   return (
-    <div className="pair">
-      <ChoiceField
-        label="Closes"
-        value={way.kind}
-        choices={ways}
-        onChoose={(kind) =>
-          make('Change how the gate closes', (was) =>
-            closedBy(was, laid, wayToBegin(kind, was, laid), book),
-          )
-        }
-      />
-      {leafCounts[way.kind].length > 1 && (
+    <>
+      <div className="pair">
         <ChoiceField
-          label="Leaves"
-          value={single ? '1' : '2'}
-          choices={counts}
-          onChoose={(count) =>
-            make('Change leaves', (was) => setGateLeaves(was, id, count === '1' ? 1 : 2))
+          label="Closes"
+          value={way.kind}
+          choices={ways}
+          onChoose={(kind) =>
+            make('Change how the gate closes', (was) =>
+              closedBy(was, laid, wayToBegin(kind, was, laid), book),
+            )
           }
         />
-      )}
-      {way.kind !== 'gap' && (
-        <ChoiceField
-          label={way.kind === 'cantilever' ? 'Rolls on the' : 'Opens to the'}
-          value={gate.opens}
-          choices={sides}
-          onChoose={(opens) => make('Change swing', (was) => setGateOpens(was, id, opens))}
-        />
-      )}
-      {way.kind === 'swing' && single && (
-        <ChoiceField
-          label="Hinged at the"
-          value={gate.hingedAt}
-          choices={posts}
-          onChoose={(end) => make('Change hinge side', (was) => setGateHinged(was, id, end))}
-        />
-      )}
+        {leafCounts[way.kind].length > 1 && (
+          <ChoiceField
+            label="Leaves"
+            value={single ? '1' : '2'}
+            choices={counts}
+            onChoose={(count) =>
+              make('Change leaves', (was) => setGateLeaves(was, id, count === '1' ? 1 : 2))
+            }
+          />
+        )}
+        {way.kind !== 'gap' && (
+          <ChoiceField
+            label={way.kind === 'cantilever' ? 'Rolls on the' : 'Opens to the'}
+            value={gate.opens}
+            choices={sides}
+            onChoose={(opens) => make('Change swing', (was) => setGateOpens(was, id, opens))}
+          />
+        )}
+        {way.kind === 'swing' && single && (
+          <ChoiceField
+            label="Hinged at the"
+            value={gate.hingedAt}
+            choices={posts}
+            onChoose={(end) => make('Change hinge side', (was) => setGateHinged(was, id, end))}
+          />
+        )}
+        <WaySizes key={way.kind} way={way} laid={laid} single={single} />
+      </div>
       {may !== null && <p className="note">May open {may}</p>}
-      <WaySizes key={way.kind} way={way} laid={laid} single={single} />
-    </div>
+      <SlideProposal laid={laid} />
+    </>
   );
 };

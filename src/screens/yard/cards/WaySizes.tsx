@@ -10,7 +10,6 @@ import { SizeField } from '../../fields/SizeField.tsx';
 import { TextField } from '../../fields/TextField.tsx';
 import { sizeText } from '../../fields/sizeText.ts';
 import { closedBy } from '../../plans/closedBy.ts';
-import { SlideProposal } from './SlideProposal.tsx';
 import { useEdit } from './useEdit.ts';
 
 interface Props {
@@ -67,7 +66,6 @@ export const WaySizes = ({ way, laid, single }: Props) => {
             onChoose={(stores) => void change({ ...way, stores })}
           />
         )}
-        <SlideProposal laid={laid} />
       </>
     );
   }
