@@ -10,6 +10,7 @@ import type { Outline } from '../outline.ts';
 import { polylineOutline, rectangleOutline, segmentsOutline } from '../explode/polylineOutline.ts';
 import { bestOf } from '../lettering/bestOf.ts';
 import { heldTexts } from './heldTexts.ts';
+import type { SetMark } from './setMarks.ts';
 import { labelAt, labelSize, type LabelStyle } from '../lettering/label.ts';
 import { makeLettering, type Lettering } from '../lettering/lettering.ts';
 
@@ -29,7 +30,7 @@ export interface Marks {
   /** The size the gate is called by; shown so that nobody sets the posts to it. */
   readonly nominal?: Inches;
   /** What was set in the ground. */
-  readonly set?: Inches;
+  readonly set?: readonly SetMark[];
 }
 
 interface Scale {
@@ -55,7 +56,7 @@ const scaleOf = (opening: Opening, marks: Marks, width: number): Scale => {
   const own = [holdsFrom, holdsTo, mayFrom, mayTo, target];
   const [low, high] = [Math.min(...own), Math.max(...own)];
   const reach = Math.max(1, high - low) * farthest;
-  const near = [marks.nominal, marks.set].filter(
+  const near = [marks.nominal, ...(marks.set ?? []).map((mark) => mark.width)].filter(
     (value) => value !== undefined && value > low - reach && value < high + reach,
   ) as number[];
   const [from, to] = [Math.min(low, ...near), Math.max(high, ...near)];
@@ -188,14 +189,10 @@ const look = (text: string, ink: Ink): LabelStyle => ({ text, size: 0.14, weight
 export const openingRuler = (
   opening: Opening,
   style: LengthStyle,
-  { width, nominal, set }: Marks & { readonly width: number },
+  { width, nominal, set = [] }: Marks & { readonly width: number },
 ): Atom[] => {
   const { target, holdsFrom, holdsTo, mayFrom, mayTo } = opening;
-  const scale = scaleOf(
-    opening,
-    { ...(nominal === undefined ? {} : { nominal }), ...(set === undefined ? {} : { set }) },
-    width,
-  );
+  const scale = scaleOf(opening, { ...(nominal === undefined ? {} : { nominal }), set }, width);
   const { low, high, xOf } = scale;
   const write = (value: number): string => formatLength(inches(value), style);
   const room = makeLettering({ minX: 0, minY: 0, maxX: width, maxY: rulerHeight + 0.02 }, []);
@@ -204,10 +201,10 @@ export const openingRuler = (
   const above = { rows: [levels.upper, levels.above], width, room };
   const below = { rows: [levels.below, levels.lower], width, room };
   const others = [
-    ...(set === undefined ? [] : [{ value: set, word: 'set', ink: 'selected' as const }]),
+    ...set.map(({ text, width: value }) => ({ value, text, ink: 'selected' as const })),
     ...(nominal === undefined
       ? []
-      : [{ value: nominal, word: 'called', ink: 'dimension' as const }]),
+      : [{ value: nominal, text: `called ${write(nominal)}`, ink: 'dimension' as const }]),
   ];
   const tall = levels.bottom - levels.top;
   const bandOf = (from: number, to: number) =>
@@ -238,9 +235,9 @@ export const openingRuler = (
           pointer(at(value), -1, 'text'),
           ...name(look(text, 'text'), at(value), below),
         ])),
-    ...others.flatMap(({ value, word, ink }) => [
+    ...others.flatMap(({ value, text, ink }) => [
       pointer(at(value), 1, ink),
-      ...name(look(`${word} ${write(value)}`, ink), at(value), above),
+      ...name(look(text, ink), at(value), above),
     ]),
     ...(wider ? beyondSure(opening, { at, write, place: below }) : []),
   ];

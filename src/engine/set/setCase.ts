@@ -34,14 +34,14 @@ export const setCase = (site: Site, gate: Gate): SetCase | null => {
  * How what was set is written: as openings are on the site, in sixteenths at least, to which a tape
  * is read when posts are set (common practice, no published source).
  */
-const setStyle = ({ lengths }: Site): LengthStyle => {
+const setStyle = ({ lengths }: Pick<Site, 'lengths'>): LengthStyle => {
   const fine = fineStyle(lengths);
   return fine.fraction < 16 ? { ...fine, fraction: 16 } : fine;
 };
 
 /** Writes a length (inches, either sign) as what was set is written on a site. */
 export const writer =
-  ({ site }: Pick<SetCase, 'site'>) =>
+  ({ site }: { readonly site: Pick<Site, 'lengths'> }) =>
   (length: number): string =>
     formatLength(inches(length), setStyle(site));
 

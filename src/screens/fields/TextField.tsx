@@ -6,8 +6,8 @@ interface Props {
   readonly value: string;
   /** Takes what was typed; gives back null, or the one line that says what is wrong with it. */
   readonly onEnter: (text: string) => string | null;
-  /** Which keys a phone shows. */
-  readonly keys?: 'text' | 'decimal';
+  /** Which keys a phone shows; `none` where the page has its own. */
+  readonly keys?: 'text' | 'decimal' | 'none';
   readonly lines?: number;
   readonly note?: string;
 }

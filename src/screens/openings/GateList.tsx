@@ -2,10 +2,11 @@ import { needs, type GateStanding } from '../../engine/sign/standingsOf.ts';
 import { fineStyle } from '../../units/fineStyle.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import { useLayout, useSite } from '../bench.ts';
+import { showRecord } from './asSet/showRecord.ts';
 import { needWords } from './needWords.ts';
 import { showCard } from './showCard.ts';
 
-/** Every gate in one line, what wants attention first; pressing one goes to its card. */
+/** Every gate in one line, what wants attention first; it goes to its card or to its set record. */
 export const GateList = ({ standings }: { readonly standings: readonly GateStanding[] }) => {
   const { gates, lengths } = useSite();
   const layout = useLayout();
@@ -15,12 +16,16 @@ export const GateList = ({ standings }: { readonly standings: readonly GateStand
       <ul className="gate-list">
         {ranked.map(({ id, need }) => {
           const target = layout.gates[id]?.opening.target;
+          const name = gates[id]?.label || 'Gate';
           return (
             <li key={id}>
               <button type="button" onClick={() => showCard(id)}>
                 <b className={`need ${need}`}>{needWords[need]}</b>
-                <span>{gates[id]?.label || 'Gate'}</span>
+                <span>{name}</span>
                 <span>{target !== undefined && formatLength(target, fineStyle(lengths))}</span>
+              </button>
+              <button type="button" aria-label={`As set, ${name}`} onClick={() => showRecord(id)}>
+                As set
               </button>
             </li>
           );

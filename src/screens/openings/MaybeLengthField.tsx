@@ -13,6 +13,8 @@ interface Props {
   readonly style: LengthStyle;
   readonly onEnter: (value: Inches | null) => string | null;
   readonly note?: string;
+  /** Which keys a phone shows; `none` where the page has its own. */
+  readonly keys?: 'text' | 'none';
   /** How it is written; else without rounding it, to 1/32 in. */
   readonly write?: (value: Inches, style: LengthStyle) => string;
 }

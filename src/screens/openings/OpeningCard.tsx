@@ -1,31 +1,25 @@
-import { useMemo, useRef } from 'react';
-import { Picture } from '../../canvas/Picture.tsx';
-import { useSize } from '../../canvas/useSize.ts';
-import { openingBar } from '../../drawing/opening/openingBar.ts';
-import { palettes } from '../../drawing/palettes.ts';
+import { useMemo } from 'react';
+import { setMarks } from '../../drawing/opening/setMarks.ts';
 import type { GateLayout } from '../../engine/layout.ts';
 import type { GateStanding } from '../../engine/sign/standingsOf.ts';
 import type { Gate } from '../../site/gate.ts';
 import { fineStyle } from '../../units/fineStyle.ts';
 import { formatLength } from '../../units/formatLength.ts';
-import { useBench, useSession, useSite } from '../bench.ts';
+import { useBench, useSite } from '../bench.ts';
 import { centreOn } from '../centreOn.ts';
 import { HungFields } from '../yard/cards/HungFields.tsx';
-import { AsSetFields } from './asSet/AsSetFields.tsx';
+import { SetRecord } from './asSet/SetRecord.tsx';
+import { showRecord } from './asSet/showRecord.ts';
 import { FitList } from './FitList.tsx';
 import { GateFacts } from './GateFacts.tsx';
 import { GateFlags } from './GateFlags.tsx';
 import { needWords } from './needWords.ts';
+import { OpeningBar } from './OpeningBar.tsx';
 import { OrderSize } from './OrderSize.tsx';
 import { Ranges } from './Ranges.tsx';
 import { cardAt } from './showCard.ts';
 import { SignOff, type Signer } from './SignOff.tsx';
 import { Working } from './Working.tsx';
-
-/** CSS pixels for a paper inch of the bar. */
-const inch = 96;
-const widest = 11;
-const narrowest = 3.2;
 
 interface Props {
   readonly gate: GateLayout;
@@ -56,9 +50,14 @@ export const OpeningCard = ({ gate, standing, signer, onSigner }: Props) => {
           <span>Opening to hold</span>
           <strong>{formatLength(gate.opening.target, fineStyle(site.lengths))}</strong>
         </p>
-        <button type="button" onClick={show}>
-          Show in the yard
-        </button>
+        <div className="choices">
+          <button type="button" onClick={show}>
+            Show in the yard
+          </button>
+          <button type="button" onClick={() => showRecord(gate.id)}>
+            Record as set
+          </button>
+        </div>
       </header>
       <GateFlags gate={gate.id} />
       <Bar gate={gate} drawn={drawn} name={name} />
@@ -80,9 +79,9 @@ export const OpeningCard = ({ gate, standing, signer, onSigner }: Props) => {
           </details>
           <FitList gate={gate} name={name} />
           <OrderSize gate={gate} />
-          <AsSetFields gate={gate.id} />
         </>
       )}
+      <SetRecord gate={gate} drawn={drawn} name={name} />
     </article>
   );
 };
@@ -94,25 +93,18 @@ interface Drawn {
 
 const Bar = ({ gate, drawn, name }: Drawn & { readonly name: string }) => {
   const site = useSite();
-  const theme = useSession((state) => state.theme);
-  const room = useRef<HTMLDivElement>(null);
-  const { width } = useSize(room);
-  const style = fineStyle(site.lengths);
-  const { nominal } = drawn;
-  const bar = useMemo(() => {
-    const paper = Math.min(widest, Math.max(narrowest, width / inch));
-    return openingBar(gate.opening, { width: paper, style, ...(nominal !== null && { nominal }) });
-  }, [gate.opening, width, style, nominal]);
+  const { nominal, asSet } = drawn;
+  const set = useMemo(() => setMarks(site, asSet), [site, asSet]);
+  const shows =
+    set.length === 0
+      ? 'from where to where it holds'
+      : 'where it holds and where the opening that was set came out';
   return (
-    <div ref={room} className="bar">
-      <Picture
-        atoms={bar.atoms}
-        palette={palettes[theme]}
-        width={bar.width}
-        height={bar.height}
-        scale={inch}
-        label={`${name}: hinges, leaves and gap across the opening, over a ruler that shows from where to where it holds`}
-      />
-    </div>
+    <OpeningBar
+      opening={gate.opening}
+      set={set}
+      {...(nominal !== null && { nominal })}
+      label={`${name}: hinges, leaves and gap across the opening, over a ruler that shows ${shows}`}
+    />
   );
 };

@@ -2,6 +2,8 @@ import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Atom } from '../../../src/drawing/atom.ts';
 import { openingBar } from '../../../src/drawing/opening/openingBar.ts';
+import { partLevels } from '../../../src/drawing/opening/openingParts.ts';
+import { setMarks } from '../../../src/drawing/opening/setMarks.ts';
 import { openingOf } from '../../../src/engine/gate/openingOf.ts';
 import { term } from '../../engine/gate/term.ts';
 import { inches } from '../../../src/units/inches.ts';
@@ -19,7 +21,7 @@ describe('openingBar', () => {
   it('[D19] shows what stands in the opening, in its order, with its sizes', () => {
     const { atoms } = openingBar(double, { width: 7, style });
     const parts = textsOf(atoms)
-      .filter(({ at }) => at.y < 0.9)
+      .filter(({ at }) => at.y < partLevels.end)
       .toSorted((a, b) => a.at.x - b.at.x || a.at.y - b.at.y)
       .map(({ text }) => text);
     expect(parts).toEqual([
@@ -45,10 +47,20 @@ describe('openingBar', () => {
   });
 
   it('[D19] names the nominal and the set width, however far off', () => {
-    const marks = { nominal: inches(144), set: inches(120.5) };
+    const set = setMarks({ lengths: style }, { top: inches(120.5), bottom: null });
+    const marks = { nominal: inches(144), set };
     const words = written(openingBar(double, { width: 7, style, ...marks }).atoms);
     expect(words).toContain('called 144"');
     expect(words).toContain('set 120 1/2"');
+  });
+
+  it('[D51] marks both the top and the bottom of what was set where they differ', () => {
+    const set = setMarks({ lengths: style }, { top: inches(121), bottom: inches(119) });
+    for (const width of [3.5, 7]) {
+      const words = written(openingBar(double, { width, style, set }).atoms);
+      expect(words).toContain('set, top 121"');
+      expect(words).toContain('set, bottom 119"');
+    }
   });
 
   it('[D51] names where it may hold and what is likely, where that is more than what is sure', () => {
@@ -81,7 +93,8 @@ describe('openingBar', () => {
           term('leaf', 12 * l, 12 * l, 12 * l),
           term('latch', gap, gap, gap + catches),
         ]);
-        const bar = openingBar(opening, { width, style, nominal: inches(48), set: inches(47) });
+        const set = setMarks({ lengths: style }, { top: inches(47), bottom: inches(46.5) });
+        const bar = openingBar(opening, { width, style, nominal: inches(48), set });
         expect(overlapsOf(bar.atoms)).toEqual([]);
         for (const { at } of textsOf(bar.atoms)) {
           expect(at.x > 0 && at.x < width && at.y > 0 && at.y < bar.height).toBe(true);

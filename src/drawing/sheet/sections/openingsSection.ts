@@ -2,9 +2,9 @@ import type { GateLayout, Layout } from '../../../engine/layout.ts';
 import type { Site } from '../../../site/site.ts';
 import { fineStyle } from '../../../units/fineStyle.ts';
 import { formatLength } from '../../../units/formatLength.ts';
-import { inches } from '../../../units/inches.ts';
 import { moveAtoms } from '../../moveAtoms.ts';
 import { openingBar } from '../../opening/openingBar.ts';
+import { setMarks } from '../../opening/setMarks.ts';
 import { openingText } from '../../opening/openingText.ts';
 import { gateKind, gatePosts, gateTitle } from '../../tables/gateKind.ts';
 import { openingTable } from '../../tables/openingTable.ts';
@@ -49,13 +49,11 @@ const swingLine = (gate: GateLayout, layout: Layout): string => {
 
 const barOf = (gate: GateLayout, site: Site, width: number): Block => {
   const { nominal, asSet } = site.gates[gate.id] ?? { nominal: null, asSet: null };
-  // the narrower of top and bottom is what the leaves have to go into
-  const set = asSet === null ? null : inches(Math.min(asSet.top, asSet.bottom ?? asSet.top));
   return openingBar(gate.opening, {
     width,
     style: site.lengths,
     ...(nominal === null ? {} : { nominal }),
-    ...(set === null ? {} : { set }),
+    set: setMarks(site, asSet),
   });
 };
 

@@ -1,71 +1,48 @@
 import type { AsSet } from '../../../site/asSet.ts';
 import type { LeafId } from '../../../site/ids.ts';
-import { oneWidth } from '../../../site/oneWidth.ts';
 import type { Inches } from '../../../units/inches.ts';
-import type { LengthStyle } from '../../../units/lengthStyle.ts';
-import { MaybeLengthField } from '../MaybeLengthField.tsx';
+import { useSite } from '../../bench.ts';
+import { sizeText } from '../../fields/sizeText.ts';
+import { FoundField } from './FoundField.tsx';
+import type { Recorder } from './useAsSet.ts';
+import { withLeaf, type Found } from './withLeaf.ts';
 
 interface Props {
   readonly id: LeafId;
   readonly name: string;
   readonly hinged: boolean;
   readonly asSet: AsSet;
-  readonly style: LengthStyle;
-  readonly onRecord: (label: string, next: AsSet) => string | null;
+  readonly onRecord: Recorder;
 }
 
-const without = <Value,>(map: Readonly<Record<LeafId, Value>>, id: LeafId) =>
-  Object.fromEntries(Object.entries(map).filter(([key]) => key !== id)) as typeof map;
-
-/** The record with a width of a leaf measured or taken out again; the line that says what is wrong. */
-const withWidth = (asSet: AsSet, id: LeafId, at: 'top' | 'bottom', width: Inches | null) => {
-  const before = asSet.leaves[id];
-  if (at === 'top') {
-    if (width === null) return { ...asSet, leaves: without(asSet.leaves, id) };
-    const widths = { ...oneWidth(width), bottom: before?.bottom ?? null };
-    return { ...asSet, leaves: { ...asSet.leaves, [id]: widths } };
-  }
-  if (before === undefined) return 'expected its width at the top first';
-  return { ...asSet, leaves: { ...asSet.leaves, [id]: { ...before, bottom: width } } };
-};
-
 /** One leaf and its hinges as they were measured again beside the posts; empty: as planned. */
-export const LeafFound = ({ id, name, hinged, asSet, style, onRecord }: Props) => {
+export const LeafFound = ({ id, name, hinged, asSet, onRecord }: Props) => {
+  const { lengths } = useSite();
   const widths = asSet.leaves[id];
-  const entered = (at: 'top' | 'bottom', width: Inches | null): string | null => {
-    const called = `${name} at the ${at}`;
-    if (width !== null && !(width > 0)) return `${called}: expected more than 0`;
-    const next = withWidth(asSet, id, at, width);
-    return typeof next === 'string' ? `${called}: ${next}` : onRecord('Measure leaf on site', next);
+  const fields: readonly (readonly [Found, string, Inches | null])[] = [
+    ['top', `${name} at the top`, widths?.top ?? null],
+    ['bottom', `${name} at the bottom`, widths?.bottom ?? null],
+    ...(hinged ? [['hinges', `${name}: hinges take`, asSet.hinges[id] ?? null] as const] : []),
+  ];
+  const entered = (what: Found, label: string, size: Inches | null): string | null => {
+    const next = withLeaf(asSet, id, [what, size]);
+    if (typeof next !== 'string') {
+      const said = what === 'hinges' ? 'Measure hinges on site' : 'Measure leaf on site';
+      return onRecord(said, next);
+    }
+    return `${label}: ${next}${size === null ? '' : `, found ${sizeText(size, lengths)}`}`;
   };
   return (
-    <>
-      <MaybeLengthField
-        label={`${name}, width at the top`}
-        value={widths?.top ?? null}
-        style={style}
-        onEnter={(width) => entered('top', width)}
-      />
-      <MaybeLengthField
-        label={`${name}, width at the bottom`}
-        value={widths?.bottom ?? null}
-        style={style}
-        onEnter={(width) => entered('bottom', width)}
-      />
-      {hinged && (
-        <MaybeLengthField
-          label={`${name}, its hinges take`}
-          value={asSet.hinges[id] ?? null}
-          style={style}
-          note="From the face of the post to the frame"
-          onEnter={(size) => {
-            if (size !== null && size < 0) return `${name}, hinges: expected 0 or more`;
-            const hinges =
-              size === null ? without(asSet.hinges, id) : { ...asSet.hinges, [id]: size };
-            return onRecord('Measure hinges on site', { ...asSet, hinges });
-          }}
+    <div className="pair">
+      {fields.map(([what, label, value]) => (
+        <FoundField
+          key={what}
+          label={label}
+          value={value}
+          {...(what === 'hinges' && { note: 'From the face of the post to the frame' })}
+          onEnter={(size) => entered(what, label, size)}
         />
-      )}
-    </>
+      ))}
+    </div>
   );
 };

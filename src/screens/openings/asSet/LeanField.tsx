@@ -1,50 +1,58 @@
 import { useState } from 'react';
 import { inches, type Inches } from '../../../units/inches.ts';
-import type { LengthStyle } from '../../../units/lengthStyle.ts';
-import { ChoiceField } from '../../fields/ChoiceField.tsx';
-import { MaybeLengthField } from '../MaybeLengthField.tsx';
+import { useSite } from '../../bench.ts';
+import { sizeText } from '../../fields/sizeText.ts';
+import { FoundField } from './FoundField.tsx';
+import { sizeFault } from './sizeFault.ts';
 
 interface Props {
   /** The post, with a capital. */
   readonly name: string;
   /** Above zero into the opening; null where nobody has looked. */
   readonly lean: Inches | null;
-  readonly style: LengthStyle;
   readonly onEnter: (lean: Inches | null) => string | null;
 }
 
 const ways = [
-  { value: 'in', label: 'into the opening' },
-  { value: 'out', label: 'away from it' },
+  { way: 'in', name: 'in: into the opening' },
+  { way: 'out', name: 'out: away from the opening' },
 ] as const;
 
 /** How far the top of a post leans, and which way: no minus has to be typed. */
-export const LeanField = ({ name, lean, style, onEnter }: Props) => {
+export const LeanField = ({ name, lean, onEnter }: Props) => {
+  const { lengths } = useSite();
   const [chosen, choose] = useState<'in' | 'out'>('in');
   const way = lean === null || lean === 0 ? chosen : lean < 0 ? 'out' : 'in';
   const signed = (size: number, to: 'in' | 'out') => inches(to === 'in' ? size : 0 - size);
   return (
     <div className="lean">
-      <MaybeLengthField
+      <FoundField
         label={`${name}: top leans by`}
         value={lean === null ? null : inches(Math.abs(lean))}
-        style={style}
         onEnter={(size) => {
           if (size === null) return onEnter(null);
-          return size < 0
-            ? `${name}: expected 0 or more, and the way beside it`
-            : onEnter(signed(size, way));
+          const wrong = sizeFault(size, '0 or more');
+          return wrong === null
+            ? onEnter(signed(size, way))
+            : `${name}: ${wrong}${size < 0 ? ', and which way beside it' : ''}, found ${sizeText(size, lengths)}`;
         }}
       />
-      <ChoiceField
-        label="Leans"
-        value={way}
-        choices={ways}
-        onChoose={(to) => {
-          choose(to);
-          if (lean !== null && lean !== 0) onEnter(signed(Math.abs(lean), to));
-        }}
-      />
+      <div role="group" aria-label={`${name} leans`}>
+        {ways.map(({ way: to, name: said }) => (
+          <button
+            key={to}
+            type="button"
+            aria-label={said}
+            aria-pressed={way === to}
+            onClick={() => {
+              choose(to);
+              if (lean !== null && lean !== 0) onEnter(signed(Math.abs(lean), to));
+            }}
+          >
+            {to}
+          </button>
+        ))}
+      </div>
     </div>
   );
 };
