@@ -1,6 +1,4 @@
-import { cross } from './cross.ts';
 import { distance } from './distance.ts';
-import { subtract } from './subtract.ts';
 import { spot } from './tolerance.ts';
 import { trianglesNear } from './triangleGrid.ts';
 import type { SitePoint } from './point.ts';
@@ -16,23 +14,45 @@ type Corners = readonly [SitePoint, SitePoint, SitePoint];
 
 /** The corners of a triangle of a triangulation. */
 export const cornersAt = ({ points, triangles }: Triangulation, triangle: number): Corners => {
-  const [a, b, c] = (triangles[triangle] ?? []).map((n) => points[n]);
+  const [i, j, k] = triangles[triangle] ?? [-1, -1, -1];
+  const [a, b, c] = [points[i], points[j], points[k]];
   if (a === undefined || b === undefined || c === undefined) {
     throw new RangeError(`triangle ${triangle}: expected one of ${triangles.length}`);
   }
   return [a, b, c];
 };
 
-/** How far inside its nearest edge a place is, below 0 outside, and the shares of the corners. */
-const insideOf = ([a, b, c]: Corners, at: SitePoint) => {
-  const [toA, toB, toC] = [subtract(a, at), subtract(b, at), subtract(c, at)];
-  const areas = [cross(toB, toC), cross(toC, toA), cross(toA, toB)] as const;
-  const depth = Math.min(
-    areas[0] / distance(b, c),
-    areas[1] / distance(c, a),
-    areas[2] / distance(a, b),
-  );
-  return { depth, areas };
+/** Twice the signed area of a triangle; above 0 when it runs counter-clockwise on the ground. */
+const doubleArea = (a: SitePoint, b: SitePoint, c: SitePoint): number =>
+  (b.x - a.x) * (c.y - a.y) - (b.y - a.y) * (c.x - a.x);
+
+/** What each corner's share is in proportion to, below 0 beyond the edge across from it. */
+const partsAt = ([a, b, c]: Corners, at: SitePoint): Located['shares'] => [
+  doubleArea(at, b, c),
+  doubleArea(at, c, a),
+  doubleArea(at, a, b),
+];
+
+/** How far inside its nearest edge a place is, in inches; below 0 outside. */
+const depthOf = ([a, b, c]: Corners, [toA, toB, toC]: Located['shares']): number =>
+  Math.min(toA / distance(b, c), toB / distance(c, a), toC / distance(a, b));
+
+const shared = (triangle: number, parts: Located['shares']): Located => {
+  const [a, b, c] = [Math.max(0, parts[0]), Math.max(0, parts[1]), Math.max(0, parts[2])];
+  const whole = a + b + c;
+  return { triangle, shares: [a / whole, b / whole, c / whole] };
+};
+
+/** The triangle whose rim a place outside of all is nearest to, where it is within a spot. */
+const onRim = (mesh: Triangulation, near: readonly number[], at: SitePoint): Located | null => {
+  let [deepest, found]: [number, Located | null] = [-spot, null];
+  for (const triangle of near) {
+    const corners = cornersAt(mesh, triangle);
+    const parts = partsAt(corners, at);
+    const depth = depthOf(corners, parts);
+    if (depth > deepest) [deepest, found] = [depth, shared(triangle, parts)];
+  }
+  return found;
 };
 
 /**
@@ -40,14 +60,10 @@ const insideOf = ([a, b, c]: Corners, at: SitePoint) => {
  * of them; a place outside by less than 1/64 in is taken to be on the edge.
  */
 export const located = (mesh: Triangulation, at: SitePoint): Located | null => {
-  const box = { minX: at.x, minY: at.y, maxX: at.x, maxY: at.y };
-  let best = { depth: -Infinity, triangle: -1, areas: [0, 0, 0] as readonly number[] };
-  for (const triangle of trianglesNear(mesh.grid, box)) {
-    const inside = insideOf(cornersAt(mesh, triangle), at);
-    if (inside.depth > best.depth) best = { triangle, ...inside };
+  const near = trianglesNear(mesh.grid, { minX: at.x, minY: at.y, maxX: at.x, maxY: at.y });
+  for (const triangle of near) {
+    const parts = partsAt(cornersAt(mesh, triangle), at);
+    if (parts[0] >= 0 && parts[1] >= 0 && parts[2] >= 0) return shared(triangle, parts);
   }
-  if (best.depth <= -spot) return null;
-  const [a = 0, b = 0, c = 0] = best.areas.map((area) => Math.max(0, area));
-  const whole = a + b + c;
-  return { triangle: best.triangle, shares: [a / whole, b / whole, c / whole] };
+  return onRim(mesh, near, at);
 };

@@ -18,7 +18,8 @@ interface Beside {
 
 const crossing = (a: Beside, b: Beside): number[] => {
   const corners = [a, b].filter(({ off }) => Math.abs(off) < spot).map(({ along }) => along);
-  if (a.off < 0 === b.off < 0) return corners;
+  // an edge that lies along the way has no crossing but its ends
+  if (corners.length === 2 || a.off < 0 === b.off < 0) return corners;
   return [...corners, a.along + ((b.along - a.along) * a.off) / (a.off - b.off)];
 };
 

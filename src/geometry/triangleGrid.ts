@@ -49,7 +49,7 @@ const cellsUnder = ({ bounds, columns, rows }: Frame, box: Bounds): number[] => 
 export const triangleGrid = (triangles: readonly (readonly SitePoint[])[]): TriangleGrid | null => {
   const whole = boundsOf(triangles.flat());
   if (whole === null) return null;
-  const frame = frameFor(expandBounds(whole, spot), triangles.length);
+  const frame = frameFor(expandBounds(whole, spot), 4 * triangles.length);
   const cells = Array.from({ length: frame.columns * frame.rows }, (): number[] => []);
   triangles.forEach((corners, n) => {
     const box = boundsOf(corners);
