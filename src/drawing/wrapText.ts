@@ -1,6 +1,7 @@
 import { printable } from './printable.ts';
 import { shorten } from './shorten.ts';
 import { textWidth } from './textWidth.ts';
+import { textWords } from './textWords.ts';
 
 /** How a paragraph is set: the room for a line, the em (same unit) and the weight. */
 export interface Setting {
@@ -10,13 +11,14 @@ export interface Setting {
 }
 
 /**
- * A text in lines that fit, broken between words; a word longer than a line is cut with an
- * ellipsis. Line breaks of the text are kept. An empty text has no lines.
+ * A text in lines that fit, broken between words but not before the fraction of a length; a word
+ * longer than a line is cut with an ellipsis. Line breaks of the text are kept. An empty text has
+ * no lines.
  */
 export const wrapText = (text: string, { width, size, weight }: Setting): string[] =>
   text.split('\n').flatMap((paragraph) => {
     const lines: string[] = [];
-    for (const word of printable(paragraph).split(' ')) {
+    for (const word of textWords(printable(paragraph))) {
       const last = lines.at(-1);
       const longer = last === undefined ? word : `${last} ${word}`;
       if (last !== undefined && textWidth(longer, size, weight) <= width) {

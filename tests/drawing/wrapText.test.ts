@@ -19,6 +19,18 @@ describe('wrapText', () => {
     );
   });
 
+  it('[D22] breaks no length before its fraction', () => {
+    const lengths = fc.tuple(fc.nat({ max: 99 }), fc.nat({ max: 11 }), fc.constantFrom(2, 4, 8));
+    fc.assert(
+      fc.property(fc.array(lengths, { maxLength: 12 }), (some) => {
+        const told = some.map(([feet, rest, part]) => `from ${feet}'-${rest} 1/${part}" on`);
+        const lines = wrapText(told.join(' '), setting);
+        expect(lines.filter((line) => line.startsWith('1/'))).toEqual([]);
+        expect(lines.join(' ')).toBe(told.join(' '));
+      }),
+    );
+  });
+
   it('keeps the breaks of the text and cuts a word that is too long', () => {
     const [first, second, ...more] = wrapText('Dog\nPneumonoultramicroscopic', setting);
     expect(first).toBe('Dog');

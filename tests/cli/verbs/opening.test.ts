@@ -44,9 +44,41 @@ describe('lath opening', () => {
     [['44 1/4'], ['1 3/4'], '2', 48],
     [['44'], ['1 7/8'], '2 1/8', 48],
     [['68 5/8', '68 5/8'], ['1 7/8', '1 7/8'], '3', 144],
+    // a rigid panel that takes 1 1/2 in all, and a wooden gate with 3/4 on each side
+    [['50'], ['3/4'], '3/4', 51.5],
+    [['36'], ['3/4'], '3/4', 37.5],
   ])('[K5] leaves %j, hinges %j, gap %s make %d in', async (widths, takes, gap, sum) => {
     const told = await opening(...leaves(...widths), ...hinges(...takes), '--catch', gap);
     expect(told.target).toBe(sum);
+  });
+
+  // what leaves are narrower than their opening, by the hardware of walk and drive gates: common
+  // practice, no published source
+  it.each([
+    ['a walk gate with hinges of 1 5/8 and a latch of 2', 1, '48', ['1 5/8', '2'], 3.625],
+    ['a walk gate with hinges of 1 7/8 and a latch of 2 1/8', 1, '48', ['1 7/8', '2 1/8'], 4],
+    ['a double gate of 10 ft with a centre of 2 1/2', 2, '10ft', ['1 7/8', '2 1/2'], 6.25],
+    ['a double gate of 12 ft with a centre of 3', 2, '12ft', ['1 7/8', '3'], 6.75],
+  ])('[K5] the leaves of %s', async (_what, count, want, [hinge = '', gap = ''], under) => {
+    const each = Array.from({ length: count }, () => hinge);
+    const args = [...hinges(...each), '--catch', gap, '--want', want, '--step', '1/8'];
+    const told = await opening(...args, '--leaves', `${count}`);
+    expect(told.target - count * (told.leaf ?? NaN)).toBe(under);
+    expect(`${told.target}`).toBe(want === '48' ? want : `${parseInt(want, 10) * 12}`);
+  });
+
+  it('[K5] 150 mm on each side of 4020 mm make 4320 mm', async () => {
+    // common practice, no published source
+    const said = await lath([
+      'opening',
+      '--leaf',
+      '4020mm',
+      '--hinge',
+      '150mm',
+      '--catch',
+      '150mm',
+    ]);
+    expect(said.out).toContain('Opening  4320 mm\n');
   });
 
   it('[K5] plans the gap in the middle of the catch range unless told, and hinges at their largest', async () => {

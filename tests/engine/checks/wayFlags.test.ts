@@ -231,6 +231,8 @@ describe('checkReceivers', () => {
     }
   });
 
+  // a conduit receiver is sized by its inside: common practice, no published source; 1 in conduit is
+  // 1.049 in inside (EMT, ANSI C80.3, from memory)
   it('[W11] a receiver is sized by its inside: a rod of its size does not go in', () => {
     expect(rules(rodYard({ rod: inches(1.049) }))).toEqual(['stop: rod wider than its receiver']);
     expect(rules(rodYard({ rod: inches(1.04) }))).toEqual([]);
@@ -246,6 +248,7 @@ describe('checkReceivers', () => {
     ]);
   });
 
+  // lifted, the rod clears the ground as the leaf bottoms do: common practice, no published source
   it('[W11] lifted the rod clears the ground as the leaves do', () => {
     expect(rules(rodYard({ lift: inches(4) }))).toEqual([]);
     expect(rules(rodYard({ lift: inches(3.5) }))).toEqual(['settle: rod hardly goes in']);

@@ -1,6 +1,7 @@
 import { printable } from '../../printable.ts';
 import type { Table } from '../../tables/table.ts';
 import { textWidth } from '../../textWidth.ts';
+import { textWords } from '../../textWords.ts';
 import { letters } from '../letters.ts';
 
 /** Clear beside the text of a cell, on each side; paper inches. */
@@ -10,12 +11,7 @@ const wide = (text: string, weight: 'regular' | 'bold'): number =>
   textWidth(printable(text), letters.body, weight) + 2 * cellPad;
 
 const widestWord = (text: string, weight: 'regular' | 'bold'): number =>
-  Math.max(
-    0,
-    ...printable(text)
-      .split(' ')
-      .map((word) => wide(word, weight)),
-  );
+  Math.max(0, ...textWords(printable(text)).map((word) => wide(word, weight)));
 
 /** Figures are not broken over lines; words are. */
 const least = (text: string, align: 'left' | 'right'): number =>

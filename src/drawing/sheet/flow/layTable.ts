@@ -14,12 +14,14 @@ import { stackBlocks } from './stackBlocks.ts';
 const line = letters.body * lineSpacing;
 /** A column made to measure for a text still holds it after its last bits are rounded; inches. */
 const dust = 1e-9;
-const rowPad = 0.05;
+const usualPad = 0.05;
 
 interface Grid {
   readonly table: Table;
   readonly widths: readonly number[];
   readonly width: number;
+  /** Clear over and under the text of a row, paper inches. */
+  readonly pad: number;
 }
 
 const linesOf = (
@@ -33,7 +35,7 @@ const linesOf = (
 
 /** One row, as high as its highest cell. */
 const layRow = (
-  { table, widths }: Grid,
+  { table, widths, pad }: Grid,
   cells: readonly string[],
   weight: 'regular' | 'bold',
 ): Block => {
@@ -47,10 +49,10 @@ const layRow = (
     const at = align === 'right' ? x + width - cellPad : x + cellPad;
     x += width;
     return lines.flatMap((text, row) =>
-      lineOfText(text, at, rowPad + (row + 0.5) * line, { weight, align }),
+      lineOfText(text, at, pad + (row + 0.5) * line, { weight, align }),
     );
   });
-  return { height: most * line + 2 * rowPad, atoms };
+  return { height: most * line + 2 * pad, atoms };
 };
 
 const ruled = ({ width }: Grid, row: Block, strong: boolean): Block => {
@@ -82,10 +84,10 @@ const shaded = ({ width }: Grid, row: Block): Block => ({
 /**
  * A table laid out to fill a width: its title, its headings, and its rows with every other one
  * shaded. Where it goes on elsewhere, title and headings are repeated. A table without rows says
- * so in one.
+ * so in one. `pad` is clear over and under the text of a row; paper inches.
  */
-export const layTable = (table: Table, width: number): Stack => {
-  const grid = { table, widths: columnWidths(table, width), width };
+export const layTable = (table: Table, width: number, pad = usualPad): Stack => {
+  const grid = { table, widths: columnWidths(table, width), width, pad };
   const columns = ruled(
     grid,
     layRow(
@@ -102,8 +104,8 @@ export const layTable = (table: Table, width: number): Stack => {
   const named = (title: string): Block =>
     stackBlocks([...(title === '' ? [] : [subheading(title, width)]), columns]);
   const none: Block = {
-    height: line + 2 * rowPad,
-    atoms: lineOfText('none', cellPad, rowPad + line / 2, { ink: 'dimension' }),
+    height: line + 2 * pad,
+    atoms: lineOfText('none', cellPad, pad + line / 2, { ink: 'dimension' }),
   };
   return {
     head: named(table.title),
