@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { specId } from './ids.ts';
+import { specId, vertexId } from './ids.ts';
 import { pathSchema } from './path.ts';
 import { label } from './quantities.ts';
 import type { Frozen } from './frozen.ts';
@@ -12,6 +12,8 @@ export const fenceLineSchema = z.strictObject({
   /** The end of each run at which the crew hooks the tape. */
   hook: z.enum(['start', 'end']),
   path: pathSchema,
+  /** The legs, by the vertices at which they start, whose fabric is stepped; the others follow the grade. */
+  stepped: z.record(vertexId, z.literal(true)),
 });
 
 export type FenceLine = Frozen<z.infer<typeof fenceLineSchema>>;

@@ -23,6 +23,8 @@ export const fenceSpecSchema = z.strictObject({
   pullInterval: positiveLength.nullable(),
   /** A change of grade, rise over run, above which a pull post stands at it; null for none. */
   pullGrade: ratio.nullable(),
+  /** The most that there may be between the ground and the bottom of the fabric. */
+  gapUnder: length,
   /** Between a wall and the face of the post that ends the fence there. */
   wallGap: length,
 });

@@ -38,6 +38,9 @@ const wrongLine = (site: Site, line: FenceLine): Wrong[] => [
     ? []
     : ([[['spec'], 'a fence spec of this site', line.spec]] as const)),
   ...wrongPath(site, line.path),
+  ...Object.keys(line.stepped)
+    .filter((id) => !Object.hasOwn(line.path, id))
+    .map((id): Wrong => [['stepped'], 'a vertex of this line', id]),
 ];
 
 const wrongFeature = (site: Site, feature: Feature): Wrong[] =>

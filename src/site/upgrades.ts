@@ -55,13 +55,17 @@ const specOfThree = (spec: PlainDocument): PlainDocument => ({
   ...spec,
   pullInterval: null,
   pullGrade: null,
+  gapUnder: 2,
 });
+
+const lineOfThree = (line: PlainDocument): PlainDocument => ({ ...line, stepped: {} });
 
 /** Posts held by hand, ground kept clear, grade shots, and pull posts, which no older file asked for. */
 const fromTwo = (document: PlainDocument): PlainDocument => ({
   ...document,
   pins: {},
   shots: {},
+  lines: mapped(document['lines'], lineOfThree),
   specs: mapped(document['specs'], specOfThree),
 });
 

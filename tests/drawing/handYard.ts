@@ -192,7 +192,14 @@ export const handYard = (
       });
     });
     layouts[id] = { id, legs, runs, length: inches(from) };
-    siteLines[id] = { label: `Line ${l + 1}`, spec: 'spec:1', closed, hook: 'start', path: {} };
+    siteLines[id] = {
+      label: `Line ${l + 1}`,
+      spec: 'spec:1',
+      closed,
+      hook: 'start',
+      path: {},
+      stepped: {},
+    };
   });
   const site: Site = {
     ...emptySite({ specs: {}, hardware: {} }),

@@ -43,6 +43,7 @@ const fence: FenceLine = {
   spec: 'spec:invented',
   closed: false,
   hook: 'start',
+  stepped: {},
   path: path('fence', ['mark:house2', [840, 0], [840, -480]]),
 };
 

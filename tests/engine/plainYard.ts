@@ -30,6 +30,7 @@ export const spec: FenceSpec = {
   lineAbove: inches(-2),
   pullInterval: null,
   pullGrade: null,
+  gapUnder: inches(2),
   wallGap: inches(2),
 };
 

@@ -123,6 +123,7 @@ const withLine = (site: Site, drawn: DrawnLine, n: number): Site => {
     closed: drawn.closed,
     hook: 'start',
     path,
+    stepped: {},
   };
   return {
     ...site,

@@ -17,6 +17,7 @@ const spec = {
   lineAbove: -2,
   pullInterval: null,
   pullGrade: null,
+  gapUnder: 2,
   wallGap: 2,
 };
 
@@ -86,6 +87,7 @@ export const sampleDocument = {
         'vertex:3': { mark: 'mark:3', order: 'a2' },
         'vertex:4': { mark: 'mark:4', order: 'a3' },
       },
+      stepped: {},
     },
     'line:2': {
       label: 'Pen',
@@ -97,6 +99,7 @@ export const sampleDocument = {
         'vertex:6': { mark: 'mark:8', order: 'a1' },
         'vertex:7': { mark: 'mark:9', order: 'a2' },
       },
+      stepped: {},
     },
   },
   gates: {

@@ -20,6 +20,7 @@ const spec: FenceSpec = {
   lineAbove: inches(-2),
   pullInterval: null,
   pullGrade: null,
+  gapUnder: inches(2),
   wallGap: inches(2),
 };
 

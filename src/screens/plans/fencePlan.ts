@@ -3,6 +3,7 @@ import type { Pipe } from '../../site/pipe.ts';
 import type { FencePlan } from '../../store/plans.ts';
 import { defaultCornerAngle } from '../../trade/cornerAngles.ts';
 import { postSizes, postsForHeight } from '../../trade/fencePosts.ts';
+import { defaultGapUnder } from '../../trade/gapUnder.ts';
 import { gatePostSizes } from '../../trade/gatePosts.ts';
 import type { FencePipe } from '../../trade/pipes.ts';
 import { defaultPostTops } from '../../trade/postTops.ts';
@@ -38,6 +39,7 @@ export const fencePlan = (height: Inches): FencePlan => {
     lineAbove: defaultPostTops.line,
     pullInterval: defaultPullInterval.length,
     pullGrade: defaultPullGrade.ratio,
+    gapUnder: defaultGapUnder.length,
     wallGap,
   };
   return { id: `spec:chain-link-${height / 12}-ft`, spec };

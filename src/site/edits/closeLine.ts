@@ -21,5 +21,8 @@ export const closeLine = (site: Site, id: LineId): Site => {
     );
   }
   const path = Object.fromEntries(rest.map(({ id: vertex, ...stop }) => [vertex, stop]));
-  return withEntry(site, 'lines', id, { ...line, closed: true, path });
+  const stepped = Object.fromEntries(
+    Object.entries(line.stepped).filter(([vertex]) => Object.hasOwn(path, vertex)),
+  );
+  return withEntry(site, 'lines', id, { ...line, closed: true, path, stepped });
 };

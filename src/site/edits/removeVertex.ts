@@ -34,6 +34,7 @@ export const removeVertex = (site: Site, id: LineId, vertex: VertexId): Site => 
     ...line,
     closed,
     path: Object.fromEntries(rest),
+    stepped: Object.fromEntries(Object.entries(line.stepped).filter(([stop]) => stop !== vertex)),
   });
   return withoutUnused(shorter, [gone.mark]);
 };

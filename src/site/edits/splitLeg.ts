@@ -16,7 +16,8 @@ import { withVertex } from '../withVertex.ts';
 /**
  * Puts a mark into a leg of a line: one that is there, or a point that becomes one. A gate or pin of
  * that leg goes with the half that its anchor is nearer to and keeps its place on the ground (square to
- * that half, if the mark lies off the leg). A mark at an end of the leg changes nothing. RangeError
+ * that half, if the mark lies off the leg). Both halves are stepped where the leg was. A
+ * mark at an end of the leg changes nothing. RangeError
  * for an unknown line, leg or mark.
  */
 export const splitLeg = (site: Site, id: LineId, leg: VertexId, place: Place): Site => {
@@ -29,6 +30,8 @@ export const splitLeg = (site: Site, id: LineId, leg: VertexId, place: Place): S
   const split = withEntry(middle.site, 'lines', id, {
     ...line,
     path: withVertex(line.path, vertex, index),
+    stepped:
+      line.stepped[leg] === undefined ? line.stepped : { ...line.stepped, [vertex.id]: true },
   });
   const ground = legGround(split, whole);
   const halves = [

@@ -20,5 +20,6 @@ export const startLine = (site: Site, spec: SpecId, place: Place): Site => {
     closed: false,
     hook: 'start',
     path: { [nextId(site, 'vertex')]: { mark: start.mark, order: orderBetween(null, null) } },
+    stepped: {},
   });
 };

@@ -217,6 +217,7 @@ describe('select', () => {
           spec: 'spec:invented',
           closed: false,
           hook: 'start',
+          stepped: {},
           path: {
             'vertex:w1': { mark: 'mark:lot1', order: 'a0' },
             'vertex:w2': { mark: 'mark:lot2', order: 'a1' },

@@ -8,6 +8,7 @@ import { addPin } from '../../../src/site/edits/addPin.ts';
 import { addShots } from '../../../src/site/edits/addShots.ts';
 import { changePin } from '../../../src/site/edits/changePin.ts';
 import { changeShot } from '../../../src/site/edits/changeShot.ts';
+import { setLegGrade } from '../../../src/site/edits/setLegGrade.ts';
 import { removePin } from '../../../src/site/edits/removePin.ts';
 import { removeShots } from '../../../src/site/edits/removeShots.ts';
 import { addMark } from '../../../src/site/edits/addMark.ts';
@@ -142,6 +143,13 @@ export const verbs: Readonly<Record<string, (site: Site, move: Move) => Site>> =
       nominal: null,
       post: null,
     }),
+  setLegGrade: (site, move) =>
+    setLegGrade(
+      site,
+      line(site, move),
+      vertex(site, move),
+      move.other % 2 === 0 ? 'step' : 'follow',
+    ),
   addPin: (site, move) =>
     addPin(site, {
       line: line(site, move),

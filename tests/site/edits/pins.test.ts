@@ -7,6 +7,7 @@ import { removeLine } from '../../../src/site/edits/removeLine.ts';
 import { removePin } from '../../../src/site/edits/removePin.ts';
 import { removeVertex } from '../../../src/site/edits/removeVertex.ts';
 import { reverseLine } from '../../../src/site/edits/reverseLine.ts';
+import { setLegGrade } from '../../../src/site/edits/setLegGrade.ts';
 import { splitLeg } from '../../../src/site/edits/splitLeg.ts';
 import type { PinId } from '../../../src/site/ids.ts';
 import { legAt, legGround } from '../../../src/site/legGround.ts';
@@ -62,5 +63,21 @@ describe('pins', () => {
     ).toThrow(RangeError);
     expect(() => removePin(sampleSite, 'pin:9')).toThrow(/expected a pin of this site/);
     expect(removePin(sampleSite, 'pin:2').pins).not.toHaveProperty('pin:2');
+  });
+});
+
+describe('legs whose fabric is stepped', () => {
+  const stepped = setLegGrade(sampleSite, 'line:1', 'vertex:2', 'step');
+  const legs = (site: Site) => Object.keys(site.lines['line:1']?.stepped ?? {});
+
+  it('[S27] stay stepped when their line is turned, split or joined', () => {
+    expect(legs(stepped)).toEqual(['vertex:2']);
+    expect(legs(setLegGrade(stepped, 'line:1', 'vertex:2', 'follow'))).toEqual([]);
+    expect(legs(reverseLine(stepped, 'line:1'))).toEqual(['vertex:3']);
+    expect(reverseLine(reverseLine(stepped, 'line:1'), 'line:1')).toEqual(stepped);
+    const split = splitLeg(stepped, 'line:1', 'vertex:2', { x: 360, y: -480 });
+    expect(legs(split)).toHaveLength(2);
+    expect(legs(removeVertex(stepped, 'line:1', 'vertex:2'))).toEqual([]);
+    expect(() => setLegGrade(sampleSite, 'line:1', 'vertex:4', 'step')).toThrow(RangeError);
   });
 });
