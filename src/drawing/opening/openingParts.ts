@@ -10,7 +10,7 @@ import { labelAt, type LabelStyle } from '../lettering/label.ts';
 import { shorten } from '../shorten.ts';
 
 /** Where the parts stand, paper inches from the top of the bar. */
-export const partLevels = { name: 0.1, top: 0.24, bottom: 0.66, size: 0.8, end: 0.92 } as const;
+export const partLevels = { name: 0.08, top: 0.2, bottom: 0.52, size: 0.66, end: 0.76 } as const;
 
 const { top, bottom } = partLevels;
 const high = bottom - top;
@@ -219,7 +219,7 @@ const captions = (part: Part, opening: Opening, style: LengthStyle): readonly At
 export const openingParts = (opening: Opening, width: number, style: LengthStyle): Atom[] => {
   const { parts, posts: edges } = rowOf(opening, width);
   const posts = edges.map((x): Atom => {
-    const outline = rectangleOutline({ x, y: top - 0.08 }, postWidth, high + 0.16);
+    const outline = rectangleOutline({ x, y: top - 0.05 }, postWidth, high + 0.1);
     return { do: 'fill', ink: 'post', opacity: 1, outline };
   });
   return [

@@ -140,8 +140,8 @@ describe('sheetSet', () => {
   });
 
   it('[D35] a page is named for all that is on it, in as many lines as that takes', () => {
-    const yard = sampleYards.find(({ name }) => name === 'corner-lot');
-    if (yard === undefined) throw new Error('expected the corner lot');
+    const yard = sampleYards.find(({ name }) => name === 'sports-court');
+    if (yard === undefined) throw new Error('expected the sports court');
     const pages = sheetSet(yard.site, yard.layout, { paper: 'tabloid', siteText: '' });
     expect(pages.map(({ title }) => title)).toEqual([
       '1 Plan',

@@ -7,8 +7,9 @@ import type { Block, Stack } from './block.ts';
 const leastColumn = 6.6;
 const gutter = 0.35;
 const beforePart = 0.45;
-/** A head keeps so many of its rows with it. */
+/** A head keeps so many of its rows with it, of high rows no more than fill so many paper inches. */
 const fewestRows = 3;
+const keptHeight = 1.5;
 
 /** The width of each column when as many as have room stand side by side. */
 export const columnsIn = ({ width }: Rect): { readonly count: number; readonly width: number } => {
@@ -35,8 +36,8 @@ const heightOf = (blocks: readonly Block[]): number =>
 /** Height of a head with the rows that it keeps; fewer rows where a column is not so high. */
 const least = ({ head, rows }: Stack, most: number): number => {
   for (let count = Math.min(fewestRows, rows.length); count > 1; count -= 1) {
-    const height = head.height + heightOf(rows.slice(0, count));
-    if (height <= most) return height;
+    const kept = heightOf(rows.slice(0, count));
+    if (kept <= keptHeight && head.height + kept <= most) return head.height + kept;
   }
   return head.height + heightOf(rows.slice(0, 1));
 };

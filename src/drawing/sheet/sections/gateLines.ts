@@ -4,7 +4,6 @@ import { rodReach } from '../../../engine/gate/rodReach.ts';
 import type { GateLayout } from '../../../engine/layout.ts';
 import type { Gate } from '../../../site/gate.ts';
 import type { Site } from '../../../site/site.ts';
-import { notesFor, type NoteFor } from '../../../trade/hangingNotes.ts';
 import { fineStyle } from '../../../units/fineStyle.ts';
 import { formatLength } from '../../../units/formatLength.ts';
 import { inches } from '../../../units/inches.ts';
@@ -56,32 +55,18 @@ const receiverLine = (
   ];
 };
 
-const noteKeys = (site: Site, gate: Gate, { leaves, slides }: GateLayout): Set<NoteFor> => {
-  const latch = gate.latch === null ? undefined : site.hardware[gate.latch];
-  const meet = gate.way.kind === 'swing' && leaves.length > 1;
-  const so: readonly (readonly [boolean, NoteFor])[] = [
-    [leaves.length > 0, 'leaf that turns'],
-    [leaves.length > 1, 'two leaves'],
-    [meet && (gate.receiver !== null || latch?.kind === 'drop rod'), 'drop rod'],
-    [slides.length > 0, 'leaf that rolls'],
-  ];
-  return new Set(so.flatMap(([is, key]) => (is ? [key] : [])));
-};
-
 /**
- * What the detail of a gate says beside its bar and working, a paragraph each: its halves, how it
- * rolls, the clear passage, its receiver, and what to mind when it is hung.
+ * What the detail of a gate says beside its bar and working, a sentence or two each: its halves,
+ * how it rolls, the clear passage and its receiver.
  */
 export const gateLines = (layout: GateLayout, site: Site): readonly string[] => {
   const gate = site.gates[layout.id];
   if (gate === undefined) return [];
   const say: Say = (length) => formatLength(inches(length), fineStyle(site.lengths));
-  const notes = notesFor(noteKeys(site, gate, layout));
   return [
     ...halvesLine(layout, site),
     ...slideLine(gate, layout, say),
     ...passageLine(gate, layout, say),
     ...receiverLine(gate, layout, site.lengths),
-    ...(notes.length === 0 ? [] : [`Hanging: ${notes.join(' ')}`]),
   ];
 };

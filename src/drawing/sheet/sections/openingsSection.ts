@@ -13,7 +13,8 @@ import { pipeSize } from '../../tables/pipeSize.ts';
 import { rollText } from '../../tables/rollText.ts';
 import { swingTexts } from '../../tables/swingTexts.ts';
 import { gateLines } from './gateLines.ts';
-import type { Block, Stack } from '../flow/block.ts';
+import { hangingLine } from './hangingLine.ts';
+import { nothing, type Block, type Stack } from '../flow/block.ts';
 import { heading, subheading } from '../flow/heading.ts';
 import { layTable } from '../flow/layTable.ts';
 import { paragraph } from '../flow/paragraph.ts';
@@ -23,21 +24,27 @@ import { oneBlock, under } from '../flow/stacks.ts';
 /** A column from here on has bar and working side by side. */
 const sideBySide = 9;
 const between = 0.35;
+/** Clear over and under rows: so a single and a double gate go on one upright Letter page. */
+const rowPad = { schedule: 0.02, working: 0 } as const;
 
-const wholeTable = (stack: Stack): Block => stackBlocks([stack.head, ...stack.rows]);
+/** Both posts of a gate with their outside diameters, once where these are alike. */
+const postsText = ({ posts }: GateLayout, layout: Layout, site: Site): string => {
+  if (posts === null) return 'not placed: see its flag';
+  const pipes = [posts.start, posts.end].flatMap((id) => layout.posts[id] ?? []);
+  const sizes = pipes.map(({ od }) => `${pipeSize(od, site.lengths)} OD`);
+  const [one = '', other = ''] = sizes;
+  if (one === other) return `posts ${pipes.map(({ tag }) => tag).join(' and ')} ${one}`;
+  return `posts ${pipes.map(({ tag }, n) => `${tag} ${sizes[n] ?? ''}`).join(', ')}`;
+};
 
-const lineUnder = (gate: GateLayout, layout: Layout, site: Site): string => {
-  const { posts } = gate;
+const kindLine = (gate: GateLayout, layout: Layout, site: Site): string => {
   const leaves = gate.opening.terms.filter(({ role }) => role === 'leaf');
-  const pipes =
-    posts === null ? [] : [posts.start, posts.end].flatMap((id) => layout.posts[id] ?? []);
-  const ods = pipes.map(({ tag, od }) => `${tag} ${pipeSize(od, site.lengths)} OD`).join(', ');
   const widths = leaves
     .map(({ planned }) => formatLength(planned, fineStyle(site.lengths)))
     .join(' and ');
-  const stands = posts === null ? 'not placed: see its flag' : `posts ${ods}`;
   const of = leaves.length === 0 ? '' : `, ${leaves.length > 1 ? 'leaves' : 'leaf'} ${widths}`;
-  return `${gateKind(gate)}${of}, ${stands}`;
+  const kind = gateKind(gate);
+  return `${kind.charAt(0).toUpperCase()}${kind.slice(1)}${of}, ${postsText(gate, layout, site)}.`;
 };
 
 const swingLine = (gate: GateLayout, layout: Layout): string => {
@@ -57,25 +64,39 @@ const barOf = (gate: GateLayout, site: Site, width: number): Block => {
   });
 };
 
+/** What a gate is, how it moves and what else there is to know, and what to mind when it is hung. */
+const gateTexts = (gate: GateLayout, layout: Layout, site: Site): readonly string[] => {
+  const facts = [kindLine(gate, layout, site), swingLine(gate, layout), ...gateLines(gate, site)];
+  return [facts.filter((text) => text !== '').join(' '), hangingLine(gate, site)];
+};
+
+/** The terms of an opening added up; for a gap there is nothing to add. */
+const workingOf = (gate: GateLayout, site: Site, width: number): Block => {
+  if (gate.opening.terms.every(({ role }) => role === 'gap')) return nothing;
+  const { head, rows } = layTable(
+    { ...workingTable(gate, site), title: '' },
+    width,
+    rowPad.working,
+  );
+  return stackBlocks([head, ...rows]);
+};
+
 /** One gate with its bar and its working, not broken. */
 const gateCard = (gate: GateLayout, layout: Layout, site: Site, width: number): Block => {
   const target = openingText(gate.opening.target, site.lengths);
   const name = `${gateTitle(gate, site)}, ${gatePosts(gate, layout)}: hold ${target}`;
+  const space = { ...nothing, height: 0.07 };
   const head = stackBlocks([
     subheading(name, width),
-    ...paragraph(swingLine(gate, layout), width),
-    ...paragraph(lineUnder(gate, layout, site), width, 'dimension'),
-    ...gateLines(gate, site).flatMap((line) => paragraph(line, width)),
-    { height: 0.1, atoms: [] },
+    ...gateTexts(gate, layout, site).flatMap((text) => paragraph(text, width)),
+    space,
   ]);
-  const table = { ...workingTable(gate, site), title: '' };
   if (width < sideBySide) {
-    const working = wholeTable(layTable(table, width));
-    return stackBlocks([head, barOf(gate, site, width), { height: 0.1, atoms: [] }, working]);
+    return stackBlocks([head, barOf(gate, site, width), space, workingOf(gate, site, width)]);
   }
-  const left = (width - between) * 0.54;
+  const left = (width - between) / 2;
   const bar = barOf(gate, site, left);
-  const working = wholeTable(layTable(table, width - between - left));
+  const working = workingOf(gate, site, left);
   const both = {
     height: Math.max(bar.height, working.height),
     atoms: [...bar.atoms, ...moveAtoms(working.atoms, left + between, 0)],
@@ -87,8 +108,9 @@ const gateCard = (gate: GateLayout, layout: Layout, site: Site, width: number): 
 export const openingsSection = (site: Site, layout: Layout, width: number): Stack[] => {
   const gates = Object.values(layout.gates);
   if (gates.length === 0) return [];
+  const schedule = layTable(openingTable(layout, site), width, rowPad.schedule);
   return [
-    under(heading('Openings', width), layTable(openingTable(layout, site), width)),
+    under(heading('Openings', width), schedule),
     ...gates.map((gate) => oneBlock(gateCard(gate, layout, site, width), 0.32)),
   ];
 };

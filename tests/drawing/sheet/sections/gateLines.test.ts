@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { hangingLine } from '../../../../src/drawing/sheet/sections/hangingLine.ts';
 import { gateLines } from '../../../../src/drawing/sheet/sections/gateLines.ts';
 import { layOutSite } from '../../../../src/engine/layOutSite.ts';
 import type { Site } from '../../../../src/site/site.ts';
@@ -11,7 +12,7 @@ import { cantilever, centreStop, gap, swing, wayYard } from '../../../engine/way
 const said = (site: Site): string => {
   const gate = layOutSite(site).gates[firstGate(site)];
   if (gate === undefined) throw new Error('no gate');
-  return gateLines(gate, site).join('\n');
+  return [...gateLines(gate, site), hangingLine(gate, site)].join('\n');
 };
 
 const notes = (text: string): string[] =>

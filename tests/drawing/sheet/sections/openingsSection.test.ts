@@ -1,0 +1,47 @@
+import { describe, expect, it } from 'vitest';
+import { openingsSection } from '../../../../src/drawing/sheet/sections/openingsSection.ts';
+import { columnsIn, paginate } from '../../../../src/drawing/sheet/flow/paginate.ts';
+import { laid } from '../../../../src/drawing/sheet/papers.ts';
+import { sheetFrame } from '../../../../src/drawing/sheet/sheetFrame.ts';
+import { layOutSite } from '../../../../src/engine/layOutSite.ts';
+import type { Site } from '../../../../src/site/site.ts';
+import { gap, wayYard } from '../../../engine/wayYard.ts';
+import { sampleYards } from '../../sampleYards.ts';
+import { textsOf } from '../../textsOf.ts';
+
+const sample = (wanted: string): Site => {
+  const yard = sampleYards.find(({ name }) => name === wanted);
+  if (yard === undefined) throw new Error(`expected ${wanted}`);
+  return yard.site;
+};
+
+/** The texts of each page that the details of all gates of a site take, on Letter. */
+const details = (site: Site): string[][] => {
+  const { content } = sheetFrame(laid('letter', 'portrait'));
+  const [, ...cards] = openingsSection(site, layOutSite(site), columnsIn(content).width);
+  return paginate(cards, content).map(({ atoms }) => textsOf(atoms).map(({ text }) => text));
+};
+
+describe('openingsSection', () => {
+  it('[D61] a single and a double gate are together on one upright Letter page', () => {
+    // a walk gate and a double drive gate with a drop rod and its receiver
+    const yard = sample('back-yard');
+    expect(details(yard).length).toBe(1);
+    const [words = []] = details(yard);
+    expect(words.filter((text) => text.includes('gate, ')).length).toBe(2);
+    expect(words.join(' ')).toContain('Receiver: ');
+    expect(words.filter((text) => text.startsWith('Hanging: ')).length).toBe(2);
+  });
+
+  it('[D62] a gap has its clear width, no ruler and no working', () => {
+    const [words = [], ...more] = details(wayYard(gap));
+    expect(more).toEqual([]);
+    expect(words).toContain('clear');
+    expect(words.join(' ')).not.toMatch(/Hanging|What takes up|from|called/);
+  });
+
+  it('[D52] posts of one outside diameter are named together, others each with its own', () => {
+    const [words = []] = details(wayYard(gap));
+    expect(words.join(' ')).toContain('Gap without a gate, posts B and C 2.875" OD.');
+  });
+});
