@@ -1,4 +1,4 @@
-import { distance } from './distance.ts';
+import { nearestOnSegment } from './nearestOnSegment.ts';
 import { spot } from './tolerance.ts';
 import { trianglesNear } from './triangleGrid.ts';
 import type { SitePoint } from './point.ts';
@@ -33,37 +33,34 @@ const partsAt = ([a, b, c]: Corners, at: SitePoint): Located['shares'] => [
   doubleArea(at, a, b),
 ];
 
-/** How far inside its nearest edge a place is, in inches; below 0 outside. */
-const depthOf = ([a, b, c]: Corners, [toA, toB, toC]: Located['shares']): number =>
-  Math.min(toA / distance(b, c), toB / distance(c, a), toC / distance(a, b));
-
-const shared = (triangle: number, parts: Located['shares']): Located => {
-  const [a, b, c] = [Math.max(0, parts[0]), Math.max(0, parts[1]), Math.max(0, parts[2])];
-  const whole = a + b + c;
-  return { triangle, shares: [a / whole, b / whole, c / whole] };
-};
-
-/** The triangle whose rim a place outside of all is nearest to, where it is within a spot. */
+/** The nearest place of some triangles to one outside of them, where it is within a spot. */
 const onRim = (mesh: Triangulation, near: readonly number[], at: SitePoint): Located | null => {
-  let [deepest, found]: [number, Located | null] = [-spot, null];
+  let [least, found]: [number, Located | null] = [spot, null];
   for (const triangle of near) {
     const corners = cornersAt(mesh, triangle);
-    const parts = partsAt(corners, at);
-    const depth = depthOf(corners, parts);
-    if (depth > deepest) [deepest, found] = [depth, shared(triangle, parts)];
+    for (const [n, start] of corners.entries()) {
+      const next = (n + 1) % 3;
+      const edge = { start, end: corners[next] ?? start };
+      const { distance, along } = nearestOnSegment(at, edge);
+      if (distance >= least) continue;
+      const share = (k: number): number => (k === n ? 1 - along : k === next ? along : 0);
+      [least, found] = [distance, { triangle, shares: [share(0), share(1), share(2)] }];
+    }
   }
   return found;
 };
 
 /**
  * The triangle that a place on the ground is in, and the corners' shares in it. Null outside of all
- * of them; a place outside by less than 1/64 in is taken to be on the edge.
+ * of them; a place outside by less than 1/64 in is taken to be at the nearest of an edge.
  */
 export const located = (mesh: Triangulation, at: SitePoint): Located | null => {
   const near = trianglesNear(mesh.grid, { minX: at.x, minY: at.y, maxX: at.x, maxY: at.y });
   for (const triangle of near) {
     const parts = partsAt(cornersAt(mesh, triangle), at);
-    if (parts[0] >= 0 && parts[1] >= 0 && parts[2] >= 0) return shared(triangle, parts);
+    if (parts.some((part) => part < 0)) continue;
+    const whole = parts[0] + parts[1] + parts[2];
+    return { triangle, shares: [parts[0] / whole, parts[1] / whole, parts[2] / whole] };
   }
   return onRim(mesh, near, at);
 };
