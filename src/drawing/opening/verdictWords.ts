@@ -44,11 +44,13 @@ export const verdictWords = (set: SetResult, write: (length: number) => string):
     write(most) === write(least) ? '' : `, by their spread from ${write(least)} to ${write(most)}`;
   const left =
     planned < 0
-      ? `The leaves are ${write(-planned)} too wide to go in`
-      : `Leaves a gap of ${write(planned)}${latches > 1 ? ' in all' : ''}`;
+      ? `the leaves are ${write(-planned)} too wide to go in`
+      : `it leaves a gap of ${write(planned)}${latches > 1 ? ' in all' : ''}`;
+  // what is left as planned says nothing of what is left once it is adjusted
+  const when = verdict === 'holds' && set.remedies.length > 0 ? 'Before that' : 'As it is';
   return {
     level: levels[verdict],
     words: headline(set, write),
-    gap: `${left}${where}${spread}.`,
+    gap: `${when} ${left}${where}${spread}.`,
   };
 };

@@ -8,14 +8,16 @@ import { setMarks } from '../../opening/setMarks.ts';
 import { openingText } from '../../opening/openingText.ts';
 import { gateKind, gatePosts, gateTitle } from '../../tables/gateKind.ts';
 import { openingTable } from '../../tables/openingTable.ts';
+import { withSet } from '../../tables/withSet.ts';
 import { workingTable } from '../../tables/workingTable.ts';
 import { pipeSize } from '../../tables/pipeSize.ts';
 import { rollText } from '../../tables/rollText.ts';
 import { swingTexts } from '../../tables/swingTexts.ts';
+import { gateHead } from './gateHead.ts';
 import { gateLines } from './gateLines.ts';
 import { hangingLine } from './hangingLine.ts';
 import { nothing, type Block, type Stack } from '../flow/block.ts';
-import { heading, subheading } from '../flow/heading.ts';
+import { heading } from '../flow/heading.ts';
 import { layTable } from '../flow/layTable.ts';
 import { paragraph } from '../flow/paragraph.ts';
 import { stackBlocks } from '../flow/stackBlocks.ts';
@@ -87,7 +89,7 @@ const gateCard = (gate: GateLayout, layout: Layout, site: Site, width: number): 
   const name = `${gateTitle(gate, site)}, ${gatePosts(gate, layout)}: hold ${target}`;
   const space = { ...nothing, height: 0.07 };
   const head = stackBlocks([
-    subheading(name, width),
+    gateHead(name, gate, { site, width }),
     ...gateTexts(gate, layout, site).flatMap((text) => paragraph(text, width)),
     space,
   ]);
@@ -108,9 +110,11 @@ const gateCard = (gate: GateLayout, layout: Layout, site: Site, width: number): 
 export const openingsSection = (site: Site, layout: Layout, width: number): Stack[] => {
   const gates = Object.values(layout.gates);
   if (gates.length === 0) return [];
-  const schedule = layTable(openingTable(layout, site), width, rowPad.schedule);
+  const schedule = openingTable(layout, site);
+  // what was set stands at each gate; in the schedule only where no other column suffers from it
+  const table = width < sideBySide ? schedule : withSet(schedule, gates, site);
   return [
-    under(heading('Openings', width), schedule),
+    under(heading('Openings', width), layTable(table, width, rowPad.schedule)),
     ...gates.map((gate) => oneBlock(gateCard(gate, layout, site, width), 0.32)),
   ];
 };
