@@ -1,5 +1,5 @@
 import type { SitePoint } from '../geometry/point.ts';
-import type { FeatureId, GateId, LineId, MarkId, VertexId } from '../site/ids.ts';
+import type { FeatureId, GateId, LineId, MarkId, ShotId, VertexId } from '../site/ids.ts';
 
 /** Something that the plan must settle, fix or warn of, planted at a place on the drawing. */
 export interface Flag {
@@ -19,4 +19,5 @@ export type FlagPlace =
   | { readonly kind: 'line'; readonly id: LineId }
   | { readonly kind: 'leg'; readonly line: LineId; readonly id: VertexId }
   | { readonly kind: 'mark'; readonly id: MarkId }
+  | { readonly kind: 'shot'; readonly id: ShotId }
   | { readonly kind: 'feature'; readonly id: FeatureId };

@@ -10,6 +10,6 @@ import { layLines } from './posts/layLines.ts';
  */
 export const layOutSite = (site: Site): Layout => {
   const laid = layLines(site);
-  const { lines, posts, gates } = laid;
-  return { lines, posts, gates, load: loadList(laid, site), flags: flagsOf(site, laid) };
+  const { lines, posts, gates, ground } = laid;
+  return { lines, posts, gates, ground, load: loadList(laid, site), flags: flagsOf(site, laid) };
 };

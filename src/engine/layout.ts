@@ -4,8 +4,11 @@ import type { GateId, LeafId, LineId, VertexId } from '../site/ids.ts';
 import type { Inches } from '../units/inches.ts';
 import type { Radians } from '../units/radians.ts';
 import type { Flag } from './flag.ts';
+import type { Ground } from './ground/groundOf.ts';
 import type { LoadLine } from './loadLine.ts';
 import type { Opening } from './opening.ts';
+import type { StretchOnGrade } from './posts/fencesOn.ts';
+import type { CourseGround } from './posts/groundUnder.ts';
 import type { Post, PostId } from './post.ts';
 
 /** All that follows from a site. Never stored; worked out again from the document. */
@@ -13,6 +16,8 @@ export interface Layout {
   readonly lines: Readonly<Record<LineId, LineLayout>>;
   readonly posts: Readonly<Record<PostId, Post>>;
   readonly gates: Readonly<Record<GateId, GateLayout>>;
+  /** Null where there are no shots. */
+  readonly ground: Ground | null;
   readonly load: readonly LoadLine[];
   readonly flags: readonly Flag[];
 }
@@ -38,8 +43,9 @@ export interface Leg {
 
 /**
  * Straight fence between two neighbouring posts that stand at marks (corner, end, junction,
- * bend): what one hooked tape serves. Stations are inches along the run from `start`, the mark
- * at its beginning; a post at a wall stands a little in from it.
+ * bend): what one hooked tape serves. Stations and lengths are inches along the run from `start`, the
+ * mark at its beginning, parallel to the grade where the ground is known; a post at a wall stands a
+ * little in from it.
  */
 export interface Run {
   readonly id: `run:${string}`;
@@ -53,6 +59,14 @@ export interface Run {
   readonly posts: readonly { readonly post: PostId; readonly station: Inches }[];
   /** One fewer than the posts. */
   readonly spaces: readonly Space[];
+  /** Null where nothing is known of the ground: lengths are then those in plan. */
+  readonly ground: RunGround | null;
+}
+
+/** The ground under a run: stations of `profile` and of the posts of `fences` are in plan. */
+export interface RunGround extends CourseGround {
+  /** The fabric of each stretch over ground of which all is known. */
+  readonly fences: readonly StretchOnGrade[];
 }
 
 /**

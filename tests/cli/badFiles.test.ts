@@ -73,6 +73,7 @@ const emptyLine = {
   closed: false,
   hook: 'start',
   path: {},
+  stepped: {},
 };
 
 const flagged: readonly (readonly [string, string, 0 | 1, RegExp])[] = [

@@ -189,6 +189,7 @@ export const handYard = (
         bearing: way,
         posts: stops.map(({ post, station }) => ({ post, station: inches(station) })),
         spaces,
+        ground: null,
       });
     });
     layouts[id] = { id, legs, runs, length: inches(from) };
@@ -206,7 +207,7 @@ export const handYard = (
     lines: siteLines,
     gates: siteGates,
   };
-  return { site, layout: { lines: layouts, posts, gates, load: [], flags } };
+  return { site, layout: { lines: layouts, posts, gates, ground: null, load: [], flags } };
 };
 
 /** A path of new marks through points, for the features of a hand-made site. */

@@ -109,7 +109,14 @@ const sameYard = (a: Layout, b: Layout, motion: Motion): void => {
 
 describe('layOutSite', () => {
   it('[P2] an empty site has an empty layout', () => {
-    expect(layOutSite(bare)).toEqual({ lines: {}, posts: {}, gates: {}, load: [], flags: [] });
+    expect(layOutSite(bare)).toEqual({
+      lines: {},
+      posts: {},
+      gates: {},
+      ground: null,
+      load: [],
+      flags: [],
+    });
   });
 
   it('[P3] the same yard turned, moved or mirrored has the same posts', () => {

@@ -3,7 +3,7 @@ import type { Layout } from '../../src/engine/layout.ts';
 import { rememberLayouts } from '../../src/store/derived.ts';
 import { namedSite } from './namedSite.ts';
 
-const empty: Layout = { lines: {}, posts: {}, gates: {}, load: [], flags: [] };
+const empty: Layout = { lines: {}, posts: {}, gates: {}, ground: null, load: [], flags: [] };
 
 describe('derived', () => {
   it('[H6] lays the present and the draft out once each', () => {

@@ -4,9 +4,11 @@ import type { LaidLines } from '../posts/layLines.ts';
 import { checkCatch } from './checkCatch.ts';
 import { checkFits } from './checkFits.ts';
 import { checkGates } from './checkGates.ts';
+import { checkGround } from './checkGround.ts';
 import { checkHardware } from './checkHardware.ts';
 import { checkHoles } from './checkHoles.ts';
 import { checkKeepOuts } from './checkKeepOuts.ts';
+import { checkLeafGround } from './checkLeafGround.ts';
 import { checkLeaves } from './checkLeaves.ts';
 import { checkLines } from './checkLines.ts';
 import { checkNominal } from './checkNominal.ts';
@@ -36,6 +38,8 @@ export const flagsOf = (site: Site, laid: LaidLines): Flag[] =>
     ...checkHoles(site, laid),
     ...checkKeepOuts(site, laid),
     ...checkPins(site, laid),
+    ...checkGround(site, laid),
+    ...checkLeafGround(site, laid),
     ...checkHardware(site, laid),
     ...checkFits(site, laid),
     ...checkSigned(site, laid),

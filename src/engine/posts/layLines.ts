@@ -1,7 +1,8 @@
 import type { Gate } from '../../site/gate.ts';
-import type { GateId, LineId } from '../../site/ids.ts';
+import type { GateId, LineId, ShotId } from '../../site/ids.ts';
+import type { Shot } from '../../site/shot.ts';
 import type { Site } from '../../site/site.ts';
-import { inches } from '../../units/inches.ts';
+import { inches, type Inches } from '../../units/inches.ts';
 import { radians } from '../../units/radians.ts';
 import { openingOf } from '../gate/openingOf.ts';
 import { termsOf } from '../gate/termsOf.ts';
@@ -14,6 +15,12 @@ import { builtMarkPosts, builtRunPosts } from './builtPosts.ts';
 import { chainOf, type Chain } from './chain.ts';
 import { closedGround } from './closedGround.ts';
 import { coursesOf } from './course.ts';
+import { slopeAt } from '../ground/gradeLine.ts';
+import { groundOf, type Ground } from '../ground/groundOf.ts';
+import { fencesOn } from './fencesOn.ts';
+import { groundUnder } from './groundUnder.ts';
+import { pullsAtBreaks } from './pullsAtBreaks.ts';
+import { raised } from './raised.ts';
 import { gateLayouts } from './gateLayouts.ts';
 import { gateStands } from './gateStands.ts';
 import type { KnownGate } from './gateSlots.ts';
@@ -31,7 +38,7 @@ import { wallsOf } from './wallSetback.ts';
 import { withPulls, type SeatedRow } from './withPulls.ts';
 
 /** Lines, posts and gates of a site, and what the checks want to know besides. */
-export interface LaidLines extends Pick<Layout, 'lines' | 'posts' | 'gates'> {
+export interface LaidLines extends Pick<Layout, 'lines' | 'posts' | 'gates' | 'ground'> {
   readonly chains: readonly Chain[];
   readonly seated: readonly SeatedCourse[];
   /** Lines without line posts. */
@@ -92,38 +99,59 @@ const homeless = (
   };
 };
 
-const runOf = (seated: SeatedCourse, row: Pick<Run, 'posts' | 'spaces'>): Run => {
+/** A run as it is measured: along the grade where the ground is known. */
+const runOf = ({ seated, row, under }: SeatedRow): Run => {
   const { course } = seated;
+  const grade = under?.grade ?? null;
+  const along = (at: Inches): Inches => (grade === null ? at : slopeAt(grade, at));
+  const posts = row.posts.map(({ post, station }) => ({ post, station: along(station) }));
   return {
     id: `run:${course.chain.id}:${course.from.vertex}`,
     line: course.chain.id,
     legs: course.legs.map(({ id }) => id),
     start: course.from.at,
     end: course.to.at,
-    length: course.length,
+    length: along(course.length),
     bearing: course.legs[0]?.bearing ?? radians(0),
-    posts: row.posts,
-    spaces: row.spaces,
+    posts,
+    spaces: row.spaces.map((space, n) =>
+      grade === null
+        ? space
+        : { ...space, length: inches((posts[n + 1]?.station ?? 0) - (posts[n]?.station ?? 0)) },
+    ),
+    ground: under === null ? null : { ...under, fences: fencesOn(seated, row, under) },
   };
 };
+
+/** What lies under the runs, and where they bend. */
+interface LaidOn {
+  readonly bends: ReadonlySet<PostId>;
+  readonly keepOuts: readonly KeepOut[];
+  readonly ground: Ground | null;
+}
 
 /** Lays out every run of the seated courses, in the order in which they come. */
 const layRuns = (
   site: Site,
   seated: readonly SeatedCourse[],
   gates: ReadonlyMap<GateId, KnownGate>,
-  { bends, keepOuts }: { bends: ReadonlySet<PostId>; keepOuts: readonly KeepOut[] },
+  { bends, keepOuts, ground }: LaidOn,
 ) => {
   const pins = pinsByLine(site);
   const rows = seated.map((each): SeatedRow => {
-    const { posts: held, clear } = pinsOn(each.course, pins.get(each.course.chain.id) ?? []);
+    const { posts: pinned, clear } = pinsOn(each.course, pins.get(each.course.chain.id) ?? []);
     const closed = closedGround(each, keepOuts, clear);
-    return { seated: each, row: runPosts(each, gates, { closed, held }) };
+    const under = groundUnder(each.course, ground);
+    const held = [...pinned, ...pullsAtBreaks(each, under, closed)].toSorted(
+      (a, b) => a.station - b.station,
+    );
+    const row = runPosts(each, gates, { closed, held, grade: under?.grade ?? null });
+    return { seated: each, row, under };
   });
-  return numbered(withPulls(rows, bends, keepOuts), bends).map(({ seated: each, row }) => ({
-    run: runOf(each, row),
-    row,
-    seated: each,
+  return numbered(withPulls(rows, bends, keepOuts), bends).map((each) => ({
+    run: runOf(each),
+    row: each.row,
+    seated: each.seated,
   }));
 };
 
@@ -134,6 +162,15 @@ const lineLayouts = (chains: readonly Chain[], runs: readonly Run[]): LaidLines[
     chains.map(({ id, legs, length }) => [id, { id, legs, runs: own.get(id) ?? [], length }]),
   );
 };
+
+/** The ground as its shots describe it; null for a site without any. */
+const groundFor = ({ shots }: Site): Ground | null => {
+  const known = (Object.entries(shots) as [ShotId, Shot][]).map(([id, shot]) => ({ ...shot, id }));
+  return known.length === 0 ? null : groundOf(known);
+};
+
+const fabricOf = (site: Site, { line }: Run): number =>
+  site.specs[site.lines[line]?.spec ?? 'spec:']?.fabricHeight ?? 0;
 
 /** Works out posts, runs and gates of every fence line of a site. */
 export const layLines = (site: Site): LaidLines => {
@@ -148,19 +185,21 @@ export const layLines = (site: Site): LaidLines => {
     course,
     spec: unfilled.has(course.chain.id) ? { ...spec, maxBay: inches(Infinity) } : spec,
   }));
-  const ground = { courses, marks, walls: wallsOf(site) };
+  const shared = { courses, marks, walls: wallsOf(site) };
   const keepOuts = keepOutsOf(site);
-  const { seated, burdens, gates } = seatAsSet(ground, knownGates(site));
+  const ground = groundFor(site);
+  const { seated, burdens, gates } = seatAsSet(shared, knownGates(site));
   const markPosts = builtMarkPosts(marks, burdens, seated);
   const bends = new Set(markPosts.flatMap((post) => (post.kind === 'bend' ? [post.id] : [])));
-  const rows = layRuns(site, seated, gates, { bends, keepOuts });
+  const rows = layRuns(site, seated, gates, { bends, keepOuts, ground });
   const placed = rows.flatMap(({ seated: each, row }) => gateLayouts(each, row, gates, site));
   const all = new Map(placed.map((gate) => [gate.id, gate]));
-  const posts: Post[] = [
+  const runs = rows.map(({ run }) => run);
+  const level: Post[] = [
     ...markPosts,
     ...rows.flatMap(({ seated: each, row }) => builtRunPosts(each, row.own)),
   ];
-  const runs = rows.map(({ run }) => run);
+  const posts = raised(level, runs, (run) => fabricOf(site, run));
   const onRuns = tagged(posts, runs);
   const inTurn = [...gates.keys()].flatMap((id) => all.get(id) ?? []);
   const stands = gateStands(site, inTurn, onRuns);
@@ -169,6 +208,7 @@ export const layLines = (site: Site): LaidLines => {
     seated,
     unfilled,
     keepOuts,
+    ground,
     lines: lineLayouts(chains, runs),
     posts: { ...onRuns, ...Object.fromEntries(stands.map((post) => [post.id, post])) },
     gates: Object.fromEntries(

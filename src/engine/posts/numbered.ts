@@ -12,7 +12,7 @@ export const numbered = (
   bends: ReadonlySet<PostId>,
 ): readonly SeatedRow[] => {
   const next = new Map<LineId, number>();
-  return rows.map(({ seated, row }) => {
+  return rows.map(({ seated, row, under }) => {
     const line = seated.course.chain.id;
     const plain = new Set(row.own.flatMap(({ id, kind }) => (kind === 'line' ? [id] : [])));
     let stretch = next.get(line) ?? 1;
@@ -24,6 +24,6 @@ export const numbered = (
       return own;
     });
     next.set(line, stretch);
-    return { seated, row: { ...row, spaces } };
+    return { seated, under, row: { ...row, spaces } };
   });
 };

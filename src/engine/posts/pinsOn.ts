@@ -3,12 +3,13 @@ import type { PinId } from '../../site/ids.ts';
 import type { Pin } from '../../site/pin.ts';
 import type { Site } from '../../site/site.ts';
 import { legOn, type Course } from './course.ts';
+import type { HeldPost } from './runPosts.ts';
 import type { Closed } from './spaceOut.ts';
 
 /** What was asked by hand of the places along a course; stations in inches from its start. */
 export interface CoursePins {
   /** Where line posts are to stand, in the order of the course. */
-  readonly posts: readonly { readonly id: PinId; readonly station: number }[];
+  readonly posts: readonly HeldPost[];
   /** Ground that is kept clear of every part of a hole. */
   readonly clear: readonly Closed[];
 }
@@ -32,7 +33,11 @@ export const pinsOn = (course: Course, pins: readonly (readonly [PinId, Pin])[])
   });
   return {
     posts: stood
-      .flatMap(({ id, pin, station }) => (pin.holds.kind === 'post' ? [{ id, station }] : []))
+      .flatMap(({ id, pin, station }) =>
+        pin.holds.kind === 'post'
+          ? [{ id: `post:${id}` as const, station, kind: 'line' as const }]
+          : [],
+      )
       .toSorted((a, b) => a.station - b.station || (a.id < b.id ? -1 : 1)),
     clear: stood.flatMap(({ pin, station }) =>
       pin.holds.kind === 'clear'

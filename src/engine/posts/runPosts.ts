@@ -3,11 +3,11 @@ import { spot } from '../../geometry/tolerance.ts';
 import type { GateId } from '../../site/ids.ts';
 import type { Pipe } from '../../site/pipe.ts';
 import { inches, type Inches } from '../../units/inches.ts';
+import { planAt, slopeAt, type GradeLine } from '../ground/gradeLine.ts';
 import type { Run, Space } from '../layout.ts';
 import type { PostId } from '../post.ts';
 import { wider, widestHung, type KnownGate } from './gateSlots.ts';
 import { larger } from './markPosts.ts';
-import type { CoursePins } from './pinsOn.ts';
 import type { SeatedCourse } from './seatLines.ts';
 import { pointAt } from './course.ts';
 import { equalBays } from './equalBays.ts';
@@ -70,21 +70,24 @@ const gateNodes = (
   return { nodes, own };
 };
 
-/** A line post that a person holds at a place. */
-const heldPost = (
-  { spec }: SeatedCourse,
-  { id, station }: CoursePins['posts'][number],
-): RunPost => ({
-  id: `post:${id}`,
-  kind: 'line',
+/** A post that stands at a place of its own between the nodes: held by hand, or at a break of grade. */
+export interface HeldPost {
+  readonly id: PostId;
+  readonly station: number;
+  readonly kind: 'line' | 'pull';
+}
+
+const heldPost = ({ spec }: SeatedCourse, { id, station, kind }: HeldPost): RunPost => ({
+  id,
+  kind,
   station,
-  pipe: spec.linePost,
+  pipe: kind === 'pull' ? spec.terminalPost : spec.linePost,
   gates: [],
   leaf: null,
 });
 
 /** The nodes with held posts among them, where one stands between two and in no opening. */
-const withHeld = (seated: SeatedCourse, nodes: readonly Node[], held: CoursePins['posts']) => {
+const withHeld = (seated: SeatedCourse, nodes: readonly Node[], held: readonly HeldPost[]) => {
   const posts: RunPost[] = [];
   const all = nodes.flatMap((node, n): Node[] => {
     const end = nodes[n + 1]?.station ?? node.station;
@@ -121,28 +124,43 @@ const linePosts = (
 const fromWest = (a: SitePoint, b: SitePoint): boolean =>
   Math.abs(b.x - a.x) > spot ? a.x < b.x : a.y <= b.y;
 
+/** What a run is filled with and on what ground, by its course; stations in plan. */
+export interface RunGrounds {
+  readonly closed: readonly Closed[];
+  readonly held: readonly HeldPost[];
+  /** Null where nothing is known of the ground: as on the level. */
+  readonly grade: GradeLine | null;
+}
+
 /**
- * Stations along the run of the line posts between two others, in ground of which some is closed.
- * Where two ways are as good as each other the one told from the west counts, so that a line drawn
- * backwards gets the same posts.
+ * Stations along the run, in plan, of the line posts between two others: spaced parallel to the
+ * grade (ASTM F567-07 4.1), in ground of which some is closed. Where two ways are as good as each
+ * other the one told from the west counts, so that a line drawn backwards gets the same posts.
  */
 const between = (
   { spec, course }: SeatedCourse,
-  start: number,
-  end: number,
-  closed: readonly Closed[],
+  from: number,
+  to: number,
+  { closed, grade }: RunGrounds,
 ): number[] => {
+  const along = (at: number) => (grade === null ? at : slopeAt(grade, inches(at)));
+  const inPlan = (at: number) => (grade === null ? at : planAt(grade, inches(at)));
+  const [start, end] = [along(from), along(to)];
   const length = inches(end - start);
   if (closed.length === 0) {
     const bays = equalBays(length, spec.maxBay);
-    return Array.from({ length: bays.count - 1 }, (_, n) => start + (n + 1) * bays.length);
+    return Array.from({ length: bays.count - 1 }, (_, n) => inPlan(start + (n + 1) * bays.length));
   }
-  const ahead = fromWest(pointAt(course, start), pointAt(course, end));
-  const own = closed.map(({ from, to }) =>
-    ahead ? { from: from - start, to: to - start } : { from: end - to, to: end - from },
-  );
+  const ahead = fromWest(pointAt(course, from), pointAt(course, to));
+  const own = closed.map((piece) => {
+    const [low, high] = [along(piece.from), along(piece.to)];
+    return ahead ? { from: low - start, to: high - start } : { from: end - high, to: end - low };
+  });
   const { stations } = spaceOut(length, spec.maxBay, own);
-  return ahead ? stations.map((at) => start + at) : stations.toReversed().map((at) => end - at);
+  const told = ahead
+    ? stations.map((at) => start + at)
+    : stations.toReversed().map((at) => end - at);
+  return told.map(inPlan);
 };
 
 /**
@@ -153,10 +171,10 @@ const between = (
 export const runPosts = (
   seated: SeatedCourse,
   gates: ReadonlyMap<GateId, KnownGate>,
-  { closed, held }: { readonly closed: readonly Closed[]; readonly held: CoursePins['posts'] },
+  grounds: RunGrounds,
 ): RunRow => {
   const { nodes, own } = gateNodes(seated, gates);
-  const { all, posts: stood } = withHeld(seated, nodes, held);
+  const { all, posts: stood } = withHeld(seated, nodes, grounds.held);
   const posts: Run['posts'][number][] = [];
   const spaces: Space[] = [];
   const lines: RunPost[] = [];
@@ -168,7 +186,7 @@ export const runPosts = (
       spaces.push({ kind: 'gate', length: inches(next.station - node.station), gate: node.opens });
       return;
     }
-    const stations = between(seated, node.station, next.station, closed);
+    const stations = between(seated, node.station, next.station, grounds);
     const filled = linePosts(seated, stations, lines.length);
     lines.push(...filled);
     posts.push(...filled.map(({ id, station }) => ({ post: id, station: inches(station) })));

@@ -6,6 +6,7 @@ import type { PostId } from '../post.ts';
 import { pointAt } from './course.ts';
 import { holeFor } from './holeFor.ts';
 import { pullsAmong } from './pullsAmong.ts';
+import type { CourseGround } from './groundUnder.ts';
 import type { RunPost, RunRow } from './runPosts.ts';
 import type { SeatedCourse } from './seatLines.ts';
 
@@ -13,6 +14,8 @@ import type { SeatedCourse } from './seatLines.ts';
 export interface SeatedRow {
   readonly seated: SeatedCourse;
   readonly row: RunRow;
+  /** Null where nothing is known of the ground. */
+  readonly under: CourseGround | null;
 }
 
 /** A stretch that may go on over bends, and the line posts in it that could be pull posts. */
@@ -74,8 +77,9 @@ const pulled = (
     }),
   );
   if (chosen.size === 0) return rows;
-  return rows.map(({ seated, row }) => ({
+  return rows.map(({ seated, row, under }) => ({
     seated,
+    under,
     row: {
       ...row,
       own: row.own.map((post) =>

@@ -74,7 +74,7 @@ export const SideSheet = ({ sign }: { readonly sign: Sign | null }) => {
   const { piece } = useStored(bench.sender.hand, (state) => state);
   const [open, setOpen] = useState(false);
   const goTo = (flag: Flag) => {
-    session.setState({ selection: flag.place, tool: 'select' });
+    session.setState({ selection: flag.place.kind === 'shot' ? null : flag.place, tool: 'select' });
     centreOn(bench, flag.at);
     // on a phone the card lies over the pad: put down, it shows the place
     setOpen(false);

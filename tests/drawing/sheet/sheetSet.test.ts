@@ -88,7 +88,7 @@ describe.each(sampleYards)('the sheets of $name', ({ site, layout, text }) => {
 
 describe('sheetSet', () => {
   const empty = emptySite({ specs: {}, hardware: {} });
-  const bare: Layout = { lines: {}, posts: {}, gates: {}, load: [], flags: [] };
+  const bare: Layout = { lines: {}, posts: {}, gates: {}, ground: null, load: [], flags: [] };
 
   it('[D9] holds for any yard, either way round', () => {
     const way = fc.constantFrom('portrait' as const, 'landscape' as const);

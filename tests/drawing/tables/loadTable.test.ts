@@ -20,7 +20,7 @@ const line = (more: Partial<LoadLine>): LoadLine => ({
 const cells = (more: Partial<LoadLine>, system: LengthSystem = 'feet') => {
   const load = [line(more)];
   const lengths = { system, fraction: 8 } as const;
-  const layout = { lines: {}, posts: {}, gates: {}, load, flags: [] };
+  const layout = { lines: {}, posts: {}, gates: {}, ground: null, load, flags: [] };
   return loadTable(layout, { ...site, lengths }).rows[0]?.slice(0, 3);
 };
 

@@ -1,5 +1,6 @@
 import type { LineLayout, Run } from '../../../engine/layout.ts';
 import { fromHook } from '../../../engine/posts/fromHook.ts';
+import { stationInPlan } from '../../../engine/posts/stationInPlan.ts';
 import { moveGate } from '../../../site/edits/moveGate.ts';
 import type { GateId } from '../../../site/ids.ts';
 import type { Site } from '../../../site/site.ts';
@@ -46,7 +47,8 @@ export const moveToReading = (
   }
   const gate = site.gates[id];
   if (gate === undefined) throw new RangeError(`gates: expected one there, found “${id}”`);
-  const along = (wanted - exact) * (hook === 'start' ? 1 : -1);
+  const [wish, was] = [wanted, exact].map((read) => stationInPlan(run, fromHook(run, read, hook)));
+  const along = (wish ?? 0) - (was ?? 0);
   const { from, offset } = gate.anchor;
   const moved = inches(offset + (from === 'end' ? -along : along));
   return moveGate(site, id, { from, offset: moved });

@@ -1,0 +1,120 @@
+import { slack } from '../../geometry/tolerance.ts';
+import { sum, inches } from '../../units/inches.ts';
+import type { FenceSpec } from '../../site/fenceSpec.ts';
+import type { Site } from '../../site/site.ts';
+import { fineStyle } from '../../units/fineStyle.ts';
+import { formatLength } from '../../units/formatLength.ts';
+import { gapUnder, type Room } from '../ground/gapUnder.ts';
+import type { Flag } from '../flag.ts';
+import type { Run } from '../layout.ts';
+import type { LaidLines } from '../posts/layLines.ts';
+import type { StretchOnGrade } from '../posts/fencesOn.ts';
+import { lineName } from './names.ts';
+
+type Say = (length: number) => string;
+
+const legOf = (run: Run): Flag['place'] => ({
+  kind: 'leg',
+  line: run.line,
+  id: run.legs[0] ?? 'vertex:',
+});
+
+const clashFlags = (laid: LaidLines, say: Say): Flag[] =>
+  (laid.ground?.clashes ?? []).map(({ other, at, higher }) => ({
+    level: 'settle',
+    rule: 'shots on one spot differ',
+    place: { kind: 'shot', id: other as `shot:${string}` },
+    at,
+    message: `Two shots on one spot differ by ${say(Math.abs(higher))}: expected one height; the first one counts.`,
+  }));
+
+const outsideFlags = (site: Site, run: Run, say: Say): Flag[] => {
+  const unknown = run.ground?.profile.unknown ?? [];
+  const length = sum(unknown.map(({ from, to }) => inches(to - from)));
+  if (run.ground !== null && length <= 1 / 64) return [];
+  const what = run.ground === null ? 'all of a run' : `${say(length)} of a run`;
+  return [
+    {
+      level: 'settle',
+      rule: 'ground not known',
+      place: legOf(run),
+      at: run.start,
+      message: `${lineName(site, run.line)}: ${what} lies outside of the shots: lengths and heights there are those on the level; expected shots on both sides of it.`,
+    },
+  ];
+};
+
+interface Worst {
+  readonly size: number;
+  readonly room: Room;
+  readonly bay: number;
+}
+
+const worstOf = (run: Run, fence: StretchOnGrade, which: 'gap' | 'buried'): Worst | null =>
+  fence.bays.reduce<Worst | null>((worst, edge, bay) => {
+    const room = run.ground === null ? null : gapUnder(run.ground.profile, edge)[which];
+    const size = Math.abs(room?.room ?? 0);
+    return room !== null && size > (worst?.size ?? 0) ? { size, room, bay } : worst;
+  }, null);
+
+const under = (
+  laid: LaidLines,
+  run: Run,
+  fence: StretchOnGrade,
+  { spec, say }: { readonly spec: FenceSpec; readonly say: Say },
+): Flag[] => {
+  const tagOf = (n: number) => laid.posts[fence.stands[n] ?? 'post:']?.tag ?? '?';
+  const between = ({ bay }: Worst) => `Between posts ${tagOf(bay)} and ${tagOf(bay + 1)}`;
+  const at = (worst: Worst) => {
+    const share = worst.room.at / (run.ground?.profile.length ?? 1);
+    return {
+      x: run.start.x + (run.end.x - run.start.x) * share,
+      y: run.start.y + (run.end.y - run.start.y) * share,
+    };
+  };
+  const [gap, buried] = [worstOf(run, fence, 'gap'), worstOf(run, fence, 'buried')];
+  const limit = spec.gapUnder;
+  return [
+    ...(gap === null || gap.size <= limit + slack
+      ? []
+      : [
+          {
+            level: 'settle' as const,
+            rule: 'gap under the fabric',
+            place: legOf(run),
+            at: at(gap),
+            message: `${between(gap)} the ground lies ${say(gap.size)} below the fabric: expected ${say(limit)} at most; hold a post there, or let the fabric follow in shorter bays.`,
+          },
+        ]),
+    ...(buried === null || buried.size <= slack
+      ? []
+      : [
+          {
+            level: 'caution' as const,
+            rule: 'fabric in the ground',
+            place: legOf(run),
+            at: at(buried),
+            message: `${between(buried)} the ground rises ${say(buried.size)} over the bottom of the fabric: cut the high point (Caltrans Standard Specifications 80-3.03).`,
+          },
+        ]),
+  ];
+};
+
+/** What the ground does to a fence, where its shots describe it, and where they do not. */
+export const checkGround = (site: Site, laid: LaidLines): Flag[] => {
+  if (laid.ground === null) return [];
+  const say: Say = (length) => formatLength(inches(length), fineStyle(site.lengths));
+  const runs = Object.values(laid.lines).flatMap((line) => line.runs);
+  return [
+    ...clashFlags(laid, say),
+    ...runs.flatMap((run) => {
+      const spec = site.specs[site.lines[run.line]?.spec ?? 'spec:'];
+      if (spec === undefined) return [];
+      const fences = run.ground?.fences ?? [];
+      return [
+        ...outsideFlags(site, run, say),
+        ...fences.flatMap((fence) => under(laid, run, fence, { spec, say })),
+      ];
+    }),
+  ];
+};
