@@ -5,7 +5,7 @@ import type { Bounds } from '../geometry/bounds.ts';
 import type { View } from '../store/view.ts';
 import { inkedBounds } from './inkedBounds.ts';
 import { padProjection } from './padProjection.ts';
-import { padWindow } from './padWindow.ts';
+import { padRoom } from './padRoom.ts';
 
 /** What is to be shown, and where on the pad. */
 export interface Fit {
@@ -28,7 +28,7 @@ const looks = 4;
 const leastShare = 0.3;
 
 const overOf = ({ primitives, ground, pad, inch }: Fit, view: View): Over => {
-  const atoms = explode(primitives, padProjection(view, inch), { window: padWindow(pad, inch) });
+  const atoms = explode(primitives, padProjection(view, inch), padRoom(pad, inch));
   const ink = inkedBounds(atoms);
   if (ink === null) return { minX: 0, minY: 0, maxX: 0, maxY: 0 };
   const least = toScreen(view, { x: ground.minX, y: ground.maxY });

@@ -6,7 +6,7 @@ import type { View } from '../store/view.ts';
 import type { LengthSystem } from '../units/lengthStyle.ts';
 import { padProjection } from './padProjection.ts';
 import { paintAtoms } from './paintAtoms.ts';
-import { overPad, padWindow } from './padWindow.ts';
+import { overPad, padRoom } from './padRoom.ts';
 import { paintGrid, rulingFor } from './paintGrid.ts';
 
 /** The still drawing and what it is painted with. */
@@ -43,7 +43,7 @@ export const takeSnapshot = (still: Still, view: View, pad: Pad): Snapshot => {
   const [right, bottom] = [pad.width + margin, pad.height + margin];
   const area = { left: -margin, top: -margin, right, bottom };
   paintGrid(context, { view, area, palette, ruling: rulingFor(view.scale, system) });
-  const atoms = explode(primitives, padProjection(view, inch), { window: padWindow(pad, inch) });
+  const atoms = explode(primitives, padProjection(view, inch), padRoom(pad, inch));
   paintAtoms(context, atoms, { palette, scale: inch });
   return { canvas, view, pad };
 };

@@ -12,10 +12,14 @@ import { rowOrder, rowsOf } from './lettering/rowOrder.ts';
 import type { Beside, Primitive } from './primitive.ts';
 import type { Projection } from './projection.ts';
 
-/** Where letters may go: inside `window` (paper inches), off the boxes that are `taken`. */
+/**
+ * Where letters may go: inside `window` (paper inches), off the boxes that are `taken`. Of that a
+ * part may be `shown`: the name of what is in it had better be in it too.
+ */
 export interface Room {
   readonly window?: Bounds;
   readonly taken?: readonly OrientedBox<'paper'>[];
+  readonly shown?: Bounds;
 }
 
 /** A drawing on paper, and the texts for which there was no room at all. */
@@ -52,10 +56,10 @@ const letterer = (primitives: readonly Primitive[], projection: Projection, room
 export const drawOnPaper = (
   primitives: readonly Primitive[],
   projection: Projection,
-  { window, taken = [] }: Room = {},
+  { window, taken = [], shown }: Room = {},
 ): Drawn => {
   const edge = window ?? null;
-  const room = makeLettering(edge, taken);
+  const room = makeLettering(edge, taken, shown);
   for (const primitive of primitives) {
     avoidMark(room, primitive, projection, edge);
     if (primitive.kind === 'dimension chain') avoidChain(primitive, projection, room);

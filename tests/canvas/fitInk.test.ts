@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { fitInk } from '../../src/canvas/fitInk.ts';
 import { inkedBounds } from '../../src/canvas/inkedBounds.ts';
 import { padProjection } from '../../src/canvas/padProjection.ts';
-import { padWindow } from '../../src/canvas/padWindow.ts';
+import { padRoom } from '../../src/canvas/padRoom.ts';
 import { explode } from '../../src/drawing/explode.ts';
 import { drawPlan } from '../../src/drawing/plan/drawPlan.ts';
 import { fitTo, toScreen } from '../../src/editor/view.ts';
@@ -25,8 +25,8 @@ describe('a fitted drawing', () => {
   it.each(pads)('shows every letter and line on a %s', (_, pad) => {
     const room = { minX: 10, minY: 56, maxX: pad.width - 10, maxY: pad.height - 60 };
     const view = fitInk({ primitives, ground, pad, room, inch });
-    const window = padWindow(pad, inch);
-    const ink = inkedBounds(explode(primitives, padProjection(view, inch), { window }));
+    const atoms = explode(primitives, padProjection(view, inch), padRoom(pad, inch));
+    const ink = inkedBounds(atoms);
     if (ink === null) throw new Error('expected ink');
     expect(ink.minX * inch).toBeGreaterThanOrEqual(room.minX - 1.5);
     expect(ink.minY * inch).toBeGreaterThanOrEqual(room.minY - 1.5);

@@ -1,3 +1,4 @@
+import { corners } from '../../geometry/orientedBox.ts';
 import type { PaperPoint } from '../../geometry/point.ts';
 import { radians, type Radians } from '../../units/radians.ts';
 import type { Primitive } from '../primitive.ts';
@@ -53,6 +54,10 @@ interface Place {
 
 /** A leader through another text is as bad as a text on a line. */
 const costOfCrossing = 12;
+/** A leader through a house, or along a fence over its posts, is lost: others are longer and clear. */
+const leaderOver: CoverCost = { thin: 4, heavy: 120 };
+/** A name that is cut off at the edge of what is shown is hardly better than one on two lines. */
+const costOfHiding = 150;
 
 function* ledOut(primitive: TextPrimitive, at: PaperPoint): Generator<Place> {
   const { width, height } = labelSize(primitive);
@@ -85,11 +90,21 @@ const costFor = ({ far, beside }: TextPrimitive): CoverCost => {
   return far === 'rather' ? rather : usualCost;
 };
 
+const costOfLeader = ({ strip }: Leader, cost: CoverCost, room: Lettering): number => {
+  const crossing = room.isFree(strip) ? 0 : costOfCrossing;
+  return cost === rather ? crossing + weigh(room.covers(strip), leaderOver) : crossing;
+};
+
 /** What is wrong with a place; null where the label has no room there. */
-const costOf = ({ label, leader }: Place, cost: CoverCost, room: Lettering): number | null => {
-  if (!room.isFree(label.box)) return null;
-  const crossing = leader === null || room.isFree(leader.strip) ? 0 : costOfCrossing;
-  return weigh(room.covers(label.box), cost) + crossing;
+const costOf = (
+  { label: { box }, leader }: Place,
+  { cost, inSight }: { readonly cost: CoverCost; readonly inSight: boolean },
+  room: Lettering,
+): number | null => {
+  if (!room.isFree(box)) return null;
+  const hiding = inSight && !corners(box).every(room.shows) ? costOfHiding : 0;
+  const leading = leader === null ? 0 : costOfLeader(leader, cost, room);
+  return weigh(room.covers(box), cost) + leading + hiding;
 };
 
 /**
@@ -119,9 +134,9 @@ export const letterText = (
       y: -along * sin - up * cos,
     })),
   ];
-  const cost = costFor(primitive);
+  const wishes = { cost: costFor(primitive), inSight: room.shows(at) };
   const best = cheapest(places(primitive, at, { shifts, angle }), (place) =>
-    costOf(place, cost, room),
+    costOf(place, wishes, room),
   );
   if (best === null) return unlettered(plain);
   const { label, leader } = best;

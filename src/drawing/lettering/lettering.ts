@@ -15,6 +15,8 @@ export type Covered = Readonly<Record<Weight, number>>;
 export interface Lettering {
   /** True for a point inside the window. */
   readonly sees: (point: PaperPoint) => boolean;
+  /** True for a point in the part of the paper that is shown: all of it unless said. */
+  readonly shows: (point: PaperPoint) => boolean;
   /** True where a text would lie inside the window and touch no other text. */
   readonly isFree: (box: PaperBox) => boolean;
   /** How much drawn a text would lie on; it may be lettered over if need be. */
@@ -92,15 +94,23 @@ const makeGrid = () => {
 
 /**
  * Empty room for letters, in paper inches. Nothing is placed outside `window`; none means paper
- * without end. `taken` is room that others use already.
+ * without end. `taken` is room that others use already, `shown` the part that is in sight; none is
+ * all of it.
  */
-export const makeLettering = (window: Bounds | null, taken: readonly PaperBox[]): Lettering => {
+export const makeLettering = (
+  window: Bounds | null,
+  taken: readonly PaperBox[],
+  shown: Bounds | null = null,
+): Lettering => {
   const texts = makeGrid();
   const drawn = makeGrid();
   for (const box of taken) texts.add(box);
-  const sees = ({ x, y }: PaperPoint): boolean =>
-    window === null ||
-    (x >= window.minX && x <= window.maxX && y >= window.minY && y <= window.maxY);
+  const within =
+    (bounds: Bounds | null) =>
+    ({ x, y }: PaperPoint): boolean =>
+      bounds === null ||
+      (x >= bounds.minX && x <= bounds.maxX && y >= bounds.minY && y <= bounds.maxY);
+  const sees = within(window);
   const inside = (box: PaperBox): boolean => corners(box).every(sees);
   const grown = (box: PaperBox): PaperBox => ({
     ...box,
@@ -109,6 +119,7 @@ export const makeLettering = (window: Bounds | null, taken: readonly PaperBox[])
   });
   return {
     sees,
+    shows: within(shown),
     isFree: (box) => inside(box) && texts.isClear(grown(box)),
     covers: drawn.count,
     take: (box) => texts.add(box),

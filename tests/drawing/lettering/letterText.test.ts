@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { drawOnPaper } from '../../../src/drawing/drawOnPaper.ts';
+import { drawOnPaper, type Room } from '../../../src/drawing/drawOnPaper.ts';
 import { textBox } from '../../../src/drawing/lettering/textBox.ts';
 import type { Primitive } from '../../../src/drawing/primitive.ts';
 import { boxesOverlap } from '../../../src/geometry/boxesOverlap.ts';
+import { corners } from '../../../src/geometry/orientedBox.ts';
 import { radians } from '../../../src/units/radians.ts';
 import { textsOf } from '../textsOf.ts';
 
@@ -107,5 +108,41 @@ describe('letterText', () => {
       const { left } = drawOnPaper([name(600, 600, { apart } as Partial<Primitive>)], projection);
       expect(left).toEqual([]);
     }
+  });
+
+  it('[D28] a gate is named in sight where that can be, and not past the edge of what is shown', () => {
+    const gate = name(600, 600, { text: 'Drive gate\nopening 10 ft', rise: 0, far: 'rather' });
+    const shown = { minX: 0, minY: 0, maxX: 5.3, maxY: 10 };
+    const out = (room: Room) =>
+      textsOf(drawOnPaper([fence, gate], projection, room).atoms).filter((text) =>
+        corners(textBox(text)).some(({ x }) => x > shown.maxX),
+      );
+    expect(out({ shown })).toEqual([]);
+    // so narrow that it must hang over: it is still written
+    const narrow = { shown: { ...shown, minX: 4.9 } };
+    expect(textsOf(drawOnPaper([fence, gate], projection, narrow).atoms).length).toBe(2);
+  });
+
+  it('[D28] the leader of the name of a gate goes round a house', () => {
+    const corner = (x: number, y: number) => ({ x, y });
+    const house: Primitive = {
+      kind: 'polyline',
+      points: [corner(300, 610), corner(900, 610), corner(900, 635), corner(300, 635)],
+      closed: true,
+      pen: 'building',
+    };
+    // lines below as close as its letters are high, and farther down than the house is up
+    const lines = [590, 570, 550, 530, 510, 490, 470].map((y): Primitive => ({
+      kind: 'polyline',
+      points: [corner(0, y), corner(1200, y)],
+      closed: false,
+      pen: 'thin',
+    }));
+    const gate = name(600, 600, { text: 'Walk gate\nopening 4 ft', rise: 0, far: 'rather' });
+    const { atoms } = drawOnPaper([house, ...lines, gate], projection);
+    const [text] = textsOf(atoms);
+    if (text === undefined) throw new Error('no name');
+    // the house ends 4.92 in down the paper, the gate is at 5
+    expect(text.at.y).toBeGreaterThan(5);
   });
 });
