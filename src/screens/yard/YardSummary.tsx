@@ -1,4 +1,4 @@
-import { isTerminal } from '../../engine/post.ts';
+import { isTerminal, standsByGate } from '../../engine/post.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import { sum } from '../../units/inches.ts';
 import { useLayout, useSite } from '../bench.ts';
@@ -14,6 +14,7 @@ export const YardSummary = () => {
   if (lines.length === 0) return <p className="note">No fence is drawn yet.</p>;
   const posts = Object.values(layout.posts);
   const terminals = posts.filter(isTerminal).length;
+  const stands = posts.filter(standsByGate).length;
   return (
     <ul className="plain">
       <li>
@@ -22,7 +23,8 @@ export const YardSummary = () => {
       </li>
       <li>
         {many(terminals, 'terminal post', 'terminal posts')},{' '}
-        {many(posts.length - terminals, 'line post', 'line posts')}
+        {many(posts.length - terminals - stands, 'line post', 'line posts')}
+        {stands === 0 ? '' : `, ${many(stands, 'other post', 'other posts')} for gates`}
       </li>
       <li>{many(Object.keys(layout.gates).length, 'gate', 'gates')}</li>
     </ul>
