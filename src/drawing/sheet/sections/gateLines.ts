@@ -28,10 +28,12 @@ const halvesLine = ({ opening }: GateLayout, site: Site): string[] => {
 
 const slideLine = ({ way }: Gate, { slides }: GateLayout, say: Say): string[] => {
   const [slide] = slides;
+  const leaf = slides.length > 1 ? 'each leaf' : 'the leaf';
+  const first = slides.length > 1 ? 'its first roller post' : 'the first roller post';
   if (way.kind !== 'cantilever' || slide === undefined) return [];
   const { overlap, counterbalance, rollers, behind } = way;
   return [
-    `Closed, the leaf reaches ${say(overlap + counterbalance)} past the face of the first roller post (overlap ${say(overlap)}, counterbalance ${say(counterbalance)}). Roller posts ${say(rollers)} apart, ${say(behind)} off the fence line. Rolled aside it takes ${say(slide.width)} along the fence.`,
+    `Closed, ${leaf} reaches ${say(overlap + counterbalance)} past the face of ${first} (overlap ${say(overlap)}, counterbalance ${say(counterbalance)}). Roller posts ${say(rollers)} apart, ${say(behind)} off the fence line. Rolled aside it takes ${say(slide.width)} along the fence.`,
   ];
 };
 

@@ -50,6 +50,7 @@ describe('gateLines', () => {
     const text = said(wayYard(cantilever));
     expect(text).toContain(`reaches 5'-6" past the face of the first roller post`);
     expect(text).toContain(`Roller posts 4'-6" apart, 6" off the fence line.`);
+    expect(said(wayYard(cantilever, 2))).toContain('each leaf reaches');
     // 48 - 2 1/8 + 66
     expect(text).toContain(`it takes 9'-3 7/8" along the fence`);
   });
