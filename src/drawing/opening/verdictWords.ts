@@ -24,6 +24,8 @@ const headline = (set: SetResult, write: (length: number) => string): string => 
     : 'May hold at the top or at the bottom, not at both';
 };
 
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
 const levels = {
   holds: 'holds',
   'may hold': 'ask',
@@ -47,10 +49,11 @@ export const verdictWords = (set: SetResult, write: (length: number) => string):
       ? `the leaves are ${write(-planned)} too wide to go in`
       : `it leaves a gap of ${write(planned)}${latches > 1 ? ' in all' : ''}`;
   // what is left as planned says nothing of what is left once it is adjusted
-  const when = verdict === 'holds' && set.remedies.length > 0 ? 'Before that' : 'As it is';
+  const when =
+    verdict === 'holds' && set.remedies.length > 0 ? `Before that ${left}` : capital(left);
   return {
     level: levels[verdict],
     words: headline(set, write),
-    gap: `${when} ${left}${where}${spread}.`,
+    gap: `${when}${where}${spread}.`,
   };
 };

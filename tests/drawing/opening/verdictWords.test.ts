@@ -25,7 +25,7 @@ describe('verdictWords', () => {
     expect(said(double(2.5), found(119, null))).toEqual({
       level: 'ask',
       words: 'May hold: measure the hinges',
-      gap: 'As it is it leaves a gap of 2 1/2", by their spread from 2 1/2" to 3".',
+      gap: 'It leaves a gap of 2 1/2", by their spread from 2 1/2" to 3".',
     });
     expect(said(double(3), found(119, null))).toMatchObject({ level: 'holds', words: 'Holds' });
   });
@@ -41,7 +41,7 @@ describe('verdictWords', () => {
 
   it('[D60] says that leaves do not go in at all in place of a gap below nothing', () => {
     expect(said(double(2.5), found(116, null)).gap).toMatch(
-      /^As it is the leaves are 1\/2" too wide to go in, by their spread/,
+      /^The leaves are 1\/2" too wide to go in, by their spread/,
     );
   });
 
@@ -77,8 +77,6 @@ describe('verdictWords', () => {
   it('[D60] two gaps at a stop are told in all', () => {
     const site = wayYard(centreStop, 2);
     const { target } = setOf(site, { ...onlyGate(site), asSet: found(48, null) })?.opening ?? {};
-    expect(said(site, found(target ?? 0, null)).gap).toMatch(
-      /^As it is it leaves a gap of .*" in all/,
-    );
+    expect(said(site, found(target ?? 0, null)).gap).toMatch(/^It leaves a gap of .*" in all/);
   });
 });

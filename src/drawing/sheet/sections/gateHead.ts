@@ -15,57 +15,72 @@ import { stackBlocks } from '../flow/stackBlocks.ts';
 import { letters } from '../letters.ts';
 import { lineOfText } from '../lineOfText.ts';
 
-/** What is written by hand, and what of it is recorded. */
-type Blank = readonly [label: string, known: string];
+/** What is written by hand, the room that it takes (paper inches, ours), and what is recorded. */
+interface Blank {
+  readonly label: string;
+  readonly hand: number;
+  readonly known: string;
+}
 
-const blanks = (asSet: AsSet | null, write: (length: number) => string): readonly Blank[] => [
-  ['As set: top', asSet === null ? '' : write(asSet.top)],
-  ['bottom', asSet === null || asSet.bottom === null ? '' : write(asSet.bottom)],
-  ['by', asSet?.by ?? ''],
-  ['on', asSet?.on ?? ''],
-];
+/** Room for a length of feet, inches and a fraction, for initials and for a date. */
+const hands = { length: 0.78, by: 0.5, on: 0.65 } as const;
+
+const blanks = (asSet: AsSet | null, write: (length: number) => string): readonly Blank[] => {
+  const bottom = asSet?.bottom ?? null;
+  return [
+    { label: 'As set: top', hand: hands.length, known: asSet === null ? '' : write(asSet.top) },
+    { label: 'bottom', hand: hands.length, known: bottom === null ? '' : write(bottom) },
+    { label: 'by', hand: hands.by, known: asSet?.by ?? '' },
+    { label: 'on', hand: hands.on, known: asSet?.on ?? '' },
+  ];
+};
 
 /** The rule under a row, and from one thing in it to the next; paper inches. */
 const rule = 0.25;
 const clear = 0.08;
-/** What a length of feet, inches and sixteenths takes by hand, at least; paper inches, ours. */
-const leastHand = 0.75;
+/** What somebody typed is cut where it is longer; paper inches. */
+const longest = 1.4;
 
-/** Labels in a row with a rule behind each to write on, which share what room there is. */
+const labelRoom = ({ label }: Blank): number =>
+  textWidth(printable(label), letters.body, 'regular') + clear;
+
+/** Over a rule there is room for a hand and for all of a length. */
+const least = ({ hand, known }: Blank): number =>
+  Math.max(hand, Math.min(longest, textWidth(printable(known), letters.body, 'bold') + 0.01));
+
+const sum = (numbers: readonly number[]): number => numbers.reduce((so, one) => so + one, 0);
+
+const leastRow = (row: readonly Blank[]): number =>
+  sum(row.map((blank) => labelRoom(blank) + least(blank))) + clear * (row.length - 1);
+
+/** Labels in a row with a rule behind each to write on, which share what room is left. */
 const handRow = (row: readonly Blank[], width: number): Block => {
-  const taken = row.map(([label]) => textWidth(printable(label), letters.body, 'regular') + clear);
-  const rest = width - taken.reduce((so, one) => so + one, 0) - clear * (row.length - 1);
-  const each = Math.max(0, rest / row.length);
+  const more = Math.max(0, width - leastRow(row)) / row.length;
   const y = rule - letters.body / 2 - 0.02;
   let x = 0;
-  const atoms = row.flatMap(([label, known], n): Atom[] => {
-    const [at, from] = [x, x + (taken[n] ?? 0)];
-    x = from + each + clear;
+  const atoms = row.flatMap((blank): Atom[] => {
+    const [at, from] = [x, x + labelRoom(blank)];
+    const to = from + least(blank) + more;
+    x = to + clear;
     const ends = [
       { x: from, y: rule },
-      { x: from + each, y: rule },
+      { x: to, y: rule },
     ] as const;
     const pen = { ink: 'line', width: 0.01, dash: [] } as const;
     return [
-      ...lineOfText(label, at, y, { ink: 'dimension' }),
-      ...lineOfText(known, from, y, { weight: 'bold', width: each }),
+      ...lineOfText(blank.label, at, y, { ink: 'dimension' }),
+      ...lineOfText(blank.known, from, y, { weight: 'bold', width: to - from }),
       { do: 'stroke', pen, outline: segmentsOutline([ends]) },
     ];
   });
   return { height: rule + 0.05, atoms };
 };
 
-/** The least width of a row of blanks. */
-const least = (row: readonly Blank[]): number =>
-  row.reduce(
-    (so, [label]) => so + textWidth(printable(label), letters.body, 'regular') + 2 * clear,
-    row.length * leastHand - clear,
-  );
-
 /** A title with the row beside it, or under it where there is no room. */
 const titleAndRow = (title: string, row: readonly Blank[], width: number): Block => {
   const own = textWidth(printable(title), letters.strong, 'bold') + 4 * clear;
-  if (own + least(row) > width) return stackBlocks([subheading(title, width), handRow(row, width)]);
+  if (own + leastRow(row) > width)
+    return stackBlocks([subheading(title, width), handRow(row, width)]);
   const beside = handRow(row, width - own);
   const y = rule - letters.strong / 2 - 0.015;
   const text = lineOfText(title, 0, y, { size: letters.strong, weight: 'bold' });
