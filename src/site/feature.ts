@@ -15,6 +15,8 @@ const boundary = z.strictObject({
   kind: z.literal('boundary'),
   label,
   closed: z.boolean(),
+  /** How far inside of it a fence has to stand, in inches, as local rules ask; 0 for not at all. */
+  setback: length,
   path: pathSchema,
 });
 

@@ -1,7 +1,7 @@
 import { z } from 'zod';
-import { specId, vertexId } from './ids.ts';
+import { featureId, specId, vertexId } from './ids.ts';
 import { pathSchema } from './path.ts';
-import { label } from './quantities.ts';
+import { label, signedLength } from './quantities.ts';
 import type { Frozen } from './frozen.ts';
 
 /** A chain of legs, open or closed, built to one fence spec. */
@@ -14,6 +14,11 @@ export const fenceLineSchema = z.strictObject({
   path: pathSchema,
   /** The legs, by the vertices at which they start, whose fabric is stepped; the others follow the grade. */
   stepped: z.record(vertexId, z.literal(true)),
+  /**
+   * The boundary that the line goes along, corner for corner, and how far inside it, in inches; on
+   * the left of the way an open one runs. Null for a line that stands by itself.
+   */
+  follows: z.strictObject({ feature: featureId, inside: signedLength }).nullable(),
 });
 
 export type FenceLine = Frozen<z.infer<typeof fenceLineSchema>>;

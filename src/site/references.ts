@@ -33,6 +33,15 @@ const wrongPath = (site: Site, path: Path): Wrong[] => [
   ...within(wrongKeys(path), 'path'),
 ];
 
+const wrongFollows = (site: Site, { follows }: FenceLine): Wrong[] => {
+  if (follows === null) return [];
+  const { feature } = follows;
+  const found = Object.hasOwn(site.features, feature) ? site.features[feature] : undefined;
+  return found?.kind === 'boundary'
+    ? []
+    : [[['follows', 'feature'], 'a boundary of this site', feature]];
+};
+
 const wrongLine = (site: Site, line: FenceLine): Wrong[] => [
   ...(Object.hasOwn(site.specs, line.spec)
     ? []
@@ -41,6 +50,7 @@ const wrongLine = (site: Site, line: FenceLine): Wrong[] => [
   ...Object.keys(line.stepped)
     .filter((id) => !Object.hasOwn(line.path, id))
     .map((id): Wrong => [['stepped'], 'a vertex of this line', id]),
+  ...wrongFollows(site, line),
 ];
 
 const wrongFeature = (site: Site, feature: Feature): Wrong[] =>

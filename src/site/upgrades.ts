@@ -58,7 +58,14 @@ const specOfThree = (spec: PlainDocument): PlainDocument => ({
   gapUnder: 2,
 });
 
-const lineOfThree = (line: PlainDocument): PlainDocument => ({ ...line, stepped: {} });
+const lineOfThree = (line: PlainDocument): PlainDocument => ({
+  ...line,
+  stepped: {},
+  follows: null,
+});
+
+const featureOfThree = (feature: PlainDocument): PlainDocument =>
+  feature['kind'] === 'boundary' ? { ...feature, setback: 0 } : feature;
 
 /** Posts held by hand, ground kept clear, grade shots, and pull posts, which no older file asked for. */
 const fromTwo = (document: PlainDocument): PlainDocument => ({
@@ -66,6 +73,7 @@ const fromTwo = (document: PlainDocument): PlainDocument => ({
   pins: {},
   shots: {},
   lines: mapped(document['lines'], lineOfThree),
+  features: mapped(document['features'], featureOfThree),
   specs: mapped(document['specs'], specOfThree),
 });
 

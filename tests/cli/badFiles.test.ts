@@ -74,6 +74,7 @@ const emptyLine = {
   hook: 'start',
   path: {},
   stepped: {},
+  follows: null,
 };
 
 const flagged: readonly (readonly [string, string, 0 | 1, RegExp])[] = [

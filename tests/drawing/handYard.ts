@@ -200,6 +200,7 @@ export const handYard = (
       hook: 'start',
       path: {},
       stepped: {},
+      follows: null,
     };
   });
   const site: Site = {

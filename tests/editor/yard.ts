@@ -1,3 +1,4 @@
+import { inches } from '../../src/units/inches.ts';
 import type { Feature } from '../../src/site/feature.ts';
 import type { FenceLine } from '../../src/site/fenceLine.ts';
 import type { MarkId, VertexId } from '../../src/site/ids.ts';
@@ -32,6 +33,7 @@ const lot: Feature = {
   kind: 'boundary',
   label: 'Lot',
   closed: false,
+  setback: inches(0),
   path: path('lot', [
     [-600, -900],
     [900, -900],
@@ -44,6 +46,7 @@ const fence: FenceLine = {
   closed: false,
   hook: 'start',
   stepped: {},
+  follows: null,
   path: path('fence', ['mark:house2', [840, 0], [840, -480]]),
 };
 

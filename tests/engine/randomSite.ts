@@ -124,6 +124,7 @@ const withLine = (site: Site, drawn: DrawnLine, n: number): Site => {
     hook: 'start',
     path,
     stepped: {},
+    follows: null,
   };
   return {
     ...site,

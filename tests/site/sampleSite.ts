@@ -88,6 +88,7 @@ export const sampleDocument = {
         'vertex:4': { mark: 'mark:4', order: 'a3' },
       },
       stepped: {},
+      follows: null,
     },
     'line:2': {
       label: 'Pen',
@@ -100,6 +101,7 @@ export const sampleDocument = {
         'vertex:7': { mark: 'mark:9', order: 'a2' },
       },
       stepped: {},
+      follows: null,
     },
   },
   gates: {

@@ -68,13 +68,17 @@ describe('bringing a document to today’s version', () => {
     expect(old.version).toBe(2);
     const opened = openDocument(old);
     if (!opened.ok) throw new Error(opened.reason);
-    const { version, pins, shots, lines, specs, ...rest } = opened.value;
-    const { version: _two, lines: drawn, specs: before, ...was } = old;
+    const { version, pins, shots, lines, features, specs, ...rest } = opened.value;
+    const { version: _two, lines: drawn, features: seen, specs: before, ...was } = old;
     expect(version).toBe(siteVersion);
     expect([pins, shots]).toEqual([{}, {}]);
     expect(rest).toEqual(was);
+    for (const [id, feature] of Object.entries(seen)) {
+      const told = feature.kind === 'boundary' ? { ...feature, setback: 0 } : feature;
+      expect(features[id as `feature:${string}`]).toEqual(told);
+    }
     for (const [id, line] of Object.entries(drawn)) {
-      expect(lines[id as `line:${string}`]).toEqual({ ...line, stepped: {} });
+      expect(lines[id as `line:${string}`]).toEqual({ ...line, stepped: {}, follows: null });
     }
     for (const [id, spec] of Object.entries(before)) {
       expect(specs[id as `spec:${string}`]).toEqual({

@@ -1,6 +1,7 @@
 import type { Site } from '../../site/site.ts';
 import type { Flag } from '../flag.ts';
 import type { LaidLines } from '../posts/layLines.ts';
+import { checkBoundary } from './checkBoundary.ts';
 import { checkCatch } from './checkCatch.ts';
 import { checkFits } from './checkFits.ts';
 import { checkGates } from './checkGates.ts';
@@ -37,6 +38,7 @@ export const flagsOf = (site: Site, laid: LaidLines): Flag[] =>
     ...checkSpots(site, laid),
     ...checkHoles(site, laid),
     ...checkKeepOuts(site, laid),
+    ...checkBoundary(site, laid),
     ...checkPins(site, laid),
     ...checkGround(site, laid),
     ...checkLeafGround(site, laid),

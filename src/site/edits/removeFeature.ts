@@ -1,4 +1,5 @@
 import { entry } from '../entry.ts';
+import { followed } from '../followed.ts';
 import type { FeatureId } from '../ids.ts';
 import { ownMarks, withoutUnused } from '../marksInUse.ts';
 import type { Site } from '../site.ts';
@@ -9,4 +10,7 @@ import { withoutEntries } from '../withEntries.ts';
  * unknown feature.
  */
 export const removeFeature = (site: Site, id: FeatureId): Site =>
-  withoutUnused(withoutEntries(site, 'features', [id]), ownMarks(entry(site, 'features', id)));
+  withoutUnused(
+    followed(withoutEntries(site, 'features', [id])),
+    ownMarks(entry(site, 'features', id)),
+  );

@@ -1,3 +1,4 @@
+import { inches } from '../../../src/units/inches.ts';
 import { describe, expect, it } from 'vitest';
 import { mayOpenText } from '../../../src/drawing/tables/mayOpenText.ts';
 import { layOutSite } from '../../../src/engine/layOutSite.ts';
@@ -50,7 +51,7 @@ describe('mayOpenText', () => {
   });
 
   it('[D54] says which way it swings out over the boundary', () => {
-    const land = { kind: 'boundary', label: '', closed: true } as const;
+    const land = { kind: 'boundary', label: '', closed: true, setback: inches(0) } as const;
     expect(told(withGround(facing('left'), land, 0, 300))).toBe(
       'either way by 90°. The other way it swings over the boundary.',
     );

@@ -78,10 +78,14 @@ describe('select', () => {
 
   it('[E9] a tap on what is selected brings up what lies under it, which then can be dragged', () => {
     const tap = [press(600, 3), release(600, 3)];
-    const lot = addFeature(yard, { kind: 'boundary', label: '', closed: false }, [
-      { x: 500, y: 4 },
-      { x: 700, y: 4 },
-    ]);
+    const lot = addFeature(
+      yard,
+      { kind: 'boundary', label: '', closed: false, setback: inches(0) },
+      [
+        { x: 500, y: 4 },
+        { x: 700, y: 4 },
+      ],
+    );
     const leg = { kind: 'leg', line: 'line:fence', id: 'vertex:fence1' };
     const once = drive(select, start(lot), tap);
     expect(once.selection).toEqual(leg);
@@ -218,6 +222,7 @@ describe('select', () => {
           closed: false,
           hook: 'start',
           stepped: {},
+          follows: null,
           path: {
             'vertex:w1': { mark: 'mark:lot1', order: 'a0' },
             'vertex:w2': { mark: 'mark:lot2', order: 'a1' },

@@ -79,7 +79,7 @@ describe('checkSweeps', () => {
   });
 
   it('[W9] swinging over the boundary is a caution', () => {
-    const land = { kind: 'boundary', label: '', closed: true } as const;
+    const land = { kind: 'boundary', label: '', closed: true, setback: inches(0) } as const;
     const within = (top: number) => box(wayYard(swing), land, [-50, -300, 700, 300 + top]);
     expect(rules(within(10))).toEqual(['caution: leaf over the boundary']);
     expect(rules(within(0))).toEqual(['caution: leaf over the boundary']);
@@ -198,7 +198,7 @@ describe('checkSlides', () => {
     expect(rules(box(plain, area('building'), [220, 1, 10, 50]))).toContain(
       'stop: no room to roll',
     );
-    const land = { kind: 'boundary', label: '', closed: true } as const;
+    const land = { kind: 'boundary', label: '', closed: true, setback: inches(0) } as const;
     expect(rules(box(plain, land, [-50, -300, 700, 303]))).toContain('caution: no room to roll');
     expect(rules(box(plain, area('paving'), beside))).toEqual(['settle: leaf not measured']);
   });

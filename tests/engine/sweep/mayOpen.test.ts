@@ -1,3 +1,4 @@
+import { inches } from '../../../src/units/inches.ts';
 import { describe, expect, it } from 'vitest';
 import { layOutSite } from '../../../src/engine/layOutSite.ts';
 import { mayOpen } from '../../../src/engine/sweep/mayOpen.ts';
@@ -28,7 +29,7 @@ const withArea = (
   ]);
 
 const house = { kind: 'building', label: 'House' } as const;
-const land = { kind: 'boundary', label: '', closed: true } as const;
+const land = { kind: 'boundary', label: '', closed: true, setback: inches(0) } as const;
 
 describe('mayOpen', () => {
   // the gate is in the middle of 600 in: faces at 276 and 324, pin at 276.9375, leaf 0.9375 from it

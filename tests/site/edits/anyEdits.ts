@@ -8,6 +8,8 @@ import { addPin } from '../../../src/site/edits/addPin.ts';
 import { addShots } from '../../../src/site/edits/addShots.ts';
 import { changePin } from '../../../src/site/edits/changePin.ts';
 import { changeShot } from '../../../src/site/edits/changeShot.ts';
+import { followBoundary } from '../../../src/site/edits/followBoundary.ts';
+import { setInside } from '../../../src/site/edits/setInside.ts';
 import { setLegGrade } from '../../../src/site/edits/setLegGrade.ts';
 import { removePin } from '../../../src/site/edits/removePin.ts';
 import { removeShots } from '../../../src/site/edits/removeShots.ts';
@@ -111,6 +113,15 @@ export const wayOf = (n: number): GateWay => {
 
 const from = (n: number) => one(['start', 'end', 'middle'] as const, n);
 
+/** A line along one of the boundaries. */
+const along = (site: Site, { pick, other }: Move): Site => {
+  const lots = keysOf(site.features).filter((id) => site.features[id]?.kind === 'boundary');
+  return followBoundary(site, one(lots, pick), 'spec:1', other / 4);
+};
+
+const ledLines = (site: Site): LineId[] =>
+  keysOf(site.lines).filter((id) => (site.lines[id]?.follows ?? null) !== null);
+
 /** Every verb that a random hand knows. */
 export const verbs: Readonly<Record<string, (site: Site, move: Move) => Site>> = {
   addMark: (site, { at }) => addMark(site, at),
@@ -143,6 +154,14 @@ export const verbs: Readonly<Record<string, (site: Site, move: Move) => Site>> =
       nominal: null,
       post: null,
     }),
+  followBoundary: (site, move) => along(site, move),
+  setInside: (site, move) => {
+    const led = ledLines(site);
+    // rarely is there one that follows a boundary already
+    const so = led.length === 0 ? along(site, move) : site;
+    const id = one(ledLines(so), move.pick);
+    return setInside(so, id, move.other % 3 === 0 ? null : move.other / 2);
+  },
   setLegGrade: (site, move) =>
     setLegGrade(
       site,
@@ -196,7 +215,13 @@ export const verbs: Readonly<Record<string, (site: Site, move: Move) => Site>> =
   setGateHinged: (site, move) =>
     setGateHinged(site, gate(site, move), move.other % 2 ? 'start' : 'end'),
   addFeature: (site, move) =>
-    addFeature(site, { kind: 'pool', label: '' }, [place(site, move), move.at, { x: 1, y: 2 }]),
+    addFeature(
+      site,
+      move.other % 2 === 0
+        ? { kind: 'pool', label: '' }
+        : { kind: 'boundary', label: '', closed: true, setback: inches(0) },
+      [place(site, move), move.at, { x: 1, y: 2 }],
+    ),
   changeFeature: (site, { pick, other }) =>
     changeFeature(site, one(keysOf(site.features), pick), { label: String(other) }),
   moveFeature: (site, { pick, at }) => moveFeature(site, one(keysOf(site.features), pick), at),

@@ -25,8 +25,8 @@ describe('features', () => {
     { kind: 'paving', label: '' },
     { kind: 'pool', label: '' },
     { kind: 'keep-out', label: 'Drain' },
-    { kind: 'boundary', label: '', closed: true },
-    { kind: 'boundary', label: '', closed: false },
+    { kind: 'boundary', label: '', closed: true, setback: inches(0) },
+    { kind: 'boundary', label: '', closed: false, setback: inches(0) },
     utility,
   ])('[S8] $kind is added along its marks, old and new', (fields) => {
     const site = addFeature(sampleSite, fields, corners);

@@ -54,12 +54,16 @@ describe('joining marks', () => {
     const ring = joinMarks(sampleSite, 'mark:4', 'mark:1');
     expect(ring.lines['line:1']?.closed).toBe(true);
     expect(marksAlong(ring, 'line:1')).toEqual(['mark:1', 'mark:2', 'mark:3']);
-    const lot = addFeature(sampleSite, { kind: 'boundary', label: '', closed: false }, [
-      { x: 0, y: 0 },
-      { x: 900, y: 0 },
-      { x: 900, y: 900 },
-      { x: 0, y: 900 },
-    ]);
+    const lot = addFeature(
+      sampleSite,
+      { kind: 'boundary', label: '', closed: false, setback: inches(0) },
+      [
+        { x: 0, y: 0 },
+        { x: 900, y: 0 },
+        { x: 900, y: 900 },
+        { x: 0, y: 900 },
+      ],
+    );
     const [first, , , last] = verticesOf(
       (lot.features['feature:3'] as { path: Parameters<typeof verticesOf>[0] }).path,
     );

@@ -6,6 +6,7 @@ import { useSite } from '../../bench.ts';
 import { ChoiceField } from '../../fields/ChoiceField.tsx';
 import { LengthField } from '../../fields/LengthField.tsx';
 import { TextField } from '../../fields/TextField.tsx';
+import { BoundaryFields } from './BoundaryFields.tsx';
 import { featureNames } from './featureNames.ts';
 import { services } from './services.ts';
 import { SideFields } from './SideFields.tsx';
@@ -89,6 +90,7 @@ export const FeatureCard = ({ id }: { readonly id: FeatureId }) => {
         onEnter={(text) => change({ label: text.trim() })}
       />
       <SizeFields feature={feature} change={change} />
+      {feature.kind === 'boundary' && <BoundaryFields id={id} feature={feature} />}
       {'path' in feature && <SideFields id={id} />}
       <button type="button" onClick={() => make(`Delete ${noun}`, (was) => removeFeature(was, id))}>
         Delete {noun}

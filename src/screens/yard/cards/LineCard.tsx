@@ -10,6 +10,7 @@ import { formatLength } from '../../../units/formatLength.ts';
 import { useLayout, useSite } from '../../bench.ts';
 import { ChoiceField } from '../../fields/ChoiceField.tsx';
 import { TextField } from '../../fields/TextField.tsx';
+import { FollowsFields } from './FollowsFields.tsx';
 import { SpecFields } from './SpecFields.tsx';
 import { useDo, useEdit } from './useEdit.ts';
 
@@ -51,6 +52,7 @@ export const LineCard = ({ id }: { readonly id: LineId }) => {
         choices={specs.map(([value, spec]) => ({ value, label: spec.label }))}
         onChoose={(spec) => make('Change fence', (was) => setLineSpec(was, id, spec))}
       />
+      <FollowsFields id={id} />
       <SpecFields id={line.spec} />
       <div className="choices">
         {line.closed ? (
