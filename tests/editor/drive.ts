@@ -8,7 +8,14 @@ import { fromDegrees } from '../../src/units/radians.ts';
 import { samplePlans } from '../store/samplePlans.ts';
 
 /** A layout with nothing in it, for tools that do not look at one. */
-export const emptyLayout: Layout = { lines: {}, posts: {}, gates: {}, ground: null, load: [], flags: [] };
+export const emptyLayout: Layout = {
+  lines: {},
+  posts: {},
+  gates: {},
+  ground: null,
+  load: [],
+  flags: [],
+};
 
 /** A desk for a site, with nothing selected unless said otherwise. */
 export const deskFor = (site: Site, change: Partial<Desk> = {}): Desk => ({

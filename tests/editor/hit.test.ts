@@ -24,7 +24,14 @@ const gate: GateLayout = {
   stop: null,
   receiver: null,
 };
-const layout: Layout = { lines: {}, posts: {}, gates: { 'gate:1': gate }, ground: null, load: [], flags: [] };
+const layout: Layout = {
+  lines: {},
+  posts: {},
+  gates: { 'gate:1': gate },
+  ground: null,
+  load: [],
+  flags: [],
+};
 
 const at = (x: number, y: number, reach = 8) =>
   hit(yard, layout, { at: { x, y }, reach: inches(reach) });

@@ -55,11 +55,29 @@ describe('lath opening', () => {
   // what leaves are narrower than their opening, by the hardware of walk and drive gates: common
   // practice, no published source
   it.each([
-    ['a walk gate with hinges of 1 5/8 and a latch of 2', 1, '48', ['1 5/8', '2'], 3.625],
-    ['a walk gate with hinges of 1 7/8 and a latch of 2 1/8', 1, '48', ['1 7/8', '2 1/8'], 4],
-    ['a double gate of 10 ft with a centre of 2 1/2', 2, '10ft', ['1 7/8', '2 1/2'], 6.25],
-    ['a double gate of 12 ft with a centre of 3', 2, '12ft', ['1 7/8', '3'], 6.75],
-  ])('[K5] the leaves of %s', async (_what, count, want, [hinge = '', gap = ''], under) => {
+    {
+      what: 'a walk gate with 1 5/8 and 2',
+      count: 1,
+      want: '48',
+      taken: ['1 5/8', '2'],
+      under: 3.625,
+    },
+    {
+      what: 'a walk gate with 1 7/8 and 2 1/8',
+      count: 1,
+      want: '48',
+      taken: ['1 7/8', '2 1/8'],
+      under: 4,
+    },
+    {
+      what: 'a double gate of 10 ft',
+      count: 2,
+      want: '10ft',
+      taken: ['1 7/8', '2 1/2'],
+      under: 6.25,
+    },
+    { what: 'a double gate of 12 ft', count: 2, want: '12ft', taken: ['1 7/8', '3'], under: 6.75 },
+  ])('[K5] the leaves of $what', async ({ count, want, taken: [hinge = '', gap = ''], under }) => {
     const each = Array.from({ length: count }, () => hinge);
     const args = [...hinges(...each), '--catch', gap, '--want', want, '--step', '1/8'];
     const told = await opening(...args, '--leaves', `${count}`);

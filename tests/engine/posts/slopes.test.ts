@@ -74,10 +74,10 @@ describe('fence on ground that is not flat', () => {
     const leg = legsOf(slope.lines[line] ?? { path: {}, closed: false })[0]?.id ?? 'vertex:';
     const stepped = setLegGrade(slope, line, leg, 'step');
     const { run, layout } = runOf(stepped);
-    const [fence] = run.ground?.fences ?? [];
+    const [steps] = run.ground?.fences ?? [];
     // total drop by the number of bays (trade practice): 36 in over 3 bays
-    expect(fence?.way).toBe('step');
-    expect(fence?.step).toBeCloseTo(12, 6);
+    expect(steps?.way).toBe('step');
+    expect(steps?.step).toBeCloseTo(12, 6);
     const heights = Object.values(layout.posts).map((post) => post.above);
     expect(Math.max(...heights)).toBeCloseTo(72 + 12 + 2, 6);
     const counts = (site: Site) =>
