@@ -10,6 +10,9 @@ export const needs = ['stop', 'void', 'unsigned', 'signed'] as const;
 
 export type Need = (typeof needs)[number];
 
+/** Stops that come of the posts as they were set: an opening can be signed in spite of them. */
+const setRules: ReadonlySet<string> = new Set(['set too narrow', 'set too wide']);
+
 /** How the sign-off of one gate stands, and the stops that forbid a new one. */
 export interface GateStanding {
   readonly id: GateId;
@@ -28,7 +31,9 @@ export const standingsOf = (site: Site, layout: Layout): readonly GateStanding[]
     if (gate === undefined) return [];
     const rested = restsOn(site, layout, laid);
     const standing = standingOf(gate, rested);
-    const stops = stopped.filter(({ place }) => place.kind === 'gate' && place.id === id);
-    return [{ id, rested, standing, stops, need: stops.length > 0 ? 'stop' : standing.kind }];
+    const own = stopped.filter(({ place }) => place.kind === 'gate' && place.id === id);
+    // what was set is no part of what is signed
+    const stops = own.filter(({ rule }) => !setRules.has(rule));
+    return [{ id, rested, standing, stops, need: own.length > 0 ? 'stop' : standing.kind }];
   });
 };

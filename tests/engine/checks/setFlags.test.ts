@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { layOutSite } from '../../../src/engine/layOutSite.ts';
+import { standingsOf } from '../../../src/engine/sign/standingsOf.ts';
 import { restedCheck } from '../../../src/engine/sign/restedCheck.ts';
 import { restsOn } from '../../../src/engine/sign/restsOn.ts';
 import { changeHardware } from '../../../src/site/edits/changeHardware.ts';
@@ -136,5 +137,12 @@ describe('flags of leaves, catches and names', () => {
     );
     const [may] = told(setGateNominal(double(), 'gate:1', inches(119)));
     expect(may).toContain('its latch would stand 2 1/2" open and may not catch.');
+  });
+
+  it('[V4] posts set too narrow want attention, and do not forbid to sign what was planned', () => {
+    const site = setAt(double(), 117);
+    const [standing] = standingsOf(site, layOutSite(site));
+    expect(standing?.need).toBe('stop');
+    expect(standing?.stops).toEqual([]);
   });
 });
