@@ -6,12 +6,14 @@ import { signedArea } from '../geometry/signedArea.ts';
 import type { SitePoint } from '../geometry/point.ts';
 import type { GateLayout, Layout } from '../engine/layout.ts';
 import type { Feature } from '../site/feature.ts';
+import type { PinId } from '../site/ids.ts';
 import { verticesOf } from '../site/pathOrder.ts';
 import type { Site } from '../site/site.ts';
 import type { Selection } from '../store/selection.ts';
 import type { Inches } from '../units/inches.ts';
 import { edgesOf } from './edges.ts';
 import { entriesOf } from './entriesOf.ts';
+import { pinGround } from './pinGround.ts';
 import { standableMarks } from './standableMarks.ts';
 
 /** Where a hand touches the drawing, in inches on the ground. */
@@ -53,6 +55,41 @@ const marks = (site: Site, { at }: Touch): Found[] =>
     what: { kind: 'mark', id },
     distance: distance(at, point),
   }));
+
+/** A post leaves two thirds of its shorter bay to be taken as the leg. */
+const shareOfBay = 1 / 3;
+
+/** Line and pull posts of runs, each within reach and its share of the shorter bay beside it. */
+const posts = (layout: Layout, { at, reach }: Touch): Found[] =>
+  Object.values(layout.lines).flatMap(({ runs }) =>
+    runs.flatMap(({ posts: row, spaces }) =>
+      row.flatMap(({ post: id }, n): Found[] => {
+        const post = layout.posts[id];
+        if (post === undefined || (post.kind !== 'line' && post.kind !== 'pull')) return [];
+        const bay = Math.min(spaces[n - 1]?.length ?? Infinity, spaces[n]?.length ?? Infinity);
+        const away = distance(at, post.at);
+        if (away > Math.min(reach, Math.max(post.od / 2, bay * shareOfBay))) return [];
+        return [{ what: { kind: 'post', id }, distance: away }];
+      }),
+    ),
+  );
+
+const shots = (site: Site, { at }: Touch): Found[] =>
+  entriesOf(site.shots).map(([id, shot]) => ({
+    what: { kind: 'shot', id },
+    distance: distance(at, shot),
+  }));
+
+/** Ground that is kept clear, and posts that are held where none can stand. */
+const pins = (site: Site, layout: Layout, { at }: Touch): Found[] =>
+  entriesOf(site.pins).flatMap(([id, pin]): Found[] => {
+    const ground = pinGround(site, pin);
+    if (ground === null || `post:${id}` in layout.posts) return [];
+    const what = pin.holds.kind === 'clear' ? ({ kind: 'pin', id } as const) : heldPost(id);
+    return [{ what, distance: nearestOnSegment(at, ground.body).distance }];
+  });
+
+const heldPost = (id: PinId): Thing => ({ kind: 'post', id: `post:${id}` });
 
 const legs = (site: Site, { at }: Touch): Found[] =>
   edgesOf(site).flatMap((edge): Found[] => {
@@ -98,8 +135,8 @@ export const isSame = (a: Selection, b: Selection): boolean =>
   a !== null && b !== null && a.kind === b.kind && a.id === b.id;
 
 /**
- * Everything at a point, each once: gates before marks, marks before legs, legs before features,
- * the nearest of each first, at last the ground that the point lies in. A mark at which only a tree
+ * Everything at a point, each once: gates before marks, then posts, shots and kept-clear
+ * ground, then legs before features, the nearest of each first, at last the ground that the point lies in. A mark at which only a tree
  * or a note stands is that.
  */
 export const hits = (site: Site, layout: Layout, touch: Touch): Thing[] => {
@@ -107,6 +144,7 @@ export const hits = (site: Site, layout: Layout, touch: Touch): Thing[] => {
   const all = [
     ...near(gates(layout, touch), reach),
     ...near(marks(site, touch), reach),
+    ...near([...posts(layout, touch), ...shots(site, touch), ...pins(site, layout, touch)], reach),
     ...near(legs(site, touch), reach),
     ...near([...sides(site, touch), ...spots(site, touch)], reach),
     ...groundsAt(site, touch),

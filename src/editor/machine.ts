@@ -1,6 +1,6 @@
 import type { Primitive } from '../drawing/primitive.ts';
 import type { Input } from './input.ts';
-import type { Answer, Desk, Piece, Tool } from './tool.ts';
+import type { Answer, Asked, Desk, Piece, Tool } from './tool.ts';
 
 /** A tool in one of its states, the state's type hidden: what `send` keeps for every tool. */
 export interface Machine {
@@ -12,6 +12,7 @@ export interface Machine {
   readonly preview: (desk: Desk) => readonly Primitive[];
   readonly prompt: (desk: Desk) => string;
   readonly piece: (desk: Desk) => Piece | null;
+  readonly asked: () => Asked | null;
   /** The machine as it is put aside for another tool. */
   readonly rest: () => Machine;
 }
@@ -35,5 +36,6 @@ export const machine = <State>(tool: Tool<State>, state: State = tool.idle): Mac
   preview: (desk) => tool.preview(state, desk),
   prompt: (desk) => tool.prompt(state, desk),
   piece: (desk) => tool.piece?.(state, desk) ?? null,
+  asked: () => tool.asked?.(state) ?? null,
   rest: () => machine(tool, tool.rest(state)),
 });

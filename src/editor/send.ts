@@ -10,7 +10,7 @@ import { stands } from '../store/stands.ts';
 import type { ToolId } from '../store/toolId.ts';
 import type { Input } from './input.ts';
 import type { Machine } from './machine.ts';
-import type { Answer, Desk, Piece } from './tool.ts';
+import type { Answer, Asked, Desk, Piece } from './tool.ts';
 import type { ToolEntry } from './toolbox.ts';
 
 /** The stores that inputs act on, and the tools that answer them. */
@@ -28,6 +28,8 @@ export interface Hand {
   readonly prompt: string;
   /** The piece for which a length or bearing can be typed. */
   readonly piece: Piece | null;
+  /** The place for which a height is asked. */
+  readonly asked: Asked | null;
 }
 
 /** The one way for an input to reach the document. */
@@ -78,7 +80,12 @@ export const createSend = (bench: Workbench): Sender => {
   const look = (): Hand => {
     const tool = toolOf(session.getState().tool);
     const desk = deskOf(current(site.getState().history));
-    return { preview: tool.preview(desk), prompt: tool.prompt(desk), piece: tool.piece(desk) };
+    return {
+      preview: tool.preview(desk),
+      prompt: tool.prompt(desk),
+      piece: tool.piece(desk),
+      asked: tool.asked(),
+    };
   };
   const hand = createCell(look());
   const refresh = (): void => {
@@ -94,7 +101,8 @@ export const createSend = (bench: Workbench): Sender => {
     refresh();
   };
   const stopSite = site.subscribe(({ history }) => {
-    if (!stands(current(history), session.getState().selection)) {
+    const shown = current(history);
+    if (!stands(shown, session.getState().selection, layOut(shown).posts)) {
       session.setState({ selection: null });
     }
     refresh();

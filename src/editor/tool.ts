@@ -4,6 +4,7 @@ import type { SitePoint } from '../geometry/point.ts';
 import type { Site } from '../site/site.ts';
 import type { Plans } from '../store/plans.ts';
 import type { Selection } from '../store/selection.ts';
+import type { Inches } from '../units/inches.ts';
 import type { Radians } from '../units/radians.ts';
 import type { Input } from './input.ts';
 
@@ -39,6 +40,12 @@ export interface Piece {
   readonly last: Radians | null;
 }
 
+/** A place for which a height is to be typed, and the height that is offered; inches. */
+export interface Asked {
+  readonly at: SitePoint;
+  readonly offered: Inches;
+}
+
 /** A pure state machine: input in, answer out, and what to show while it is in a state. */
 export interface Tool<State> {
   readonly idle: State;
@@ -48,6 +55,8 @@ export interface Tool<State> {
   readonly prompt: (state: State, desk: Desk) => string;
   /** The piece for which a length or bearing can be typed; absent or null where there is none. */
   readonly piece?: (state: State, desk: Desk) => Piece | null;
+  /** The place for which a height can be typed; absent or null where there is none. */
+  readonly asked?: (state: State) => Asked | null;
   /** What is left of a state when another tool is taken up; a chain being drawn is not lost. */
   readonly rest: (state: State) => State;
 }

@@ -8,6 +8,7 @@ import { drawUtility } from './tools/drawUtility.ts';
 import { pan } from './tools/pan.ts';
 import { placeGate } from './tools/placeGate.ts';
 import { placeNote } from './tools/placeNote.ts';
+import { placeShot } from './tools/placeShot.ts';
 import { placeTree } from './tools/placeTree.ts';
 import { select } from './tools/select/select.ts';
 
@@ -34,6 +35,7 @@ export const toolbox: readonly ToolEntry[] = [
   { id: 'keep-out', label: 'Keep-out', key: 'k', machine: machine(drawArea('keep-out')) },
   { id: 'utility', label: 'Utility', key: 'u', machine: machine(drawUtility) },
   { id: 'tree', label: 'Tree', key: 't', machine: machine(placeTree) },
+  { id: 'shot', label: 'Grade shot', key: 'h', machine: machine(placeShot) },
   { id: 'note', label: 'Note', key: 'n', machine: machine(placeNote) },
   { id: 'pan', label: 'Pan', key: 'm', machine: machine(pan) },
 ];

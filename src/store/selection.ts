@@ -1,4 +1,5 @@
-import type { FeatureId, GateId, LineId, MarkId, VertexId } from '../site/ids.ts';
+import type { PostId } from '../engine/post.ts';
+import type { FeatureId, GateId, LineId, MarkId, PinId, ShotId, VertexId } from '../site/ids.ts';
 
 /** The one thing that the card, the tape strip and the keys act on; null for nothing. */
 export type Selection =
@@ -7,4 +8,9 @@ export type Selection =
   | { readonly kind: 'gate'; readonly id: GateId }
   | { readonly kind: 'feature'; readonly id: FeatureId }
   | { readonly kind: 'mark'; readonly id: MarkId }
+  /** A line or pull post of a run; one that is held is `post:` and its pin, placed or not. */
+  | { readonly kind: 'post'; readonly id: PostId }
+  /** Ground that is kept clear of holes. */
+  | { readonly kind: 'pin'; readonly id: PinId }
+  | { readonly kind: 'shot'; readonly id: ShotId }
   | null;

@@ -11,6 +11,7 @@ export const toolIds = [
   'keep-out',
   'utility',
   'tree',
+  'shot',
   'note',
 ] as const;
 

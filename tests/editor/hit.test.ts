@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { hit } from '../../src/editor/hit.ts';
+import { layOutSite } from '../../src/engine/layOutSite.ts';
 import type { GateLayout, Layout } from '../../src/engine/layout.ts';
 import type { Feature } from '../../src/site/feature.ts';
 import { inches } from '../../src/units/inches.ts';
@@ -52,6 +53,22 @@ describe('hit', () => {
     expect(at(600, -7)).toEqual({ kind: 'leg', line: 'line:fence', id: 'vertex:fence1' });
     expect(at(833, -300)).toEqual({ kind: 'leg', line: 'line:fence', id: 'vertex:fence2' });
     expect(at(830, -12, 30)).toEqual({ kind: 'mark', id: 'mark:fence2' });
+  });
+
+  it('[E4] takes a post before its leg, a shot too, and leaves the middle of a bay to the leg', () => {
+    const laid = layOutSite(yard);
+    const post = Object.values(laid.posts).find(
+      ({ kind, at: { y } }) => kind === 'line' && y === 0,
+    );
+    if (post === undefined) throw new Error('the yard has lost its line posts');
+    const site = {
+      ...yard,
+      shots: { 'shot:1': { x: 700, y: -300, z: inches(0), label: '' } } as const,
+    };
+    const near = (x: number, y: number) => hit(site, laid, { at: { x, y }, reach: inches(20) });
+    expect(near(post.at.x + 3, 4)).toEqual({ kind: 'post', id: post.id });
+    expect(near(post.at.x + 60, 4)?.kind).toBe('leg');
+    expect(near(705, -300)).toEqual({ kind: 'shot', id: 'shot:1' });
   });
 
   it('[E4] takes a feature by its side, its ground or its mark', () => {

@@ -54,12 +54,14 @@ describe('the reading of a gate on the tape', () => {
 });
 
 describe('the line that the tape shows', () => {
+  const none = { posts: {} };
+
   it('is the one that the selection is on, else the first', () => {
-    expect(tapeLine(yard, { kind: 'gate', id: walk })).toBe(line);
-    expect(tapeLine(yard, null)).toBe(line);
-    expect(tapeLine({ ...yard, lines: {} }, null)).toBeNull();
+    expect(tapeLine(yard, none, { kind: 'gate', id: walk })).toBe(line);
+    expect(tapeLine(yard, none, null)).toBe(line);
+    expect(tapeLine({ ...yard, lines: {} }, none, null)).toBeNull();
     const end = Object.values(yard.lines[line]?.path ?? {})[0]?.mark;
     if (end === undefined) throw new Error('the sample has lost its marks');
-    expect(tapeLine(yard, { kind: 'mark', id: end })).toBe(line);
+    expect(tapeLine(yard, none, { kind: 'mark', id: end })).toBe(line);
   });
 });

@@ -11,7 +11,9 @@ import { FlagList } from './FlagList.tsx';
 import { KeysHelp } from './KeysHelp.tsx';
 import { NextFence } from './next/NextFence.tsx';
 import { NextGate } from './next/NextGate.tsx';
+import { NextShot } from './next/NextShot.tsx';
 import { NextUtility } from './next/NextUtility.tsx';
+import { HeightEntry } from './HeightEntry.tsx';
 import { TypedEntry, type Sign } from './TypedEntry.tsx';
 import { Unused } from './Unused.tsx';
 import { YardSummary } from './YardSummary.tsx';
@@ -23,6 +25,7 @@ const Next = () => {
   const tool = useSession((state) => state.tool);
   if (tool === 'fence') return <NextFence />;
   if (tool === 'gate') return <NextGate />;
+  if (tool === 'shot') return <NextShot />;
   return tool === 'utility' ? <NextUtility /> : null;
 };
 
@@ -31,6 +34,7 @@ const drawnBy: Readonly<Partial<Record<ToolId, readonly string[]>>> = {
   fence: ['line', 'leg'],
   gate: ['gate'],
   utility: ['feature'],
+  shot: ['shot'],
 };
 
 /** The card of what is selected, and what is drawn next, so that neither is taken for the other. */
@@ -71,10 +75,10 @@ export const SideSheet = ({ sign }: { readonly sign: Sign | null }) => {
   const selection = useSession((state) => state.selection);
   const site = useSite();
   const { flags } = useLayout();
-  const { piece } = useStored(bench.sender.hand, (state) => state);
+  const { piece, asked } = useStored(bench.sender.hand, (state) => state);
   const [open, setOpen] = useState(false);
   const goTo = (flag: Flag) => {
-    session.setState({ selection: flag.place.kind === 'shot' ? null : flag.place, tool: 'select' });
+    session.setState({ selection: flag.place, tool: 'select' });
     centreOn(bench, flag.at);
     // on a phone the card lies over the pad: put down, it shows the place
     setOpen(false);
@@ -82,6 +86,7 @@ export const SideSheet = ({ sign }: { readonly sign: Sign | null }) => {
   return (
     <aside className="card" data-open={open} aria-label="Card">
       {piece !== null && <TypedEntry piece={piece} begun={sign} />}
+      {asked !== null && <HeightEntry asked={asked} begun={sign} />}
       <div className="card-head">
         <h2>{selection === null ? 'This yard' : cardTitle(selection, site)}</h2>
         {selection !== null && (

@@ -1,10 +1,13 @@
 import type { Primitive } from '../../drawing/primitive.ts';
+import { pinGround } from '../../editor/pinGround.ts';
 import type { Layout } from '../../engine/layout.ts';
+import type { PostId } from '../../engine/post.ts';
 import type { SitePoint } from '../../geometry/point.ts';
 import { unitVector } from '../../geometry/unitVector.ts';
 import type { MarkId } from '../../site/ids.ts';
 import { verticesOf } from '../../site/pathOrder.ts';
 import type { Site } from '../../site/site.ts';
+import { pinOf } from '../../store/pinOf.ts';
 import type { Selection } from '../../store/selection.ts';
 
 /** Half the width of the band over what is selected, in CSS pixels. */
@@ -38,6 +41,14 @@ const knob = (centre: SitePoint): Primitive => ({
 const pointsOf = (site: Site, marks: readonly MarkId[]): SitePoint[] =>
   marks.flatMap((mark) => site.marks[mark] ?? []);
 
+/** A post where it stands; one that is held where none can stand, where it is held. */
+const postKnob = (site: Site, layout: Layout, id: PostId): Primitive[] => {
+  const held = pinOf(id);
+  const pin = held === null ? undefined : site.pins[held];
+  const at = layout.posts[id]?.at ?? (pin === undefined ? null : pinGround(site, pin)?.at);
+  return at === null || at === undefined ? [] : [knob(at)];
+};
+
 /** What shows which thing is selected, at a scale of CSS pixels to the inch: a band, and knobs at its marks. */
 export const selectionMarks = (
   site: Site,
@@ -56,6 +67,17 @@ export const selectionMarks = (
     const leg = layout.lines[selection.line]?.legs.find(({ id }) => id === selection.id);
     if (leg === undefined) return [];
     return [...stretch([leg.start, leg.end], half), knob(leg.start), knob(leg.end)];
+  }
+  if (selection.kind === 'shot') {
+    const shot = site.shots[selection.id];
+    return shot === undefined ? [] : [knob({ x: shot.x, y: shot.y })];
+  }
+  if (selection.kind === 'post') return postKnob(site, layout, selection.id);
+  if (selection.kind === 'pin') {
+    const pin = site.pins[selection.id];
+    const ground = pin === undefined ? null : pinGround(site, pin);
+    if (ground === null) return [];
+    return [...stretch([ground.body.start, ground.body.end], half), knob(ground.at)];
   }
   const thing = selection.kind === 'line' ? site.lines[selection.id] : site.features[selection.id];
   if (thing === undefined) return [];

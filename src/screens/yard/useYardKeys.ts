@@ -67,9 +67,16 @@ const place = (bench: Bench): void => {
   sender.send({ do: 'release', ...touch });
 };
 
-const leave = ({ session, sender }: Bench, hand: KeyHand): void => {
+/** Whether a piece is being drawn or a height is asked: keys then go to that first. */
+const isBusy = ({ sender }: Bench): boolean => {
+  const { piece, asked } = sender.hand.getState();
+  return piece !== null || asked !== null;
+};
+
+const leave = (bench: Bench, hand: KeyHand): void => {
+  const { session, sender } = bench;
   const { tool, selection } = session.getState();
-  const busy = sender.hand.getState().piece !== null;
+  const busy = isBusy(bench);
   sender.send({ do: 'leave' });
   hand.setCross(null);
   if (busy) return;
@@ -79,7 +86,7 @@ const leave = ({ session, sender }: Bench, hand: KeyHand): void => {
 
 const carryOut = (bench: Bench, hand: KeyHand, deed: KeyDeed): void => {
   const { session, site, sender } = bench;
-  const drawing = sender.hand.getState().piece !== null;
+  const drawing = isBusy(bench);
   switch (deed.do) {
     case 'undo':
       return site.getState().undo();
@@ -128,7 +135,7 @@ export const useYardKeys = (hand: KeyHand): void => {
     const press = (event: KeyboardEvent) => {
       const command = event.ctrlKey || event.metaKey;
       if (event.altKey || belongsTo(event.target, event.key)) return;
-      const drawing = bench.sender.hand.getState().piece === null ? 'nothing' : 'a piece';
+      const drawing = isBusy(bench) ? 'a piece' : 'nothing';
       const deed = keyDeed({ key: event.key, command, shift: event.shiftKey }, drawing, letters);
       if (deed === null) return;
       event.preventDefault();

@@ -20,7 +20,7 @@ import { snap } from '../../snap.ts';
 import type { Snap } from '../../snap.ts';
 import type { SnapLine } from '../../snapLine.ts';
 import { untyped } from '../../typed.ts';
-import { movedBy } from './movedBy.ts';
+import { movedBy, type Loose } from './movedBy.ts';
 import type { Held } from './selectState.ts';
 
 type Hand = NonNullable<Pointer>;
@@ -88,7 +88,7 @@ const gateAlong = (site: Site, id: GateId, from: SitePoint, hand: Hand): Site =>
  * it was drawn, a gate runs along its line, measured from the end that it was measured from, all
  * else moves by as much as the hand.
  */
-export const dragged = (site: Site, what: Held, from: SitePoint, hand: Hand): Site => {
+export const dragged = (site: Site, what: Loose, from: SitePoint, hand: Hand): Site => {
   if (what.kind === 'mark') return moveMark(site, what.id, markSnap(site, what.id, hand).point);
   if (what.kind === 'gate') return gateAlong(site, what.id, from, hand);
   return movedBy(site, what, subtract(hand.at, from), hand.free ? 0 : hand.reach);

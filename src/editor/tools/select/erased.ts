@@ -3,12 +3,15 @@ import { removeFeature } from '../../../site/edits/removeFeature.ts';
 import { removeGate } from '../../../site/edits/removeGate.ts';
 import { removeLine } from '../../../site/edits/removeLine.ts';
 import { removeMark } from '../../../site/edits/removeMark.ts';
+import { removePin } from '../../../site/edits/removePin.ts';
+import { removeShots } from '../../../site/edits/removeShots.ts';
 import { removeVertex } from '../../../site/edits/removeVertex.ts';
 import type { MarkId } from '../../../site/ids.ts';
 import { leastMarks } from '../../../site/leastMarks.ts';
 import { marksInUse, marksOfFeatures } from '../../../site/marksInUse.ts';
 import { verticesOf } from '../../../site/pathOrder.ts';
 import type { Site } from '../../../site/site.ts';
+import { pinOf } from '../../../store/pinOf.ts';
 import { read, unread } from '../../../units/parsed.ts';
 import type { Parsed } from '../../../units/parsed.ts';
 import { entriesOf } from '../../entriesOf.ts';
@@ -53,7 +56,7 @@ const withoutCorner = (site: Site, id: MarkId): Parsed<Site> => {
 };
 
 /**
- * A site without a thing. A mark goes out of the fence that passes it, or out of the one piece
+ * A site without a thing; a held post is let go. A mark goes out of the fence that passes it, or out of the one piece
  * of ground of which it is a corner; where that cannot be, one line says so.
  */
 export const erased = (site: Site, what: Held): Parsed<Site> => {
@@ -62,6 +65,15 @@ export const erased = (site: Site, what: Held): Parsed<Site> => {
       return read(removeGate(site, what.id));
     case 'feature':
       return read(removeFeature(site, what.id));
+    case 'pin':
+      return read(removePin(site, what.id));
+    case 'shot':
+      return read(removeShots(site, [what.id]));
+    case 'post': {
+      const pin = pinOf(what.id);
+      if (pin !== null) return read(removePin(site, pin));
+      return unread('The bays put this post here: drag it elsewhere, or keep the ground clear');
+    }
     case 'line':
       return read(removeLine(site, what.id));
     case 'leg':

@@ -3,16 +3,22 @@ import { distance } from '../../../geometry/distance.ts';
 import { scale } from '../../../geometry/scale.ts';
 import { unitVector } from '../../../geometry/unitVector.ts';
 import type { SitePoint } from '../../../geometry/point.ts';
+import { changeShot } from '../../../site/edits/changeShot.ts';
 import { moveFeature } from '../../../site/edits/moveFeature.ts';
 import { moveGate } from '../../../site/edits/moveGate.ts';
 import { moveMarks } from '../../../site/edits/moveMarks.ts';
 import type { GateId } from '../../../site/ids.ts';
+import { entry } from '../../../site/entry.ts';
 import { legAt, legGround } from '../../../site/legGround.ts';
 import type { Site } from '../../../site/site.ts';
 import { inches } from '../../../units/inches.ts';
 import { gateSpan } from '../../gateSpan.ts';
 import { movableLegMarks, movableLineMarks } from '../../movableMarks.ts';
+import type { Pinned } from './movedPin.ts';
 import type { Held } from './selectState.ts';
+
+/** What moves over the ground by itself. */
+export type Loose = Exclude<Held, Pinned>;
 
 /** A gate moved along its leg by what a vector has of the leg's direction; it stays on its leg. */
 const gateBy = (site: Site, id: GateId, by: SitePoint): Site => {
@@ -40,10 +46,10 @@ const settled = (by: SitePoint, way: SitePoint, reach: number): SitePoint => {
 
 /**
  * A site in which a thing has moved by a vector in inches: all of a feature, the marks of a leg or
- * line that no feature stands on, a gate along its leg. A leg keeps to its own direction or to the
+ * line that no feature stands on, a gate along its leg, a grade shot with its height. A leg keeps to its own direction or to the
  * square of it within `reach`. The same site where nothing can move.
  */
-export const movedBy = (site: Site, what: Held, by: SitePoint, reach = 0): Site => {
+export const movedBy = (site: Site, what: Loose, by: SitePoint, reach = 0): Site => {
   switch (what.kind) {
     case 'mark':
       return moveMarks(site, [what.id], by);
@@ -51,6 +57,10 @@ export const movedBy = (site: Site, what: Held, by: SitePoint, reach = 0): Site 
       return moveFeature(site, what.id, by);
     case 'line':
       return moveMarks(site, movableLineMarks(site, what.id), by);
+    case 'shot': {
+      const { x, y } = entry(site, 'shots', what.id);
+      return changeShot(site, what.id, { x: x + by.x, y: y + by.y });
+    }
     case 'gate':
       return gateBy(site, what.id, by);
     case 'leg': {

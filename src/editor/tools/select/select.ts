@@ -1,4 +1,5 @@
 import type { SitePoint } from '../../../geometry/point.ts';
+import { subtract } from '../../../geometry/subtract.ts';
 import { joinMarks } from '../../../site/edits/joinMarks.ts';
 import { setLegLength } from '../../../site/edits/setLegLength.ts';
 import type { MarkId } from '../../../site/ids.ts';
@@ -12,6 +13,7 @@ import { readTyped } from '../../typed.ts';
 import { dragged, isDrag, joinsOnto, markSnap } from './dragged.ts';
 import { erased } from './erased.ts';
 import { movedBy } from './movedBy.ts';
+import { pinDragged, pinNudged, type Moved, type Pinned } from './movedPin.ts';
 import type { Held, SelectState } from './selectState.ts';
 
 type Point = Extract<Input, { readonly at: SitePoint }>;
@@ -19,12 +21,23 @@ type Point = Extract<Input, { readonly at: SitePoint }>;
 const idle: SelectState = { is: 'idle', tapped: null };
 
 /** What is selected, if it is still there. */
-const chosen = ({ site, selection }: Desk): Held | null =>
-  stands(site, selection) ? selection : null;
+const chosen = ({ site, layout, selection }: Desk): Held | null =>
+  stands(site, selection, layout.posts) ? selection : null;
 
 /** What the hand calls a thing: its kind, of a feature which one. */
-const nounOf = (site: Site, what: Held): string =>
-  what.kind === 'feature' ? (site.features[what.id]?.kind ?? what.kind) : what.kind;
+const nounOf = (site: Site, what: Held): string => {
+  if (what.kind === 'feature') return site.features[what.id]?.kind ?? what.kind;
+  if (what.kind === 'pin') return 'kept-clear ground';
+  return what.kind === 'shot' ? 'grade shot' : what.kind;
+};
+
+const isPinned = (what: Held): what is Pinned => what.kind === 'post' || what.kind === 'pin';
+
+/** Where the hand has taken a thing, and what is then selected: a post is held from then on. */
+const taken = (desk: Desk, what: Held, from: SitePoint, input: Point): Moved =>
+  isPinned(what)
+    ? pinDragged(desk, what, subtract(input.at, from))
+    : { site: dragged(desk.site, what, from, input), select: what };
 
 const stuck = 'Nothing moves: its marks belong to a building, a lot line or other ground';
 
@@ -48,17 +61,18 @@ const pressed = (state: SelectState, input: Point, desk: Desk): Answer<SelectSta
   return { state: { is: 'held', what, from: input.at, of: all.length, next }, select: what };
 };
 
-const drag = (state: SelectState, input: Point, { site }: Desk): Answer<SelectState> => {
-  if (state.is === 'idle' || !stands(site, state.what)) return { state: idle };
+const drag = (state: SelectState, input: Point, desk: Desk): Answer<SelectState> => {
+  const { site, layout } = desk;
+  if (state.is === 'idle' || !stands(site, state.what, layout.posts)) return { state: idle };
   if (state.is === 'held' && !isDrag(state.from, input)) return { state };
   const { what, from } = state;
-  const moved = dragged(site, what, from, input);
+  const { site: moved, select: chosenNow } = taken(desk, what, from, input);
   const guides = what.kind === 'mark' ? snapGuides(markSnap(site, what.id, input)) : [];
   const onto = joinsOnto(site, what, input);
   const dragging: SelectState = { is: 'dragging', what, from, guides, onto };
   return moved === site && what.kind === 'leg'
     ? { state: dragging, draft: null, say: stuck }
-    : { state: dragging, draft: moved };
+    : { state: dragging, draft: moved, select: chosenNow };
 };
 
 /** Makes one mark of two; where that cannot be, the marks stay where they were and one line says why. */
@@ -73,25 +87,37 @@ const join = (site: Site, gone: MarkId, onto: MarkId): Answer<SelectState> => {
   }
 };
 
-const release = (state: SelectState, input: Point, { site }: Desk): Answer<SelectState> => {
-  if (state.is === 'held' && stands(site, state.next)) {
+const release = (state: SelectState, input: Point, desk: Desk): Answer<SelectState> => {
+  const { site, layout } = desk;
+  if (state.is === 'held' && stands(site, state.next, layout.posts)) {
     const { next, of } = state;
     return { state: { is: 'idle', tapped: { what: next, of } }, draft: null, select: next };
   }
-  if (state.is !== 'dragging' || !stands(site, state.what)) return { state: idle, draft: null };
+  if (state.is !== 'dragging' || !stands(site, state.what, layout.posts)) {
+    return { state: idle, draft: null };
+  }
   const { what, from } = state;
   const onto = joinsOnto(site, what, input);
   if (what.kind === 'mark' && onto !== null) return join(site, what.id, onto);
-  const moved = dragged(site, what, from, input);
-  return { state: idle, commit: { site: moved, label: `Move ${nounOf(site, what)}` } };
+  const { site: moved, select: chosenNow } = taken(desk, what, from, input);
+  return {
+    state: idle,
+    commit: { site: moved, label: `Move ${nounOf(site, what)}` },
+    select: chosenNow,
+  };
 };
 
 const nudge = (state: SelectState, { x, y }: { x: number; y: number }, desk: Desk) => {
   const what = chosen(desk);
   if (what === null) return { state, say: 'Nothing is selected: expected something to move' };
+  const label = `Move ${nounOf(desk.site, what)}`;
+  if (isPinned(what)) {
+    const { site, select: chosenNow } = pinNudged(desk, what, { x, y });
+    return { state: idle, commit: { site, label }, select: chosenNow };
+  }
   const moved = movedBy(desk.site, what, { x, y });
   if (moved === desk.site && what.kind !== 'gate') return { state, say: stuck };
-  return { state: idle, commit: { site: moved, label: `Move ${nounOf(desk.site, what)}` } };
+  return { state: idle, commit: { site: moved, label } };
 };
 
 const erase = (state: SelectState, desk: Desk): Answer<SelectState> => {
@@ -101,7 +127,10 @@ const erase = (state: SelectState, desk: Desk): Answer<SelectState> => {
   if (!left.ok) return { state, say: left.reason };
   return {
     state: idle,
-    commit: { site: left.value, label: `Erase ${nounOf(desk.site, what)}` },
+    commit: {
+      site: left.value,
+      label: what.kind === 'post' ? 'Let post go' : `Erase ${nounOf(desk.site, what)}`,
+    },
     select: null,
   };
 };
@@ -132,7 +161,8 @@ const on = (state: SelectState, input: Input, desk: Desk): Answer<SelectState> =
     case 'type':
       return type(state, input, desk);
     case 'leave':
-      return state.is === 'idle' ? { state: idle, select: null } : { state: idle, draft: null };
+      if (state.is === 'idle') return { state: idle, select: null };
+      return { state: idle, draft: null, select: state.what };
     default:
       return { state };
   }

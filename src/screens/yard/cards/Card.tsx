@@ -6,14 +6,27 @@ import { GateCard } from './GateCard.tsx';
 import { LegCard } from './LegCard.tsx';
 import { LineCard } from './LineCard.tsx';
 import { MarkCard } from './MarkCard.tsx';
+import { PinCard } from './PinCard.tsx';
+import { PostCard } from './PostCard.tsx';
+import { ShotCard } from './ShotCard.tsx';
 
-const kindNames = { line: 'Fence line', leg: 'Leg', gate: 'Gate', mark: 'Mark' } as const;
+const kindNames = {
+  line: 'Fence line',
+  leg: 'Leg',
+  gate: 'Gate',
+  mark: 'Mark',
+  post: 'Post',
+  pin: 'Ground kept clear',
+  shot: 'Grade shot',
+} as const;
 
 const labelOf = (selection: NonNullable<Selection>, site: Site): string | undefined => {
   if (selection.kind === 'line') return site.lines[selection.id]?.label;
   if (selection.kind === 'leg') return site.lines[selection.line]?.label;
   if (selection.kind === 'gate') return site.gates[selection.id]?.label;
   if (selection.kind === 'mark') return site.marks[selection.id]?.label;
+  if (selection.kind === 'shot') return site.shots[selection.id]?.label;
+  if (selection.kind === 'post' || selection.kind === 'pin') return undefined;
   return site.features[selection.id]?.label;
 };
 
@@ -37,6 +50,12 @@ export const Card = ({ selection }: { readonly selection: NonNullable<Selection>
       return <GateCard key={selection.id} id={selection.id} />;
     case 'mark':
       return <MarkCard key={selection.id} id={selection.id} />;
+    case 'post':
+      return <PostCard key={selection.id} id={selection.id} />;
+    case 'pin':
+      return <PinCard key={selection.id} id={selection.id} />;
+    case 'shot':
+      return <ShotCard key={selection.id} id={selection.id} />;
     case 'feature':
       return <FeatureCard key={selection.id} id={selection.id} />;
   }

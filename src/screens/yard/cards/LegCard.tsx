@@ -15,6 +15,7 @@ import { useBench, useLayout, useSite } from '../../bench.ts';
 import { LengthField } from '../../fields/LengthField.tsx';
 import { TextField } from '../../fields/TextField.tsx';
 import { formatAzimuth, parseAzimuth } from '../../fields/azimuth.ts';
+import { GradeFields } from './GradeFields.tsx';
 import { useDo, useEdit } from './useEdit.ts';
 
 interface Props {
@@ -89,6 +90,7 @@ export const LegCard = (props: Props) => {
             : angle.reason;
         }}
       />
+      <GradeFields line={line} leg={leg} />
       <Bays leg={leg} runs={laid?.runs ?? []} />
       <div className="choices">
         <button type="button" onClick={split}>

@@ -1,18 +1,15 @@
 import { changeSpec } from '../../../site/edits/changeSpec.ts';
 import type { FenceSpec } from '../../../site/fenceSpec.ts';
 import type { SpecId } from '../../../site/ids.ts';
-import { formatAngle } from '../../../units/formatAngle.ts';
 import { formatLength } from '../../../units/formatLength.ts';
 import type { LengthSystem } from '../../../units/lengthStyle.ts';
-import { parseAngle } from '../../../units/parseAngle.ts';
-import { quotedText } from '../../../units/quotedText.ts';
 import { useSite } from '../../bench.ts';
 import { LengthField } from '../../fields/LengthField.tsx';
-import { TextField } from '../../fields/TextField.tsx';
+import { RuleFields } from './RuleFields.tsx';
 import { useEdit } from './useEdit.ts';
 
 /** The unit of a bare number in small sizes: nobody means feet when he types 2 for a gap. */
-export const smallUnit = (system: LengthSystem): LengthSystem =>
+export const smallUnit = (system: LengthSystem): 'mm' | 'inches' =>
   system === 'mm' || system === 'm' ? 'mm' : 'inches';
 
 const lengths = [
@@ -54,20 +51,8 @@ export const SpecFields = ({ id }: { readonly id: SpecId }) => {
             }
           />
         ))}
-        <TextField
-          label="Corner from a turn of"
-          keys="decimal"
-          value={formatAngle(spec.cornerAngle)}
-          onEnter={(text) => {
-            const angle = parseAngle(text);
-            if (!angle.ok) return angle.reason;
-            if (angle.value < 0 || angle.value > Math.PI) {
-              return `${quotedText(text)} is no turn: expected degrees from 0 to 180`;
-            }
-            return change('Change corner angle', { cornerAngle: angle.value });
-          }}
-        />
       </div>
+      <RuleFields spec={spec} style={site.lengths} small={small} change={change} />
       <ul className="plain">
         {posts.map(({ key, label }) => (
           <li key={key}>

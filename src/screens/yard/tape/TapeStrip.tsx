@@ -73,7 +73,7 @@ export const TapeStrip = () => {
   const { site, layout } = useDrawn();
   const selection = useSession((state) => state.selection);
   const [open, setOpen] = useState(() => window.innerWidth > 760);
-  const id = tapeLine(site, selection);
+  const id = tapeLine(site, layout, selection);
   const line = id === null ? undefined : layout.lines[id];
   if (line === undefined) {
     return (

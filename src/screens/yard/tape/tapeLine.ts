@@ -1,6 +1,8 @@
+import type { Layout } from '../../../engine/layout.ts';
 import { verticesOf } from '../../../site/pathOrder.ts';
 import type { LineId, MarkId } from '../../../site/ids.ts';
 import type { Site } from '../../../site/site.ts';
+import { pinOf } from '../../../store/pinOf.ts';
 import type { Selection } from '../../../store/selection.ts';
 
 const lineIds = (site: Site): LineId[] => (Object.keys(site.lines) as LineId[]).toSorted();
@@ -11,11 +13,22 @@ const through = (site: Site, mark: MarkId): LineId | undefined =>
   );
 
 /** The fence line that the tape shows: the one that the selection is on, else the first; null for none. */
-export const tapeLine = (site: Site, selection: Selection): LineId | null => {
+export const tapeLine = (
+  site: Site,
+  { posts }: Pick<Layout, 'posts'>,
+  selection: Selection,
+): LineId | null => {
   const [first = null] = lineIds(site);
-  if (selection === null || selection.kind === 'feature') return first;
+  if (selection === null || selection.kind === 'feature' || selection.kind === 'shot') return first;
   if (selection.kind === 'line') return selection.id;
   if (selection.kind === 'leg') return selection.line;
   if (selection.kind === 'gate') return site.gates[selection.id]?.line ?? first;
+  if (selection.kind === 'pin') return site.pins[selection.id]?.line ?? first;
+  if (selection.kind === 'post') {
+    const pin = pinOf(selection.id);
+    return (
+      posts[selection.id]?.lines[0] ?? (pin === null ? first : (site.pins[pin]?.line ?? first))
+    );
+  }
   return through(site, selection.id) ?? first;
 };

@@ -1,0 +1,64 @@
+import { addShots } from '../../site/edits/addShots.ts';
+import { nextId } from '../../site/nextId.ts';
+import type { SitePoint } from '../../geometry/point.ts';
+import { inches, type Inches } from '../../units/inches.ts';
+import { ghostMark } from '../ghostPiece.ts';
+import type { Input } from '../input.ts';
+import type { Answer, Desk, Tool } from '../tool.ts';
+
+/**
+ *   idle --press--> aiming --move--> aiming --release--> asking
+ *   asking --press, to move it--> aiming
+ *   asking --type--> asking, with that height --finish--> idle, the shot in the document
+ *   aiming, asking --leave, back--> idle
+ *
+ * `offered` is the height that the next shot has unless another is typed: that of the last one.
+ */
+export type PlaceShotState =
+  | { readonly is: 'idle'; readonly offered: Inches }
+  | { readonly is: 'aiming' | 'asking'; readonly at: SitePoint; readonly offered: Inches };
+
+const idle = (offered: Inches): PlaceShotState => ({ is: 'idle', offered });
+
+const set = (at: SitePoint, z: Inches, { site }: Desk): Answer<PlaceShotState> => ({
+  state: idle(z),
+  commit: { site: addShots(site, [{ ...at, z, label: '' }]), label: 'Set grade shot' },
+  select: { kind: 'shot', id: nextId(site, 'shot') },
+});
+
+const on = (state: PlaceShotState, input: Input, desk: Desk): Answer<PlaceShotState> => {
+  const { offered } = state;
+  switch (input.do) {
+    case 'press':
+      return { state: { is: 'aiming', at: input.at, offered } };
+    case 'move':
+      return { state: state.is === 'aiming' ? { ...state, at: input.at } : state };
+    case 'release':
+      return { state: state.is === 'aiming' ? { is: 'asking', at: input.at, offered } : state };
+    case 'type': {
+      const { length } = input;
+      return { state: length === null ? state : { ...state, offered: length } };
+    }
+    case 'finish':
+      if (state.is === 'idle') return { state, say: 'Tap where the shot was taken first' };
+      return set(state.at, offered, desk);
+    case 'leave':
+    case 'back':
+      return { state: idle(offered) };
+    default:
+      return { state };
+  }
+};
+
+/** Sets a grade shot where the hand is, once its height is typed. */
+export const placeShot: Tool<PlaceShotState> = {
+  idle: idle(inches(0)),
+  on,
+  preview: (state) => (state.is === 'idle' ? [] : [ghostMark(state.at)]),
+  prompt: ({ is }) =>
+    is === 'idle'
+      ? 'Tap where the height of the ground was read'
+      : 'Type the height and press Enter, or tap elsewhere to move it',
+  asked: (state) => (state.is === 'asking' ? state : null),
+  rest: ({ offered }) => idle(offered),
+};

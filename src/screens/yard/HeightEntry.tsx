@@ -1,0 +1,74 @@
+import { useRef, useState, type KeyboardEvent } from 'react';
+import type { Asked } from '../../editor/tool.ts';
+import { formatLength } from '../../units/formatLength.ts';
+import { useBench, useSite } from '../bench.ts';
+import { Keypad } from './Keypad.tsx';
+import type { Sign } from './TypedEntry.tsx';
+import { useClearOf } from './useClearOf.ts';
+import { useTypedHeight } from './useTypedHeight.ts';
+
+interface Props {
+  readonly asked: Asked;
+  readonly begun: Sign | null;
+}
+
+const touches = (): boolean => window.matchMedia('(pointer: coarse)').matches;
+
+/** The height of the grade shot that was tapped: the last one is offered, Enter sets it. */
+export const HeightEntry = ({ asked, begun }: Props) => {
+  const { send } = useBench().sender;
+  const { lengths } = useSite();
+  const [keypad, setKeypad] = useState(touches);
+  const form = useRef<HTMLFormElement>(null);
+  const field = useRef<HTMLInputElement>(null);
+  const { text, fault, type, set } = useTypedHeight(asked, begun, field);
+  useClearOf(form, asked.at, keypad ? 'with keys' : 'without keys');
+  const press = (event: KeyboardEvent<HTMLInputElement>) => {
+    if (event.key === 'Enter') set();
+    if (event.key === 'Escape') send({ do: 'leave' });
+  };
+  return (
+    <form
+      ref={form}
+      className="typed"
+      aria-label="Height of this grade shot"
+      onSubmit={(event) => event.preventDefault()}
+    >
+      <div className="typed-row">
+        <label className="field">
+          <span>Height, − below the datum</span>
+          <input
+            ref={field}
+            value={text ?? formatLength(asked.offered, lengths)}
+            inputMode={touches() ? 'none' : 'text'}
+            autoComplete="off"
+            aria-invalid={fault !== null}
+            onChange={(event) => type(event.target.value)}
+            onFocus={() => setKeypad(touches())}
+            onKeyDown={press}
+          />
+        </label>
+        <button type="button" className="chief" onClick={set}>
+          Set
+        </button>
+      </div>
+      {fault !== null && (
+        <p className="fault" role="alert">
+          {fault}
+        </p>
+      )}
+      {/* the first key begins a height of its own and does not add to the one offered */}
+      {keypad && <Keypad onKey={(change) => type(change(text ?? ''))} />}
+      <div className="typed-row">
+        <button type="button" onClick={() => send({ do: 'leave' })}>
+          Drop this shot
+        </button>
+        {keypad && (
+          <button type="button" onClick={() => setKeypad(false)}>
+            Hide keys
+          </button>
+        )}
+      </div>
+    </form>
+  );
+};

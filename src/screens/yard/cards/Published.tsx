@@ -1,0 +1,40 @@
+import type { Source } from '../../../trade/source.ts';
+
+/** One published figure: as it is written, and where it is published. */
+export interface PublishedFigure {
+  readonly text: string;
+  readonly source: Source;
+  /** Whether the build has this figure. */
+  readonly used: boolean;
+  readonly onTake: () => void;
+}
+
+interface Props {
+  /** What the figures are of, such as `corner angle`. */
+  readonly of: string;
+  readonly figures: readonly PublishedFigure[];
+  /** What is published without a figure. */
+  readonly besides?: string;
+}
+
+/** What is published for one rule of the build: the sources disagree, and a tap takes one of them. */
+export const Published = ({ of, figures, besides }: Props) => (
+  <details className="more">
+    <summary>What is published: {of}</summary>
+    <div className="stack">
+      {figures.length > 1 && <p className="note">The sources disagree. Tap a figure to take it.</p>}
+      {figures.map(({ text, source, used, onTake }) => (
+        <button
+          key={`${text} ${source.text}`}
+          type="button"
+          className="published"
+          aria-pressed={used}
+          onClick={onTake}
+        >
+          <b>{text}</b> {source.text}
+        </button>
+      ))}
+      {besides !== undefined && <p className="note">{besides}</p>}
+    </div>
+  </details>
+);

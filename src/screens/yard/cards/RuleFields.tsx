@@ -1,0 +1,143 @@
+import { cornerAngles } from '../../../trade/cornerAngles.ts';
+import { defaultGapUnder } from '../../../trade/gapUnder.ts';
+import { pullGrades, pullIntervals } from '../../../trade/pullPosts.ts';
+import type { FenceSpec } from '../../../site/fenceSpec.ts';
+import { formatAngle } from '../../../units/formatAngle.ts';
+import { formatLength } from '../../../units/formatLength.ts';
+import type { LengthStyle } from '../../../units/lengthStyle.ts';
+import { parseAngle } from '../../../units/parseAngle.ts';
+import { parseLength } from '../../../units/parseLength.ts';
+import { quotedText } from '../../../units/quotedText.ts';
+import { LengthField } from '../../fields/LengthField.tsx';
+import { TextField } from '../../fields/TextField.tsx';
+import { Published } from './Published.tsx';
+import { gradeText, readGrade } from './readGrade.ts';
+
+interface Props {
+  readonly spec: FenceSpec;
+  readonly style: LengthStyle;
+  /** The unit of a bare number in small sizes. */
+  readonly small: 'mm' | 'inches';
+  readonly change: (label: string, fields: Partial<FenceSpec>) => string | null;
+}
+
+const CornerField = ({ spec, change }: Props) => (
+  <>
+    <TextField
+      label="Corner from a turn of"
+      keys="decimal"
+      value={formatAngle(spec.cornerAngle)}
+      onEnter={(text) => {
+        const angle = parseAngle(text);
+        if (!angle.ok) return angle.reason;
+        if (angle.value < 0 || angle.value > Math.PI) {
+          return `${quotedText(text)} is no turn: expected degrees from 0 to 180`;
+        }
+        return change('Change corner angle', { cornerAngle: angle.value });
+      }}
+    />
+    <Published
+      of="corner angle"
+      figures={cornerAngles.map(({ angle, source }) => ({
+        text: formatAngle(angle),
+        source,
+        used: spec.cornerAngle === angle,
+        onTake: () => void change('Change corner angle', { cornerAngle: angle }),
+      }))}
+      besides="ASTM F567-07 says only “abrupt”."
+    />
+  </>
+);
+
+const PullIntervalField = ({ spec, style, change }: Props) => {
+  const set = (pullInterval: FenceSpec['pullInterval']) =>
+    change('Change pull interval', { pullInterval });
+  const enter = (text: string): string | null => {
+    if (text.trim() === '') return set(null);
+    const length = parseLength(text, style.system);
+    if (!length.ok) return `Pull posts every: ${length.reason}`;
+    if (length.value > 0) return set(length.value);
+    return `Pull posts every ${quotedText(text)}: expected more than 0, or nothing for none`;
+  };
+  return (
+    <>
+      <TextField
+        label="Pull posts every"
+        value={spec.pullInterval === null ? '' : formatLength(spec.pullInterval, style)}
+        note="Empty for none."
+        onEnter={enter}
+      />
+      <Published
+        of="pull posts"
+        figures={pullIntervals.map(({ length, source }) => ({
+          text: formatLength(length, style),
+          source,
+          used: spec.pullInterval === length,
+          onTake: () => void set(length),
+        }))}
+      />
+    </>
+  );
+};
+
+const PullGradeField = ({ spec, change }: Props) => {
+  const set = (pullGrade: number | null) => change('Change pull grade', { pullGrade });
+  return (
+    <>
+      <TextField
+        label="Pull post where the grade changes by over"
+        keys="decimal"
+        value={spec.pullGrade === null ? '' : gradeText(spec.pullGrade)}
+        note="Percent; empty for none."
+        onEnter={(text) => {
+          const grade = readGrade(text);
+          return grade.ok ? set(grade.value) : grade.reason;
+        }}
+      />
+      <Published
+        of="change of grade"
+        figures={pullGrades.map(({ ratio, source }) => ({
+          text: gradeText(ratio),
+          source,
+          used: spec.pullGrade === ratio,
+          onTake: () => void set(ratio),
+        }))}
+        besides="ASTM F567-07 4.2 says only “abrupt”."
+      />
+    </>
+  );
+};
+
+const GapUnderField = ({ spec, style, small, change }: Props) => (
+  <>
+    <LengthField
+      label="Gap under the fabric, at most"
+      value={spec.gapUnder}
+      style={style}
+      bare={small}
+      onEnter={(gapUnder) => change('Change gap under the fabric', { gapUnder })}
+    />
+    <Published
+      of="gap under the fabric"
+      figures={[
+        {
+          text: formatLength(defaultGapUnder.length, style),
+          source: defaultGapUnder.source,
+          used: spec.gapUnder === defaultGapUnder.length,
+          onTake: () =>
+            void change('Change gap under the fabric', { gapUnder: defaultGapUnder.length }),
+        },
+      ]}
+    />
+  </>
+);
+
+/** The rules by which posts are placed and ground is judged, each with what is published of it. */
+export const RuleFields = (props: Props) => (
+  <div className="stack">
+    <CornerField {...props} />
+    <PullIntervalField {...props} />
+    <PullGradeField {...props} />
+    <GapUnderField {...props} />
+  </div>
+);

@@ -1,0 +1,71 @@
+import type { ShotImport } from '../../../exporters/csv/shotsFromCsv.ts';
+import { formatLength } from '../../../units/formatLength.ts';
+import { inches } from '../../../units/inches.ts';
+import { useSite } from '../../bench.ts';
+
+interface Props {
+  readonly name: string;
+  readonly found: ShotImport;
+  readonly onTake: () => void;
+  readonly onLeave: () => void;
+}
+
+/** Refused rows that are told one by one; a file in the wrong units has nothing but these. */
+const mostTold = 20;
+
+/** The least and the most of some coordinates, inches. */
+const span = (all: readonly number[]): readonly [number, number] =>
+  all.reduce<readonly [number, number]>(
+    ([low, high], one) => [Math.min(low, one), Math.max(high, one)],
+    [Infinity, -Infinity],
+  );
+
+/** What a file has of grade shots, in what units it was read, and what of it cannot be taken. */
+export const ShotPreview = ({ name, found, onTake, onLeave }: Props) => {
+  const { lengths } = useSite();
+  const { taken, refused, same, units } = found;
+  const shots = taken.map(({ shot }) => shot);
+  const rows = [
+    { label: 'East', of: shots.map(({ x }) => x) },
+    { label: 'North', of: shots.map(({ y }) => y) },
+    { label: 'Height', of: shots.map(({ z }) => z) },
+  ];
+  const write = (length: number) => formatLength(inches(length), lengths);
+  return (
+    <div className="stack" role="group" aria-label={`What ${name} has`}>
+      <p>
+        <b>{name}</b>: read in {units}.
+      </p>
+      {shots.length > 0 && (
+        <ul className="plain">
+          {rows.map(({ label, of }) => (
+            <li key={label}>
+              {label} from {write(span(of)[0])} to {write(span(of)[1])}
+            </li>
+          ))}
+        </ul>
+      )}
+      {same > 0 && <p>In the yard as they are: {same}.</p>}
+      {refused.length > 0 && (
+        <div className="fault" role="alert">
+          Cannot be taken: {refused.length}
+          <ul className="plain">
+            {refused.slice(0, mostTold).map(({ line, reason }) => (
+              <li key={line}>
+                line {line}: {reason}
+              </li>
+            ))}
+          </ul>
+        </div>
+      )}
+      <div className="choices">
+        <button type="button" className="chief" disabled={shots.length === 0} onClick={onTake}>
+          {shots.length === 0 ? 'Nothing to take' : `Take ${shots.length}`}
+        </button>
+        <button type="button" onClick={onLeave}>
+          Leave it
+        </button>
+      </div>
+    </div>
+  );
+};

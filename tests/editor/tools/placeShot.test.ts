@@ -1,0 +1,44 @@
+import { expect, it } from 'vitest';
+import { placeShot } from '../../../src/editor/tools/placeShot.ts';
+import { drive, driven, press, release, typed } from '../drive.ts';
+import { yard } from '../yard.ts';
+
+const finish = { do: 'finish' } as const;
+
+it('[E15] sets a shot when its height is there, and offers it for the next', () => {
+  const first = drive(placeShot, driven(placeShot, yard), [
+    press(10, 20),
+    release(10, 20),
+    typed(-30),
+    finish,
+  ]);
+  expect(first.labels).toEqual(['Set grade shot']);
+  expect(first.site.shots).toEqual({ 'shot:1': { x: 10, y: 20, z: -30, label: '' } });
+  expect(first.selection).toEqual({ kind: 'shot', id: 'shot:1' });
+  const next = drive(placeShot, first, [press(50, 60), release(50, 60)]);
+  expect(placeShot.asked?.(next.state)).toMatchObject({ at: { x: 50, y: 60 }, offered: -30 });
+  expect(next.site).toBe(first.site);
+  const second = drive(placeShot, next, [finish]);
+  expect(second.site.shots['shot:2']).toMatchObject({ x: 50, y: 60, z: -30 });
+});
+
+it('[E15] sets nothing before, and moves to where it is tapped again', () => {
+  const none = drive(placeShot, driven(placeShot, yard), [finish]);
+  expect(none.site).toBe(yard);
+  expect(none.say).toBe('Tap where the shot was taken first');
+  const moved = drive(placeShot, none, [
+    press(1, 1),
+    release(1, 1),
+    press(7, 8),
+    release(7, 8),
+    finish,
+  ]);
+  expect(Object.values(moved.site.shots)).toEqual([{ x: 7, y: 8, z: 0, label: '' }]);
+  const left = drive(placeShot, driven(placeShot, yard), [
+    press(1, 1),
+    release(1, 1),
+    { do: 'leave' },
+    finish,
+  ]);
+  expect(left.site).toBe(yard);
+});
