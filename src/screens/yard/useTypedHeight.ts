@@ -29,7 +29,10 @@ export const useTypedHeight = (
     setText(next);
     setFault(null);
   };
+  const askedAt = useRef<Asked['at'] | null>(null);
   useEffect(() => {
+    if (askedAt.current === at) return;
+    askedAt.current = at;
     // the pad took the focus with the press
     field.current?.focus({ preventScroll: true });
     field.current?.select();
