@@ -13,6 +13,7 @@ export const inks = [
   'paving',
   'water',
   'tree',
+  'ground',
   'keep-out',
   'dimension',
   'text',

@@ -23,6 +23,8 @@ export const pens = {
   pool: pen('water', 0.014),
   'keep-out': pen('keep-out', 0.01, [0.06, 0.04]),
   tree: pen('tree', 0.01),
+  contour: pen('ground', 0.005),
+  shot: pen('ground', 0.01),
   electric: pen('electric', 0.014, [0.2, 0.06]),
   gas: pen('gas', 0.014, [0.2, 0.06]),
   communication: pen('communication', 0.014, [0.2, 0.06]),

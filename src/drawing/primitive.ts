@@ -2,6 +2,7 @@ import type { SitePoint } from '../geometry/point.ts';
 import type { Radians } from '../units/radians.ts';
 import type { Ink } from './ink.ts';
 import type { PenName } from './pens.ts';
+import type { SignName } from './signName.ts';
 
 /**
  * The drawing before it has a scale: things on the ground (inches, y north) with pens by name.
@@ -88,6 +89,13 @@ export type Primitive =
       readonly groups?: readonly ChainGroup[];
       readonly name?: string;
       readonly elsewhere?: string;
+    }
+  /** A small mark of one size on any paper, `off` inches on the ground to the upper right of its place. */
+  | {
+      readonly kind: 'sign';
+      readonly sign: SignName;
+      readonly at: SitePoint;
+      readonly off: number;
     }
   | {
       readonly kind: 'flag';

@@ -10,6 +10,8 @@ import type { Lettering, Weight } from '../lettering/lettering.ts';
 import type { Primitive } from '../primitive.ts';
 import { toPaper, type Projection } from '../projection.ts';
 import { radiusOnPaper } from './radiusOnPaper.ts';
+import { signHalf } from './signAtoms.ts';
+import { signOnPaper } from './signOnPaper.ts';
 import { clippedSegment } from './clippedSegment.ts';
 import { flagSize } from './flagAtoms.ts';
 
@@ -69,7 +71,8 @@ const avoidRound = (room: Lettering, centre: PaperPoint, radius: number): void =
 
 /**
  * Keeps letters off what a primitive draws: lines and posts as far as there is other room, flags
- * always. Hatching and colour may be lettered over, and so may large circles.
+ * always. Hatching and colour may be lettered over, and so may large circles and
+ * contours.
  */
 export const avoidMark = (
   room: Lettering,
@@ -80,6 +83,8 @@ export const avoidMark = (
   switch (primitive.kind) {
     case 'polyline':
     case 'fence': {
+      // thin lines that lie under everything: a name may lie on them
+      if (primitive.pen === 'contour') return;
       const points = primitive.points.map((point) => toPaper(projection, point));
       avoidLine(room, {
         points: primitive.closed ? [...points, ...points.slice(0, 1)] : points,
@@ -99,6 +104,9 @@ export const avoidMark = (
       if (radius < longest) avoidRound(room, toPaper(projection, primitive.centre), radius);
       return;
     }
+    case 'sign':
+      avoidRound(room, signOnPaper(primitive, projection), signHalf);
+      return;
     case 'flag': {
       const at = toPaper(projection, primitive.at);
       const { staff, cloth } = flagSize;

@@ -9,6 +9,8 @@ import { flagAtoms } from './flagAtoms.ts';
 import { hatchLines } from './hatchLines.ts';
 import { circleOutline, polylineOutline } from './polylineOutline.ts';
 import { radiusOnPaper } from './radiusOnPaper.ts';
+import { signAtoms } from './signAtoms.ts';
+import { signOnPaper } from './signOnPaper.ts';
 
 type Of<Kind extends Primitive['kind']> = Extract<Primitive, { kind: Kind }>;
 
@@ -80,6 +82,8 @@ export const markAtoms = (
       return circle(primitive, projection);
     case 'arc':
       return arc(primitive, projection);
+    case 'sign':
+      return signAtoms(primitive.sign, signOnPaper(primitive, projection));
     case 'flag':
       return flagAtoms(toPaper(projection, primitive.at), primitive.level);
     case 'text':

@@ -12,13 +12,17 @@ import { drawFeature } from './drawFeature.ts';
 import { drawFence } from './drawFence.ts';
 import { drawFlags } from './drawFlags.ts';
 import { drawGate, gateLabel } from './drawGate.ts';
+import { drawGround } from './drawGround.ts';
+import { drawLeafRooms } from './drawLeafRooms.ts';
+import { drawClearGround, drawHeld } from './drawPins.ts';
 import { drawPost } from './drawPost.ts';
 import { drawStandTag, drawTag } from './drawTag.ts';
 import { nearestWays } from './nearestWays.ts';
 
 /** What a plan shows, one concern each. */
 export type PlanPart =
-  'features' | 'fence' | 'posts' | 'gates' | 'gate labels' | 'tags' | 'chains' | 'flags';
+  | ('ground' | 'features' | 'fence' | 'posts' | 'pins' | 'gates' | 'leaf rooms')
+  | ('gate labels' | 'tags' | 'chains' | 'flags');
 
 export interface PlanOptions {
   /** Parts to leave away. */
@@ -86,7 +90,7 @@ const drawTags = (
 };
 
 /**
- * The plan of a site, from the ground up: what is in the yard, fence, posts, gates, then names,
+ * The plan of a site, from the ground up: grade shots and contours, what is in the yard, fence, posts, gates, then names,
  * chains and flags. Whatever part of the layout is missing is not drawn.
  */
 export const drawPlan = (
@@ -106,10 +110,13 @@ export const drawPlan = (
   const gates = values(layout.gates);
   const next = nearestWays(layout);
   const parts: Readonly<Record<PlanPart, () => readonly Primitive[]>> = {
-    features: () => drawFeatures(site),
+    ground: () => drawGround(layout.ground, lengths),
+    features: () => [...drawFeatures(site), ...drawClearGround(site, layout)],
     fence: () => lines.flatMap((line) => drawFence(line, layout)),
     gates: () => gates.flatMap(drawGate),
     posts: () => values(layout.posts).flatMap((post) => drawPost(post, next.get(post.id))),
+    pins: () => drawHeld(layout),
+    'leaf rooms': () => drawLeafRooms(site, layout),
     tags: () => [
       ...drawTags(layout, sideOf, next),
       ...values(layout.posts).filter(standsByGate).map(drawStandTag),

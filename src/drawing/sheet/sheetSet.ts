@@ -60,7 +60,7 @@ const draftsOf = (site: Site, layout: Layout, paper: Paper): Draft[] => {
   const pages = paginate(stacks, content);
   const flagged = pages.findIndex(({ parts }) => parts.includes(flagsPart));
   // the plan itself is sheet 1
-  const key = planKey(site, content, flagged < 0 ? null : flagged + 2);
+  const key = planKey(site, layout, content, flagged < 0 ? null : flagged + 2);
   return [
     { title: 'Plan', atoms: [...plan.atoms, ...key] },
     ...pages.map(({ parts, atoms }) => ({ title: partsTitle(parts), atoms })),

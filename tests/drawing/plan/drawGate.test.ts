@@ -76,7 +76,8 @@ describe('drawGate', () => {
   });
 
   it('[D49] the key names what is shown and nothing else', () => {
-    const words = (site: Site) => textsOf(legend(site, 8, null).atoms).map(({ text }) => text);
+    const words = (site: Site) =>
+      textsOf(legend(site, layOutSite(site), 8, null).atoms).map(({ text }) => text);
     expect(words(wayYard(swing))).toContain('gate, open');
     expect(words(wayYard(swing)).join()).not.toMatch(/rolls|receiver|stop/);
     expect(words(wayYard(cantilever))).toContain('gate that rolls, closed');

@@ -1,12 +1,18 @@
+import type { Layout } from '../../../engine/layout.ts';
 import type { Site } from '../../../site/site.ts';
 import { utilityColourCode, utilityColours } from '../../../trade/utilityColours.ts';
+import { formatLength } from '../../../units/formatLength.ts';
 import type { Atom } from '../../atom.ts';
 import { flagAtoms } from '../../explode/flagAtoms.ts';
 import { circleOutline, rectangleOutline, segmentsOutline } from '../../explode/polylineOutline.ts';
 import { fenceOutline } from '../../explode/fenceOutline.ts';
+import { signAtoms } from '../../explode/signAtoms.ts';
 import type { Ink } from '../../ink.ts';
 import { moveAtoms } from '../../moveAtoms.ts';
 import { pens, type PenName } from '../../pens.ts';
+import { contourStep } from '../../plan/drawGround.ts';
+import { drawLeafRooms } from '../../plan/drawLeafRooms.ts';
+import { isHeld } from '../../plan/drawPins.ts';
 import { textWidth } from '../../textWidth.ts';
 import { letters } from '../letters.ts';
 import { lineOfText } from '../lineOfText.ts';
@@ -121,17 +127,56 @@ const gateEntries = (site: Site): Entry[] => {
   return shown.flatMap(([has, entry]) => (has ? [entry] : []));
 };
 
-const entriesOf = (site: Site, flagSheet: number | null): Entry[] => {
+const pinSign = (): Atom[] => [
+  ...postSign(),
+  ...signAtoms('held', { x: signWidth / 2 + 0.044, y: -0.044 }),
+];
+
+/** Terminals that part a stretch, and what was asked for by hand. */
+const postEntries = (site: Site, layout: Layout): Entry[] => {
+  const posts = Object.values(layout.posts);
+  const pulls = posts.filter(({ kind }) => kind === 'pull').map(({ tag }) => tag);
+  const some = pulls.length > 3 ? `${pulls.slice(0, 3).join(', ')}, …` : pulls.join(', ');
+  const isKept = Object.values(site.pins).some(({ holds }) => holds.kind === 'clear');
+  const kept = groundSign('keep-out', 0.05, 'keep-out');
+  return [
+    ...(pulls.length > 0 ? [{ sign: postSign(), text: `pull post: ${some}` }] : []),
+    ...(posts.some(({ id }) => isHeld(id))
+      ? [{ sign: pinSign(), text: 'post held at its place' }]
+      : []),
+    ...(isKept ? [{ sign: kept, text: 'kept clear of holes by hand' }] : []),
+  ];
+};
+
+/** What is shown of the ground: shots, contours, and where leaves come nearest to it. */
+const groundEntries = (site: Site, layout: Layout): Entry[] => {
+  const { ground } = layout;
+  if (ground === null) return [];
+  const middle = { x: signWidth / 2, y: 0 };
+  const step = contourStep(ground, site.lengths);
+  const interval = step === null ? '' : formatLength(step, site.lengths);
+  return [
+    { sign: signAtoms('shot', middle), text: 'grade shot, height over the datum' },
+    ...(step === null ? [] : [{ sign: lineSign('contour'), text: `contour, every ${interval}` }]),
+    ...(drawLeafRooms(site, layout).length === 0
+      ? []
+      : [{ sign: signAtoms('low', { ...middle, y: 0.04 }), text: 'leaf nearest to the ground' }]),
+  ];
+};
+
+const entriesOf = (site: Site, layout: Layout, flagSheet: number | null): Entry[] => {
   const kinds = new Set(Object.values(site.features).map(({ kind }) => kind));
   const grounds = Object.entries(features).flatMap(([kind, entry]) =>
     kinds.has(kind as keyof typeof features) ? [entry] : [],
   );
   return [
     ...always,
+    ...postEntries(site, layout),
     ...flagEntries(flagSheet),
     ...gateEntries(site),
     ...grounds,
     ...utilityEntries(site),
+    ...groundEntries(site, layout),
   ];
 };
 
@@ -140,10 +185,15 @@ const entriesOf = (site: Site, flagSheet: number | null): Entry[] => {
  * the number of the sheet that lists the flags, null where there are none; below a hundred the key
  * takes the same room whatever it is.
  */
-export const legend = (site: Site, width: number, flagSheet: number | null): Block => {
+export const legend = (
+  site: Site,
+  layout: Layout,
+  width: number,
+  flagSheet: number | null,
+): Block => {
   const atoms: Atom[] = [];
   let [x, row] = [0, 0];
-  for (const { sign, text, longest = text } of entriesOf(site, flagSheet)) {
+  for (const { sign, text, longest = text } of entriesOf(site, layout, flagSheet)) {
     const lead = sign.length > 0 ? signWidth + 0.08 : 0;
     const own = lead + textWidth(longest, letters.small, 'regular');
     if (x > 0 && x + own > width) [x, row] = [0, row + 1];

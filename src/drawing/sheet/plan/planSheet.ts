@@ -94,7 +94,7 @@ const foot = (row: Rect, scale: Scale, site: Site): Atom[] => {
 
 /** The part of a sheet's content that the ground is drawn in: the key and the foot lie under it. */
 const windowIn = (site: Site, layout: Layout, content: Rect): Rect => {
-  const key = legend(site, content.width, layout.flags.length > 0 ? 1 : null);
+  const key = legend(site, layout, content.width, layout.flags.length > 0 ? 1 : null);
   return { ...content, height: content.height - footHeight - key.height - 2 * beforeKey };
 };
 
@@ -135,7 +135,12 @@ export const planScale = (site: Site, layout: Layout, content: Rect): Scale =>
  * The key to the signs of a plan, at the foot of the content of its sheet. `flagSheet` is the
  * number of the sheet that lists the flags; null where there are none.
  */
-export const planKey = (site: Site, content: Rect, flagSheet: number | null): Atom[] => {
-  const { atoms, height } = legend(site, content.width, flagSheet);
+export const planKey = (
+  site: Site,
+  layout: Layout,
+  content: Rect,
+  flagSheet: number | null,
+): Atom[] => {
+  const { atoms, height } = legend(site, layout, content.width, flagSheet);
   return moveAtoms(atoms, content.x, content.y + content.height - height - beforeKey);
 };
