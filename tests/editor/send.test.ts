@@ -232,7 +232,9 @@ describe('send, whatever comes', () => {
             const { present } = on.site.getState().history;
             expect(on.hand.getState().prompt).not.toBe('');
             expect(on.session.getState().say).not.toMatch(/\n/);
-            expect(stands(shownBy(on), on.session.getState().selection)).toBe(true);
+            const shown = shownBy(on);
+            const { posts } = layOutSite(shown);
+            expect(stands(shown, on.session.getState().selection, posts)).toBe(true);
             if (known.has(present.site)) continue;
             known.add(present.site);
             expect(openDocument(present.site)).toMatchObject({ ok: true });
