@@ -1,4 +1,3 @@
-import { slack } from '../../geometry/tolerance.ts';
 import { sum, inches } from '../../units/inches.ts';
 import type { FenceSpec } from '../../site/fenceSpec.ts';
 import type { Site } from '../../site/site.ts';
@@ -8,6 +7,7 @@ import { gapUnder, type Room } from '../ground/gapUnder.ts';
 import type { Flag } from '../flag.ts';
 import type { Run } from '../layout.ts';
 import type { LaidLines } from '../posts/layLines.ts';
+import { onTape } from '../set/setCase.ts';
 import type { StretchOnGrade } from '../posts/fencesOn.ts';
 import { lineName } from './names.ts';
 
@@ -61,8 +61,10 @@ const under = (
   laid: LaidLines,
   run: Run,
   fence: StretchOnGrade,
-  { spec, say }: { readonly spec: FenceSpec; readonly say: Say },
+  { site, spec, say }: { readonly site: Site; readonly spec: FenceSpec; readonly say: Say },
 ): Flag[] => {
+  /** Whether a length is as long as one mark of the tape. */
+  const shows = (length: number) => onTape({ site }, length, 'floor') > 0;
   const tagOf = (n: number) => laid.posts[fence.stands[n] ?? 'post:']?.tag ?? '?';
   const between = ({ bay }: Worst) => `Between posts ${tagOf(bay)} and ${tagOf(bay + 1)}`;
   const at = (worst: Worst) => {
@@ -75,7 +77,7 @@ const under = (
   const [gap, buried] = [worstOf(run, fence, 'gap'), worstOf(run, fence, 'buried')];
   const limit = spec.gapUnder;
   return [
-    ...(gap === null || gap.size <= limit + slack
+    ...(gap === null || !shows(gap.size - limit)
       ? []
       : [
           {
@@ -86,7 +88,7 @@ const under = (
             message: `${between(gap)} the ground lies ${say(gap.size)} below the fabric: expected ${say(limit)} at most; hold a post there, or let the fabric follow in shorter bays.`,
           },
         ]),
-    ...(buried === null || buried.size <= slack
+    ...(buried === null || !shows(buried.size)
       ? []
       : [
           {
@@ -113,7 +115,7 @@ export const checkGround = (site: Site, laid: LaidLines): Flag[] => {
       const fences = run.ground?.fences ?? [];
       return [
         ...outsideFlags(site, run, say),
-        ...fences.flatMap((fence) => under(laid, run, fence, { spec, say })),
+        ...fences.flatMap((fence) => under(laid, run, fence, { site, spec, say })),
       ];
     }),
   ];

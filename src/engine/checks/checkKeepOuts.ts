@@ -14,6 +14,7 @@ import { reachInto } from '../keepOut/reachInto.ts';
 import { shiftClear } from '../keepOut/shiftClear.ts';
 import type { Post } from '../post.ts';
 import type { LaidLines } from '../posts/layLines.ts';
+import { onTape } from '../set/setCase.ts';
 import { keepOutName } from './keepOutName.ts';
 import { gateName } from './names.ts';
 
@@ -74,11 +75,17 @@ const moveFor = (laid: LaidLines, id: GateId): number | null => {
   return shiftClear(holes, course.course.length);
 };
 
-const mend = (laid: LaidLines, { gate }: Hole, write: (length: number) => string): string => {
+const mend = (
+  site: Site,
+  laid: LaidLines,
+  { gate }: Hole,
+  write: (length: number) => string,
+): string => {
   if (gate === null) return 'move it or the line';
   const move = moveFor(laid, gate);
   if (move === null || Math.abs(move) <= slack) return 'move the gate or the line';
-  return `move the gate ${write(Math.abs(move))} towards the ${move < 0 ? 'start' : 'end'} of its leg`;
+  const by = onTape({ site }, inches(Math.abs(move)), 'ceil');
+  return `move the gate ${write(by)} towards the ${move < 0 ? 'start' : 'end'} of its leg`;
 };
 
 /** Holes that reach into ground to keep out of: a stop; those that cut an edge of paving: a caution. */
@@ -96,7 +103,7 @@ const holeFlags = (site: Site, laid: LaidLines, write: (length: number) => strin
         const message = `The hole of ${name} cuts ${into}: saw it clean before digging, or move the post.`;
         return [{ level: 'caution', rule: 'hole cuts paving', place, at, message }];
       }
-      const message = `The hole of ${name} reaches ${write(by)} into ${into}: expected all of it outside; ${mend(laid, hole, write)}.`;
+      const message = `The hole of ${name} reaches ${write(by)} into ${into}: expected all of it outside; ${mend(site, laid, hole, write)}.`;
       return [{ level: 'stop', rule: 'hole in a keep-out', place, at, message }];
     });
   });
