@@ -107,6 +107,30 @@ const openingSign = (gate: GateLayout, x: number, width: number): Atom[] => {
   ];
 };
 
+/** As far as a swing reaches from the fence, paper inches: only its way along the tape is to scale. */
+const swingReach = 0.15;
+const swingSteps = 12;
+
+/** The way of the tip of each leaf that turns, on the side of the fence to which it opens. */
+const swingSign = (gate: GateLayout, x: number, width: number, scale: number): Atom[] =>
+  gate.leaves.map(({ hung, width: leaf, closed, turns }) => {
+    const fromStart = Math.cos(closed - gate.bearing) > 0;
+    const left = Math.sin(closed + turns / 2 - gate.bearing) > 0;
+    const [pin, way] = fromStart ? [x, 1] : [x + width, -1];
+    const [along, across] = [way * (hung + leaf) * scale, left ? -swingReach : swingReach];
+    const at = (step: number) => {
+      const turned = (Math.abs(turns) * step) / swingSteps;
+      return { x: pin + along * Math.cos(turned), y: fence + across * Math.sin(turned) };
+    };
+    const steps = Array.from({ length: swingSteps }, (_, n) => [at(n), at(n + 1)] as const);
+    const open = [{ x: pin, y: fence }, at(swingSteps)] as const;
+    return {
+      do: 'stroke',
+      pen: { ink: 'gate', width: 0.009, dash: [] },
+      outline: segmentsOutline([...steps, open]),
+    };
+  });
+
 /** An opening: a gap in the fence with the leaves in it, its name and the width to hold over it. */
 const drawOpening = (between: Between, reach: TapeReach, sheet: TapeSheet): Lettered => {
   const { site, layout, style, room } = sheet;
@@ -122,7 +146,10 @@ const drawOpening = (between: Between, reach: TapeReach, sheet: TapeSheet): Lett
     { x: middle + shift, y: gateName + 0.17 },
   ]);
   const label = letter({ text, size: 0.15, weight: 'bold', ink: 'gate' }, places, room);
-  return { ...label, lines: openingSign(gate, x, width) };
+  return {
+    ...label,
+    lines: [...openingSign(gate, x, width), ...swingSign(gate, x, width, reach.scale)],
+  };
 };
 
 /** The wall or mark that an end post stands in from. */

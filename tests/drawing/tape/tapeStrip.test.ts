@@ -4,6 +4,13 @@ import { wholeRun } from '../../../src/drawing/tape/tapePiece.ts';
 import { stationAt, xAt } from '../../../src/drawing/tape/tapeReach.ts';
 import { tapeStrip } from '../../../src/drawing/tape/tapeStrip.ts';
 import { anyLines } from '../anyYard.ts';
+import { tapeLevels } from '../../../src/drawing/tape/tapeLevels.ts';
+import { layOutSite } from '../../../src/engine/layOutSite.ts';
+import { setGateOpens } from '../../../src/site/edits/setGateOpens.ts';
+import type { Site } from '../../../src/site/site.ts';
+import { radians } from '../../../src/units/radians.ts';
+import { firstGate } from '../../engine/plainYard.ts';
+import { wayYard } from '../../engine/wayYard.ts';
 import { handYard } from '../handYard.ts';
 import { overlapsOf, textsOf } from '../textsOf.ts';
 
@@ -113,5 +120,33 @@ describe('tapeStrip', () => {
 
   it('is empty for no pieces', () => {
     expect(tapeStrip(site, layout, [], { width: 10, style }).atoms).toEqual([]);
+  });
+
+  it('[D67] shows to which side each leaf turns, and how far along the tape its tip goes', () => {
+    const one = wayYard({ kind: 'swing', turns: radians(Math.PI / 2) });
+    const stripOf = (of: Site) => {
+      const laid = layOutSite(of);
+      const pieces = Object.values(laid.lines).flatMap((line) =>
+        line.runs.map((run) => wholeRun(run, 'start')),
+      );
+      return { ...tapeStrip(of, laid, pieces, { width: 10, style }), laid };
+    };
+    const waysOf = (of: Site): number[] => {
+      const { atoms } = stripOf(of);
+      return atoms.flatMap((atom) =>
+        atom.do === 'stroke' && atom.pen.ink === 'gate' && atom.pen.width === 0.009
+          ? (JSON.stringify(atom.outline)
+              .match(/"y":[0-9.]+/g)
+              ?.map((y) => Number(y.slice(4))) ?? [])
+          : [],
+      );
+    };
+    const { fence } = tapeLevels;
+    const [left, right] = [waysOf(one), waysOf(setGateOpens(one, firstGate(one), 'right'))];
+    expect(left.length).toBeGreaterThan(12);
+    expect(Math.min(...left)).toBeCloseTo(fence - 0.15, 9);
+    expect(Math.max(...left)).toBeCloseTo(fence, 9);
+    expect(Math.max(...right)).toBeCloseTo(fence + 0.15, 9);
+    expect(Math.min(...right)).toBeCloseTo(fence, 9);
   });
 });
