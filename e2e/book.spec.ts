@@ -139,6 +139,23 @@ test('a file shows what it would do before it does it, and comes back as it went
   expect(await exported()).toBe(before);
 });
 
+/** Everything that the device holds of the book, as one text. */
+const onDevice = (tab: Page): Promise<string> =>
+  tab.evaluate(
+    () =>
+      new Promise<string>((resolve, reject) => {
+        const asked = indexedDB.open('lathline-book');
+        asked.addEventListener('error', () => reject(new Error('no book on the device')));
+        asked.addEventListener('success', () => {
+          const all = asked.result.transaction('parts').objectStore('parts').getAll();
+          all.addEventListener('success', () => {
+            asked.result.close();
+            resolve(JSON.stringify(all.result));
+          });
+        });
+      }),
+  );
+
 test('two tabs keep each other’s entries', async ({ page, context }) => {
   const other = await context.newPage();
   await page.goto(openings);
@@ -152,6 +169,8 @@ test('two tabs keep each other’s entries', async ({ page, context }) => {
     await book.sheet.getByRole('button', { name: 'Add hinge' }).click();
     await book.enter('Name', name);
     await expect(book.entry(name)).toBeVisible();
+    // a page that is closed in the very moment of writing writes nothing
+    await expect.poll(() => onDevice(tab)).toContain(name);
   }
   await other.reload();
   const book = bookOn(other);
