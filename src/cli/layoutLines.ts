@@ -5,7 +5,7 @@ import { isTerminal, standsByGate, type Post } from '../engine/post.ts';
 import { writer } from '../engine/set/setCase.ts';
 import { setOf } from '../engine/set/setOf.ts';
 import { runName } from '../drawing/plan/runName.ts';
-import { shortStyle } from '../drawing/tables/pipeSize.ts';
+import { shortStyle } from '../drawing/tables/shortStyle.ts';
 import { standRows } from '../drawing/tables/standRows.ts';
 import type { Site } from '../site/site.ts';
 import { formatLength } from '../units/formatLength.ts';

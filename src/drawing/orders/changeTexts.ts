@@ -3,7 +3,7 @@ import type { SignedChange } from '../../engine/sign/standing.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import { inches } from '../../units/inches.ts';
 import type { LengthStyle } from '../../units/lengthStyle.ts';
-import { pipeSize } from '../tables/pipeSize.ts';
+import { pipeSize } from '../../units/pipeSize.ts';
 import { exactStyle } from './exactStyle.ts';
 
 /** What was signed, what holds now, and how the site writes lengths. */

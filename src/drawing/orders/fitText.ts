@@ -4,7 +4,7 @@ import type { Layout } from '../../engine/layout.ts';
 import type { GateId, HardwareId } from '../../site/ids.ts';
 import type { Site } from '../../site/site.ts';
 import type { LengthStyle } from '../../units/lengthStyle.ts';
-import { pipeSize } from '../tables/pipeSize.ts';
+import { pipeSize } from '../../units/pipeSize.ts';
 
 /** A part in a gate, by what it does there. */
 export interface PartInGate {

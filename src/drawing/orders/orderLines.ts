@@ -10,7 +10,7 @@ import type { Site } from '../../site/site.ts';
 import { hingeSets } from '../../trade/hingeSets.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import type { Inches } from '../../units/inches.ts';
-import { pipeSize } from '../tables/pipeSize.ts';
+import { pipeSize } from '../../units/pipeSize.ts';
 import { exactStyle } from './exactStyle.ts';
 import { fitText } from './fitText.ts';
 

@@ -1,7 +1,7 @@
 import type { FitRow } from '../../engine/checks/fitsOf.ts';
 import { madeForText } from '../../engine/checks/misfitText.ts';
 import type { LengthStyle } from '../../units/lengthStyle.ts';
-import { pipeSize } from './pipeSize.ts';
+import { pipeSize } from '../../units/pipeSize.ts';
 import type { Column, Table } from './table.ts';
 
 const columns: readonly Column[] = [

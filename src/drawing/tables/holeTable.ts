@@ -7,7 +7,8 @@ import { inches, type Inches } from '../../units/inches.ts';
 import type { LengthStyle } from '../../units/lengthStyle.ts';
 import { openingText } from '../opening/openingText.ts';
 import { runName } from '../plan/runName.ts';
-import { pipeSize, shortStyle } from './pipeSize.ts';
+import { pipeSize } from '../../units/pipeSize.ts';
+import { shortStyle } from './shortStyle.ts';
 import { standRows } from './standRows.ts';
 import type { Column, Table } from './table.ts';
 

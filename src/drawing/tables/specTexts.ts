@@ -3,7 +3,7 @@ import type { Site } from '../../site/site.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import { inches } from '../../units/inches.ts';
 import type { LengthStyle } from '../../units/lengthStyle.ts';
-import { shortStyle } from './pipeSize.ts';
+import { shortStyle } from './shortStyle.ts';
 
 /** Where a post ends against the top of the fabric; `above` in inches, negative below. */
 const endText = (above: number, style: LengthStyle): string => {

@@ -9,7 +9,8 @@ import { formatLength } from '../../units/formatLength.ts';
 import { inches, type Inches } from '../../units/inches.ts';
 import { runName } from '../plan/runName.ts';
 import { gateTitle } from './gateKind.ts';
-import { pipeSize, shortStyle } from './pipeSize.ts';
+import { pipeSize } from '../../units/pipeSize.ts';
+import { shortStyle } from './shortStyle.ts';
 import { receiverText } from './receiverText.ts';
 
 interface Beside {

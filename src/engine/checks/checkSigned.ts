@@ -10,7 +10,7 @@ import { restsOn } from '../sign/restsOn.ts';
 import { standingOf, type SignedChange } from '../sign/standing.ts';
 import { plantedAt, type GateFlag } from './gateFlag.ts';
 import { gateName, oneLine } from './names.ts';
-import { odText } from './odText.ts';
+import { pipeSize } from '../../units/pipeSize.ts';
 
 /** The sum of all others: it is told after what moved it. */
 const opening = 'opening to hold';
@@ -20,10 +20,10 @@ const valueTexts = ({ what, from, to }: SignedChange, { lengths }: Site): readon
     [from, to].map((value) =>
       value === null ? 'nothing' : typeof value === 'number' ? write(value) : oneLine(value),
     );
-  if (/\bOD$|, fits /.test(what)) return each((length) => odText(inches(length), lengths));
+  if (/\bOD$|, fits /.test(what)) return each((length) => pipeSize(inches(length), lengths));
   const texts = each((length) => formatLength(inches(length), fineStyle(lengths)));
   // two sizes that the tape does not tell apart
-  return texts[0] === texts[1] ? each((length) => odText(inches(length), lengths)) : texts;
+  return texts[0] === texts[1] ? each((length) => pipeSize(inches(length), lengths)) : texts;
 };
 
 const changeText = (change: SignedChange, names: ReadonlyMap<string, string>, site: Site) => {

@@ -2,12 +2,12 @@ import type { Inches } from '../../units/inches.ts';
 import type { LengthStyle } from '../../units/lengthStyle.ts';
 import type { FitRow } from './fitsOf.ts';
 import { oneLine } from './names.ts';
-import { odText } from './odText.ts';
+import { pipeSize } from '../../units/pipeSize.ts';
 
 /** The outside diameters that a part is made for, `1.900" to 2.375"`; null where nobody has said. */
 export const madeForText = ({ low, high }: FitRow, style: LengthStyle): string | null => {
   if (low === null || high === null) return null;
-  const write = (length: Inches): string => odText(length, style);
+  const write = (length: Inches): string => pipeSize(length, style);
   return low === high ? write(low) : `${write(low)} to ${write(high)}`;
 };
 
@@ -19,5 +19,5 @@ export const misfitText = (row: FitRow, style: LengthStyle): string | null => {
   const { role, label, against, on, od, fits } = row;
   const range = madeForText(row, style);
   if (fits !== false || od === null || range === null) return null;
-  return `${role} “${oneLine(label)}” fits ${against}s of ${range} OD: ${on} is ${odText(od, style)}`;
+  return `${role} “${oneLine(label)}” fits ${against}s of ${range} OD: ${on} is ${pipeSize(od, style)}`;
 };

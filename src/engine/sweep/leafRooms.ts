@@ -1,5 +1,6 @@
 import type { Gate } from '../../site/gate.ts';
-import { inches, type Inches } from '../../units/inches.ts';
+import { defaultGapUnder } from '../../trade/gapUnder.ts';
+import type { Inches } from '../../units/inches.ts';
 import { radians } from '../../units/radians.ts';
 import type { Ground } from '../ground/groundOf.ts';
 import { leafBottom } from '../ground/leafBottom.ts';
@@ -16,11 +17,12 @@ export interface LeafRoom extends LeafClearance {
   readonly otherWay: LeafClearance | null;
 }
 
-/** Of a gate of which nobody has said how high its leaves hang, inches; as trade/gapUnder has it. */
-export const assumedBottom = inches(2);
-
-/** How high the bottom of a gate's leaves hangs over the ground at the higher of its posts, inches. */
-export const bottomOf = ({ bottom }: Pick<Gate, 'bottom'>): Inches => bottom ?? assumedBottom;
+/**
+ * How high the bottom of a gate's leaves hangs over the ground at the higher of its posts, inches;
+ * where nobody has said it, as high as gates may at most.
+ */
+export const bottomOf = ({ bottom }: Pick<Gate, 'bottom'>): Inches =>
+  bottom ?? defaultGapUnder.length;
 
 /**
  * The room under every leaf of a gate over the ground that the shots describe: leaves hang level,

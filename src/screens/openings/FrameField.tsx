@@ -1,4 +1,4 @@
-import { pipeSize } from '../../drawing/tables/pipeSize.ts';
+import { pipeSize } from '../../units/pipeSize.ts';
 import type { Pipe } from '../../site/pipe.ts';
 import { fencePipes } from '../../trade/pipes.ts';
 import { useSite } from '../bench.ts';

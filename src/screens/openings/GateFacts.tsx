@@ -1,5 +1,5 @@
 import { setAtText } from '../../drawing/orders/setAtText.ts';
-import { pipeSize } from '../../drawing/tables/pipeSize.ts';
+import { pipeSize } from '../../units/pipeSize.ts';
 import { swingTexts } from '../../drawing/tables/swingTexts.ts';
 import { clearPassage } from '../../engine/gate/clearPassage.ts';
 import type { GateLayout, Layout } from '../../engine/layout.ts';

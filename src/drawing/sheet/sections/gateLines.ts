@@ -10,7 +10,7 @@ import { inches } from '../../../units/inches.ts';
 import type { LengthStyle } from '../../../units/lengthStyle.ts';
 import { heldTexts } from '../../opening/heldTexts.ts';
 import { openingText } from '../../opening/openingText.ts';
-import { pipeSize } from '../../tables/pipeSize.ts';
+import { pipeSize } from '../../../units/pipeSize.ts';
 import { receiverText } from '../../tables/receiverText.ts';
 
 type Say = (length: number) => string;

@@ -10,7 +10,7 @@ import { gateKind, gatePosts, gateTitle } from '../../tables/gateKind.ts';
 import { openingTable } from '../../tables/openingTable.ts';
 import { withSet } from '../../tables/withSet.ts';
 import { workingTable } from '../../tables/workingTable.ts';
-import { pipeSize } from '../../tables/pipeSize.ts';
+import { pipeSize } from '../../../units/pipeSize.ts';
 import { rollText } from '../../tables/rollText.ts';
 import { swingTexts } from '../../tables/swingTexts.ts';
 import { gateHead } from './gateHead.ts';

@@ -1,0 +1,7 @@
+import type { LengthStyle } from '../../units/lengthStyle.ts';
+
+/** How short lengths such as holes are written: inches or millimetres, never feet. */
+export const shortStyle = ({ system, fraction }: LengthStyle): LengthStyle => ({
+  system: system === 'mm' || system === 'm' ? 'mm' : 'inches',
+  fraction,
+});

@@ -1,9 +1,0 @@
-import type { Inches } from '../../units/inches.ts';
-import type { LengthStyle } from '../../units/lengthStyle.ts';
-
-/**
- * An actual outside diameter (inches) as flags write it, to the thousandth of an inch or the tenth
- * of a millimetre: a tape's fractions would take 1.9 in for 1 7/8.
- */
-export const odText = (od: Inches, { system }: LengthStyle): string =>
-  system === 'mm' || system === 'm' ? `${(od * 25.4).toFixed(1)} mm` : `${od.toFixed(3)}"`;
