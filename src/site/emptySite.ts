@@ -18,6 +18,7 @@ export const emptySite = ({ specs, hardware }: Pick<Site, 'specs' | 'hardware'>)
   features: {},
   pins: {},
   shots: {},
+  levels: { allowable: null, notes: {} },
   specs,
   hardware,
 });

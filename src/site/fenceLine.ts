@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { featureId, specId, vertexId } from './ids.ts';
 import { pathSchema } from './path.ts';
 import { label, signedLength } from './quantities.ts';
+import { wallTopSchema } from './wallTop.ts';
 import type { Frozen } from './frozen.ts';
 
 /** A chain of legs, open or closed, built to one fence spec. */
@@ -14,6 +15,16 @@ export const fenceLineSchema = z.strictObject({
   path: pathSchema,
   /** The legs, by the vertices at which they start, whose fabric is stepped; the others follow the grade. */
   stepped: z.record(vertexId, z.literal(true)),
+  /**
+   * The legs that are arcs: how far the middle of each lies off its chord, in inches, to the left of
+   * the way it runs; negative to the right.
+   */
+  curved: z.record(
+    vertexId,
+    signedLength.refine((off) => off !== 0, 'a length other than 0'),
+  ),
+  /** The legs that stand on a wall or kerb. */
+  walls: z.record(vertexId, wallTopSchema),
   /**
    * The boundary that the line goes along, corner for corner, and how far inside it, in inches; on
    * the left of the way an open one runs. Null for a line that stands by itself.

@@ -21,12 +21,16 @@ export const fenceSpecSchema = z.strictObject({
   lineAbove: signedLength,
   /** The farthest that fabric is stretched: a pull post at least so often; null for none. */
   pullInterval: positiveLength.nullable(),
+  /** How the longest bay of a curved leg is chosen: by its radius, or as of a straight one. */
+  onCurves: z.enum(['by radius', 'as straight']),
   /** A change of grade, rise over run, above which a pull post stands at it; null for none. */
   pullGrade: ratio.nullable(),
   /** The most that there may be between the ground and the bottom of the fabric. */
   gapUnder: length,
   /** Between a wall and the face of the post that ends the fence there. */
   wallGap: length,
+  /** How far the foundation of such a wall reaches out from its face under ground; null where nobody has said. */
+  foundationToe: length.nullable(),
 });
 
 export type FenceSpec = Frozen<z.infer<typeof fenceSpecSchema>>;

@@ -12,6 +12,7 @@ export const featureId = z.templateLiteral(['feature:', tail]);
 export const specId = z.templateLiteral(['spec:', tail]);
 export const pinId = z.templateLiteral(['pin:', tail]);
 export const shotId = z.templateLiteral(['shot:', tail]);
+export const levelId = z.templateLiteral(['level:', tail]);
 export const hardwareId = z.templateLiteral(['hardware:', tail]);
 
 export type MarkId = `mark:${string}`;
@@ -23,4 +24,5 @@ export type FeatureId = `feature:${string}`;
 export type SpecId = `spec:${string}`;
 export type PinId = `pin:${string}`;
 export type ShotId = `shot:${string}`;
+export type LevelId = `level:${string}`;
 export type HardwareId = `hardware:${string}`;

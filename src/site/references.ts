@@ -47,9 +47,11 @@ const wrongLine = (site: Site, line: FenceLine): Wrong[] => [
     ? []
     : ([[['spec'], 'a fence spec of this site', line.spec]] as const)),
   ...wrongPath(site, line.path),
-  ...Object.keys(line.stepped)
-    .filter((id) => !Object.hasOwn(line.path, id))
-    .map((id): Wrong => [['stepped'], 'a vertex of this line', id]),
+  ...(['stepped', 'curved', 'walls'] as const).flatMap((map) =>
+    Object.keys(line[map])
+      .filter((id) => !Object.hasOwn(line.path, id))
+      .map((id): Wrong => [[map], 'a vertex of this line', id]),
+  ),
   ...wrongFollows(site, line),
 ];
 
@@ -149,6 +151,7 @@ function* everyWrong(site: Site): Generator<Wrong> {
   for (const [id, pin] of Object.entries(site.pins)) {
     yield* within(wrongLeg(pin, starts), 'pins', id);
   }
+  yield* within(wrongKeys(site.levels.notes), 'levels', 'notes');
   for (const [id, feature] of Object.entries(site.features)) {
     yield* within(wrongFeature(site, feature), 'features', id);
   }

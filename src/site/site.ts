@@ -5,6 +5,7 @@ import { fenceSpecSchema } from './fenceSpec.ts';
 import { gateSchema } from './gate.ts';
 import { hardwareSchema } from './hardware.ts';
 import { featureId, gateId, hardwareId, lineId, markId, pinId, shotId, specId } from './ids.ts';
+import { levelsSchema } from './levels.ts';
 import { markSchema } from './mark.ts';
 import { pinSchema } from './pin.ts';
 import { label, positiveLength, remark } from './quantities.ts';
@@ -12,7 +13,7 @@ import { shotSchema } from './shot.ts';
 import type { Frozen } from './frozen.ts';
 
 /** The version of the file format that this program writes. */
-export const siteVersion = 3;
+export const siteVersion = 4;
 
 /**
  * The document: what a person drew and chose, nothing that follows from it. Flat maps by id;
@@ -42,6 +43,7 @@ export const siteSchema = z.strictObject({
   features: z.record(featureId, featureSchema),
   pins: z.record(pinId, pinSchema),
   shots: z.record(shotId, shotSchema),
+  levels: levelsSchema,
   specs: z.record(specId, fenceSpecSchema),
   hardware: z.record(hardwareId, hardwareSchema),
 });

@@ -77,8 +77,24 @@ const fromTwo = (document: PlainDocument): PlainDocument => ({
   specs: mapped(document['specs'], specOfThree),
 });
 
+const specOfFour = (spec: PlainDocument): PlainDocument => ({
+  ...spec,
+  onCurves: 'by radius',
+  foundationToe: null,
+});
+
+const lineOfFour = (line: PlainDocument): PlainDocument => ({ ...line, curved: {}, walls: {} });
+
+/** Curved legs, legs on walls and level notes, of which no older file has any. */
+const fromThree = (document: PlainDocument): PlainDocument => ({
+  ...document,
+  levels: { allowable: null, notes: {} },
+  lines: mapped(document['lines'], lineOfFour),
+  specs: mapped(document['specs'], specOfFour),
+});
+
 /**
  * One step for each version of the file format that came before today's. A step that is filed
  * here is never changed again.
  */
-export const upgrades: Upgrades = { 1: fromOne, 2: fromTwo };
+export const upgrades: Upgrades = { 1: fromOne, 2: fromTwo, 3: fromThree };

@@ -200,6 +200,8 @@ export const handYard = (
       hook: 'start',
       path: {},
       stepped: {},
+      curved: {},
+      walls: {},
       follows: null,
     };
   });

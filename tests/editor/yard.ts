@@ -46,6 +46,8 @@ const fence: FenceLine = {
   closed: false,
   hook: 'start',
   stepped: {},
+  curved: {},
+  walls: {},
   follows: null,
   path: path('fence', ['mark:house2', [840, 0], [840, -480]]),
 };

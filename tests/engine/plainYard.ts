@@ -32,6 +32,8 @@ export const spec: FenceSpec = {
   pullGrade: null,
   gapUnder: inches(2),
   wallGap: inches(2),
+  foundationToe: null,
+  onCurves: 'by radius',
 };
 
 const part = (kind: Hardware['kind'], low: number, planned: number, high: number): Hardware => ({

@@ -124,6 +124,8 @@ const withLine = (site: Site, drawn: DrawnLine, n: number): Site => {
     hook: 'start',
     path,
     stepped: {},
+    curved: {},
+    walls: {},
     follows: null,
   };
   return {

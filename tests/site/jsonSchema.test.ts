@@ -9,8 +9,8 @@ describe('the JSON Schema of a site file', () => {
 
   it('says what it is and names no host', () => {
     expect(schema['$schema']).toBe('https://json-schema.org/draft/2020-12/schema');
-    expect(schema['$id']).toBe('urn:lathline:site:3');
-    expect(schema['title']).toBe('Lathline site, format version 3');
+    expect(schema['$id']).toBe('urn:lathline:site:4');
+    expect(schema['title']).toBe('Lathline site, format version 4');
   });
 
   it('requires every part of the document and allows no other', () => {
@@ -26,13 +26,14 @@ describe('the JSON Schema of a site file', () => {
       'features',
       'pins',
       'shots',
+      'levels',
       'specs',
       'hardware',
     ]);
     expect(schema['additionalProperties']).toBe(false);
     expect(schema).toMatchObject({
       properties: {
-        version: { const: 3 },
+        version: { const: 4 },
         marks: {
           propertyNames: { pattern: '^mark:[A-Za-z0-9-]{1,40}$' },
           additionalProperties: { properties: { x: { minimum: -633_600, maximum: 633_600 } } },

@@ -19,6 +19,8 @@ const spec = {
   pullGrade: null,
   gapUnder: 2,
   wallGap: 2,
+  foundationToe: null,
+  onCurves: 'by radius',
 };
 
 const leaf = { height: null, frame: null, on: '' };
@@ -50,7 +52,7 @@ const takes = { low: 1, planned: 1.5, high: 2 };
  */
 export const sampleDocument = {
   format: 'lathline site',
-  version: 3,
+  version: 4,
   job: {
     name: 'Invented yard',
     customer: '',
@@ -88,6 +90,8 @@ export const sampleDocument = {
         'vertex:4': { mark: 'mark:4', order: 'a3' },
       },
       stepped: {},
+      curved: {},
+      walls: {},
       follows: null,
     },
     'line:2': {
@@ -101,6 +105,8 @@ export const sampleDocument = {
         'vertex:7': { mark: 'mark:9', order: 'a2' },
       },
       stepped: {},
+      curved: {},
+      walls: {},
       follows: null,
     },
   },
@@ -181,6 +187,7 @@ export const sampleDocument = {
       holds: { kind: 'clear', reach: 18 },
     },
   },
+  levels: { allowable: null, notes: {} },
   shots: { 'shot:1': { x: 10, y: -20, z: 3.5, label: 'step' } },
   specs: { 'spec:1': spec },
   hardware: {

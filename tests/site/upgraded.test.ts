@@ -68,17 +68,23 @@ describe('bringing a document to today’s version', () => {
     expect(old.version).toBe(2);
     const opened = openDocument(old);
     if (!opened.ok) throw new Error(opened.reason);
-    const { version, pins, shots, lines, features, specs, ...rest } = opened.value;
+    const { version, pins, shots, levels, lines, features, specs, ...rest } = opened.value;
     const { version: _two, lines: drawn, features: seen, specs: before, ...was } = old;
     expect(version).toBe(siteVersion);
-    expect([pins, shots]).toEqual([{}, {}]);
+    expect([pins, shots, levels]).toEqual([{}, {}, { allowable: null, notes: {} }]);
     expect(rest).toEqual(was);
     for (const [id, feature] of Object.entries(seen)) {
       const told = feature.kind === 'boundary' ? { ...feature, setback: 0 } : feature;
       expect(features[id as `feature:${string}`]).toEqual(told);
     }
     for (const [id, line] of Object.entries(drawn)) {
-      expect(lines[id as `line:${string}`]).toEqual({ ...line, stepped: {}, follows: null });
+      expect(lines[id as `line:${string}`]).toEqual({
+        ...line,
+        stepped: {},
+        follows: null,
+        curved: {},
+        walls: {},
+      });
     }
     for (const [id, spec] of Object.entries(before)) {
       expect(specs[id as `spec:${string}`]).toEqual({
@@ -86,6 +92,30 @@ describe('bringing a document to today’s version', () => {
         pullInterval: null,
         pullGrade: null,
         gapUnder: 2,
+        onCurves: 'by radius',
+        foundationToe: null,
+      });
+    }
+  });
+
+  it('[S3] a site of version 3 opens as it was, with straight legs on the ground and no level notes', () => {
+    const old = JSON.parse(readFileSync('tests/site/versionThree.site.json', 'utf8')) as Site;
+    expect(old.version).toBe(3);
+    const opened = openDocument(old);
+    if (!opened.ok) throw new Error(opened.reason);
+    const { version, levels, lines, specs, ...rest } = opened.value;
+    const { version: _three, lines: drawn, specs: before, ...was } = old;
+    expect(version).toBe(siteVersion);
+    expect(levels).toEqual({ allowable: null, notes: {} });
+    expect(rest).toEqual(was);
+    for (const [id, line] of Object.entries(drawn)) {
+      expect(lines[id as `line:${string}`]).toEqual({ ...line, curved: {}, walls: {} });
+    }
+    for (const [id, spec] of Object.entries(before)) {
+      expect(specs[id as `spec:${string}`]).toEqual({
+        ...spec,
+        onCurves: 'by radius',
+        foundationToe: null,
       });
     }
   });

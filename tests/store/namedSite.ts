@@ -4,7 +4,7 @@ import type { Site } from '../../src/site/site.ts';
 /** An empty site told from others by the name of its job. */
 export const namedSite = (name: string): Site => ({
   format: 'lathline site',
-  version: 3,
+  version: 4,
   job: {
     name,
     customer: '',
@@ -22,6 +22,7 @@ export const namedSite = (name: string): Site => ({
   features: {},
   pins: {},
   shots: {},
+  levels: { allowable: null, notes: {} },
   specs: {},
   hardware: {},
 });

@@ -22,6 +22,8 @@ const spec: FenceSpec = {
   pullGrade: null,
   gapUnder: inches(2),
   wallGap: inches(2),
+  foundationToe: null,
+  onCurves: 'by radius',
 };
 
 const spread = (low: number, planned: number, high: number) => ({

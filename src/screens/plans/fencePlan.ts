@@ -41,6 +41,8 @@ export const fencePlan = (height: Inches): FencePlan => {
     pullGrade: defaultPullGrade.ratio,
     gapUnder: defaultGapUnder.length,
     wallGap,
+    foundationToe: null,
+    onCurves: 'by radius',
   };
   return { id: `spec:chain-link-${height / 12}-ft`, spec };
 };

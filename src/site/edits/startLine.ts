@@ -21,6 +21,8 @@ export const startLine = (site: Site, spec: SpecId, place: Place): Site => {
     hook: 'start',
     path: { [nextId(site, 'vertex')]: { mark: start.mark, order: orderBetween(null, null) } },
     stepped: {},
+    curved: {},
+    walls: {},
     follows: null,
   });
 };

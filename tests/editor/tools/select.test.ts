@@ -222,6 +222,8 @@ describe('select', () => {
           closed: false,
           hook: 'start',
           stepped: {},
+          curved: {},
+          walls: {},
           follows: null,
           path: {
             'vertex:w1': { mark: 'mark:lot1', order: 'a0' },
