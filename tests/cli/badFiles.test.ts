@@ -75,6 +75,8 @@ const emptyLine = {
   path: {},
   stepped: {},
   follows: null,
+  curved: {},
+  walls: {},
 };
 
 const flagged: readonly (readonly [string, string, 0 | 1, RegExp])[] = [
