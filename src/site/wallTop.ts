@@ -14,11 +14,11 @@ const setOnWall = z.discriminatedUnion('kind', [
 export const wallTopSchema = z.strictObject({
   /** Through the wall. The fence stands over its middle. */
   width: positiveLength,
-  /** Of the top over the ground at the start of the leg. */
+  /** Of the top over the ground at an end of the leg, the lesser of the two. */
   height: length,
   /** Of the top, from the start of the leg to its end; negative falls. */
   rise: signedLength,
-  /** In how many equal steps it rises, each at the end of an equal part; 0 where it slopes evenly. */
+  /** In how many equal steps it rises, between level parts of one length; 0 where it slopes evenly. */
   steps: z.number().int().min(0).max(200),
   set: setOnWall,
 });
