@@ -9,7 +9,15 @@ import { fencePipes } from '../../src/trade/pipes.ts';
 import { courtPostTops, defaultPostTops } from '../../src/trade/postTops.ts';
 import { maxSpacing } from '../../src/trade/spacing.ts';
 import { standardGates } from '../../src/trade/standardGates.ts';
+import { toleranceZones } from '../../src/trade/toleranceZones.ts';
 import { utilityColourCode } from '../../src/trade/utilityColours.ts';
+import {
+  coreCover,
+  coreDepth,
+  coreRoom,
+  plateAnchors,
+  plateSide,
+} from '../../src/trade/wallSets.ts';
 
 const rows = [
   ...fencePipes,
@@ -21,6 +29,12 @@ const rows = [
   defaultPostTops,
   courtPostTops,
   maxSpacing,
+  ...toleranceZones,
+  coreDepth,
+  coreRoom,
+  coreCover,
+  plateSide,
+  plateAnchors,
 ];
 const sources = [
   ...rows.map(({ source }) => source),

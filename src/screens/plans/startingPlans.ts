@@ -1,5 +1,6 @@
 import type { Parts } from '../../site/parts.ts';
 import type { Plans } from '../../store/plans.ts';
+import { defaultToleranceZone } from '../../trade/toleranceZones.ts';
 import { inches } from '../../units/inches.ts';
 import { fencePlan } from './fencePlan.ts';
 import { gatePlan, usualParts } from './gatePlan.ts';
@@ -9,13 +10,12 @@ const walk = inches(48);
 
 /**
  * What is drawn before anybody has chosen: a 4 ft fence, a 4 ft walk gate with the book's figures. A
- * buried line is kept off by 24 in each side, the larger of the usual tolerance zones; a tree by its
- * roots.
+ * buried line is kept off by the usual tolerance zone on each side; a tree by its roots.
  */
 export const plansFrom = (book: Parts): Plans => ({
   fence: fencePlan(inches(48)),
   gate: gatePlan(1, walk, usualParts(1, walk, book)),
-  utility: { service: 'gas', width: inches(2), tolerance: inches(24) },
+  utility: { service: 'gas', width: inches(2), tolerance: defaultToleranceZone.length },
   tree: { trunk: inches(8), roots: inches(48) },
 });
 

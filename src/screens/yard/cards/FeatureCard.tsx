@@ -2,12 +2,15 @@ import { changeFeature } from '../../../site/edits/changeFeature.ts';
 import { removeFeature } from '../../../site/edits/removeFeature.ts';
 import type { Feature } from '../../../site/feature.ts';
 import type { FeatureId } from '../../../site/ids.ts';
+import { toleranceZones } from '../../../trade/toleranceZones.ts';
+import { formatLength } from '../../../units/formatLength.ts';
 import { useSite } from '../../bench.ts';
 import { ChoiceField } from '../../fields/ChoiceField.tsx';
 import { LengthField } from '../../fields/LengthField.tsx';
 import { TextField } from '../../fields/TextField.tsx';
 import { BoundaryFields } from './BoundaryFields.tsx';
 import { featureNames } from './featureNames.ts';
+import { Published } from './Published.tsx';
 import { services } from './services.ts';
 import { SideFields } from './SideFields.tsx';
 import { smallUnit } from './SpecFields.tsx';
@@ -46,6 +49,16 @@ const SizeFields = ({ feature, change }: Sizes) => {
             onEnter={(tolerance) => change({ tolerance })}
           />
         </div>
+        <Published
+          of="tolerance"
+          figures={toleranceZones.map(({ length, source }) => ({
+            text: formatLength(length, lengths),
+            source,
+            used: feature.tolerance === length,
+            onTake: () => void change({ tolerance: length }),
+          }))}
+          besides="The one call center of the place decides. Within the tolerance dig by hand only."
+        />
       </>
     );
   }
