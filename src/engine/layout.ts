@@ -1,6 +1,7 @@
 import type { SitePoint } from '../geometry/point.ts';
 import type { Segment } from '../geometry/segment.ts';
 import type { GateId, LeafId, LineId, VertexId } from '../site/ids.ts';
+import type { WallTop } from '../site/wallTop.ts';
 import type { Inches } from '../units/inches.ts';
 import type { Radians } from '../units/radians.ts';
 import type { Flag } from './flag.ts';
@@ -59,11 +60,13 @@ export interface Run {
   readonly posts: readonly { readonly post: PostId; readonly station: Inches }[];
   /** One fewer than the posts. */
   readonly spaces: readonly Space[];
+  /** What it stands on; null for the ground. */
+  readonly wall: WallTop | null;
   /** Null where nothing is known of the ground: lengths are then those in plan. */
   readonly ground: RunGround | null;
 }
 
-/** The ground under a run: stations of `profile` and of the posts of `fences` are in plan. */
+/** The ground under a run, or the top of its wall: stations of `profile` and of the posts of `fences` are in plan. */
 export interface RunGround extends CourseGround {
   /** The fabric of each stretch over ground of which all is known. */
   readonly fences: readonly StretchOnGrade[];

@@ -1,5 +1,6 @@
 import type { SitePoint } from '../geometry/point.ts';
 import type { GateId, LineId } from '../site/ids.ts';
+import type { WallTop } from '../site/wallTop.ts';
 import type { Inches } from '../units/inches.ts';
 import type { Radians } from '../units/radians.ts';
 
@@ -34,7 +35,10 @@ export interface Post {
   /** Every gate hung from or latched to it, in the order of their ids. */
   readonly gates: readonly GateId[];
   readonly above: Inches;
+  /** In the ground, or a core in the wall; with no depth it is the side of a plate on the wall. */
   readonly hole: { readonly diameter: Inches; readonly depth: Inches; readonly source: string };
+  /** The wall or kerb that it stands on, `above` over its top; null for the ground. */
+  readonly wall: WallTop | null;
   /** Length of pipe to cut: above ground plus hole depth. */
   readonly length: Inches;
 }

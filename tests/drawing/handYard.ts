@@ -60,6 +60,7 @@ const postAt = (tag: string, at: SitePoint, kind: Post['kind'], line: LineId): P
   gates: [],
   above: inches(72),
   hole: { diameter: inches(10), depth: inches(36), source: 'from memory' },
+  wall: null,
   length: inches(108),
 });
 
@@ -189,6 +190,7 @@ export const handYard = (
         bearing: way,
         posts: stops.map(({ post, station }) => ({ post, station: inches(station) })),
         spaces,
+        wall: null,
         ground: null,
       });
     });

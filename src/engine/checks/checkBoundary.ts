@@ -12,6 +12,7 @@ import { formatLength } from '../../units/formatLength.ts';
 import { inches } from '../../units/inches.ts';
 import type { Flag } from '../flag.ts';
 import type { Post } from '../post.ts';
+import { digs } from '../wall/digs.ts';
 import type { LaidLines } from '../posts/layLines.ts';
 import { lineName, oneLine } from './names.ts';
 
@@ -64,7 +65,9 @@ export const checkBoundary = (site: Site, laid: LaidLines): Flag[] => {
         return [{ level: 'settle', rule, place, at, message: text(worst) }];
       };
       const off = own.map((post) => ({ post, off: nearest(sides, post.at) }));
-      const over = off.map(({ post, off: by }) => ({ post, missing: post.hole.diameter / 2 - by }));
+      const over = off
+        .filter(({ post }) => digs(post.wall))
+        .map(({ post, off: by }) => ({ post, missing: post.hole.diameter / 2 - by }));
       const close = off.map(({ post, off: by }) => ({ post, missing: feature.setback - by }));
       const count = (near: readonly Near[]) => near.filter(({ missing }) => missing > slack).length;
       const holes = count(over) === 1 ? '1 hole reaches' : `${count(over)} holes reach`;

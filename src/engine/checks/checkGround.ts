@@ -29,6 +29,7 @@ const clashFlags = (laid: LaidLines, say: Say): Flag[] =>
   }));
 
 const outsideFlags = (site: Site, run: Run, say: Say): Flag[] => {
+  if (run.wall !== null) return [];
   const unknown = run.ground?.profile.unknown ?? [];
   const length = sum(unknown.map(({ from, to }) => inches(to - from)));
   if (run.ground !== null && length <= 1 / 64) return [];
@@ -102,9 +103,8 @@ const under = (
   ];
 };
 
-/** What the ground does to a fence, where its shots describe it, and where they do not. */
+/** What the ground or a wall does to a fence, where it is known, and where it is not. */
 export const checkGround = (site: Site, laid: LaidLines): Flag[] => {
-  if (laid.ground === null) return [];
   const say: Say = (length) => formatLength(inches(length), fineStyle(site.lengths));
   const runs = Object.values(laid.lines).flatMap((line) => line.runs);
   return [
@@ -114,7 +114,7 @@ export const checkGround = (site: Site, laid: LaidLines): Flag[] => {
       if (spec === undefined) return [];
       const fences = run.ground?.fences ?? [];
       return [
-        ...outsideFlags(site, run, say),
+        ...(laid.ground === null ? [] : outsideFlags(site, run, say)),
         ...fences.flatMap((fence) => under(laid, run, fence, { site, spec, say })),
       ];
     }),

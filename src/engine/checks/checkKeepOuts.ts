@@ -13,6 +13,7 @@ import type { KeepOut } from '../keepOut/keepOut.ts';
 import { reachInto } from '../keepOut/reachInto.ts';
 import { shiftClear } from '../keepOut/shiftClear.ts';
 import type { Post } from '../post.ts';
+import { digs } from '../wall/digs.ts';
 import type { LaidLines } from '../posts/layLines.ts';
 import { onTape } from '../set/setCase.ts';
 import { keepOutName } from './keepOutName.ts';
@@ -39,6 +40,7 @@ const placeOf = ({ id, gates, lines }: Post, laid: LaidLines): FlagPlace => {
 const holesOf = (laid: LaidLines, site: Site): Hole[] => [
   ...Object.values(laid.posts).flatMap((post): Hole[] => {
     if (post.kind === 'line' && !post.id.startsWith('post:pin:')) return [];
+    if (!digs(post.wall)) return [];
     const { tag, at, hole, gates } = post;
     const place = placeOf(post, laid);
     return [{ name: `post ${tag}`, at, radius: hole.diameter / 2, place, gate: gates[0] ?? null }];

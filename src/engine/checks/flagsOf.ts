@@ -21,6 +21,7 @@ import { checkSlides } from './checkSlides.ts';
 import { checkSpots } from './checkSpots.ts';
 import { checkStands } from './checkStands.ts';
 import { checkSweeps } from './checkSweeps.ts';
+import { checkWalls } from './checkWalls.ts';
 
 const rank: Readonly<Record<Flag['level'], number>> = { stop: 0, settle: 1, caution: 2 };
 
@@ -50,4 +51,5 @@ export const flagsOf = (site: Site, laid: LaidLines): Flag[] =>
     ...checkSweeps(site, laid),
     ...checkStands(site, laid),
     ...checkReceivers(site, laid),
+    ...checkWalls(site, laid),
   ].toSorted((a, b) => rank[a.level] - rank[b.level] || (sortKey(a) < sortKey(b) ? -1 : 1));

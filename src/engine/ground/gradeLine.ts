@@ -33,6 +33,13 @@ export const gradeLine = (profile: Profile): GradeLine => {
   return { plan, slope, unknown: profile.unknown };
 };
 
+/** A tape that is held level over so many inches. */
+export const levelLine = (length: Inches): GradeLine => ({
+  plan: [inches(0), length],
+  slope: [inches(0), length],
+  unknown: [],
+});
+
 /** The value that belongs to one of `from`, where `to` rises in step with it; ends hold beyond. */
 const instep = (at: number, from: readonly Inches[], to: readonly Inches[]): Inches => {
   const next = from.findIndex((value) => value >= at);

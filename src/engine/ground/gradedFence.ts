@@ -32,11 +32,12 @@ export interface GradedBay extends BottomEdge {
 
 /** A fence on sloping ground, worked out. */
 export interface GradedFence {
-  readonly way: 'follow' | 'step';
+  /** Along the grade, in equal steps, or as the wall steps that it stands on. */
+  readonly way: 'follow' | 'step' | 'wall';
   readonly bays: readonly GradedBay[];
   /** With the height of each post above its ground. */
   readonly posts: readonly (GradePost & { readonly height: Inches })[];
-  /** How much higher each bay is than the one before, below 0 lower; 0 where the fence follows. */
+  /** How much higher each bay is than the one before, below 0 lower; 0 where the fence does not step by itself. */
   readonly step: Inches;
 }
 

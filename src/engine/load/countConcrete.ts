@@ -5,18 +5,34 @@ import type { Post } from '../post.ts';
 const netVolume = ({ od, hole }: Post): number =>
   ((Math.PI / 4) * (hole.diameter ** 2 - od ** 2) * hole.depth) / 1728;
 
-/** Concrete for all holes together, net of the posts; none for no posts. */
-export const countConcrete = (posts: readonly Post[]): LoadLine[] => {
-  if (posts.length === 0) return [];
-  return [
-    {
-      item: 'Concrete',
-      count: posts.reduce((total, post) => total + netVolume(post), 0),
-      unit: 'cubic feet',
-      each: null,
-      rule: 'Each hole, π/4 × diameter² × depth, less the post in it, added up.',
-      source: 'volume of a cylinder',
-      of: { posts: posts.map(({ id }) => id), lines: [], gates: [] },
-    },
-  ];
-};
+const filled = (item: string, posts: readonly Post[], rule: string): LoadLine[] =>
+  posts.length === 0
+    ? []
+    : [
+        {
+          item,
+          count: posts.reduce((total, post) => total + netVolume(post), 0),
+          unit: 'cubic feet',
+          each: null,
+          rule,
+          source: 'volume of a cylinder',
+          of: { posts: posts.map(({ id }) => id), lines: [], gates: [] },
+        },
+      ];
+
+/**
+ * Concrete for all holes in the ground together, and grout for all cores in walls, net of the posts;
+ * none for no posts, nor for those on plates.
+ */
+export const countConcrete = (posts: readonly Post[]): LoadLine[] => [
+  ...filled(
+    'Concrete',
+    posts.filter(({ wall }) => wall === null),
+    'Each hole, π/4 × diameter² × depth, less the post in it, added up.',
+  ),
+  ...filled(
+    'Grout for cores',
+    posts.filter(({ wall, hole }) => wall !== null && hole.depth > 0),
+    'Each core, π/4 × diameter² × depth, less the post in it, added up.',
+  ),
+];

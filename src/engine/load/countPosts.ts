@@ -1,3 +1,4 @@
+import { spot } from '../../geometry/tolerance.ts';
 import { isTerminal, type Post } from '../post.ts';
 import type { LoadLine } from '../loadLine.ts';
 import { grouped } from './grouped.ts';
@@ -10,9 +11,12 @@ const what = (post: Post): string => {
   return isTerminal(post) ? 'Terminal post' : 'Line post';
 };
 
+/** Lengths that no tape can tell apart are one: they differ by how they were added up. */
+const cut = ({ length }: Post): number => Math.round(length / spot);
+
 /** Posts of one use, pipe and length on one line of the load list. */
 export const countPosts = (posts: readonly Post[]): LoadLine[] =>
-  grouped(posts, (post) => [what(post), post.pipe, post.od, post.length].join('|')).flatMap(
+  grouped(posts, (post) => [what(post), post.pipe, post.od, cut(post)].join('|')).flatMap(
     (same) => {
       const [first] = same;
       if (first === undefined) return [];

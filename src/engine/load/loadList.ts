@@ -4,6 +4,7 @@ import type { LoadLine } from '../loadLine.ts';
 import { countConcrete } from './countConcrete.ts';
 import { countFabric } from './countFabric.ts';
 import { countGates } from './countGates.ts';
+import { countPlates } from './countPlates.ts';
 import { countPosts } from './countPosts.ts';
 
 const byUse = (a: LoadLine, b: LoadLine): number =>
@@ -21,5 +22,6 @@ export const loadList = (laid: Pick<Layout, 'lines' | 'posts'>, site: Site): Loa
     ...countFabric(Object.values(laid.lines), site),
     ...countGates(gates, site).toSorted(byUse),
     ...countConcrete(posts),
+    ...countPlates(posts),
   ];
 };

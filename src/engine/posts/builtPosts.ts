@@ -2,6 +2,7 @@ import { bearing } from '../../geometry/bearing.ts';
 import type { SitePoint } from '../../geometry/point.ts';
 import type { MarkId } from '../../site/ids.ts';
 import type { Pipe } from '../../site/pipe.ts';
+import type { WallTop } from '../../site/wallTop.ts';
 import { inches } from '../../units/inches.ts';
 import { radians, type Radians } from '../../units/radians.ts';
 import type { Post, PostId } from '../post.ts';
@@ -11,17 +12,17 @@ import type { MarkPost } from './markPosts.ts';
 import type { RunPost } from './runPosts.ts';
 import type { MarkBurden, SeatedCourse } from './seatLines.ts';
 
-type Bare = Omit<Post, 'tag' | 'hole' | 'length' | 'od' | 'pipe'>;
+type Bare = Omit<Post, 'tag' | 'hole' | 'wall' | 'length' | 'od' | 'pipe'>;
 
 type Demand = Omit<HoleDemand, 'od'>;
 
 const built = (bare: Bare, { label, od }: Pick<Pipe, 'label' | 'od'>, demand: Demand): Post => {
-  const { fabricHeight, leaf } = demand;
+  const { fabricHeight, leaf, wall } = demand;
   const { id, kind, at, along, lines, gates, above } = bare;
-  const hole = holeFor({ od, fabricHeight, leaf });
+  const hole = holeFor({ od, fabricHeight, leaf, wall });
   const length = inches(above + hole.depth);
   // field by field: of thousands of posts a spread with more behind it takes ten times as long
-  return { id, tag: '', kind, at, along, od, pipe: label, lines, gates, above, hole, length };
+  return { id, tag: '', kind, at, along, od, pipe: label, lines, gates, above, hole, wall, length };
 };
 
 /** The posts of one run that do not stand at its ends, with holes and heights; not yet tagged. */
@@ -40,27 +41,42 @@ export const builtRunPosts = (
       gates,
       above: inches(spec.fabricHeight + rise),
     };
-    return built(bare, pipe, { fabricHeight: spec.fabricHeight, leaf });
+    return built(bare, pipe, { fabricHeight: spec.fabricHeight, leaf, wall: course.wall });
   });
 
-/** Where a mark's post stands and the directions of the fence through it. */
+/** Where a mark's post stands, on what, and the directions of the fence through it. */
 interface Footing {
   readonly at: SitePoint;
-  readonly wall: boolean;
+  readonly atWall: boolean;
+  readonly on: WallTop | null;
   readonly ways: readonly Radians[];
 }
 
+/** The wall that a post between two legs stands on: the wider one, before the ground. */
+const wider = (a: WallTop | null, b: WallTop | null): WallTop | null => {
+  if (a === null || b === null) return a ?? b;
+  const more = b.width - a.width || b.height - a.height;
+  if (more !== 0) return more > 0 ? b : a;
+  return JSON.stringify(b.set) < JSON.stringify(a.set) ? b : a;
+};
+
 const footingsOf = (seated: readonly SeatedCourse[]): Map<MarkId, Footing> => {
   const footings = new Map<MarkId, Footing>();
-  const add = (mark: MarkId, at: SitePoint, wall: boolean, way: Radians | undefined): void => {
-    const ways = [...(footings.get(mark)?.ways ?? []), ...(way === undefined ? [] : [way])];
-    footings.set(mark, { at, wall, ways });
+  const add = (
+    mark: MarkId,
+    { at, atWall, on }: Omit<Footing, 'ways'>,
+    way: Radians | undefined,
+  ): void => {
+    const known = footings.get(mark);
+    const ways = [...(known?.ways ?? []), ...(way === undefined ? [] : [way])];
+    footings.set(mark, { at, atWall, on: wider(known?.on ?? null, on), ways });
   };
   for (const { course, from, to } of seated) {
     const start = from.wall ? pointAt(course, from.station) : course.from.at;
     const end = to.wall ? pointAt(course, to.station) : course.to.at;
-    add(course.from.mark, start, from.wall, course.legs[0]?.bearing);
-    add(course.to.mark, end, to.wall, course.legs.at(-1)?.bearing);
+    const on = course.wall;
+    add(course.from.mark, { at: start, atWall: from.wall, on }, course.legs[0]?.bearing);
+    add(course.to.mark, { at: end, atWall: to.wall, on }, course.legs.at(-1)?.bearing);
   }
   return footings;
 };
@@ -91,19 +107,19 @@ export const builtMarkPosts = (
   burdens: ReadonlyMap<MarkId, MarkBurden>,
   seated: readonly SeatedCourse[],
 ): readonly Post[] =>
-  [...footingsOf(seated)].flatMap(([mark, { at, wall, ways }]) => {
+  [...footingsOf(seated)].flatMap(([mark, { at, atWall, on, ways }]) => {
     const post = marks.get(mark);
     if (post === undefined) return [];
     const burden = burdens.get(mark);
     const bare: Bare = {
       id: post.id as PostId,
-      kind: kindOf(post, wall, burden),
+      kind: kindOf(post, atWall, burden),
       at,
       along: through(ways),
       lines: post.lines,
       gates: burden?.gates ?? [],
       above: inches(Math.max(post.above, burden?.above ?? 0)),
     };
-    const demand = { fabricHeight: post.fabricHeight, leaf: burden?.leaf ?? null };
+    const demand = { fabricHeight: post.fabricHeight, leaf: burden?.leaf ?? null, wall: on };
     return [built(bare, burden?.pipe ?? post.pipe, demand)];
   });

@@ -1,5 +1,6 @@
 import { lerp } from '../../geometry/lerp.ts';
 import type { SitePoint } from '../../geometry/point.ts';
+import type { WallTop } from '../../site/wallTop.ts';
 import { inches, type Inches } from '../../units/inches.ts';
 import type { Leg } from '../layout.ts';
 import { isLoop, type Chain, type Stop } from './chain.ts';
@@ -16,6 +17,8 @@ export interface Course {
   readonly from: Stop;
   readonly to: Stop;
   readonly length: Inches;
+  /** What it stands on; null for the ground. A leg on a wall is a course of its own. */
+  readonly wall: WallTop | null;
 }
 
 const courseOf = (chain: Chain, first: number, count: number): Course[] => {
@@ -32,7 +35,8 @@ const courseOf = (chain: Chain, first: number, count: number): Course[] => {
     length += leg.length;
   }
   const places = new Map(known.map(({ id }, n) => [id, n]));
-  return [{ chain, legs: known, starts, places, from, to, length: inches(length) }];
+  const wall = chain.line.walls[known[0]?.id ?? 'vertex:'] ?? null;
+  return [{ chain, legs: known, starts, places, from, to, length: inches(length), wall }];
 };
 
 /**

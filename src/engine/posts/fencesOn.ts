@@ -3,6 +3,7 @@ import { inches } from '../../units/inches.ts';
 import { followGrade } from '../ground/followGrade.ts';
 import type { GradedFence, GradePost } from '../ground/gradedFence.ts';
 import { profileHeight } from '../ground/profileHeight.ts';
+import { stepsOnWall } from '../ground/stepsOnWall.ts';
 import { stepsFor } from '../ground/stepsFor.ts';
 import type { Space } from '../layout.ts';
 import type { PostId } from '../post.ts';
@@ -40,9 +41,15 @@ const isStepped = ({ course }: SeatedCourse, station: number): boolean => {
   return leg !== undefined && course.chain.line.stepped[leg] === true;
 };
 
+/** How the fabric hangs of a stretch that begins at a station. */
+const fenceOf = (seated: SeatedCourse, station: number) => {
+  if ((seated.course.wall?.steps ?? 0) > 0) return stepsOnWall;
+  return isStepped(seated, station) ? stepsFor : followGrade;
+};
+
 /**
  * The fabric of every stretch of a run over known ground: along the grade, or in level steps where
- * the leg that it begins on asks for them. Stations of posts are in plan.
+ * the leg that it begins on asks for them, or as the wall steps that it stands on. Stations of posts are in plan.
  */
 export const fencesOn = (
   seated: SeatedCourse,
@@ -57,9 +64,7 @@ export const fencesOn = (
     });
     if (posts.length < own.length) return [];
     const fabric = fabricOf(seated.spec);
-    const fence = isStepped(seated, own[0]?.station ?? 0)
-      ? stepsFor(posts, fabric)
-      : followGrade(posts, fabric);
+    const fence = fenceOf(seated, own[0]?.station ?? 0)(posts, fabric);
     return [{ ...fence, stretch, stands: own.map(({ post }) => post) }];
   });
 

@@ -47,7 +47,7 @@ export const slotOf = (known: KnownGate, course: Course, spec: FenceSpec): Slot 
     id: known.id,
     width: known.stands,
     od,
-    hole: holeFor({ od, fabricHeight: spec.fabricHeight, leaf }).diameter,
+    hole: holeFor({ od, fabricHeight: spec.fabricHeight, leaf, wall: course.wall }).diameter,
     held: known.gate.anchor.from,
     at: anchorStation(known.gate, own.from, own.leg.length),
   };

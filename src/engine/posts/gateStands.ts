@@ -37,7 +37,7 @@ const standing = (
   { label, od }: Pick<Pipe, 'label' | 'od'>,
   places: readonly (readonly [id: PostId, at: SitePoint])[],
 ): StandPost[] => {
-  const hole = holeFor({ od, fabricHeight: spec.fabricHeight, leaf: null });
+  const hole = holeFor({ od, fabricHeight: spec.fabricHeight, leaf: null, wall: null });
   // as high as the gate posts: so latches meet a stop wherever on their leaves they are
   const high = inches(spec.fabricHeight + spec.terminalAbove);
   const above = kind === 'hold-open' ? holdOpenPost.above : high;
@@ -53,6 +53,7 @@ const standing = (
     gates: [layout.id],
     above,
     hole,
+    wall: null,
     length: inches(above + hole.depth),
   }));
 };

@@ -1,21 +1,29 @@
 import { augerFor, holeDepth, holeDiameter, holeRule } from '../../trade/footings.ts';
 import { gatePostFor } from '../../trade/gatePosts.ts';
+import type { WallTop } from '../../site/wallTop.ts';
 import { inches, type Inches } from '../../units/inches.ts';
 import type { Post } from '../post.ts';
+import { wallHole } from '../wall/wallHole.ts';
 
-/** What the size of a hole follows from, in inches; `leaf` is the widest leaf the post carries. */
+/**
+ * What the size of a hole follows from, in inches; `leaf` is the widest leaf the post carries, `wall`
+ * what it stands on in place of the ground.
+ */
 export interface HoleDemand {
   readonly od: Inches;
   readonly fabricHeight: Inches;
   readonly leaf: Inches | null;
+  readonly wall: WallTop | null;
 }
 
 /**
  * The hole for a post, inches: by the rule of ASTM F567 for its outside diameter and the height of
  * the fabric, rounded up to an auger; a gate post takes the footing of the handbook's table where
- * that is larger. A leaf wider than the table reaches gets the rule alone.
+ * that is larger. A leaf wider than the table reaches gets the rule alone. On a wall it is what the
+ * post takes of that.
  */
-export const holeFor = ({ od, fabricHeight, leaf }: HoleDemand): Post['hole'] => {
+export const holeFor = ({ od, fabricHeight, leaf, wall }: HoleDemand): Post['hole'] => {
+  if (wall !== null) return wallHole(wall, od);
   const diameter = augerFor(holeDiameter(od));
   const depth = holeDepth(fabricHeight);
   const row = leaf === null ? null : gatePostFor(leaf);

@@ -19,6 +19,7 @@ import { slopeAt } from '../ground/gradeLine.ts';
 import { groundOf, type Ground } from '../ground/groundOf.ts';
 import { fencesOn } from './fencesOn.ts';
 import { groundUnder } from './groundUnder.ts';
+import { postsAtSteps } from './postsAtSteps.ts';
 import { pullsAtBreaks } from './pullsAtBreaks.ts';
 import { raised } from './raised.ts';
 import { gateLayouts } from './gateLayouts.ts';
@@ -119,6 +120,7 @@ const runOf = ({ seated, row, under }: SeatedRow): Run => {
         ? space
         : { ...space, length: inches((posts[n + 1]?.station ?? 0) - (posts[n]?.station ?? 0)) },
     ),
+    wall: course.wall,
     ground: under === null ? null : { ...under, fences: fencesOn(seated, row, under) },
   };
 };
@@ -142,7 +144,7 @@ const layRuns = (
     const { posts: pinned, clear } = pinsOn(each.course, pins.get(each.course.chain.id) ?? []);
     const closed = closedGround(each, keepOuts, clear);
     const under = groundUnder(each.course, ground);
-    const held = [...pinned, ...pullsAtBreaks(each, under, closed)].toSorted(
+    const held = [...pinned, ...pullsAtBreaks(each, under, closed), ...postsAtSteps(each)].toSorted(
       (a, b) => a.station - b.station,
     );
     const row = runPosts(each, gates, { closed, held, grade: under?.grade ?? null });

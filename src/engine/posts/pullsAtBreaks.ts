@@ -17,6 +17,7 @@ export const pullsAtBreaks = (
 ): readonly HeldPost[] => {
   const { pullGrade: limit, maxBay } = spec;
   if (ground === null || limit === null || !Number.isFinite(maxBay)) return [];
+  if (course.wall !== null && course.wall.steps > 0) return [];
   const reach = inches(maxBay / 2);
   const { chain, from } = course;
   return gradeBreaks(ground.profile, { reach, limit }).flatMap(({ at }, n): HeldPost[] => {

@@ -61,7 +61,8 @@ const runEnd = (
       : null;
   const wall = setback !== null && setback < course.length;
   const back = wall ? setback : 0;
-  const hole = holeFor({ od: own.od, fabricHeight: spec.fabricHeight, leaf: null }).diameter;
+  const demand = { od: own.od, fabricHeight: spec.fabricHeight, leaf: null, wall: course.wall };
+  const hole = holeFor(demand).diameter;
   return { station: side === 'from' ? back : course.length - back, od, hole, wall };
 };
 

@@ -29,9 +29,16 @@ export const usesOfMarks = (chains: readonly Chain[]): MarkUses => {
   return uses;
 };
 
+/** Whether a leg that stands on a wall begins or ends at a stop: it is a run of its own. */
+const atWall = ({ legs, line }: Chain, n: number, loop: boolean): boolean => {
+  const before = legs[n - 1] ?? (loop ? legs.at(-1) : undefined);
+  return [before, legs[n]].some((leg) => leg !== undefined && line.walls[leg.id] !== undefined);
+};
+
 /**
  * For every stop of a chain, what its direction asks for: `junction` where fence lines meet or a
- * line meets itself, `corner` for a turn over the corner angle (radians), `bend` for less.
+ * line meets itself, `corner` for a turn over the corner angle (radians), `bend` for less, and where
+ * a leg on a wall begins or ends.
  */
 export const turningsOf = (chain: Chain, cornerAngle: number, uses: MarkUses): Turning[] => {
   const { stops } = chain;
@@ -43,7 +50,7 @@ export const turningsOf = (chain: Chain, cornerAngle: number, uses: MarkUses): T
     const after = stops[n + 1] ?? (loop ? stops[0] : undefined);
     if (before === undefined || after === undefined) return 'end';
     const size = Math.abs(turn(before.at, stop.at, after.at));
-    if (size <= straightTurn) return 'straight';
+    if (size <= straightTurn) return atWall(chain, n, loop) ? 'bend' : 'straight';
     // a turn drawn at just the corner angle stays a bend however it is rounded
     return size > cornerAngle + straightTurn ? 'corner' : 'bend';
   });

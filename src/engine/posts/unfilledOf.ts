@@ -17,8 +17,10 @@ interface Asked {
   readonly spec: FenceSpec;
 }
 
-const shorterThanHole = ({ maxBay, linePost, fabricHeight }: FenceSpec): boolean =>
-  maxBay < holeFor({ od: linePost.od, fabricHeight, leaf: null }).diameter;
+const shorterThanHole = (
+  { maxBay, linePost, fabricHeight }: FenceSpec,
+  { wall }: Course,
+): boolean => maxBay < holeFor({ od: linePost.od, fabricHeight, leaf: null, wall }).diameter;
 
 /**
  * Lines whose largest bay is shorter than the hole of a line post, and, where a site would take
@@ -29,7 +31,7 @@ export const unfilledOf = (asked: readonly Asked[]): Unfilled => {
   const counts = new Map<LineId, number>();
   for (const { course, spec } of asked) {
     const { id } = course.chain;
-    if (shorterThanHole(spec)) unfilled.set(id, 'bay shorter than a hole');
+    if (shorterThanHole(spec, course)) unfilled.set(id, 'bay shorter than a hole');
     else counts.set(id, (counts.get(id) ?? 0) + course.length / spec.maxBay);
   }
   let total = [...counts.values()].reduce((sum, count) => sum + count, 0);

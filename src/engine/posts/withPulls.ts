@@ -3,6 +3,7 @@ import type { LineId } from '../../site/ids.ts';
 import type { KeepOut } from '../keepOut/keepOut.ts';
 import { reachInto } from '../keepOut/reachInto.ts';
 import type { PostId } from '../post.ts';
+import { digs } from '../wall/digs.ts';
 import { pointAt } from './course.ts';
 import { holeFor } from './holeFor.ts';
 import { pullsAmong } from './pullsAmong.ts';
@@ -27,10 +28,16 @@ interface Reach {
 /** Whether the larger hole of a pull post would be clear where a line post stands. */
 const roomFor = ({ course, spec }: SeatedCourse, keepOuts: readonly KeepOut[]) => {
   const { terminalPost, fabricHeight } = spec;
-  const hole = holeFor({ od: terminalPost.od, fabricHeight, leaf: null }).diameter;
+  const hole = holeFor({
+    od: terminalPost.od,
+    fabricHeight,
+    leaf: null,
+    wall: course.wall,
+  }).diameter;
+  const closing = digs(course.wall) ? keepOuts : [];
   return ({ station }: RunPost): boolean => {
     const at = pointAt(course, station);
-    return keepOuts.every((keepOut) => reachInto(keepOut, at, hole / 2) <= slack);
+    return closing.every((keepOut) => reachInto(keepOut, at, hole / 2) <= slack);
   };
 };
 

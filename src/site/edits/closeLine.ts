@@ -1,5 +1,6 @@
 import { entry } from '../entry.ts';
 import type { LineId } from '../ids.ts';
+import { keptLegNotes } from '../legNotes.ts';
 import { verticesOf } from '../pathOrder.ts';
 import type { Site } from '../site.ts';
 import { withEntry } from '../withEntries.ts';
@@ -21,8 +22,6 @@ export const closeLine = (site: Site, id: LineId): Site => {
     );
   }
   const path = Object.fromEntries(rest.map(({ id: vertex, ...stop }) => [vertex, stop]));
-  const stepped = Object.fromEntries(
-    Object.entries(line.stepped).filter(([vertex]) => Object.hasOwn(path, vertex)),
-  );
-  return withEntry(site, 'lines', id, { ...line, closed: true, path, stepped });
+  const notes = keptLegNotes(line, (vertex) => Object.hasOwn(path, vertex));
+  return withEntry(site, 'lines', id, { ...line, closed: true, path, ...notes });
 };

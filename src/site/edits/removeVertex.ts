@@ -5,6 +5,7 @@ import type { FenceLine } from '../fenceLine.ts';
 import { flipped } from '../flipped.ts';
 import type { LineId, VertexId } from '../ids.ts';
 import { legGround } from '../legGround.ts';
+import { keptLegNotes } from '../legNotes.ts';
 import { legsOf } from '../legsOf.ts';
 import type { DrawnLeg } from '../legsOf.ts';
 import { withoutUnused } from '../marksInUse.ts';
@@ -34,7 +35,7 @@ export const removeVertex = (site: Site, id: LineId, vertex: VertexId): Site => 
     ...line,
     closed,
     path: Object.fromEntries(rest),
-    stepped: Object.fromEntries(Object.entries(line.stepped).filter(([stop]) => stop !== vertex)),
+    ...keptLegNotes(line, (leg) => leg !== vertex),
   });
   return withoutUnused(shorter, [gone.mark]);
 };

@@ -2,8 +2,8 @@ import { withAnchored } from '../anchoredOn.ts';
 import { entry } from '../entry.ts';
 import { flipped } from '../flipped.ts';
 import type { LineId } from '../ids.ts';
-import { legsOf } from '../legsOf.ts';
 import { legAt } from '../legGround.ts';
+import { turnedLegNotes } from '../legNotes.ts';
 import { verticesOf } from '../pathOrder.ts';
 import type { Site } from '../site.ts';
 import { withEntry } from '../withEntries.ts';
@@ -23,11 +23,6 @@ export const reverseLine = (site: Site, id: LineId): Site => {
     ]),
   );
   const hook = line.hook === 'start' ? 'end' : 'start';
-  const stepped = Object.fromEntries(
-    legsOf(line).flatMap((leg) =>
-      line.stepped[leg.id] === undefined ? [] : [[leg.next, true] as const],
-    ),
-  );
-  const turned = withEntry(site, 'lines', id, { ...line, hook, path, stepped });
+  const turned = withEntry(site, 'lines', id, { ...line, hook, path, ...turnedLegNotes(line) });
   return withAnchored(turned, id, (thing) => flipped(thing, legAt(line, thing.leg).next));
 };
