@@ -1,4 +1,4 @@
-import type { Segment } from '../geometry/segment.ts';
+import type { Track } from '../geometry/track.ts';
 import type { FeatureKind } from '../site/feature.ts';
 import type { FeatureId, LineId, MarkId, VertexId } from '../site/ids.ts';
 import { legsOf } from '../site/legsOf.ts';
@@ -6,7 +6,7 @@ import type { DrawnLeg } from '../site/legsOf.ts';
 import type { Site } from '../site/site.ts';
 import { entriesOf } from './entriesOf.ts';
 
-/** What a straight piece of the drawing belongs to; `id` is the vertex at which it starts. */
+/** What a piece of the drawing belongs to; `id` is the vertex at which it starts. */
 export type EdgeOf =
   | { readonly kind: 'leg'; readonly line: LineId; readonly id: VertexId }
   | {
@@ -16,16 +16,16 @@ export type EdgeOf =
       readonly id: VertexId;
     };
 
-/** A straight piece between two marks: a leg of a fence line or a side of a feature. */
-export interface Edge extends Segment<'site'> {
+/** A piece between two marks: a leg of a fence line, straight or curved, or a side of a feature. */
+export interface Edge extends Track<'site'> {
   readonly of: EdgeOf;
   readonly marks: readonly [MarkId, MarkId];
 }
 
-const edge = (site: Site, { start, end }: DrawnLeg, of: EdgeOf): Edge[] => {
+const edge = (site: Site, { start, end }: DrawnLeg, of: EdgeOf, bow = 0): Edge[] => {
   const [from, to] = [site.marks[start], site.marks[end]];
   if (from === undefined || to === undefined) return [];
-  return [{ start: from, end: to, of, marks: [start, end] }];
+  return [{ start: from, end: to, bow, of, marks: [start, end] }];
 };
 
 const known = new WeakMap<Site, readonly Edge[]>();
@@ -35,7 +35,9 @@ export const edgesOf = (site: Site): readonly Edge[] => {
   const found = known.get(site);
   if (found !== undefined) return found;
   const legs = entriesOf(site.lines).flatMap(([line, fence]) =>
-    legsOf(fence).flatMap((leg) => edge(site, leg, { kind: 'leg', line, id: leg.id })),
+    legsOf(fence).flatMap((leg) =>
+      edge(site, leg, { kind: 'leg', line, id: leg.id }, fence.curved[leg.id]),
+    ),
   );
   const sides = entriesOf(site.features).flatMap(([feature, thing]) => {
     if (!('path' in thing)) return [];

@@ -2,6 +2,7 @@ import { contains } from '../geometry/contains.ts';
 import { distance } from '../geometry/distance.ts';
 import { lerp } from '../geometry/lerp.ts';
 import { nearestOnSegment } from '../geometry/nearestOnSegment.ts';
+import { nearestOnTrack } from '../geometry/track.ts';
 import { signedArea } from '../geometry/signedArea.ts';
 import type { SitePoint } from '../geometry/point.ts';
 import type { GateLayout, Layout } from '../engine/layout.ts';
@@ -95,7 +96,7 @@ const legs = (site: Site, { at }: Touch): Found[] =>
   edgesOf(site).flatMap((edge): Found[] => {
     if (edge.of.kind !== 'leg') return [];
     const { line, id } = edge.of;
-    return [{ what: { kind: 'leg', line, id }, distance: nearestOnSegment(at, edge).distance }];
+    return [{ what: { kind: 'leg', line, id }, distance: nearestOnTrack(at, edge).off }];
   });
 
 const sides = (site: Site, { at }: Touch): Found[] =>

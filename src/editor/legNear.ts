@@ -1,6 +1,5 @@
-import { distance } from '../geometry/distance.ts';
-import { nearestOnSegment } from '../geometry/nearestOnSegment.ts';
 import type { SitePoint } from '../geometry/point.ts';
+import { nearestOnTrack, trackLength } from '../geometry/track.ts';
 import type { LineId, VertexId } from '../site/ids.ts';
 import type { Site } from '../site/site.ts';
 import { inches } from '../units/inches.ts';
@@ -13,7 +12,7 @@ export interface LegPlace {
   readonly leg: VertexId;
   /** From the start of the leg. */
   readonly station: Inches;
-  /** Of the leg, between its marks. */
+  /** Of the leg, along it from mark to mark. */
   readonly length: Inches;
   /** From the point that was asked about. */
   readonly away: Inches;
@@ -23,15 +22,14 @@ export interface LegPlace {
 export const legNear = (site: Site, at: SitePoint, only: LineId | null = null): LegPlace | null => {
   const places = edgesOf(site).flatMap((edge): LegPlace[] => {
     if (edge.of.kind !== 'leg' || (only !== null && edge.of.line !== only)) return [];
-    const near = nearestOnSegment(at, edge);
-    const length = distance(edge.start, edge.end);
+    const near = nearestOnTrack(at, edge);
     return [
       {
         line: edge.of.line,
         leg: edge.of.id,
-        station: inches(near.along * length),
-        length: inches(length),
-        away: inches(near.distance),
+        station: inches(near.along),
+        length: inches(trackLength(edge)),
+        away: inches(near.off),
       },
     ];
   });

@@ -1,8 +1,9 @@
-import { distance } from '../geometry/distance.ts';
 import type { SitePoint } from '../geometry/point.ts';
 import type { Segment } from '../geometry/segment.ts';
+import { trackLength, type Track } from '../geometry/track.ts';
 import { alongOf, anchoredAt } from '../site/anchor.ts';
-import { legAt, legGround } from '../site/legGround.ts';
+import { legAt } from '../site/legGround.ts';
+import { legTrack } from '../site/legTrack.ts';
 import type { Pin } from '../site/pin.ts';
 import type { Site } from '../site/site.ts';
 import { inches, type Inches } from '../units/inches.ts';
@@ -10,7 +11,7 @@ import { inches, type Inches } from '../units/inches.ts';
 /** Where a pin is on the ground. */
 export interface PinGround {
   /** The leg that it is on. */
-  readonly leg: Segment<'site'>;
+  readonly leg: Track<'site'>;
   readonly length: Inches;
   /** From the start of the leg, inches. */
   readonly station: Inches;
@@ -23,8 +24,8 @@ export interface PinGround {
 export const pinGround = (site: Site, pin: Pin): PinGround | null => {
   const line = site.lines[pin.line];
   if (line === undefined) return null;
-  const leg = legGround(site, legAt(line, pin.leg));
-  const length = inches(distance(leg.start, leg.end));
+  const leg = legTrack(site, line, legAt(line, pin.leg));
+  const length = inches(trackLength(leg));
   const station = inches(alongOf(pin.anchor, length));
   const reach = pin.holds.kind === 'clear' ? pin.holds.reach : 0;
   const at = (along: number): SitePoint =>

@@ -1,11 +1,10 @@
 import { add } from '../geometry/add.ts';
-import { distance } from '../geometry/distance.ts';
 import { dot } from '../geometry/dot.ts';
 import type { SitePoint } from '../geometry/point.ts';
 import { scale } from '../geometry/scale.ts';
-import type { Segment } from '../geometry/segment.ts';
 import { subtract } from '../geometry/subtract.ts';
 import { slack } from '../geometry/tolerance.ts';
+import { nearestOnTrack, trackAt, trackLength, type Track } from '../geometry/track.ts';
 import { unitVector } from '../geometry/unitVector.ts';
 import { inches } from '../units/inches.ts';
 import type { Gate } from './gate.ts';
@@ -13,7 +12,7 @@ import type { Gate } from './gate.ts';
 /** Where along its leg a gate is held; what is held there is said in `gateSchema`. */
 export type Anchor = Gate['anchor'];
 
-type Leg = Segment<'site'>;
+type Leg = Track<'site'>;
 
 /** How far from a leg's start an anchor lies, in inches; off the leg below 0 and above its length. */
 export const alongOf = (anchor: Anchor, length: number): number => {
@@ -29,16 +28,21 @@ export const anchorAt = (from: Anchor['from'], along: number, length: number): A
 
 /** The point on the ground that an anchor holds; the leg's start when the leg has no length. */
 export const anchoredAt = (anchor: Anchor, leg: Leg): SitePoint => {
+  const along = alongOf(anchor, trackLength(leg));
+  if (leg.bow !== 0) return trackAt(leg, along);
   const way = unitVector(leg.start, leg.end);
   const { x, y } = leg.start;
-  if (way === null) return { x, y };
-  return add({ x, y }, scale(way, alongOf(anchor, distance(leg.start, leg.end))));
+  return way === null ? { x, y } : add({ x, y }, scale(way, along));
 };
 
-/** How far along a leg a point lies square to it, in inches from its start; 0 when it has no length. */
-const alongLeg = (point: SitePoint, { start, end }: Leg): number => {
-  const way = unitVector(start, end);
-  return way === null ? 0 : dot(subtract(point, start), way);
+/**
+ * How far along a leg a point lies square to it, in inches from its start; on a curved one not beyond
+ * its ends; 0 when it has no length.
+ */
+const alongLeg = (point: SitePoint, leg: Leg): number => {
+  if (leg.bow !== 0) return nearestOnTrack(point, leg).along;
+  const way = unitVector(leg.start, leg.end);
+  return way === null ? 0 : dot(subtract(point, leg.start), way);
 };
 
 /**
@@ -47,16 +51,17 @@ const alongLeg = (point: SitePoint, { start, end }: Leg): number => {
  */
 export const moveAnchor = (anchor: Anchor, from: Leg, to: Leg): Anchor => {
   const along = alongLeg(anchoredAt(anchor, from), to);
-  const moved = anchorAt(anchor.from, along, distance(to.start, to.end));
+  const moved = anchorAt(anchor.from, along, trackLength(to));
   return Math.abs(moved.offset - anchor.offset) < slack ? anchor : moved;
 };
 
 /** As `moveAnchor`, but an anchor that was on its leg is on the new one: at the nearer end if need be. */
 export const moveAnchorOnto = (anchor: Anchor, from: Leg, to: Leg): Anchor => {
-  const along = alongOf(anchor, distance(from.start, from.end));
-  const was = along >= -slack && along <= distance(from.start, from.end) + slack;
+  const whole = trackLength(from);
+  const along = alongOf(anchor, whole);
+  const was = along >= -slack && along <= whole + slack;
   const moved = moveAnchor(anchor, from, to);
-  const length = distance(to.start, to.end);
+  const length = trackLength(to);
   const now = alongOf(moved, length);
   if (!was || (now >= -slack && now <= length + slack)) return moved;
   return anchorAt(anchor.from, Math.min(length, Math.max(0, now)), length);

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { distance } from '../../src/geometry/distance.ts';
 import { lerp } from '../../src/geometry/lerp.ts';
-import type { Segment } from '../../src/geometry/segment.ts';
+import type { Track } from '../../src/geometry/track.ts';
 import {
   alongOf,
   anchorAt,
@@ -31,13 +31,13 @@ describe('anchors', () => {
   });
 
   it('hold a point on the ground; a leg without length holds its start', () => {
-    const leg = { start: { x: 10, y: 20 }, end: { x: 10, y: 120 } };
+    const leg = { start: { x: 10, y: 20 }, end: { x: 10, y: 120 }, bow: 0 };
     expect(anchoredAt(anchor('end', 30), leg)).toEqual({ x: 10, y: 90 });
-    expect(anchoredAt(anchor('end', 30), { start: leg.start, end: leg.start })).toEqual(leg.start);
+    expect(anchoredAt(anchor('end', 30), { ...leg, end: leg.start })).toEqual(leg.start);
   });
 
   it('[S13] hold the same point on any leg of the same straight', () => {
-    const whole: Segment<'site'> = { start: { x: 3, y: -4 }, end: { x: 303, y: 396 } };
+    const whole: Track<'site'> = { start: { x: 3, y: -4 }, end: { x: 303, y: 396 }, bow: 0 };
     const share = fc.double({ min: -1, max: 2, noNaN: true });
     fc.assert(
       fc.property(anyAnchor, share, share, (held, one, other) => {
@@ -45,6 +45,7 @@ describe('anchors', () => {
         const part = {
           start: lerp(whole.start, whole.end, one),
           end: lerp(whole.start, whole.end, other),
+          bow: 0,
         };
         const moved = moveAnchor(held, whole, part);
         expect(moved.from).toBe(held.from);
@@ -54,8 +55,8 @@ describe('anchors', () => {
   });
 
   it('[S14] from one leg onto another they stay on it, at the nearer end if need be', () => {
-    const long = { start: { x: 0, y: 0 }, end: { x: 100, y: 0 } };
-    const short = { start: { x: 0, y: 0 }, end: { x: 60, y: 0 } };
+    const long = { start: { x: 0, y: 0 }, end: { x: 100, y: 0 }, bow: 0 };
+    const short = { start: { x: 0, y: 0 }, end: { x: 60, y: 0 }, bow: 0 };
     expect(moveAnchorOnto(anchor('start', 40), long, short)).toEqual(anchor('start', 40));
     expect(moveAnchorOnto(anchor('start', 90), long, short)).toEqual(anchor('start', 60));
     expect(moveAnchorOnto(anchor('end', 10), long, short)).toEqual(anchor('end', 0));

@@ -1,6 +1,7 @@
 import { anchoredAt } from '../../site/anchor.ts';
 import type { LineId, PinId } from '../../site/ids.ts';
-import { legAt, legGround } from '../../site/legGround.ts';
+import { legAt } from '../../site/legGround.ts';
+import { legTrack } from '../../site/legTrack.ts';
 import type { Pin } from '../../site/pin.ts';
 import type { Site } from '../../site/site.ts';
 import { fineStyle } from '../../units/fineStyle.ts';
@@ -21,7 +22,7 @@ const unheld = (site: Site, laid: LaidLines): Flag[] =>
         level: 'settle',
         rule: 'held post without a place',
         place: { kind: 'leg', line: pin.line, id: pin.leg },
-        at: anchoredAt(pin.anchor, legGround(site, legAt(line, pin.leg))),
+        at: anchoredAt(pin.anchor, legTrack(site, line, legAt(line, pin.leg))),
         message: `${lineName(site, pin.line)}: a post is held where none can stand: expected a place on its leg, off openings and other posts.`,
       },
     ];

@@ -4,6 +4,9 @@ import { entry } from '../entry.ts';
 import type { FenceLine } from '../fenceLine.ts';
 import { flipped } from '../flipped.ts';
 import type { LineId, VertexId } from '../ids.ts';
+import { distance } from '../../geometry/distance.ts';
+import { joinedBow } from '../bows.ts';
+import { legTrack } from '../legTrack.ts';
 import { legGround } from '../legGround.ts';
 import { keptLegNotes } from '../legNotes.ts';
 import { legsOf } from '../legsOf.ts';
@@ -36,6 +39,7 @@ export const removeVertex = (site: Site, id: LineId, vertex: VertexId): Site => 
     closed,
     path: Object.fromEntries(rest),
     ...keptLegNotes(line, (leg) => leg !== vertex),
+    curved: joinedCurves(site, line, vertex),
   });
   return withoutUnused(shorter, [gone.mark]);
 };
@@ -49,13 +53,30 @@ const rehang = (site: Site, id: LineId, vertex: VertexId): Site => {
     return withoutAnchored(site, id);
   }
   const lost = legs.filter((leg) => leg.id === vertex || leg.next === vertex);
-  const ground = legGround(site, joined);
+  const ground = {
+    ...legGround(site, joined),
+    bow: joinedCurves(site, line, vertex)[joined.id] ?? 0,
+  };
   return withAnchored(site, id, (thing) => {
     const old = lost.find((leg) => leg.id === thing.leg);
     if (old === undefined) return opened(thing, line, vertex);
-    const anchor = moveAnchorOnto(thing.anchor, legGround(site, old), ground);
+    const anchor = moveAnchorOnto(thing.anchor, legTrack(site, line, old), ground);
     return opened({ ...thing, leg: joined.id, anchor }, line, vertex);
   });
+};
+
+/** The bows of a line without a vertex: what the legs before and after it make of theirs. */
+const joinedCurves = (site: Site, line: FenceLine, vertex: VertexId): FenceLine['curved'] => {
+  const legs = legsOf(line);
+  const kept = Object.entries(line.curved).filter(([leg]) => leg !== vertex);
+  const before = legs.find((leg) => leg.next === vertex);
+  const after = legs.find((leg) => leg.id === vertex);
+  if (before === undefined || after === undefined) return Object.fromEntries(kept);
+  const { start, end } = legGround(site, { start: before.start, end: after.end });
+  const [first, second] = [legTrack(site, line, before), legTrack(site, line, after)];
+  const bow = joinedBow(first, second, distance(start, end));
+  const others = kept.filter(([leg]) => leg !== before.id);
+  return Object.fromEntries(bow === 0 ? others : [...others, [before.id, bow] as const]);
 };
 
 /** The leg that takes the place of those that end at a vertex; null when none is left. */

@@ -1,7 +1,8 @@
 import { anchoredAt } from '../../../src/site/anchor.ts';
 import type { Gate, Leaf } from '../../../src/site/gate.ts';
 import type { LeafId } from '../../../src/site/ids.ts';
-import { legAt, legGround } from '../../../src/site/legGround.ts';
+import { legAt } from '../../../src/site/legGround.ts';
+import { legTrack } from '../../../src/site/legTrack.ts';
 import { inOrder } from '../../../src/site/pathOrder.ts';
 import type { Site } from '../../../src/site/site.ts';
 import { perpendicular } from '../../../src/geometry/perpendicular.ts';
@@ -26,7 +27,7 @@ export interface GroundedGate {
 export const gateOnGround = (site: Site, gate: Gate): GroundedGate => {
   const line = site.lines[gate.line];
   if (line === undefined) throw new Error(`no ${gate.line}`);
-  const leg = legGround(site, legAt(line, gate.leg));
+  const leg = legTrack(site, line, legAt(line, gate.leg));
   const way = unitVector(leg.start, leg.end) ?? { x: 0, y: 0 };
   const sorted = inOrder<LeafId, Leaf>(gate.leaves);
   const off = { start: 1, end: -1, middle: 0 }[gate.anchor.from];

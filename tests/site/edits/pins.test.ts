@@ -10,7 +10,8 @@ import { reverseLine } from '../../../src/site/edits/reverseLine.ts';
 import { setLegGrade } from '../../../src/site/edits/setLegGrade.ts';
 import { splitLeg } from '../../../src/site/edits/splitLeg.ts';
 import type { PinId } from '../../../src/site/ids.ts';
-import { legAt, legGround } from '../../../src/site/legGround.ts';
+import { legAt } from '../../../src/site/legGround.ts';
+import { legTrack } from '../../../src/site/legTrack.ts';
 import type { Site } from '../../../src/site/site.ts';
 import { inches } from '../../../src/units/inches.ts';
 import { sampleSite } from '../sampleSite.ts';
@@ -19,7 +20,7 @@ const spotOf = (site: Site, id: PinId) => {
   const pin = site.pins[id];
   const line = pin === undefined ? undefined : site.lines[pin.line];
   if (pin === undefined || line === undefined) throw new Error(`no pin ${id}`);
-  const { x, y } = anchoredAt(pin.anchor, legGround(site, legAt(line, pin.leg)));
+  const { x, y } = anchoredAt(pin.anchor, legTrack(site, line, legAt(line, pin.leg)));
   return { x: expect.closeTo(x, 9) as number, y: expect.closeTo(y, 9) as number };
 };
 

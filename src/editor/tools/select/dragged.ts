@@ -7,7 +7,8 @@ import { anchoredAt } from '../../../site/anchor.ts';
 import { moveGate } from '../../../site/edits/moveGate.ts';
 import { moveMark } from '../../../site/edits/moveMark.ts';
 import type { GateId, MarkId } from '../../../site/ids.ts';
-import { legAt, legGround } from '../../../site/legGround.ts';
+import { legAt } from '../../../site/legGround.ts';
+import { legTrack } from '../../../site/legTrack.ts';
 import type { Site } from '../../../site/site.ts';
 import { inches } from '../../../units/inches.ts';
 import type { Aim } from '../../aim.ts';
@@ -60,7 +61,7 @@ const gateMiddle = (site: Site, id: GateId): SitePoint | null => {
   const gate = site.gates[id];
   const line = gate && site.lines[gate.line];
   if (gate === undefined || line === undefined) return null;
-  const ground = legGround(site, legAt(line, gate.leg));
+  const ground = legTrack(site, line, legAt(line, gate.leg));
   const { from, offset } = gate.anchor;
   const half = from === 'middle' ? 0 : gateSpan(site, gate) / 2;
   return anchoredAt({ from, offset: inches(offset + half) }, ground);

@@ -1,7 +1,7 @@
 import { add } from '../../../geometry/add.ts';
 import { dot } from '../../../geometry/dot.ts';
 import type { SitePoint } from '../../../geometry/point.ts';
-import { unitVector } from '../../../geometry/unitVector.ts';
+import { trackBearing } from '../../../geometry/track.ts';
 import { anchorAt } from '../../../site/anchor.ts';
 import { addPin } from '../../../site/edits/addPin.ts';
 import { changePin } from '../../../site/edits/changePin.ts';
@@ -11,6 +11,7 @@ import type { Pin } from '../../../site/pin.ts';
 import type { Site } from '../../../site/site.ts';
 import { pinOf } from '../../../store/pinOf.ts';
 import { inches } from '../../../units/inches.ts';
+import { direction } from '../../direction.ts';
 import { anchorFrom } from '../../gateAnchor.ts';
 import { legNear } from '../../legNear.ts';
 import { pinGround } from '../../pinGround.ts';
@@ -70,8 +71,10 @@ export const pinDragged = (desk: Desk, what: Pinned, by: SitePoint): Moved => {
 export const pinNudged = (desk: Desk, what: Pinned, by: SitePoint): Moved => {
   const found = pinFor(desk, what);
   const ground = found === null ? null : pinGround(desk.site, found.pin);
-  const way = ground === null ? null : unitVector(ground.leg.start, ground.leg.end);
-  if (found === null || ground === null || way === null) return { site: desk.site, select: what };
+  if (found === null || ground === null || ground.length === 0) {
+    return { site: desk.site, select: what };
+  }
+  const way = direction(trackBearing(ground.leg, ground.station));
   const { id, pin } = found;
   const along = Math.min(ground.length, Math.max(0, ground.station + dot(by, way)));
   const anchor = anchorAt(pin.anchor.from, along, ground.length);
