@@ -1,4 +1,5 @@
 import type { SitePoint } from '../geometry/point.ts';
+import type { Track } from '../geometry/track.ts';
 import type { Segment } from '../geometry/segment.ts';
 import type { GateId, LeafId, LineId, VertexId } from '../site/ids.ts';
 import type { WallTop } from '../site/wallTop.ts';
@@ -32,29 +33,29 @@ export interface LineLayout {
   readonly length: Inches;
 }
 
-/** The straight piece between two marks, as drawn. `from` in inches along the line. */
-export interface Leg {
+/**
+ * The piece between two marks, as drawn: straight, or an arc where it has a bow. `length` is along
+ * it, `bearing` that of its chord, `from` in inches along the line.
+ */
+export interface Leg extends Track<'site'> {
   readonly id: VertexId;
-  readonly start: SitePoint;
-  readonly end: SitePoint;
   readonly length: Inches;
   readonly bearing: Radians;
   readonly from: Inches;
 }
 
 /**
- * Straight fence between two neighbouring posts that stand at marks (corner, end, junction,
- * bend): what one hooked tape serves. Stations and lengths are inches along the run from `start`, the
+ * Fence between two neighbouring posts that stand at marks (corner, end, junction, bend), straight or
+ * along one curve: what one hooked tape serves. Stations and lengths are inches along the run from `start`, the
  * mark at its beginning, parallel to the grade where the ground is known; a post at a wall stands a
  * little in from it.
  */
-export interface Run {
+export interface Run extends Track<'site'> {
   readonly id: `run:${string}`;
   readonly line: LineId;
   readonly legs: readonly VertexId[];
-  readonly start: SitePoint;
-  readonly end: SitePoint;
   readonly length: Inches;
+  /** From its start to its end, straight. */
   readonly bearing: Radians;
   /** Rising stations; the first and last post are the run's ends. */
   readonly posts: readonly { readonly post: PostId; readonly station: Inches }[];

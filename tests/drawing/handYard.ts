@@ -96,7 +96,7 @@ export const handYard = (
       const length = inches(distance(start, end));
       const way = bearing(start, end);
       const leg: VertexId = `vertex:${l}-${n}`;
-      legs.push({ id: leg, start, end, length, bearing: way, from: inches(from) });
+      legs.push({ id: leg, start, end, bow: 0, length, bearing: way, from: inches(from) });
       from += length;
       const stops: { post: PostId; station: number; gate: GateId | null }[] = [];
       const first = terminals[n] ?? 'post:none';
@@ -190,6 +190,7 @@ export const handYard = (
         bearing: way,
         posts: stops.map(({ post, station }) => ({ post, station: inches(station) })),
         spaces,
+        bow: 0,
         wall: null,
         ground: null,
       });

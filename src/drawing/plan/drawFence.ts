@@ -1,6 +1,10 @@
+import { trackPoints } from '../../geometry/track.ts';
 import type { SitePoint } from '../../geometry/point.ts';
 import type { Layout, LineLayout, Run } from '../../engine/layout.ts';
 import type { Primitive } from '../primitive.ts';
+
+/** How far straight pieces may lie inside a curve that they are drawn for, inches. */
+const curveOff = 1;
 
 /** Pieces of a run that are fence, each through the posts it hangs on; openings part them. */
 const fencedPieces = (run: Run, layout: Layout): SitePoint[][] => {
@@ -17,14 +21,15 @@ const fencedPieces = (run: Run, layout: Layout): SitePoint[][] => {
 };
 
 /**
- * The wire of one fence line, from post to post and not across openings. A line that could not be
+ * The wire of one fence line, from post to post and not across openings; on a curve it bends at every
+ * post. A line that could not be
  * laid out shows as a ghost of its legs.
  */
 export const drawFence = (line: LineLayout, layout: Layout): readonly Primitive[] => {
   if (line.runs.length === 0) {
-    return line.legs.map(({ start, end }) => ({
+    return line.legs.map((leg) => ({
       kind: 'polyline',
-      points: [start, end],
+      points: trackPoints(leg, curveOff),
       closed: false,
       pen: 'fence ghost',
     }));
@@ -33,7 +38,8 @@ export const drawFence = (line: LineLayout, layout: Layout): readonly Primitive[
     fencedPieces(run, layout).flatMap((points): Primitive[] => {
       const [first, last] = [points[0], points.at(-1)];
       if (first === undefined || last === undefined) return [];
-      return [{ kind: 'fence', points: [first, last], closed: false, pen: 'fence' }];
+      const through = run.bow === 0 ? [first, last] : points;
+      return [{ kind: 'fence', points: through, closed: false, pen: 'fence' }];
     }),
   );
 };

@@ -1,4 +1,5 @@
 import type { Layout } from '../../engine/layout.ts';
+import { trackAt, trackBearing } from '../../geometry/track.ts';
 import { moved } from '../../geometry/moved.ts';
 import { alongOf } from '../../site/anchor.ts';
 import type { Pin } from '../../site/pin.ts';
@@ -14,10 +15,12 @@ const drawClear = (pin: Pin, { lines }: Layout): Primitive[] => {
   if (leg === undefined || pin.holds.kind !== 'clear') return [];
   const along = alongOf(pin.anchor, leg.length);
   const { reach } = pin.holds;
-  const across = radians(leg.bearing + Math.PI / 2);
-  const corner = (to: number, side: 1 | -1) =>
-    moved(moved(leg.start, leg.bearing, along + to), across, side * clearHalf);
-  const points = [corner(-reach, -1), corner(reach, -1), corner(reach, 1), corner(-reach, 1)];
+  const at = (to: number, side: 1 | -1) => {
+    const across = radians(trackBearing(leg, along + to) + Math.PI / 2);
+    return moved(trackAt(leg, along + to), across, side * clearHalf);
+  };
+  const stops = leg.bow === 0 ? [-reach, reach] : [-1, -0.5, 0, 0.5, 1].map((n) => n * reach);
+  const points = [...stops.map((to) => at(to, -1)), ...stops.toReversed().map((to) => at(to, 1))];
   return [
     { kind: 'area', points, ink: 'keep-out', opacity: 0.05, hatch: 'cross' },
     { kind: 'polyline', points, closed: true, pen: 'keep-out' },

@@ -1,6 +1,7 @@
 import type { Layout, LineLayout, Run } from '../../engine/layout.ts';
 import { isTerminal, standsByGate, type Post, type PostId } from '../../engine/post.ts';
 import { boundsOf } from '../../geometry/bounds.ts';
+import { trackPoints } from '../../geometry/track.ts';
 import type { SitePoint } from '../../geometry/point.ts';
 import type { Feature } from '../../site/feature.ts';
 import type { Site } from '../../site/site.ts';
@@ -45,7 +46,7 @@ const chainOff = 0.36;
 const values = <T>(map: Readonly<Record<string, T>>): T[] => Object.values(map);
 
 const middleOf = (lines: readonly LineLayout[], site: Site): SitePoint | null => {
-  const ends = lines.flatMap(({ legs }) => legs.flatMap(({ start, end }) => [start, end]));
+  const ends = lines.flatMap(({ legs }) => legs.flatMap((leg) => trackPoints(leg, 12)));
   const bounds = boundsOf([...ends, ...values(site.marks)]);
   if (bounds === null) return null;
   return { x: (bounds.minX + bounds.maxX) / 2, y: (bounds.minY + bounds.maxY) / 2 };

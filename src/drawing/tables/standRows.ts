@@ -1,7 +1,10 @@
 import type { GateLayout, Layout, LineLayout, Run } from '../../engine/layout.ts';
 import { standsByGate, type Post } from '../../engine/post.ts';
 import { fromHook } from '../../engine/posts/fromHook.ts';
+import { cross } from '../../geometry/cross.ts';
+import { dot } from '../../geometry/dot.ts';
 import type { SitePoint } from '../../geometry/point.ts';
+import { nearestOnTrack, trackAt, trackBearing } from '../../geometry/track.ts';
 import { subtract } from '../../geometry/subtract.ts';
 import type { Site } from '../../site/site.ts';
 import { fineStyle } from '../../units/fineStyle.ts';
@@ -20,13 +23,21 @@ interface Beside {
   readonly site: Site;
 }
 
+/** How far along a run a thing stands square to it, and how far to its left; inches. */
+const besideTrack = (run: Run, at: SitePoint): { along: number; left: number } => {
+  const near = run.bow === 0 ? 0 : nearestOnTrack(at, run).along;
+  const angle = run.bow === 0 ? run.bearing : trackBearing(run, near);
+  const way = { x: Math.cos(angle), y: Math.sin(angle) };
+  const off = subtract(at, run.bow === 0 ? run.start : trackAt(run, near));
+  return { along: near + dot(off, way), left: cross(way, off) };
+};
+
 /** Where a thing stands by the tape of its gate's run: what that reads there, and how far off it. */
 const byTape = ({ run, site }: Beside, at: SitePoint): { reads: string; off: string } => {
-  const { x, y } = subtract(at, run.start);
-  const [cos, sin] = [Math.cos(run.bearing), Math.sin(run.bearing)];
+  const { along, left: leftOf } = besideTrack(run, at);
   const hook = site.lines[run.line]?.hook ?? 'start';
-  const left = (y * cos - x * sin) * (hook === 'start' ? 1 : -1);
-  const reads = fromHook(run, inches(x * cos + y * sin), hook);
+  const left = leftOf * (hook === 'start' ? 1 : -1);
+  const reads = fromHook(run, inches(along), hook);
   const away = formatLength(inches(Math.abs(left)), fineStyle(site.lengths));
   const side = left > 0 ? 'left' : 'right';
   return {

@@ -1,8 +1,9 @@
 import { boundsOverlap } from '../../geometry/bounds.ts';
 import { midpoint } from '../../geometry/midpoint.ts';
-import type { SitePoint } from '../../geometry/point.ts';
 import { slack } from '../../geometry/tolerance.ts';
 import type { GateId } from '../../site/ids.ts';
+import type { SitePoint } from '../../geometry/point.ts';
+import type { Track } from '../../geometry/track.ts';
 import type { Site } from '../../site/site.ts';
 import { fineStyle } from '../../units/fineStyle.ts';
 import { formatLength } from '../../units/formatLength.ts';
@@ -69,7 +70,7 @@ const moveFor = (laid: LaidLines, id: GateId): number | null => {
         ? []
         : closedOn(
             keepOut,
-            { start: from, end: to },
+            { start: from, end: to, bow: course.course.bow },
             (laid.posts[posts[end]]?.hole.diameter ?? 0) / 2,
           ),
     ),
@@ -113,27 +114,31 @@ const holeFlags = (site: Site, laid: LaidLines, write: (length: number) => strin
 const namesOver = (
   site: Site,
   keepOuts: readonly KeepOut[],
-  leg: { start: SitePoint; end: SitePoint },
+  bay: Track<'site'>,
   radius: number,
 ): string => {
-  const over = keepOuts.filter((keepOut) => closedOn(keepOut, leg, radius).length > 0);
+  const over = keepOuts.filter((keepOut) => closedOn(keepOut, bay, radius).length > 0);
   return over.map((keepOut) => keepOutName(site, keepOut)).join(', ');
 };
 
 /** Bays over the maximum, since between their posts no hole can be dug. */
-const bayFlags = (site: Site, laid: LaidLines, write: (length: number) => string): Flag[] =>
-  Object.values(laid.lines).flatMap(({ id, runs }) => {
-    const spec = site.specs[site.lines[id]?.spec ?? 'spec:'];
-    if (spec === undefined || laid.unfilled.has(id)) return [];
-    return runs.flatMap((run) =>
-      run.spaces.flatMap((space, n): Flag[] => {
+const bayFlags = (site: Site, laid: LaidLines, write: (length: number) => string): Flag[] => {
+  const specs = new Map(
+    laid.seated.map(({ course, spec }) => [`run:${course.chain.id}:${course.from.vertex}`, spec]),
+  );
+  return Object.values(laid.lines).flatMap(({ id, runs }) => {
+    if (laid.unfilled.has(id)) return [];
+    return runs.flatMap((run) => {
+      const spec = specs.get(run.id);
+      if (spec === undefined) return [];
+      return run.spaces.flatMap((space, n): Flag[] => {
         if (space.kind !== 'bay' || space.length <= spec.maxBay * (1 + 1e-9) + slack) return [];
         const [a, b] = [run.posts[n], run.posts[n + 1]].map(
           (stop) => laid.posts[stop?.post ?? 'post:'],
         );
         if (a === undefined || b === undefined) return [];
-        const leg = { start: a.at, end: b.at };
-        const over = namesOver(site, laid.keepOuts, leg, 0);
+        const bay = { start: a.at, end: b.at, bow: 0 };
+        const over = namesOver(site, laid.keepOuts, bay, 0);
         return [
           {
             level: 'stop',
@@ -143,9 +148,10 @@ const bayFlags = (site: Site, laid: LaidLines, write: (length: number) => string
             message: `Between posts ${a.tag} and ${b.tag} no hole can be dug${over === '' ? '' : ` for ${over}`}: a bay of ${write(space.length)}, ${write(space.length - spec.maxBay)} over the largest of ${write(spec.maxBay)}. Move the line, or have the place found exactly so that less is closed.`,
           },
         ];
-      }),
-    );
+      });
+    });
   });
+};
 
 /** What keep-outs do to holes that stand where they must, and to bays that have to cross them. */
 export const checkKeepOuts = (site: Site, laid: LaidLines): Flag[] => {

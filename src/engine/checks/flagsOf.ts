@@ -3,6 +3,7 @@ import type { Flag } from '../flag.ts';
 import type { LaidLines } from '../posts/layLines.ts';
 import { checkBoundary } from './checkBoundary.ts';
 import { checkCatch } from './checkCatch.ts';
+import { checkCurves } from './checkCurves.ts';
 import { checkFits } from './checkFits.ts';
 import { checkGates } from './checkGates.ts';
 import { checkGround } from './checkGround.ts';
@@ -52,4 +53,5 @@ export const flagsOf = (site: Site, laid: LaidLines): Flag[] =>
     ...checkStands(site, laid),
     ...checkReceivers(site, laid),
     ...checkWalls(site, laid),
+    ...checkCurves(site, laid),
   ].toSorted((a, b) => rank[a.level] - rank[b.level] || (sortKey(a) < sortKey(b) ? -1 : 1));

@@ -6,6 +6,7 @@ import { lerp } from '../../geometry/lerp.ts';
 import { segmentIntersection } from '../../geometry/segmentIntersection.ts';
 import type { Segment } from '../../geometry/segment.ts';
 import { throughCapsule, type Piece } from '../../geometry/throughCapsule.ts';
+import { trackLength, trackPoints, type Track } from '../../geometry/track.ts';
 import { unitVector } from '../../geometry/unitVector.ts';
 import type { KeepOut } from './keepOut.ts';
 
@@ -37,12 +38,8 @@ const insideRing = (leg: Leg, ring: KeepOut['ring'], edges: readonly Leg[]): Pie
   });
 };
 
-/**
- * The pieces of a leg on which a hole of a radius (inches) would lie in a keep-out: where its
- * centre may not be. Told in inches from the leg's start, within the leg, in no order; a hole that
- * only touches is outside.
- */
-export const closedOn = (keepOut: KeepOut, leg: Leg, holeRadius: number): readonly Piece[] => {
+/** As `closedOn`, on a straight leg. */
+const closedOnStraight = (keepOut: KeepOut, leg: Leg, holeRadius: number): readonly Piece[] => {
   const { kind, edges, radius, ring, bounds } = keepOut;
   const box = boundsOf([leg.start, leg.end]);
   if (box === null || !boundsOverlap(expandBounds(box, holeRadius), bounds)) return [];
@@ -56,3 +53,33 @@ export const closedOn = (keepOut: KeepOut, leg: Leg, holeRadius: number): readon
     return piece.from < piece.to ? [piece] : [];
   });
 };
+
+/** How far straight pieces may lie inside a curved leg that they stand for, inches; holes are as much wider. */
+const off = 1 / 128;
+
+const closedOnCurve = (keepOut: KeepOut, leg: Track<'site'>, holeRadius: number): Piece[] => {
+  const points = trackPoints(leg, off);
+  const step = trackLength(leg) / (points.length - 1);
+  return points.slice(1).flatMap((end, n) => {
+    const piece = { start: points[n] ?? end, end };
+    const pace = step / distance(piece.start, piece.end);
+    return closedOnStraight(keepOut, piece, holeRadius + off).map(({ from, to }) => ({
+      from: n * step + from * pace,
+      to: n * step + to * pace,
+    }));
+  });
+};
+
+/**
+ * The pieces of a leg on which a hole of a radius (inches) would lie in a keep-out: where its
+ * centre may not be. Told in inches along the leg from its start, within the leg, in no order; a hole
+ * that only touches is outside. On a curved leg a hole counts as up to 1/64 in wider.
+ */
+export const closedOn = (
+  keepOut: KeepOut,
+  leg: Track<'site'>,
+  holeRadius: number,
+): readonly Piece[] =>
+  leg.bow === 0
+    ? closedOnStraight(keepOut, leg, holeRadius)
+    : closedOnCurve(keepOut, leg, holeRadius);

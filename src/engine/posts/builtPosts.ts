@@ -6,7 +6,7 @@ import type { WallTop } from '../../site/wallTop.ts';
 import { inches } from '../../units/inches.ts';
 import { radians, type Radians } from '../../units/radians.ts';
 import type { Post, PostId } from '../post.ts';
-import { pointAt } from './course.ts';
+import { pointAt, wayAt } from './course.ts';
 import { holeFor, type HoleDemand } from './holeFor.ts';
 import type { MarkPost } from './markPosts.ts';
 import type { RunPost } from './runPosts.ts';
@@ -36,7 +36,7 @@ export const builtRunPosts = (
       id,
       kind,
       at: pointAt(course, station),
-      along: course.legs[0]?.bearing ?? radians(0),
+      along: wayAt(course, station),
       lines: [course.chain.id],
       gates,
       above: inches(spec.fabricHeight + rise),
@@ -62,21 +62,17 @@ const wider = (a: WallTop | null, b: WallTop | null): WallTop | null => {
 
 const footingsOf = (seated: readonly SeatedCourse[]): Map<MarkId, Footing> => {
   const footings = new Map<MarkId, Footing>();
-  const add = (
-    mark: MarkId,
-    { at, atWall, on }: Omit<Footing, 'ways'>,
-    way: Radians | undefined,
-  ): void => {
+  const add = (mark: MarkId, { at, atWall, on }: Omit<Footing, 'ways'>, way: Radians): void => {
     const known = footings.get(mark);
-    const ways = [...(known?.ways ?? []), ...(way === undefined ? [] : [way])];
+    const ways = [...(known?.ways ?? []), way];
     footings.set(mark, { at, atWall, on: wider(known?.on ?? null, on), ways });
   };
   for (const { course, from, to } of seated) {
     const start = from.wall ? pointAt(course, from.station) : course.from.at;
     const end = to.wall ? pointAt(course, to.station) : course.to.at;
     const on = course.wall;
-    add(course.from.mark, { at: start, atWall: from.wall, on }, course.legs[0]?.bearing);
-    add(course.to.mark, { at: end, atWall: to.wall, on }, course.legs.at(-1)?.bearing);
+    add(course.from.mark, { at: start, atWall: from.wall, on }, wayAt(course, 0));
+    add(course.to.mark, { at: end, atWall: to.wall, on }, wayAt(course, course.length));
   }
   return footings;
 };

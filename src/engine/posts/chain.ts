@@ -1,6 +1,6 @@
 import { bearing } from '../../geometry/bearing.ts';
-import { distance } from '../../geometry/distance.ts';
 import type { SitePoint } from '../../geometry/point.ts';
+import { trackLength } from '../../geometry/track.ts';
 import type { FenceLine } from '../../site/fenceLine.ts';
 import type { LineId, MarkId, VertexId } from '../../site/ids.ts';
 import { verticesOf } from '../../site/pathOrder.ts';
@@ -66,16 +66,16 @@ const split = (all: readonly Stop[], closed: boolean) => {
   return { stops, doubled };
 };
 
-const legsOf = (stops: readonly Stop[], closed: boolean): Leg[] => {
+const legsOf = (stops: readonly Stop[], closed: boolean, { curved }: FenceLine): Leg[] => {
   let from = 0;
   return stops.slice(0, closed ? stops.length : -1).flatMap((stop, n) => {
     const next = stops[(n + 1) % stops.length];
     if (next === undefined) return [];
-    const length = distance(stop.at, next.at);
+    const track = { start: stop.at, end: next.at, bow: curved[stop.vertex] ?? 0 };
+    const length = trackLength(track);
     const leg: Leg = {
       id: stop.vertex,
-      start: stop.at,
-      end: next.at,
+      ...track,
       length: inches(length),
       bearing: bearing(stop.at, next.at),
       from: inches(from),
@@ -91,7 +91,7 @@ const legsOf = (stops: readonly Stop[], closed: boolean): Leg[] => {
  */
 export const chainOf = (id: LineId, line: FenceLine, site: Site, spots: Spots): Chain => {
   const { stops, doubled } = split(stopsOf(line, site, spots), line.closed);
-  const legs = legsOf(stops, line.closed && stops.length > 2);
+  const legs = legsOf(stops, line.closed && stops.length > 2, line);
   const last = legs.at(-1);
   const length = inches(last === undefined ? 0 : last.from + last.length);
   return { id, line, stops, legs, doubled, length };

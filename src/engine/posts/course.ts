@@ -1,7 +1,9 @@
 import { lerp } from '../../geometry/lerp.ts';
+import { trackAt, trackBearing } from '../../geometry/track.ts';
 import type { SitePoint } from '../../geometry/point.ts';
 import type { WallTop } from '../../site/wallTop.ts';
 import { inches, type Inches } from '../../units/inches.ts';
+import { radians, type Radians } from '../../units/radians.ts';
 import type { Leg } from '../layout.ts';
 import { isLoop, type Chain, type Stop } from './chain.ts';
 import type { Turning } from './turnings.ts';
@@ -17,6 +19,8 @@ export interface Course {
   readonly from: Stop;
   readonly to: Stop;
   readonly length: Inches;
+  /** The middle ordinate of its arc; 0 for a straight one. A curved leg is a course of its own. */
+  readonly bow: number;
   /** What it stands on; null for the ground. A leg on a wall is a course of its own. */
   readonly wall: WallTop | null;
 }
@@ -36,7 +40,8 @@ const courseOf = (chain: Chain, first: number, count: number): Course[] => {
   }
   const places = new Map(known.map(({ id }, n) => [id, n]));
   const wall = chain.line.walls[known[0]?.id ?? 'vertex:'] ?? null;
-  return [{ chain, legs: known, starts, places, from, to, length: inches(length), wall }];
+  const bow = known[0]?.bow ?? 0;
+  return [{ chain, legs: known, starts, places, from, to, length: inches(length), bow, wall }];
 };
 
 /**
@@ -82,6 +87,14 @@ export const pointAt = (course: Course, station: number): SitePoint => {
   const place = placeOf(course, station);
   const [leg, from] = [course.legs[place], course.starts[place]];
   if (leg === undefined || from === undefined) return course.to.at;
-  const share = (station - from) / leg.length;
-  return lerp(leg.start, leg.end, Math.min(1, Math.max(0, share)));
+  const share = Math.min(1, Math.max(0, (station - from) / leg.length));
+  return leg.bow === 0 ? lerp(leg.start, leg.end, share) : trackAt(leg, share * leg.length);
+};
+
+/** The direction in which a course runs at a station, inches from its start. */
+export const wayAt = (course: Course, station: number): Radians => {
+  const place = placeOf(course, station);
+  const [leg, from] = [course.legs[place], course.starts[place]];
+  if (leg === undefined || from === undefined) return radians(0);
+  return leg.bow === 0 ? leg.bearing : trackBearing(leg, station - from);
 };

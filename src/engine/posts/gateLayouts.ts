@@ -1,3 +1,4 @@
+import { bearing as bearingOf } from '../../geometry/bearing.ts';
 import { midpoint } from '../../geometry/midpoint.ts';
 import { moved } from '../../geometry/moved.ts';
 import type { SitePoint } from '../../geometry/point.ts';
@@ -50,7 +51,9 @@ const gateLayout = (
 ): GateLayout => {
   const { id, gate, opening, stands } = known;
   const [start, end] = [pointAt(course, stand.start), pointAt(course, stand.end)];
-  const bearing = legOn(course, gate.leg)?.leg.bearing ?? radians(0);
+  // across a curve it stands on the chord between its posts
+  const bearing =
+    course.bow === 0 ? (legOn(course, gate.leg)?.leg.bearing ?? radians(0)) : bearingOf(start, end);
   const faces = {
     start: moved(start, bearing, stand.startOd / 2),
     end: moved(end, bearing, -stand.endOd / 2),

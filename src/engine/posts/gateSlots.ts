@@ -1,3 +1,4 @@
+import { arcOf } from '../../geometry/track.ts';
 import type { FenceSpec } from '../../site/fenceSpec.ts';
 import type { Gate } from '../../site/gate.ts';
 import type { GateId } from '../../site/ids.ts';
@@ -48,6 +49,7 @@ export const slotOf = (known: KnownGate, course: Course, spec: FenceSpec): Slot 
     width: known.stands,
     od,
     hole: holeFor({ od, fabricHeight: spec.fabricHeight, leaf, wall: course.wall }).diameter,
+    radius: arcOf(own.leg)?.radius ?? null,
     held: known.gate.anchor.from,
     at: anchorStation(known.gate, own.from, own.leg.length),
   };

@@ -31,6 +31,7 @@ import { pinsByLine, pinsOn } from './pinsOn.ts';
 import { runPosts } from './runPosts.ts';
 import { seatAsSet } from './seatAsSet.ts';
 import type { SeatedCourse } from './seatLines.ts';
+import { specOn } from './specOn.ts';
 import { spotsOf } from './spotsOf.ts';
 import { tagged } from './tagged.ts';
 import { turningsOf, usesOfMarks } from './turnings.ts';
@@ -114,6 +115,7 @@ const runOf = ({ seated, row, under }: SeatedRow): Run => {
     end: course.to.at,
     length: along(course.length),
     bearing: course.legs[0]?.bearing ?? radians(0),
+    bow: course.bow,
     posts,
     spaces: row.spaces.map((space, n) =>
       grade === null
@@ -180,7 +182,7 @@ export const layLines = (site: Site): LaidLines => {
   const chains = turned.map(({ chain }) => chain);
   const marks = markPostsOf(turned);
   const asked = turned.flatMap(({ chain, spec, turnings }) =>
-    coursesOf(chain, turnings).map((course) => ({ course, spec })),
+    coursesOf(chain, turnings).map((course) => ({ course, spec: specOn(course, spec) })),
   );
   const unfilled = unfilledOf(asked);
   const courses = asked.map(({ course, spec }) => ({

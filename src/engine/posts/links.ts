@@ -9,6 +9,8 @@ export interface Slot {
   readonly width: Inches;
   readonly od: Inches;
   readonly hole: Inches;
+  /** Of the curve that it stands on; null on straight fence. */
+  readonly radius: number | null;
   /** Where it was put: the centre of its first post, of its second, or of the opening. */
   readonly held: 'start' | 'end' | 'middle';
   readonly at: number;
@@ -21,9 +23,25 @@ export interface RunEnd {
   readonly hole: Inches;
 }
 
+/**
+ * How far apart the centres of a gate's two posts are along its run, for posts of two diameters:
+ * straight across it is the opening and half of each; more than a curve is wide goes on past it.
+ */
+export const acrossOf = (
+  { width, radius }: Pick<Slot, 'width' | 'radius'>,
+  a: number,
+  b: number,
+): number => {
+  const chord = width + (a + b) / 2;
+  if (radius === null) return chord;
+  const most = 2 * radius;
+  return most * Math.asin(Math.min(1, chord / most)) + Math.max(0, chord - most);
+};
+
 /** Centres of the two posts of a gate as it was put, with posts of its own. */
-export const asPut = ({ width, od, held, at }: Slot): { start: number; end: number } => {
-  const across = width + od;
+export const asPut = (slot: Slot): { start: number; end: number } => {
+  const { od, held, at } = slot;
+  const across = acrossOf(slot, od, od);
   if (held === 'start') return { start: at, end: at + across };
   if (held === 'end') return { start: at - across, end: at };
   return { start: at - across / 2, end: at + across / 2 };
@@ -48,7 +66,7 @@ export const endLinks = (slots: readonly Slot[], first: RunEnd, last: RunEnd) =>
   const after = Math.abs(asPut(other).end - last.station);
   const links = { first: meet(one, first, before), last: meet(other, last, after) };
   if (!links.first || !links.last || one !== other) return links;
-  const filled = one.width + (Math.max(one.od, first.od) + Math.max(one.od, last.od)) / 2;
+  const filled = acrossOf(one, Math.max(one.od, first.od), Math.max(one.od, last.od));
   if (Math.abs(last.station - first.station - filled) <= fills + slack) return links;
   // it cannot reach both: it goes to the nearer, and to neither from the very middle
   const even = Math.abs(before - after) < fills - slack;

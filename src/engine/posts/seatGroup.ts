@@ -1,6 +1,6 @@
 import { inches, type Inches } from '../../units/inches.ts';
 import type { GateId } from '../../site/ids.ts';
-import { asPut, type RunEnd, type Slot } from './links.ts';
+import { acrossOf, asPut, type RunEnd, type Slot } from './links.ts';
 
 /** A gate in its place on a run: centres of its two posts, inches along the run. */
 export interface Seat {
@@ -38,7 +38,7 @@ const diameters = ({ slots, first, last }: Group, from: RunEnd, to: RunEnd): num
 const spread = ({ slots }: Group, ods: readonly number[]): number[] => {
   const nodes = [0];
   slots.forEach((slot, n) => {
-    nodes.push((nodes[n] ?? 0) + slot.width + ((ods[n] ?? 0) + (ods[n + 1] ?? 0)) / 2);
+    nodes.push((nodes[n] ?? 0) + acrossOf(slot, ods[n] ?? 0, ods[n + 1] ?? 0));
   });
   return nodes;
 };

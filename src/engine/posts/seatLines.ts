@@ -4,7 +4,7 @@ import type { GateId, LineId, MarkId } from '../../site/ids.ts';
 import type { Pipe } from '../../site/pipe.ts';
 import { inches, type Inches } from '../../units/inches.ts';
 import type { Leg } from '../layout.ts';
-import type { Course } from './course.ts';
+import { wayAt, type Course } from './course.ts';
 import { slotOf, wider, widestHung, type KnownGate } from './gateSlots.ts';
 import { holeFor } from './holeFor.ts';
 import type { RunEnd, Slot } from './links.ts';
@@ -53,12 +53,10 @@ const runEnd = (
   const post = marks.get(stop.mark);
   const own = post?.pipe ?? spec.terminalPost;
   const { od } = burdens.get(stop.mark)?.pipe ?? own;
-  const leg = side === 'from' ? course.legs[0] : course.legs.at(-1);
+  const way = wayAt(course, side === 'from' ? 0 : course.length);
   // a wall further in than the run is long is no wall to stand off from
   const setback =
-    post?.kind === 'end' && leg !== undefined
-      ? wallSetback(walls, stop.at, leg.bearing, spec.wallGap + od / 2)
-      : null;
+    post?.kind === 'end' ? wallSetback(walls, stop.at, way, spec.wallGap + od / 2) : null;
   const wall = setback !== null && setback < course.length;
   const back = wall ? setback : 0;
   const demand = { od: own.od, fabricHeight: spec.fabricHeight, leaf: null, wall: course.wall };

@@ -1,5 +1,8 @@
+import { principalAngle } from '../../geometry/principalAngle.ts';
+import { trackBearing } from '../../geometry/track.ts';
 import { turn } from '../../geometry/turn.ts';
 import type { LineId, MarkId } from '../../site/ids.ts';
+import type { Leg } from '../layout.ts';
 import { isLoop, type Chain } from './chain.ts';
 
 /** What stands at a stop of a chain for its direction alone; nothing where the fence goes straight on. */
@@ -29,16 +32,32 @@ export const usesOfMarks = (chains: readonly Chain[]): MarkUses => {
   return uses;
 };
 
-/** Whether a leg that stands on a wall begins or ends at a stop: it is a run of its own. */
-const atWall = ({ legs, line }: Chain, n: number, loop: boolean): boolean => {
-  const before = legs[n - 1] ?? (loop ? legs.at(-1) : undefined);
-  return [before, legs[n]].some((leg) => leg !== undefined && line.walls[leg.id] !== undefined);
+/** The legs that meet at a stop that a chain passes. */
+const legsAt = ({ legs }: Chain, n: number, loop: boolean): readonly Leg[] => {
+  const [before, after] = [legs[n - 1] ?? (loop ? legs.at(-1) : undefined), legs[n]];
+  return before === undefined || after === undefined ? [] : [before, after];
 };
+
+/** By how much a chain turns from one leg to the next, either way: on curves from tangent to tangent. */
+const turnBetween = ([before, after]: readonly Leg[]): number => {
+  if (before === undefined || after === undefined) return 0;
+  if (before.bow === 0 && after.bow === 0) {
+    return Math.abs(turn(before.start, before.end, after.end));
+  }
+  const [coming, going] = [trackBearing(before, before.length), trackBearing(after, 0)];
+  return Math.abs(principalAngle(going - coming));
+};
+
+/** Whether a curved leg, or one that stands on a wall, begins or ends: it is a run of its own. */
+const isOwnRun =
+  ({ line }: Chain) =>
+  ({ id, bow }: Leg): boolean =>
+    bow !== 0 || line.walls[id] !== undefined;
 
 /**
  * For every stop of a chain, what its direction asks for: `junction` where fence lines meet or a
  * line meets itself, `corner` for a turn over the corner angle (radians), `bend` for less, and where
- * a leg on a wall begins or ends.
+ * a curved leg or one on a wall begins or ends.
  */
 export const turningsOf = (chain: Chain, cornerAngle: number, uses: MarkUses): Turning[] => {
   const { stops } = chain;
@@ -49,8 +68,9 @@ export const turningsOf = (chain: Chain, cornerAngle: number, uses: MarkUses): T
     const before = stops[n - 1] ?? (loop ? stops.at(-1) : undefined);
     const after = stops[n + 1] ?? (loop ? stops[0] : undefined);
     if (before === undefined || after === undefined) return 'end';
-    const size = Math.abs(turn(before.at, stop.at, after.at));
-    if (size <= straightTurn) return atWall(chain, n, loop) ? 'bend' : 'straight';
+    const meeting = legsAt(chain, n, loop);
+    const size = turnBetween(meeting);
+    if (size <= straightTurn) return meeting.some(isOwnRun(chain)) ? 'bend' : 'straight';
     // a turn drawn at just the corner angle stays a bend however it is rounded
     return size > cornerAngle + straightTurn ? 'corner' : 'bend';
   });

@@ -3,6 +3,7 @@ import { pinGround } from '../../editor/pinGround.ts';
 import type { Layout } from '../../engine/layout.ts';
 import type { PostId } from '../../engine/post.ts';
 import type { SitePoint } from '../../geometry/point.ts';
+import { trackPoints } from '../../geometry/track.ts';
 import { unitVector } from '../../geometry/unitVector.ts';
 import type { MarkId } from '../../site/ids.ts';
 import { verticesOf } from '../../site/pathOrder.ts';
@@ -66,7 +67,7 @@ export const selectionMarks = (
   if (selection.kind === 'leg') {
     const leg = layout.lines[selection.line]?.legs.find(({ id }) => id === selection.id);
     if (leg === undefined) return [];
-    return [...stretch([leg.start, leg.end], half), knob(leg.start), knob(leg.end)];
+    return [...stretch(trackPoints(leg, half / 4), half), knob(leg.start), knob(leg.end)];
   }
   if (selection.kind === 'shot') {
     const shot = site.shots[selection.id];

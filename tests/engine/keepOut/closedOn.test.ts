@@ -57,7 +57,7 @@ describe('ground in which no hole may lie', () => {
     fc.assert(
       fc.property(
         yard,
-        fc.record({ start: place, end: place }),
+        fc.record({ start: place, end: place, bow: fc.constant(0) }),
         fc.double({ min: 0.01, max: 0.99, noNaN: true }),
         fc.integer({ min: 3, max: 12 }),
         (site, leg, share, radius) => {
@@ -90,7 +90,7 @@ describe('ground in which no hole may lie', () => {
       ]),
     );
     if (pipe === undefined) throw new Error('expected a keep-out');
-    const leg = { start: { x: 0, y: 0 }, end: { x: 300, y: 0 } };
+    const leg = { start: { x: 0, y: 0 }, end: { x: 300, y: 0 }, bow: 0 };
     expect(closedOn(pipe, leg, 4)).toEqual([{ from: 77, to: 123 }]);
     expect(reachInto(pipe, { x: 123, y: 0 }, 4)).toBe(0);
     expect(reachInto(pipe, { x: 120, y: 0 }, 4)).toBe(3);
@@ -105,7 +105,7 @@ describe('ground in which no hole may lie', () => {
     ]);
     const [drive] = keepOutsOf(site);
     if (drive === undefined) throw new Error('expected a keep-out');
-    const leg = { start: { x: 0, y: 0 }, end: { x: 300, y: 0 } };
+    const leg = { start: { x: 0, y: 0 }, end: { x: 300, y: 0 }, bow: 0 };
     const closed = closedOn(drive, leg, 5).toSorted((a, b) => a.from - b.from);
     expect(closed).toEqual([
       { from: 95, to: 105 },

@@ -13,6 +13,7 @@ const slot = (id: string, at: number, held: Slot['held'] = 'start'): Slot => ({
   width: inches(48),
   od: inches(4),
   hole: inches(18),
+  radius: null,
   held,
   at,
 });
@@ -122,6 +123,7 @@ describe('seatGates', () => {
         width: fc.integer({ min: 320, max: 2400 }).map((n) => inches(n / 16)),
         od: fc.constantFrom(inches(2.375), inches(4), inches(6.625)),
         hole: fc.constantFrom(inches(10), inches(18), inches(36)),
+        radius: fc.constant(null),
       }),
       { minLength: 1, maxLength: 8 },
     )

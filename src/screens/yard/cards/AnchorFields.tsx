@@ -1,9 +1,10 @@
-import type { GateLayout } from '../../../engine/layout.ts';
+import type { GateLayout, Leg } from '../../../engine/layout.ts';
 import { moveGate } from '../../../site/edits/moveGate.ts';
 import type { Gate } from '../../../site/gate.ts';
 import type { GateId } from '../../../site/ids.ts';
-import { distance } from '../../../geometry/distance.ts';
 import { dot } from '../../../geometry/dot.ts';
+import type { SitePoint } from '../../../geometry/point.ts';
+import { nearestOnTrack } from '../../../geometry/track.ts';
 import { subtract } from '../../../geometry/subtract.ts';
 import { inches, type Inches } from '../../../units/inches.ts';
 import { useLayout, useSite } from '../../bench.ts';
@@ -23,17 +24,15 @@ const said = {
   end: 'To the near post’s centre',
 } as const;
 
-interface Ground {
-  readonly start: { readonly x: number; readonly y: number };
-  readonly end: { readonly x: number; readonly y: number };
-}
-
 /** The offset that leaves the gate where it is when it is anchored from elsewhere on its leg. */
-const offsetFrom = (from: Gate['anchor']['from'], leg: Ground, gate: GateLayout): Inches => {
-  const length = distance(leg.start, leg.end);
+const offsetFrom = (from: Gate['anchor']['from'], leg: Leg, gate: GateLayout): Inches => {
+  const { length } = leg;
   if (length === 0) return inches(0);
   const along = subtract(leg.end, leg.start);
-  const at = (point: Ground['start']): number => dot(subtract(point, leg.start), along) / length;
+  const at = (point: SitePoint): number =>
+    leg.bow === 0
+      ? dot(subtract(point, leg.start), along) / length
+      : nearestOnTrack(point, leg).along;
   if (from === 'start') return inches(at(gate.start));
   return inches(from === 'end' ? length - at(gate.end) : at(gate.middle) - length / 2);
 };

@@ -7,6 +7,7 @@ import type { LineId } from '../../../site/ids.ts';
 import { formatLength } from '../../../units/formatLength.ts';
 import { inches } from '../../../units/inches.ts';
 import { useLayout, useSite } from '../../bench.ts';
+import { trackPoints } from '../../../geometry/track.ts';
 import { ChoiceField } from '../../fields/ChoiceField.tsx';
 import { gradeText } from './readGrade.ts';
 import { useDo } from './useEdit.ts';
@@ -21,7 +22,7 @@ const Rise = ({ leg }: { readonly leg: Leg }) => {
   const { lengths } = useSite();
   const { ground } = useLayout();
   if (ground === null) return null;
-  const profile = profileAlong(ground, [leg.start, leg.end]);
+  const profile = profileAlong(ground, trackPoints(leg, 1 / 64));
   const steepest = steepestPart(profile);
   const known = partsOf(profile);
   const [first, last] = [known[0], known.at(-1)];

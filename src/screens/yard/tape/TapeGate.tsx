@@ -4,6 +4,7 @@ import { tapeLevels } from '../../../drawing/tape/tapeLevels.ts';
 import { reachAt, stationAt } from '../../../drawing/tape/tapeReach.ts';
 import type { Run } from '../../../engine/layout.ts';
 import { stationInPlan } from '../../../engine/posts/stationInPlan.ts';
+import { trackAt } from '../../../geometry/track.ts';
 import type { SitePoint } from '../../../geometry/point.ts';
 import { inches } from '../../../units/inches.ts';
 import { useBench, useSession, useSite } from '../../bench.ts';
@@ -21,8 +22,7 @@ const groundAt = ({ strip, run, inch }: Props, x: number): SitePoint => {
   const reaches = strip.reaches.filter((reach) => reach.run === run.id);
   const reach = reachAt(reaches, x / inch);
   const station = stationInPlan(run, reach === null ? inches(0) : stationAt(reach, x / inch));
-  const [cos, sin] = [Math.cos(run.bearing), Math.sin(run.bearing)];
-  return { x: run.start.x + station * cos, y: run.start.y + station * sin };
+  return trackAt(run, station);
 };
 
 /** The handle reaches from under the tags to the foot of the tape, paper inches. */

@@ -1,0 +1,14 @@
+import { arcOf } from '../../geometry/track.ts';
+import type { FenceSpec } from '../../site/fenceSpec.ts';
+import { curveSpacing } from '../../trade/curveSpacing.ts';
+import { inches } from '../../units/inches.ts';
+import type { Course } from './course.ts';
+
+/** What a course is built to: on a curve with bays as short as its radius asks for. */
+export const specOn = ({ legs }: Course, spec: FenceSpec): FenceSpec => {
+  const [leg] = legs;
+  const arc = leg === undefined ? null : arcOf(leg);
+  if (arc === null || spec.onCurves === 'as straight') return spec;
+  const maxBay = inches(Math.min(spec.maxBay, curveSpacing(inches(arc.radius))));
+  return { ...spec, maxBay };
+};
