@@ -6,6 +6,7 @@ import type { FeatureId } from '../../site/ids.ts';
 import type { Path } from '../../site/path.ts';
 import { verticesOf } from '../../site/pathOrder.ts';
 import type { Site } from '../../site/site.ts';
+import { newCarry, type Carry } from '../carry/carry.ts';
 import type { KeepOut } from './keepOut.ts';
 
 type Shape = Pick<KeepOut, 'kind' | 'edges' | 'radius' | 'ring'>;
@@ -50,15 +51,28 @@ const shapeOf = (site: Site, feature: Feature): Shape | null => {
   }
 };
 
+const keepOutOf = (site: Site, id: FeatureId, feature: Feature): KeepOut | null => {
+  const shape = shapeOf(site, feature);
+  const bounds = boundsOf(shape?.edges.flatMap(({ start, end }) => [start, end]) ?? []);
+  if (shape === null || bounds === null) return null;
+  return { id, ...shape, bounds: expandBounds(bounds, shape.radius) };
+};
+
+/** The marks that a feature is drawn to. */
+const marksOf = (site: Site, feature: Feature): unknown[] => {
+  if ('path' in feature) return Object.values(feature.path).map(({ mark }) => site.marks[mark]);
+  return 'mark' in feature ? [site.marks[feature.mark]] : [];
+};
+
 /**
  * The ground of a site in which no part of a hole may lie: half the width of a service and its
  * tolerance on each side (CGA Best Practice 5.19), roots, what was drawn as keep-out, and the edges
  * of paving.
  */
-export const keepOutsOf = (site: Site): readonly KeepOut[] =>
-  (Object.entries(site.features) as [FeatureId, Feature][]).flatMap(([id, feature]) => {
-    const shape = shapeOf(site, feature);
-    const bounds = boundsOf(shape?.edges.flatMap(({ start, end }) => [start, end]) ?? []);
-    if (shape === null || bounds === null) return [];
-    return [{ id, ...shape, bounds: expandBounds(bounds, shape.radius) }];
+export const keepOutsOf = (site: Site, carry: Carry = newCarry()): readonly KeepOut[] => {
+  const known = carry.shelf<KeepOut | null>('keep-out');
+  return (Object.entries(site.features) as [FeatureId, Feature][]).flatMap(([id, feature]) => {
+    const from = [feature, ...marksOf(site, feature)];
+    return known.take(id, from, () => keepOutOf(site, id, feature)) ?? [];
   });
+};

@@ -5,8 +5,10 @@ import type { Pipe } from '../../site/pipe.ts';
 import type { WallTop } from '../../site/wallTop.ts';
 import { inches } from '../../units/inches.ts';
 import { radians, type Radians } from '../../units/radians.ts';
-import type { Post, PostId } from '../post.ts';
+import type { Carry } from '../carry/carry.ts';
+import type { Post } from '../post.ts';
 import { pointAt, wayAt } from './course.ts';
+import { courseKey } from './courseKey.ts';
 import { holeFor, type HoleDemand } from './holeFor.ts';
 import type { MarkPost } from './markPosts.ts';
 import type { RunPost } from './runPosts.ts';
@@ -60,19 +62,28 @@ const wider = (a: WallTop | null, b: WallTop | null): WallTop | null => {
   return JSON.stringify(b.set) < JSON.stringify(a.set) ? b : a;
 };
 
-const footingsOf = (seated: readonly SeatedCourse[]): Map<MarkId, Footing> => {
+/** The ends of a course, with the direction of its fence there. */
+const endsOf = ({ course, from, to }: SeatedCourse) => ({
+  start: from.wall ? pointAt(course, from.station) : course.from.at,
+  starts: wayAt(course, 0),
+  end: to.wall ? pointAt(course, to.station) : course.to.at,
+  ends: wayAt(course, course.length),
+});
+
+const footingsOf = (seated: readonly SeatedCourse[], carry: Carry): Map<MarkId, Footing> => {
+  const shelf = carry.shelf<ReturnType<typeof endsOf>>('ends of a course');
   const footings = new Map<MarkId, Footing>();
   const add = (mark: MarkId, { at, atWall, on }: Omit<Footing, 'ways'>, way: Radians): void => {
     const known = footings.get(mark);
     const ways = [...(known?.ways ?? []), way];
     footings.set(mark, { at, atWall, on: wider(known?.on ?? null, on), ways });
   };
-  for (const { course, from, to } of seated) {
-    const start = from.wall ? pointAt(course, from.station) : course.from.at;
-    const end = to.wall ? pointAt(course, to.station) : course.to.at;
+  for (const each of seated) {
+    const { course, from, to } = each;
+    const { start, starts, end, ends } = shelf.take(courseKey(course), [each], () => endsOf(each));
     const on = course.wall;
-    add(course.from.mark, { at: start, atWall: from.wall, on }, wayAt(course, 0));
-    add(course.to.mark, { at: end, atWall: to.wall, on }, wayAt(course, course.length));
+    add(course.from.mark, { at: start, atWall: from.wall, on }, starts);
+    add(course.to.mark, { at: end, atWall: to.wall, on }, ends);
   }
   return footings;
 };
@@ -94,6 +105,24 @@ const kindOf = (post: MarkPost, wall: boolean, burden: MarkBurden | undefined): 
   return gated ? 'gate' : post.kind;
 };
 
+const builtMarkPost = (
+  post: MarkPost,
+  { at, atWall, on, ways }: Footing,
+  burden: MarkBurden | undefined,
+): Post => {
+  const bare: Bare = {
+    id: post.id,
+    kind: kindOf(post, atWall, burden),
+    at,
+    along: through(ways),
+    lines: post.lines,
+    gates: burden?.gates ?? [],
+    above: inches(Math.max(post.above, burden?.above ?? 0)),
+  };
+  const demand = { fabricHeight: post.fabricHeight, leaf: burden?.leaf ?? null, wall: on };
+  return built(bare, burden?.pipe ?? post.pipe, demand);
+};
+
 /**
  * The posts at marks, with holes and heights; not yet tagged. A mark on no run (a line of one mark)
  * gets none: there is nothing to build.
@@ -102,20 +131,16 @@ export const builtMarkPosts = (
   marks: ReadonlyMap<MarkId, MarkPost>,
   burdens: ReadonlyMap<MarkId, MarkBurden>,
   seated: readonly SeatedCourse[],
-): readonly Post[] =>
-  [...footingsOf(seated)].flatMap(([mark, { at, atWall, on, ways }]) => {
+  carry: Carry,
+): readonly Post[] => {
+  const settled = carry.shelf<MarkBurden | undefined>('burden');
+  const known = carry.shelf<Post>('post at a mark');
+  return [...footingsOf(seated, carry)].flatMap(([mark, footing]) => {
     const post = marks.get(mark);
     if (post === undefined) return [];
-    const burden = burdens.get(mark);
-    const bare: Bare = {
-      id: post.id as PostId,
-      kind: kindOf(post, atWall, burden),
-      at,
-      along: through(ways),
-      lines: post.lines,
-      gates: burden?.gates ?? [],
-      above: inches(Math.max(post.above, burden?.above ?? 0)),
-    };
-    const demand = { fabricHeight: post.fabricHeight, leaf: burden?.leaf ?? null, wall: on };
-    return [built(bare, burden?.pipe ?? post.pipe, demand)];
+    const burden = settled.settle(mark, burdens.get(mark));
+    const { at, atWall, on, ways } = footing;
+    const from = [post, burden, at.x, at.y, atWall, on, ...ways];
+    return known.take(mark, from, () => builtMarkPost(post, footing, burden));
   });
+};

@@ -2,7 +2,6 @@ import { bearing as bearingOf } from '../../geometry/bearing.ts';
 import { midpoint } from '../../geometry/midpoint.ts';
 import { moved } from '../../geometry/moved.ts';
 import type { SitePoint } from '../../geometry/point.ts';
-import type { GateId } from '../../site/ids.ts';
 import type { Site } from '../../site/site.ts';
 import { inches } from '../../units/inches.ts';
 import { radians } from '../../units/radians.ts';
@@ -81,11 +80,11 @@ const gateLayout = (
 
 /** The gates of one run: those that sit where they sit, those that do not where they were put. */
 export const gateLayouts = (
-  { course, slots, seating }: SeatedCourse,
+  { course, slots, seating, known: all }: SeatedCourse,
   row: RunRow,
-  gates: ReadonlyMap<GateId, KnownGate>,
   site: Site,
 ): GateLayout[] => {
+  const gates = new Map(all.map((gate) => [gate.id, gate]));
   const seats = new Map(seating.seats.map((seat) => [seat.id, seat]));
   const places = new Map(
     row.spaces.flatMap((space, n) => (space.kind === 'gate' ? [[space.gate, n] as const] : [])),

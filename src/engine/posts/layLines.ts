@@ -1,43 +1,29 @@
-import type { Gate } from '../../site/gate.ts';
-import type { GateId, LineId, ShotId } from '../../site/ids.ts';
+import type { GateId, LineId, MarkId, ShotId } from '../../site/ids.ts';
+import type { Segment } from '../../geometry/segment.ts';
 import type { Shot } from '../../site/shot.ts';
 import type { Site } from '../../site/site.ts';
-import { inches, type Inches } from '../../units/inches.ts';
-import { radians } from '../../units/radians.ts';
-import { openingOf } from '../gate/openingOf.ts';
-import { termsOf } from '../gate/termsOf.ts';
-import type { GateLayout, Layout, Run } from '../layout.ts';
+import type { Carry } from '../carry/carry.ts';
+import type { GateLayout, Layout, LineLayout, Run } from '../layout.ts';
 import type { Post, PostId } from '../post.ts';
-import { groundWidth } from '../set/groundWidth.ts';
+import { groundOf, type Ground } from '../ground/groundOf.ts';
 import { keepOutsOf } from '../keepOut/keepOutsOf.ts';
 import type { KeepOut } from '../keepOut/keepOut.ts';
-import { builtMarkPosts, builtRunPosts } from './builtPosts.ts';
-import { chainOf, type Chain } from './chain.ts';
-import { closedGround } from './closedGround.ts';
-import { coursesOf } from './course.ts';
-import { slopeAt } from '../ground/gradeLine.ts';
-import { groundOf, type Ground } from '../ground/groundOf.ts';
-import { fencesOn } from './fencesOn.ts';
-import { groundUnder } from './groundUnder.ts';
-import { postsAtSteps } from './postsAtSteps.ts';
-import { pullsAtBreaks } from './pullsAtBreaks.ts';
-import { raised } from './raised.ts';
-import { gateLayouts } from './gateLayouts.ts';
+import { askedCourses } from './askedCourses.ts';
+import { builtMarkPosts } from './builtPosts.ts';
+import type { Chain } from './chain.ts';
 import { gateStands } from './gateStands.ts';
 import type { KnownGate } from './gateSlots.ts';
-import { markPostsOf, type TurnedChain } from './markPosts.ts';
-import { numbered } from './numbered.ts';
-import { pinsByLine, pinsOn } from './pinsOn.ts';
-import { runPosts } from './runPosts.ts';
+import { homeless } from './homeless.ts';
+import { knownGates } from './knownGates.ts';
+import { layRuns, type LaidRun } from './layRuns.ts';
+import { markPostsOf, type MarkPost, type TurnedChain } from './markPosts.ts';
+import { metRuns, type MetRun } from './metRuns.ts';
 import { seatAsSet } from './seatAsSet.ts';
 import type { SeatedCourse } from './seatLines.ts';
-import { specOn } from './specOn.ts';
-import { spotsOf } from './spotsOf.ts';
 import { tagged } from './tagged.ts';
-import { turningsOf, usesOfMarks } from './turnings.ts';
-import { unfilledOf, type Unfilled } from './unfilledOf.ts';
+import { turnedChains } from './turnedChains.ts';
+import type { Unfilled } from './unfilledOf.ts';
 import { wallsOf } from './wallSetback.ts';
-import { withPulls, type SeatedRow } from './withPulls.ts';
 
 /** Lines, posts and gates of a site, and what the checks want to know besides. */
 export interface LaidLines extends Pick<Layout, 'lines' | 'posts' | 'gates' | 'ground'> {
@@ -46,124 +32,36 @@ export interface LaidLines extends Pick<Layout, 'lines' | 'posts' | 'gates' | 'g
   /** Lines without line posts. */
   readonly unfilled: Unfilled;
   readonly keepOuts: readonly KeepOut[];
+  /** The runs in the order in which posts are tagged. */
+  readonly runs: readonly LaidRun[];
+  /** The posts that each of these is the first to meet, before they have tags and with them. */
+  readonly met: readonly MetRun[];
+  readonly tagged: readonly (readonly Post[])[];
+  /** The posts beside the fence that stand for gates. */
+  readonly stands: readonly Post[];
 }
 
-const compareIds = <T>(a: readonly [string, T], b: readonly [string, T]): number =>
-  a[0] < b[0] ? -1 : 1;
-
-const sortedEntries = <Id extends string, T>(map: Readonly<Record<Id, T>>): [Id, T][] =>
-  (Object.entries(map) as [Id, T][]).toSorted(compareIds);
-
-const turnedChains = (site: Site): TurnedChain[] => {
-  const spots = spotsOf(site);
-  const chains = sortedEntries(site.lines).map(([id, line]) => chainOf(id, line, site, spots));
-  const uses = usesOfMarks(chains);
-  return chains.flatMap((chain) => {
-    const spec = site.specs[chain.line.spec];
-    if (spec === undefined) return [];
-    return [{ chain, spec, turnings: turningsOf(chain, spec.cornerAngle, uses) }];
-  });
+const settledMarks = (turned: readonly TurnedChain[], carry: Carry): Map<MarkId, MarkPost> => {
+  const settled = carry.shelf<MarkPost>('mark post');
+  const found = markPostsOf(turned);
+  for (const [mark, post] of found) found.set(mark, settled.settle(mark, post));
+  return found;
 };
 
-/** A gate that was set stands at the width of its posts at the ground, any other at its target. */
-const knownGate = (id: GateId, gate: Gate, site: Site): KnownGate => {
-  const opening = openingOf(termsOf(gate, site));
-  const stands = gate.asSet === null ? opening.target : groundWidth(gate.asSet);
-  return { id, gate, opening, stands };
-};
-
-const knownGates = (site: Site): Map<GateId, KnownGate> =>
-  new Map(sortedEntries(site.gates).map(([id, gate]) => [id, knownGate(id, gate, site)]));
-
-/** A gate on a leg that is not there: its marks stand on one spot, or the line has no such leg. */
-const homeless = (
-  { id, gate, opening, stands }: KnownGate,
+const lineLayouts = (
   chains: readonly Chain[],
-): GateLayout => {
-  const stops = chains.find((chain) => chain.id === gate.line);
-  const all = [...(stops?.stops ?? []), ...(stops?.doubled ?? [])];
-  const at = all.find(({ vertex }) => vertex === gate.leg)?.at ?? { x: 0, y: 0 };
-  return {
-    id,
-    line: gate.line,
-    placed: false,
-    opening,
-    stands,
-    posts: null,
-    start: at,
-    end: at,
-    middle: at,
-    bearing: radians(0),
-    leaves: [],
-    slides: [],
-    stop: null,
-    receiver: null,
-  };
-};
-
-/** A run as it is measured: along the grade where the ground is known. */
-const runOf = ({ seated, row, under }: SeatedRow): Run => {
-  const { course } = seated;
-  const grade = under?.grade ?? null;
-  const along = (at: Inches): Inches => (grade === null ? at : slopeAt(grade, at));
-  const posts = row.posts.map(({ post, station }) => ({ post, station: along(station) }));
-  return {
-    id: `run:${course.chain.id}:${course.from.vertex}`,
-    line: course.chain.id,
-    legs: course.legs.map(({ id }) => id),
-    start: course.from.at,
-    end: course.to.at,
-    length: along(course.length),
-    bearing: course.legs[0]?.bearing ?? radians(0),
-    bow: course.bow,
-    posts,
-    spaces: row.spaces.map((space, n) =>
-      grade === null
-        ? space
-        : { ...space, length: inches((posts[n + 1]?.station ?? 0) - (posts[n]?.station ?? 0)) },
-    ),
-    wall: course.wall,
-    ground: under === null ? null : { ...under, fences: fencesOn(seated, row, under) },
-  };
-};
-
-/** What lies under the runs, and where they bend. */
-interface LaidOn {
-  readonly bends: ReadonlySet<PostId>;
-  readonly keepOuts: readonly KeepOut[];
-  readonly ground: Ground | null;
-}
-
-/** Lays out every run of the seated courses, in the order in which they come. */
-const layRuns = (
-  site: Site,
-  seated: readonly SeatedCourse[],
-  gates: ReadonlyMap<GateId, KnownGate>,
-  { bends, keepOuts, ground }: LaidOn,
-) => {
-  const pins = pinsByLine(site);
-  const rows = seated.map((each): SeatedRow => {
-    const { posts: pinned, clear } = pinsOn(each.course, pins.get(each.course.chain.id) ?? []);
-    const closed = closedGround(each, keepOuts, clear);
-    const under = groundUnder(each.course, ground);
-    const held = [...pinned, ...pullsAtBreaks(each, under, closed), ...postsAtSteps(each)].toSorted(
-      (a, b) => a.station - b.station,
-    );
-    const row = runPosts(each, gates, { closed, held, grade: under?.grade ?? null });
-    return { seated: each, row, under };
-  });
-  return numbered(withPulls(rows, bends, keepOuts), bends).map((each) => ({
-    run: runOf(each),
-    row: each.row,
-    seated: each.seated,
-  }));
-};
-
-const lineLayouts = (chains: readonly Chain[], runs: readonly Run[]): LaidLines['lines'] => {
+  runs: readonly Run[],
+  carry: Carry,
+): LaidLines['lines'] => {
+  const known = carry.shelf<LineLayout>('line');
   const own = new Map<LineId, Run[]>(chains.map(({ id }) => [id, []]));
   for (const run of runs) own.get(run.line)?.push(run);
   return Object.fromEntries(
-    chains.map(({ id, legs, length }) => [id, { id, legs, runs: own.get(id) ?? [], length }]),
+    chains.map(({ id, legs, length }) => {
+      const built = own.get(id) ?? [];
+      const work = () => ({ id, legs, runs: built, length });
+      return [id, known.take(id, [legs, length, ...built], work)];
+    }),
   );
 };
 
@@ -173,50 +71,75 @@ const groundFor = ({ shots }: Site): Ground | null => {
   return known.length === 0 ? null : groundOf(known);
 };
 
-const fabricOf = (site: Site, { line }: Run): number =>
-  site.specs[site.lines[line]?.spec ?? 'spec:']?.fabricHeight ?? 0;
-
-/** Works out posts, runs and gates of every fence line of a site. */
-export const layLines = (site: Site): LaidLines => {
-  const turned = turnedChains(site);
-  const chains = turned.map(({ chain }) => chain);
-  const marks = markPostsOf(turned);
-  const asked = turned.flatMap(({ chain, spec, turnings }) =>
-    coursesOf(chain, turnings).map((course) => ({ course, spec: specOn(course, spec) })),
+const gatesInTurn = (
+  gates: ReadonlyMap<GateId, KnownGate>,
+  runs: readonly LaidRun[],
+  chains: readonly Chain[],
+  carry: Carry,
+): { readonly placed: readonly GateLayout[]; readonly all: LaidLines['gates'] } => {
+  const settled = carry.shelf<GateLayout>('gate without a leg');
+  const found = new Map(runs.flatMap((run) => run.gates.map((gate) => [gate.id, gate] as const)));
+  const all = [...gates.values()].map(
+    (gate) => found.get(gate.id) ?? settled.settle(gate.id, homeless(gate, chains)),
   );
-  const unfilled = unfilledOf(asked);
-  const courses = asked.map(({ course, spec }) => ({
-    course,
-    spec: unfilled.has(course.chain.id) ? { ...spec, maxBay: inches(Infinity) } : spec,
-  }));
-  const shared = { courses, marks, walls: wallsOf(site) };
-  const keepOuts = keepOutsOf(site);
-  const ground = groundFor(site);
-  const { seated, burdens, gates } = seatAsSet(shared, knownGates(site));
-  const markPosts = builtMarkPosts(marks, burdens, seated);
+  return {
+    placed: all.filter(({ id }) => found.has(id)),
+    all: Object.fromEntries(all.map((gate) => [gate.id, gate])),
+  };
+};
+
+/** The posts of all runs, and those that stand for gates beside them. */
+const postsOf = (
+  site: Site,
+  onRuns: readonly (readonly Post[])[],
+  gates: readonly GateLayout[],
+  carry: Carry,
+): { readonly posts: Layout['posts']; readonly stands: readonly Post[] } => {
+  const settled = carry.shelf<Post>('post beside the fence');
+  // key by key: of thousands of posts entries take three times as long
+  const posts: Record<PostId, Post> = {};
+  for (const own of onRuns) for (const post of own) posts[post.id] = post;
+  const stands = gateStands(site, gates, posts).map((post) => settled.settle(post.id, post));
+  for (const post of stands) posts[post.id] = post;
+  return { posts, stands };
+};
+
+/**
+ * Works out posts, runs and gates of every fence line of a site; what is made of the same as in the
+ * layout before is taken over from that, the very same objects.
+ */
+export const layLines = (site: Site, carry: Carry): LaidLines => {
+  const turned = turnedChains(site, carry);
+  const chains = turned.map(({ chain }) => chain);
+  const marks = settledMarks(turned, carry);
+  const { courses, unfilled } = askedCourses(turned, carry);
+  const walls = carry.shelf<readonly Segment<'site'>[]>('walls').settle('', wallsOf(site));
+  const keepOuts = keepOutsOf(site, carry);
+  const grounds = carry.shelf<Ground | null>('ground');
+  const ground = grounds.take('', [site.shots], () => groundFor(site));
+  const seating = seatAsSet({ courses, marks, walls, carry }, knownGates(site, carry));
+  const { seated, burdens, gates } = seating;
+  const markPosts = builtMarkPosts(marks, burdens, seated, carry);
   const bends = new Set(markPosts.flatMap((post) => (post.kind === 'bend' ? [post.id] : [])));
-  const rows = layRuns(site, seated, gates, { bends, keepOuts, ground });
-  const placed = rows.flatMap(({ seated: each, row }) => gateLayouts(each, row, gates, site));
-  const all = new Map(placed.map((gate) => [gate.id, gate]));
-  const runs = rows.map(({ run }) => run);
-  const level: Post[] = [
-    ...markPosts,
-    ...rows.flatMap(({ seated: each, row }) => builtRunPosts(each, row.own)),
-  ];
-  const posts = raised(level, runs, (run) => fabricOf(site, run));
-  const onRuns = tagged(posts, runs);
-  const inTurn = [...gates.keys()].flatMap((id) => all.get(id) ?? []);
-  const stands = gateStands(site, inTurn, onRuns);
+  const runs = layRuns(site, seated, { bends, keepOuts, ground }, carry);
+  const met = metRuns(runs, markPosts, carry);
+  const onRuns = tagged(met, carry);
+  const { placed, all } = gatesInTurn(gates, runs, chains, carry);
   return {
     chains,
     seated,
     unfilled,
     keepOuts,
     ground,
-    lines: lineLayouts(chains, runs),
-    posts: { ...onRuns, ...Object.fromEntries(stands.map((post) => [post.id, post])) },
-    gates: Object.fromEntries(
-      [...gates.values()].map((gate) => [gate.id, all.get(gate.id) ?? homeless(gate, chains)]),
+    runs,
+    met,
+    tagged: onRuns,
+    lines: lineLayouts(
+      chains,
+      runs.map(({ run }) => run),
+      carry,
     ),
+    ...postsOf(site, onRuns, placed, carry),
+    gates: all,
   };
 };

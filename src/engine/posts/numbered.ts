@@ -1,7 +1,29 @@
 import type { LineId } from '../../site/ids.ts';
+import type { Carry } from '../carry/carry.ts';
 import type { Space } from '../layout.ts';
 import type { PostId } from '../post.ts';
+import { courseKey } from './courseKey.ts';
 import type { SeatedRow } from './withPulls.ts';
+
+/** A row with its bays numbered, and the number of the stretch that comes after it. */
+interface Numbered {
+  readonly each: SeatedRow;
+  readonly next: number;
+}
+
+const numberedRow = (each: SeatedRow, bends: ReadonlySet<PostId>, first: number): Numbered => {
+  const { row } = each;
+  const plain = new Set(row.own.flatMap(({ id, kind }) => (kind === 'line' ? [id] : [])));
+  let next = first;
+  const spaces = row.spaces.map((space, n): Space => {
+    if (space.kind === 'gate') return space;
+    const own = { ...space, stretch: next };
+    const end = row.posts[n + 1]?.post ?? 'post:';
+    if (!plain.has(end) && !bends.has(end)) next += 1;
+    return own;
+  });
+  return { each: { ...each, row: { ...row, spaces } }, next };
+};
 
 /**
  * The rows of runs with their bays numbered by stretch, along each line from 1: the next stretch
@@ -10,20 +32,17 @@ import type { SeatedRow } from './withPulls.ts';
 export const numbered = (
   rows: readonly SeatedRow[],
   bends: ReadonlySet<PostId>,
+  carry: Carry,
 ): readonly SeatedRow[] => {
+  const known = carry.shelf<Numbered>('numbered row');
   const next = new Map<LineId, number>();
-  return rows.map(({ seated, row, under }) => {
-    const line = seated.course.chain.id;
-    const plain = new Set(row.own.flatMap(({ id, kind }) => (kind === 'line' ? [id] : [])));
-    let stretch = next.get(line) ?? 1;
-    const spaces = row.spaces.map((space, n): Space => {
-      if (space.kind === 'gate') return space;
-      const own = { ...space, stretch };
-      const end = row.posts[n + 1]?.post ?? 'post:';
-      if (!plain.has(end) && !bends.has(end)) stretch += 1;
-      return own;
-    });
-    next.set(line, stretch);
-    return { seated, under, row: { ...row, spaces } };
+  return rows.map((each) => {
+    const { course } = each.seated;
+    const first = next.get(course.chain.id) ?? 1;
+    const from = [each, first, bends.has(`post:${course.to.mark}`)];
+    const work = () => numberedRow(each, bends, first);
+    const found = known.take(courseKey(course), from, work);
+    next.set(course.chain.id, found.next);
+    return found.each;
   });
 };

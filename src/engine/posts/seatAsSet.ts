@@ -53,7 +53,9 @@ export const seatAsSet = (
   gates: Gates,
 ): ReturnType<typeof seatLines> & { readonly gates: Gates } => {
   const seat = (all: Gates) => ({ ...seatLines({ ...ground, gates: byLeg(all) }), gates: all });
-  const planned = new Map([...gates].map(([id, known]) => [id, asPlanned(known)] as const));
+  const shelf = ground.carry.shelf<KnownGate>('gate as planned');
+  const planAgain = (known: KnownGate) => shelf.take(known.id, [known], () => asPlanned(known));
+  const planned = new Map([...gates].map(([id, known]) => [id, planAgain(known)] as const));
   const before = seat(planned);
   if (![...gates.values()].some(isSet)) return before;
   let now: Gates = gates;
@@ -65,7 +67,7 @@ export const seatAsSet = (
     const back = new Set(courses.flatMap(({ known }) => known.filter(isSet).map(({ id }) => id)));
     if (back.size === 0) return before;
     now = new Map(
-      [...now].map(([id, known]) => [id, back.has(id) ? asPlanned(known) : known] as const),
+      [...now].map(([id, known]) => [id, back.has(id) ? planAgain(known) : known] as const),
     );
   }
 };

@@ -3,8 +3,11 @@ import type { FenceSpec } from '../../site/fenceSpec.ts';
 import type { GateId, LineId, MarkId } from '../../site/ids.ts';
 import type { Pipe } from '../../site/pipe.ts';
 import { inches, type Inches } from '../../units/inches.ts';
+import type { Carry } from '../carry/carry.ts';
 import type { Leg } from '../layout.ts';
+import type { AskedCourse } from './askedCourses.ts';
 import { wayAt, type Course } from './course.ts';
+import { courseKey } from './courseKey.ts';
 import { slotOf, wider, widestHung, type KnownGate } from './gateSlots.ts';
 import { holeFor } from './holeFor.ts';
 import type { RunEnd, Slot } from './links.ts';
@@ -35,10 +38,11 @@ export interface MarkBurden {
 
 /** Courses to be seated, with all that they share. */
 export interface Ground {
-  readonly courses: readonly { readonly course: Course; readonly spec: FenceSpec }[];
+  readonly courses: readonly AskedCourse[];
   readonly gates: ReadonlyMap<LineId, ReadonlyMap<Leg['id'], readonly KnownGate[]>>;
   readonly marks: ReadonlyMap<MarkId, MarkPost>;
   readonly walls: readonly Segment<'site'>[];
+  readonly carry: Carry;
 }
 
 type Burdens = ReadonlyMap<MarkId, MarkBurden>;
@@ -73,20 +77,37 @@ const apart = (from: SeatedCourse['from'], to: SeatedCourse['to'], course: Cours
         to: { ...to, station: course.length, wall: false },
       };
 
-const seatAll = (ground: Ground, burdens: Burdens): SeatedCourse[] =>
-  ground.courses.map(({ course, spec }) => {
+const seatCourse = (
+  { course, spec }: AskedCourse,
+  known: readonly KnownGate[],
+  shared: Ground & { burdens: Burdens },
+): SeatedCourse => {
+  const slots = known.flatMap((gate) => slotOf(gate, course, spec) ?? []);
+  const ends = apart(
+    runEnd('from', course, spec, shared),
+    runEnd('to', course, spec, shared),
+    course,
+  );
+  const seating = seatGates(slots, ends.from, ends.to);
+  return { course, spec, ...ends, known, slots, seating };
+};
+
+const seatAll = (ground: Ground, burdens: Burdens): SeatedCourse[] => {
+  const { marks, walls, carry } = ground;
+  const seated = carry.shelf<SeatedCourse>('seated course');
+  const shared = { ...ground, burdens };
+  return ground.courses.map((asked) => {
+    const { course, spec } = asked;
     const onLine = ground.gates.get(course.chain.id);
     const known = course.legs.flatMap(({ id }) => onLine?.get(id) ?? []);
-    const slots = known.flatMap((gate) => slotOf(gate, course, spec) ?? []);
-    const shared = { ...ground, burdens };
-    const ends = apart(
-      runEnd('from', course, spec, shared),
-      runEnd('to', course, spec, shared),
-      course,
-    );
-    const seating = seatGates(slots, ends.from, ends.to);
-    return { course, spec, ...ends, known, slots, seating };
+    const ends = [course.from.mark, course.to.mark].flatMap((mark) => [
+      marks.get(mark),
+      burdens.get(mark)?.pipe,
+    ]);
+    const from = [course, spec, walls, ...ends, ...known];
+    return seated.take(courseKey(course), from, () => seatCourse(asked, known, shared));
   });
+};
 
 /** A burden with one more gate on it. */
 const loaded = (before: MarkBurden, { id, gate }: KnownGate, spec: FenceSpec): MarkBurden => ({

@@ -8,7 +8,7 @@ import type { Site } from '../../site/site.ts';
 export type Spots = ReadonlyMap<MarkId, MarkId>;
 
 /** The squares, one `spot` wide, that may hold a mark nearer than that: its own and those round it. */
-const squaresRound = ({ x, y }: Mark): string[] => {
+export const squaresRound = ({ x, y }: Mark): string[] => {
   const [column, row] = [Math.floor(x / spot), Math.floor(y / spot)];
   return [0, -1, 1].flatMap((across) => [0, -1, 1].map((up) => `${column + across} ${row + up}`));
 };
@@ -17,7 +17,10 @@ const squaresRound = ({ x, y }: Mark): string[] => {
  * Marks of fence lines that stand on one spot count as the first of them by id, so that two lines
  * that were drawn to one place without sharing its mark still share the post there.
  */
-export const spotsOf = (site: Site): Spots => {
+export const spotsOf = (
+  site: Site,
+  squaresOf: (id: MarkId, mark: Mark) => readonly string[] = (_, mark) => squaresRound(mark),
+): Spots => {
   const used = new Set(
     Object.values(site.lines).flatMap(({ path }) => Object.values(path).map(({ mark }) => mark)),
   );
@@ -26,7 +29,7 @@ export const spotsOf = (site: Site): Spots => {
   for (const id of [...used].toSorted()) {
     const mark = site.marks[id];
     if (mark === undefined) continue;
-    const round = squaresRound(mark);
+    const round = squaresOf(id, mark);
     const first = round
       .flatMap((square) => squares.get(square) ?? [])
       .find((other) => sameSpot(site.marks[other] ?? mark, mark));

@@ -1,10 +1,12 @@
 import { slack } from '../../geometry/tolerance.ts';
 import type { LineId } from '../../site/ids.ts';
+import type { Carry } from '../carry/carry.ts';
 import type { KeepOut } from '../keepOut/keepOut.ts';
 import { reachInto } from '../keepOut/reachInto.ts';
 import type { PostId } from '../post.ts';
 import { digs } from '../wall/digs.ts';
 import { pointAt } from './course.ts';
+import { courseKey } from './courseKey.ts';
 import { holeFor } from './holeFor.ts';
 import { pullsAmong } from './pullsAmong.ts';
 import type { CourseGround } from './groundUnder.ts';
@@ -17,6 +19,8 @@ export interface SeatedRow {
   readonly row: RunRow;
   /** Null where nothing is known of the ground. */
   readonly under: CourseGround | null;
+  /** The keep-outs near enough for the holes of its line and pull posts. */
+  readonly near: readonly KeepOut[];
 }
 
 /** A stretch that may go on over bends, and the line posts in it that could be pull posts. */
@@ -42,18 +46,14 @@ const roomFor = ({ course, spec }: SeatedCourse, keepOuts: readonly KeepOut[]) =
 };
 
 /** The stretches of one line, over bends, with the places for pull posts in them. */
-const reachesOf = (
-  rows: readonly SeatedRow[],
-  bends: ReadonlySet<PostId>,
-  keepOuts: readonly KeepOut[],
-): Reach[] => {
+const reachesOf = (rows: readonly SeatedRow[], bends: ReadonlySet<PostId>): Reach[] => {
   let open: Reach = { length: 0, places: [] };
   const reaches = [open];
-  for (const { seated, row } of rows) {
+  for (const { seated, row, near } of rows) {
     const lines = new Map(
       row.own.flatMap((post) => (post.kind === 'line' ? [[post.id, post] as const] : [])),
     );
-    const fits = roomFor(seated, keepOuts);
+    const fits = roomFor(seated, near);
     row.posts.forEach(({ post: id }, n) => {
       const space = row.spaces[n - 1];
       if (space?.kind === 'bay') open.length += space.length;
@@ -70,32 +70,53 @@ const reachesOf = (
   return reaches;
 };
 
-const pulled = (
+/** The line posts of one line that are pull posts. */
+const chosenOn = (
   rows: readonly SeatedRow[],
   bends: ReadonlySet<PostId>,
-  keepOuts: readonly KeepOut[],
-) => {
-  const interval = rows[0]?.seated.spec.pullInterval ?? null;
-  if (interval === null) return rows;
-  const chosen = new Set(
-    reachesOf(rows, bends, keepOuts).flatMap(({ length, places }) => {
+  interval: number,
+): ReadonlySet<PostId> =>
+  new Set(
+    reachesOf(rows, bends).flatMap(({ length, places }) => {
       const at = new Set(pullsAmong({ length, places: places.map((place) => place.at) }, interval));
       return places.flatMap((place) => (at.has(place.at) ? [place.id] : []));
     }),
   );
+
+const withChosen = (each: SeatedRow, chosen: ReadonlySet<PostId>): SeatedRow => ({
+  ...each,
+  row: {
+    ...each.row,
+    own: each.row.own.map((post) =>
+      chosen.has(post.id)
+        ? { ...post, kind: 'pull' as const, pipe: each.seated.spec.terminalPost }
+        : post,
+    ),
+  },
+});
+
+const pulled = (
+  rows: readonly SeatedRow[],
+  bends: ReadonlySet<PostId>,
+  carry: Carry,
+): readonly SeatedRow[] => {
+  const [first] = rows;
+  const interval = first?.seated.spec.pullInterval ?? null;
+  if (first === undefined || interval === null) return rows;
+  const lines = carry.shelf<ReadonlySet<PostId>>('pull posts of a line');
+  const changed = carry.shelf<SeatedRow>('row with pull posts');
+  const ends = rows.flatMap(({ seated: { course } }) =>
+    [course.from, course.to].map(({ mark }) => bends.has(`post:${mark}`)),
+  );
+  const work = () => chosenOn(rows, bends, interval);
+  const chosen = lines.take(first.seated.course.chain.id, [interval, ...rows, ...ends], work);
   if (chosen.size === 0) return rows;
-  return rows.map(({ seated, row, under }) => ({
-    seated,
-    under,
-    row: {
-      ...row,
-      own: row.own.map((post) =>
-        chosen.has(post.id)
-          ? { ...post, kind: 'pull' as const, pipe: seated.spec.terminalPost }
-          : post,
-      ),
-    },
-  }));
+  return rows.map((each) => {
+    const own = each.row.own.flatMap(({ id }) => (chosen.has(id) ? [id] : []));
+    if (own.length === 0) return each;
+    const key = courseKey(each.seated.course);
+    return changed.take(key, [each, ...own], () => withChosen(each, chosen));
+  });
 };
 
 /**
@@ -105,12 +126,14 @@ const pulled = (
 export const withPulls = (
   rows: readonly SeatedRow[],
   bends: ReadonlySet<PostId>,
-  keepOuts: readonly KeepOut[],
+  carry: Carry,
 ): readonly SeatedRow[] => {
   const byLine = new Map<LineId, SeatedRow[]>();
   for (const row of rows) {
     const { id } = row.seated.course.chain;
-    byLine.set(id, [...(byLine.get(id) ?? []), row]);
+    const own = byLine.get(id);
+    if (own === undefined) byLine.set(id, [row]);
+    else own.push(row);
   }
-  return [...byLine.values()].flatMap((own) => pulled(own, bends, keepOuts));
+  return [...byLine.values()].flatMap((own) => pulled(own, bends, carry));
 };

@@ -1,0 +1,27 @@
+import type { Site } from '../site/site.ts';
+import { newCarry, type Pieces } from './carry/carry.ts';
+import { flagsOf } from './checks/flagsOf.ts';
+import type { Layout } from './layout.ts';
+import { loadList } from './load/loadList.ts';
+import { layLines } from './posts/layLines.ts';
+
+/** A layout, and what the next one may take over from it. */
+export interface Laying {
+  readonly layout: Layout;
+  readonly pieces: Pieces;
+}
+
+/**
+ * Everything that follows from a site, as `layOutSite` has it. What is made of the same as in the
+ * laying before (of the site before an edit, or of any other) is taken over from that: runs, posts
+ * and gates that an edit does not touch are the very same objects. The result is the same from any
+ * laying and from none.
+ */
+export const layOutFrom = (site: Site, before: Laying | null): Laying => {
+  const carry = newCarry(before?.pieces);
+  const laid = layLines(site, carry);
+  const { lines, posts, gates, ground } = laid;
+  const load = loadList(laid, site);
+  const flags = flagsOf(site, laid);
+  return { layout: { lines, posts, gates, ground, load, flags }, pieces: carry.pieces };
+};

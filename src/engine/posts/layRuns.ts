@@ -1,0 +1,123 @@
+import { boundsOf, boundsOverlap, expandBounds } from '../../geometry/bounds.ts';
+import type { PinId } from '../../site/ids.ts';
+import type { Pin } from '../../site/pin.ts';
+import type { Site } from '../../site/site.ts';
+import type { Carry } from '../carry/carry.ts';
+import type { Ground } from '../ground/groundOf.ts';
+import type { KeepOut } from '../keepOut/keepOut.ts';
+import type { GateLayout, Run } from '../layout.ts';
+import type { Post, PostId } from '../post.ts';
+import { builtRunPosts } from './builtPosts.ts';
+import { closedGround } from './closedGround.ts';
+import { courseKey } from './courseKey.ts';
+import { gateLayouts } from './gateLayouts.ts';
+import { groundUnder, type CourseGround } from './groundUnder.ts';
+import { holeFor } from './holeFor.ts';
+import { numbered } from './numbered.ts';
+import { pinsByLine, pinsOn } from './pinsOn.ts';
+import { postsAtSteps } from './postsAtSteps.ts';
+import { pullsAtBreaks } from './pullsAtBreaks.ts';
+import { runOf } from './runOf.ts';
+import { runPosts } from './runPosts.ts';
+import type { SeatedCourse } from './seatLines.ts';
+import { withPulls, type SeatedRow } from './withPulls.ts';
+
+/** What lies under the runs, and where they bend. */
+export interface LaidOn {
+  readonly bends: ReadonlySet<PostId>;
+  readonly keepOuts: readonly KeepOut[];
+  readonly ground: Ground | null;
+}
+
+/** A run as it is built, with its gates and the posts that are its own, level and not yet tagged. */
+export interface LaidRun {
+  readonly key: string;
+  readonly run: Run;
+  readonly seated: SeatedCourse;
+  readonly gates: readonly GateLayout[];
+  readonly own: readonly Post[];
+}
+
+/** The keep-outs that a hole of any line or pull post of a course could reach into. */
+const nearBy = ({ course, spec }: SeatedCourse, keepOuts: readonly KeepOut[]) => {
+  if (keepOuts.length === 0) return keepOuts;
+  const { fabricHeight, linePost, terminalPost } = spec;
+  const holes = [linePost, terminalPost].map(
+    ({ od }) => holeFor({ od, fabricHeight, leaf: null, wall: course.wall }).diameter,
+  );
+  const box = boundsOf([course.from.at, course.to.at, ...course.legs.map(({ end }) => end)]);
+  // no place of an arc is farther from its ends than it is long
+  const bulge = course.bow === 0 ? 0 : course.length;
+  const reach = box && expandBounds(box, Math.max(...holes) + bulge + 1);
+  return keepOuts.filter(({ bounds }) => reach !== null && boundsOverlap(reach, bounds));
+};
+
+type Pins = readonly (readonly [PinId, Pin])[];
+
+const rowOf = (
+  seated: SeatedCourse,
+  { pins, near, under }: { pins: Pins; near: readonly KeepOut[]; under: CourseGround | null },
+): SeatedRow => {
+  const { posts: pinned, clear } = pinsOn(seated.course, pins);
+  const closed = closedGround(seated, near, clear);
+  const held = [
+    ...pinned,
+    ...pullsAtBreaks(seated, under, closed),
+    ...postsAtSteps(seated),
+  ].toSorted((a, b) => a.station - b.station);
+  const gates = new Map(seated.known.map((gate) => [gate.id, gate]));
+  const row = runPosts(seated, gates, { closed, held, grade: under?.grade ?? null });
+  return { seated, row, under, near };
+};
+
+const rowsOf = (
+  site: Site,
+  seated: readonly SeatedCourse[],
+  { keepOuts, ground }: LaidOn,
+  carry: Carry,
+): SeatedRow[] => {
+  const profiles = carry.shelf<CourseGround | null>('ground under');
+  const settled = carry.shelf<CourseGround | null>('settled ground under');
+  const rows = carry.shelf<SeatedRow>('row');
+  const byLine = pinsByLine(site);
+  return seated.map((each) => {
+    const { course } = each;
+    const key = courseKey(course);
+    const found = profiles.take(key, [course, ground], () => groundUnder(course, ground));
+    const under = settled.settle(key, found);
+    const pins = (byLine.get(course.chain.id) ?? []).filter(([, { leg }]) =>
+      course.places.has(leg),
+    );
+    const near = nearBy(each, keepOuts);
+    const from = [each, under, ...near, ...pins.flat()];
+    return rows.take(key, from, () => rowOf(each, { pins, near, under }));
+  });
+};
+
+/** Lays out every run of the seated courses, in the order in which they come. */
+export const layRuns = (
+  site: Site,
+  seated: readonly SeatedCourse[],
+  on: LaidOn,
+  carry: Carry,
+): readonly LaidRun[] => {
+  const runs = carry.shelf<Run>('run');
+  const gates = carry.shelf<readonly GateLayout[]>('gates of a run');
+  const built = carry.shelf<readonly Post[]>('posts of a run');
+  const laid = carry.shelf<LaidRun>('laid run');
+  const rows = withPulls(rowsOf(site, seated, on, carry), on.bends, carry);
+  return numbered(rows, on.bends, carry).map((each) => {
+    const { seated: course, row } = each;
+    const key = courseKey(course.course);
+    const run = runs.take(key, [each], () => runOf(each));
+    const placed = gates.take(key, [course, row], () => gateLayouts(course, row, site));
+    const own = built.take(key, [course, row.own], () => builtRunPosts(course, row.own));
+    return laid.take(key, [run, course, placed, own], () => ({
+      key,
+      run,
+      seated: course,
+      gates: placed,
+      own,
+    }));
+  });
+};
