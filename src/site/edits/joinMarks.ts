@@ -5,6 +5,7 @@ import type { FeatureId, LineId, MarkId, VertexId } from '../ids.ts';
 import { legsOf } from '../legsOf.ts';
 import type { Path } from '../path.ts';
 import { isClosed } from '../pathFeature.ts';
+import { keptBends } from '../keptBends.ts';
 import { verticesOf } from '../pathOrder.ts';
 import type { Site } from '../site.ts';
 import { withEntries, withEntry, withoutEntries } from '../withEntries.ts';
@@ -23,7 +24,8 @@ export const joinMarks = (site: Site, gone: MarkId, into: MarkId): Site => {
   const [old, stays] = [entry(site, 'marks', gone), entry(site, 'marks', into)];
   if (gone === into) return site;
   const named = { ...stays, label: stays.label === '' ? old.label : stays.label };
-  const moved = restood(withEntries(site, 'marks', { [into]: named }), gone, into);
+  const stood = restood(withEntries(site, 'marks', { [into]: named }), gone, into);
+  const moved = keptBends(site, stood);
   const lines = passing(moved.lines, into).reduce((so, id) => settledLine(so, id, into), moved);
   const all = passing(lines.features, into).reduce((so, id) => settledFeature(so, id, into), lines);
   return withoutEntries(all, 'marks', [gone]);

@@ -1,6 +1,7 @@
 import { checked } from '../checked.ts';
 import { entry } from '../entry.ts';
 import { followed } from '../followed.ts';
+import { keptBends } from '../keptBends.ts';
 import type { LineId } from '../ids.ts';
 import { signedLength } from '../quantities.ts';
 import type { Site } from '../site.ts';
@@ -16,5 +17,6 @@ export const setInside = (site: Site, id: LineId, inside: number | null): Site =
   if (follows === null) return site;
   if (inside === null) return withEntry(site, 'lines', id, { ...line, follows: null });
   const by = checked(signedLength, inside, ['lines', id, 'follows', 'inside']);
-  return followed(withEntry(site, 'lines', id, { ...line, follows: { ...follows, inside: by } }));
+  const told = withEntry(site, 'lines', id, { ...line, follows: { ...follows, inside: by } });
+  return keptBends(site, followed(told));
 };

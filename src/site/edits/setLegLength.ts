@@ -1,11 +1,13 @@
 import { distance } from '../../geometry/distance.ts';
 import { scale } from '../../geometry/scale.ts';
+import { trackLength } from '../../geometry/track.ts';
 import { unitVector } from '../../geometry/unitVector.ts';
 import { checked } from '../checked.ts';
 import { entry } from '../entry.ts';
 import type { FenceLine } from '../fenceLine.ts';
 import type { LineId, MarkId, VertexId } from '../ids.ts';
-import { legAt, legGround } from '../legGround.ts';
+import { legAt } from '../legGround.ts';
+import { legTrack } from '../legTrack.ts';
 import type { DrawnLeg } from '../legsOf.ts';
 import { marksOfFeatures } from '../marksInUse.ts';
 import { verticesOf } from '../pathOrder.ts';
@@ -14,7 +16,8 @@ import type { Site } from '../site.ts';
 import { moveMarks } from './moveMarks.ts';
 
 /**
- * Gives a leg a length in inches, along the bearing that it has. Its far mark moves, and on an
+ * Gives a leg a length in inches, along the bearing that it has. The length of a curved leg is that
+ * along the curve: it goes round by the angle that it did, on another radius. Its far mark moves, and on an
  * open line every mark after that one, up to the first that a house or another feature stands on:
  * walls do not move because a fence was measured. RangeError for an unknown line or leg, a length
  * of zero or less, and a leg whose marks are on one spot.
@@ -23,12 +26,16 @@ export const setLegLength = (site: Site, id: LineId, leg: VertexId, length: numb
   const line = entry(site, 'lines', id);
   const drawn = legAt(line, leg);
   const wanted = checked(positiveLength, length, ['lines', id, 'leg', leg, 'length']);
-  const ground = legGround(site, drawn);
-  const way = unitVector(ground.start, ground.end);
+  const track = legTrack(site, line, drawn);
+  const way = unitVector(track.start, track.end);
   if (way === null) {
     throw new RangeError(`lines › ${id} › leg › ${leg}: expected two marks apart, found one spot`);
   }
-  const by = scale(way, wanted - distance(ground.start, ground.end));
+  const chord = distance(track.start, track.end);
+  const by = scale(
+    way,
+    track.bow === 0 ? wanted - chord : chord * (wanted / trackLength(track) - 1),
+  );
   return moveMarks(site, movingMarks(site, line, drawn), by);
 };
 

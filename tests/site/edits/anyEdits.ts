@@ -16,6 +16,9 @@ import { removeShots } from '../../../src/site/edits/removeShots.ts';
 import { addMark } from '../../../src/site/edits/addMark.ts';
 import { addSpec } from '../../../src/site/edits/addSpec.ts';
 import { changeFeature } from '../../../src/site/edits/changeFeature.ts';
+import { curveLeg } from '../../../src/site/edits/curveLeg.ts';
+import { curveThrough } from '../../../src/site/edits/curveThrough.ts';
+import { curveToRadius } from '../../../src/site/edits/curveToRadius.ts';
 import { closeLine } from '../../../src/site/edits/closeLine.ts';
 import { extendLine } from '../../../src/site/edits/extendLine.ts';
 import { joinMarks } from '../../../src/site/edits/joinMarks.ts';
@@ -133,6 +136,20 @@ export const verbs: Readonly<Record<string, (site: Site, move: Move) => Site>> =
     extendLine(site, line(site, move), place(site, move), move.other % 2 === 0 ? 'end' : 'start'),
   closeLine: (site, move) => closeLine(site, line(site, move)),
   splitLeg: (site, move) => splitLeg(site, line(site, move), vertex(site, move), place(site, move)),
+  curveLeg: (site, move) =>
+    curveLeg(site, {
+      line: line(site, move),
+      leg: vertex(site, move),
+      bow: move.other % 5 === 0 ? 0 : move.at.y / 8,
+    }),
+  curveToRadius: (site, move) =>
+    curveToRadius(site, {
+      line: line(site, move),
+      leg: vertex(site, move),
+      radius: Math.abs(move.at.x),
+      side: move.other % 2 === 0 ? 'left' : 'right',
+    }),
+  curveThrough: (site, move) => curveThrough(site, line(site, move), vertex(site, move), move.at),
   removeVertex: (site, move) => removeVertex(site, line(site, move), vertex(site, move)),
   removeLine: (site, move) => removeLine(site, line(site, move)),
   reverseLine: (site, move) => reverseLine(site, line(site, move)),

@@ -26,12 +26,13 @@ const grounded = (site: Site, line: LineId) =>
     return gate === undefined ? null : gateOnGround(site, gate);
   });
 
-/** A leg of some line that is a foot long at least, picked by a number. */
+/** A straight leg of some line that is a foot long at least, picked by a number. */
 const legOf = (site: Site, pick: number) => {
   const legs = (Object.keys(site.lines) as LineId[]).flatMap((line) =>
     legsOf(site.lines[line] ?? { path: {}, closed: false }).map((leg) => ({ line, leg })),
   );
-  const long = legs.filter(({ leg }) => {
+  const long = legs.filter(({ line, leg }) => {
+    if (site.lines[line]?.curved[leg.id] !== undefined) return false;
     const ground = legGround(site, leg);
     return distance(ground.start, ground.end) > 12;
   });
