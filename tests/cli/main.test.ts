@@ -35,7 +35,7 @@ describe('lath in a process of its own', { timeout: 60_000 }, () => {
   });
 
   it('reads a site from standard input, and exits 1 while a stop flag stands', () => {
-    expect(run(['flags', '-'], sampleSite('back-yard'))).toMatchObject({
+    expect(run(['flags', '-'], sampleSite('long-boundary'))).toMatchObject({
       status: 0,
       stdout: 'no flags\n',
     });

@@ -5,6 +5,7 @@ import { checkBoundary } from './checkBoundary.ts';
 import { checkCatch } from './checkCatch.ts';
 import { checkCurves } from './checkCurves.ts';
 import { checkFits } from './checkFits.ts';
+import { checkFoundations } from './checkFoundations.ts';
 import { checkGates } from './checkGates.ts';
 import { checkGround } from './checkGround.ts';
 import { checkHardware } from './checkHardware.ts';
@@ -54,4 +55,5 @@ export const flagsOf = (site: Site, laid: LaidLines): Flag[] =>
     ...checkReceivers(site, laid),
     ...checkWalls(site, laid),
     ...checkCurves(site, laid),
+    ...checkFoundations(site, laid),
   ].toSorted((a, b) => rank[a.level] - rank[b.level] || (sortKey(a) < sortKey(b) ? -1 : 1));

@@ -2,6 +2,7 @@ import type { Leg, Run } from '../../../engine/layout.ts';
 import { withoutLeg } from '../../../editor/withoutLeg.ts';
 import { distance } from '../../../geometry/distance.ts';
 import { midpoint } from '../../../geometry/midpoint.ts';
+import { trackAt } from '../../../geometry/track.ts';
 import { moveMark } from '../../../site/edits/moveMark.ts';
 import { setLegLength } from '../../../site/edits/setLegLength.ts';
 import { splitLeg } from '../../../site/edits/splitLeg.ts';
@@ -10,13 +11,16 @@ import type { LineId, VertexId } from '../../../site/ids.ts';
 import { nextId } from '../../../site/nextId.ts';
 import type { Site } from '../../../site/site.ts';
 import { formatLength } from '../../../units/formatLength.ts';
+import { inches } from '../../../units/inches.ts';
 import type { Radians } from '../../../units/radians.ts';
 import { useBench, useLayout, useSite } from '../../bench.ts';
 import { LengthField } from '../../fields/LengthField.tsx';
 import { TextField } from '../../fields/TextField.tsx';
 import { formatAzimuth, parseAzimuth } from '../../fields/azimuth.ts';
+import { CurveFields } from './CurveFields.tsx';
 import { GradeFields } from './GradeFields.tsx';
 import { useDo, useEdit } from './useEdit.ts';
+import { WallFields } from './WallFields.tsx';
 
 interface Props {
   readonly line: LineId;
@@ -66,16 +70,17 @@ export const LegCard = (props: Props) => {
   const leg = laid?.legs.find((one) => one.id === id);
   if (leg === undefined) return null;
   const name = site.lines[line]?.label;
+  const middle = leg.bow === 0 ? midpoint(leg.start, leg.end) : trackAt(leg, leg.length / 2);
   const split = () => {
     const mark = nextId(site, 'mark');
-    make('Add mark', (was) => splitLeg(was, line, id, midpoint(leg.start, leg.end)));
+    make('Add mark', (was) => splitLeg(was, line, id, middle));
     session.setState({ tool: 'select', selection: { kind: 'mark', id: mark } });
   };
   return (
     <section aria-label="Leg">
       <LengthField
-        label="Length"
-        value={leg.length}
+        label={leg.bow === 0 ? 'Length' : 'Chord'}
+        value={inches(distance(leg.start, leg.end))}
         style={site.lengths}
         onEnter={(length) => edit('Set leg length', (was) => setLegLength(was, line, id, length))}
       />
@@ -90,6 +95,8 @@ export const LegCard = (props: Props) => {
             : angle.reason;
         }}
       />
+      <CurveFields line={line} leg={leg} />
+      <WallFields line={line} leg={leg} />
       <GradeFields line={line} leg={leg} />
       <Bays leg={leg} runs={laid?.runs ?? []} />
       <div className="choices">

@@ -1,4 +1,5 @@
 import { cornerAngles } from '../../../trade/cornerAngles.ts';
+import { curveSpacingSource } from '../../../trade/curveSpacing.ts';
 import { defaultGapUnder } from '../../../trade/gapUnder.ts';
 import { pullGrades, pullIntervals } from '../../../trade/pullPosts.ts';
 import type { FenceSpec } from '../../../site/fenceSpec.ts';
@@ -8,6 +9,7 @@ import type { LengthStyle } from '../../../units/lengthStyle.ts';
 import { parseAngle } from '../../../units/parseAngle.ts';
 import { parseLength } from '../../../units/parseLength.ts';
 import { quotedText } from '../../../units/quotedText.ts';
+import { ChoiceField } from '../../fields/ChoiceField.tsx';
 import { LengthField } from '../../fields/LengthField.tsx';
 import { TextField } from '../../fields/TextField.tsx';
 import { Published } from './Published.tsx';
@@ -132,12 +134,48 @@ const GapUnderField = ({ spec, style, small, change }: Props) => (
   </>
 );
 
+const CurvesField = ({ spec, change }: Props) => (
+  <>
+    <ChoiceField
+      label="Bays on curves"
+      value={spec.onCurves}
+      choices={[
+        { value: 'by radius', label: 'Shorter, by the radius' },
+        { value: 'as straight', label: 'As on straight fence' },
+      ]}
+      onChoose={(onCurves) => void change('Change bays on curves', { onCurves })}
+    />
+    <p className="note">{curveSpacingSource.text}.</p>
+  </>
+);
+
+const FoundationField = ({ spec, style, change }: Props) => {
+  const set = (foundationToe: FenceSpec['foundationToe']) =>
+    change('Change foundation', { foundationToe });
+  return (
+    <TextField
+      label="Foundations reach out from walls by"
+      value={spec.foundationToe === null ? '' : formatLength(spec.foundationToe, style)}
+      note="Under ground, at walls where the fence ends; empty where nobody knows."
+      onEnter={(text) => {
+        if (text.trim() === '') return set(null);
+        const length = parseLength(text, style.system);
+        if (!length.ok) return `Foundations: ${length.reason}`;
+        if (length.value >= 0) return set(length.value);
+        return `Foundations ${quotedText(text)}: expected 0 or more, or nothing`;
+      }}
+    />
+  );
+};
+
 /** The rules by which posts are placed and ground is judged, each with what is published of it. */
 export const RuleFields = (props: Props) => (
   <div className="stack">
     <CornerField {...props} />
     <PullIntervalField {...props} />
     <PullGradeField {...props} />
+    <CurvesField {...props} />
     <GapUnderField {...props} />
+    <FoundationField {...props} />
   </div>
 );
