@@ -3,6 +3,7 @@ import { distance } from '../../../geometry/distance.ts';
 import { middleOrdinate } from '../../../geometry/middleOrdinate.ts';
 import { arcOf } from '../../../geometry/track.ts';
 import { curveLeg } from '../../../site/edits/curveLeg.ts';
+import { curveToRadius } from '../../../site/edits/curveToRadius.ts';
 import type { LineId } from '../../../site/ids.ts';
 import { formatLength } from '../../../units/formatLength.ts';
 import { inches } from '../../../units/inches.ts';
@@ -32,7 +33,7 @@ export const CurveFields = ({ line, leg }: { readonly line: LineId; readonly leg
   const make = useDo();
   const chord = distance(leg.start, leg.end);
   const arc = arcOf(leg);
-  const sign = leg.bow < 0 ? -1 : 1;
+  const side = leg.bow < 0 ? 'right' : 'left';
   const bend = (bow: number) =>
     edit('Curve leg', (was) => curveLeg(was, { line, leg: leg.id, bow }));
   return (
@@ -41,10 +42,10 @@ export const CurveFields = ({ line, leg }: { readonly line: LineId; readonly leg
         label="Runs"
         value={sideOf(leg.bow)}
         choices={sides}
-        onChoose={(side) => {
+        onChoose={(chosen) => {
           const size = Math.abs(leg.bow) || chord * firstBow;
-          const bow = side === 'straight' ? 0 : side === 'left' ? size : -size;
-          make(side === 'straight' ? 'Straighten leg' : 'Curve leg', (was) =>
+          const bow = chosen === 'straight' ? 0 : chosen === 'left' ? size : -size;
+          make(chosen === 'straight' ? 'Straighten leg' : 'Curve leg', (was) =>
             curveLeg(was, { line, leg: leg.id, bow }),
           );
         }}
@@ -56,7 +57,7 @@ export const CurveFields = ({ line, leg }: { readonly line: LineId; readonly leg
               label="Middle ordinate"
               value={inches(Math.abs(leg.bow))}
               style={lengths}
-              onEnter={(off) => bend(sign * Math.abs(off))}
+              onEnter={(off) => bend((leg.bow < 0 ? -1 : 1) * Math.abs(off))}
             />
             <LengthField
               label="Radius"
@@ -64,15 +65,19 @@ export const CurveFields = ({ line, leg }: { readonly line: LineId; readonly leg
               style={lengths}
               onEnter={(radius) => {
                 const off = middleOrdinate(radius, chord);
-                if (off !== null && radius > 0) return bend(sign * off);
+                if (off !== null && radius > 0) {
+                  return edit('Curve leg', (was) =>
+                    curveToRadius(was, { line, leg: leg.id, radius, side }),
+                  );
+                }
                 const least = formatLength(inches(chord / 2), lengths);
                 return `Radius ${formatLength(radius, lengths)}: expected half the chord, ${least}, or more`;
               }}
             />
           </div>
           <p className="note">
-            Along the curve {formatLength(leg.length, lengths)}. The middle ordinate goes from the
-            middle of the chord square to the curve.
+            Chord {formatLength(inches(chord), lengths)}. The middle ordinate goes from the middle
+            of the chord square to the curve.
           </p>
         </>
       )}

@@ -11,7 +11,6 @@ import type { LineId, VertexId } from '../../../site/ids.ts';
 import { nextId } from '../../../site/nextId.ts';
 import type { Site } from '../../../site/site.ts';
 import { formatLength } from '../../../units/formatLength.ts';
-import { inches } from '../../../units/inches.ts';
 import type { Radians } from '../../../units/radians.ts';
 import { useBench, useLayout, useSite } from '../../bench.ts';
 import { LengthField } from '../../fields/LengthField.tsx';
@@ -79,8 +78,8 @@ export const LegCard = (props: Props) => {
   return (
     <section aria-label="Leg">
       <LengthField
-        label={leg.bow === 0 ? 'Length' : 'Chord'}
-        value={inches(distance(leg.start, leg.end))}
+        label={leg.bow === 0 ? 'Length' : 'Length along the curve'}
+        value={leg.length}
         style={site.lengths}
         onEnter={(length) => edit('Set leg length', (was) => setLegLength(was, line, id, length))}
       />
