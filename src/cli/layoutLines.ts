@@ -6,6 +6,8 @@ import { writer } from '../engine/set/setCase.ts';
 import { setOf } from '../engine/set/setOf.ts';
 import { runName } from '../drawing/plan/runName.ts';
 import { shortStyle } from '../drawing/tables/shortStyle.ts';
+import { curveTables } from '../drawing/tables/curveTables.ts';
+import { slopeTexts } from '../drawing/tables/slopeTexts.ts';
 import { standRows } from '../drawing/tables/standRows.ts';
 import type { Site } from '../site/site.ts';
 import { formatLength } from '../units/formatLength.ts';
@@ -30,10 +32,16 @@ const nextCells = (space: Space | undefined, site: Site, length: string): string
   return [length, space.kind === 'bay' ? 'bay' : gateName(site, space.gate)];
 };
 
-const postCells = ({ hole, length, pipe }: Post, { lengths }: Site): string[] => [
-  [hole.diameter, hole.depth].map((size) => formatLength(size, shortStyle(lengths))).join(' × '),
-  formatLength(length, shortStyle(lengths)),
-  pipe,
+const holeCell = ({ hole, wall }: Post, { lengths }: Site): string => {
+  const sizes = [hole.diameter, hole.depth].map((size) => formatLength(size, shortStyle(lengths)));
+  if (wall === null) return sizes.join(' × ');
+  return wall.set.kind === 'cored' ? `core ${sizes.join(' × ')}` : `plate ${sizes[0]}`;
+};
+
+const postCells = (post: Post, site: Site): string[] => [
+  holeCell(post, site),
+  formatLength(post.length, shortStyle(site.lengths)),
+  post.pipe,
 ];
 
 const runRows = (run: Run, tape: TapeReadings, { site, layout }: LaidSite): string[][] => {
@@ -74,6 +82,15 @@ const standLines = (line: LineLayout, { site, layout }: LaidSite): string[] => {
   return ['', ...columns([head, ...rows], ['left', 'right', 'left', 'left', 'right'])];
 };
 
+/** How a line lies on slopes and curves. */
+const groundLines = (line: LineLayout, { site, layout }: LaidSite): string[] => {
+  const texts = [
+    ...slopeTexts(line, layout, site),
+    ...curveTables(line, layout, site).map(({ text }) => text),
+  ];
+  return texts.length === 0 ? [] : ['', ...texts];
+};
+
 const lineLines = (line: LineLayout, laid: LaidSite): string[] => {
   const { site } = laid;
   const hook = site.lines[line.id]?.hook ?? 'start';
@@ -87,6 +104,7 @@ const lineLines = (line: LineLayout, laid: LaidSite): string[] => {
     title,
     ...columns(rows.length === 0 ? [] : [heading, ...rows], sides),
     ...standLines(line, laid),
+    ...groundLines(line, laid),
   ];
 };
 

@@ -47,9 +47,12 @@ const hold = (before: Space | undefined, { gates }: Layout, style: LengthStyle):
   return gate === undefined ? '' : `, hold ${openingText(gate.opening.target, style)}`;
 };
 
-const hole = ({ hole: { diameter, depth } }: Post, site: Site): string => {
-  const style = shortStyle(site.lengths);
-  return `${formatLength(diameter, style)} × ${formatLength(depth, style)}`;
+const hole = ({ hole: { diameter, depth }, wall }: Post, site: Site): string => {
+  const [wide, deep] = [diameter, depth].map((size) =>
+    formatLength(size, shortStyle(site.lengths)),
+  );
+  if (wall === null) return `${wide} × ${deep}`;
+  return wall.set.kind === 'cored' ? `core ${wide} × ${deep}` : `plate ${wide} square`;
 };
 
 const spaceText = (space: Space | undefined, length: Inches, site: Site): string => {

@@ -1,23 +1,32 @@
 import type { Layout, Run } from '../../engine/layout.ts';
 import type { PostId } from '../../engine/post.ts';
 import { principalAngle } from '../../geometry/principalAngle.ts';
+import { trackBearing, trackLength } from '../../geometry/track.ts';
 import type { GateId } from '../../site/ids.ts';
 import type { Site } from '../../site/site.ts';
+import { keepOutsOf } from '../../engine/keepOut/keepOutsOf.ts';
+import { inches } from '../../units/inches.ts';
 import type { LengthStyle } from '../../units/lengthStyle.ts';
 import type { Atom } from '../atom.ts';
 import { polylineOutline } from '../explode/polylineOutline.ts';
 import { makeLettering } from '../lettering/lettering.ts';
+import type { Lettered } from '../lettering/lettered.ts';
 import { textBox } from '../lettering/textBox.ts';
+import { closedSpans, type ClosedSpan } from './closedSpans.ts';
 import { tapeBody } from './tapeBody.ts';
+import { tapeClosed } from './tapeClosed.ts';
 import { tapeLevels } from './tapeLevels.ts';
 import { lengthOf, spanOf, stopsOf, type TapePiece } from './tapePiece.ts';
 import { tapePosts } from './tapePosts.ts';
+import { tapeProfile, type TapeProfile } from './tapeProfile.ts';
 import { xAt, type TapeReach } from './tapeReach.ts';
-import { tapeSpaces } from './tapeSpaces.ts';
+import { tapeSpaces, type TapeSheet } from './tapeSpaces.ts';
 
 /** Room at both ends and between two pieces that meet at a corner, paper inches. */
 export const tapeMargin = 0.35;
 export const tapeFold = 0.42;
+/** From the lowest reading to a profile under it, paper inches. */
+const beforeProfile = 0.1;
 
 export interface TapeOptions {
   /** Paper inches that the strip should fill. */
@@ -27,6 +36,8 @@ export interface TapeOptions {
   readonly leastScale?: number;
   /** The same, at most; the strip stays shorter than asked for if need be. */
   readonly mostScale?: number;
+  /** Paper inches that heights of the ground may take under the strip; no profile unless said. */
+  readonly profile?: number;
 }
 
 /** A strip as drawn, and where on it everything stands, so that a hand can take hold of it. */
@@ -43,6 +54,10 @@ export interface TapeStrip {
     readonly from: number;
     readonly to: number;
   }[];
+  /** Ground in which no hole may be dug, by what it is called; paper inches from the left. */
+  readonly closed: readonly { readonly name: string; readonly from: number; readonly to: number }[];
+  /** Null where none is asked for, or nothing is known of the ground. */
+  readonly profile: Omit<TapeProfile, 'atoms'> | null;
   /** Texts for which there was no room. */
   readonly left: readonly string[];
 }
@@ -110,10 +125,53 @@ const depthOf = (atoms: readonly Atom[]): number =>
     }),
   );
 
+/** A piece of a run where it lies on the strip, and the ground in it that is closed to holes. */
+interface Shown {
+  readonly piece: TapePiece;
+  readonly reach: TapeReach;
+  readonly closed: readonly ClosedSpan[];
+}
+
+const shownOf = (
+  site: Site,
+  layout: Layout,
+  pieces: readonly TapePiece[],
+  reaches: readonly TapeReach[],
+): Shown[] => {
+  const sources = { site, layout, keepOuts: keepOutsOf(site) };
+  return pieces.flatMap((piece, n) => {
+    const reach = reaches[n];
+    if (reach === undefined) return [];
+    const closed = closedSpans(piece.run, sources).flatMap((span) => {
+      const [from, to] = [Math.max(span.from, reach.from), Math.min(span.to, reach.to)];
+      return from < to ? [{ ...span, from: inches(from), to: inches(to) }] : [];
+    });
+    return [{ piece, reach, closed }];
+  });
+};
+
+/** Tape, posts and spaces of every piece, and what is closed in it; what lies on top comes last. */
+const drawnOf = (shown: readonly Shown[], sheet: TapeSheet): Lettered[] => {
+  const { layout, style, room } = sheet;
+  const parts = shown.map(({ piece, reach }) => {
+    const posts = tapePosts(piece, reach, { posts: layout.posts, style, room });
+    const spaces = tapeSpaces(piece, reach, sheet);
+    // last, since a number that a post's line would cut is not written
+    const body = tapeBody(piece, reach, style.system, room);
+    return { body: { lines: body, texts: [], left: [] }, spaces, posts };
+  });
+  // after all openings, whose names must not be lost
+  const closed = shown.map(({ piece, reach, closed: spans }) =>
+    spans.map((span) => tapeClosed(piece, reach, span, { style, room })),
+  );
+  return parts.flatMap(({ body, spaces, posts }, n) => [body, ...(closed[n] ?? []), spaces, posts]);
+};
+
 /**
  * Pieces of fence unrolled straight, as a steel tape with its readings: posts are marks with their
  * tags, openings are gaps with the width to hold, corners are folds that show the way the fence
- * turns, and a claw stands where the tape is hooked. No pieces make an empty strip.
+ * turns, ground without holes is hatched, and a claw stands where the tape is hooked; where asked
+ * for, the ground under them is drawn below. No pieces make an empty strip.
  */
 export const tapeStrip = (
   site: Site,
@@ -121,23 +179,19 @@ export const tapeStrip = (
   pieces: readonly TapePiece[],
   options: TapeOptions,
 ): TapeStrip => {
-  const { style } = options;
+  const { style, profile: most } = options;
   const reaches = reachesOf(pieces, options);
-  const room = makeLettering(null, []);
-  const sheet = { site, layout, style, room };
-  const drawn = pieces.flatMap((piece, n) => {
-    const reach = reaches[n];
-    if (reach === undefined) return [];
-    const posts = tapePosts(piece, reach, { posts: layout.posts, style, room });
-    const spaces = tapeSpaces(piece, reach, sheet);
-    // last, since a number that a post's line would cut is not written
-    const body = tapeBody(piece, reach, style.system, room);
-    return [{ lines: body, texts: [], left: [] }, spaces, posts];
-  });
+  const shown = shownOf(site, layout, pieces, reaches);
+  const drawn = drawnOf(shown, { site, layout, style, room: makeLettering(null, []) });
   const folds = reaches.slice(1).flatMap((_, n) => {
     const [before, a, b] = [reaches[n], pieces[n], pieces[n + 1]];
     if (before === undefined || a === undefined || b === undefined) return [];
-    return [foldSign(before, principalAngle(b.run.bearing - a.run.bearing))];
+    return [
+      foldSign(
+        before,
+        principalAngle(trackBearing(b.run, 0) - trackBearing(a.run, trackLength(a.run))),
+      ),
+    ];
   });
   const atoms = [
     ...drawn.flatMap(({ lines }) => lines),
@@ -145,12 +199,21 @@ export const tapeStrip = (
     ...drawn.flatMap(({ texts }) => texts),
   ];
   const last = reaches.at(-1);
+  const width = last === undefined ? options.width : xAt(last, last.to) + tapeMargin;
+  const depth = depthOf(atoms);
+  const under = { pieces, reaches, posts: layout.posts, style };
+  const place = { left: tapeMargin, top: depth + beforeProfile, width: width - 2 * tapeMargin };
+  const profile = most === undefined ? null : tapeProfile(under, { ...place, most });
   return {
-    atoms,
-    width: last === undefined ? options.width : xAt(last, last.to) + tapeMargin,
-    height: depthOf(atoms) + 0.08,
+    atoms: [...atoms, ...(profile?.atoms ?? [])],
+    width,
+    height: (profile?.bottom ?? depth) + 0.08,
     reaches,
     ...places(pieces, reaches),
+    closed: shown.flatMap(({ reach, closed }) =>
+      closed.map(({ name, from, to }) => ({ name, from: xAt(reach, from), to: xAt(reach, to) })),
+    ),
+    profile,
     left: drawn.flatMap(({ left }) => left),
   };
 };

@@ -5,14 +5,16 @@ import { packPieces } from '../../tape/packPieces.ts';
 import { tapeLevels } from '../../tape/tapeLevels.ts';
 import type { TapePiece } from '../../tape/tapePiece.ts';
 import { tapeFold, tapeMargin, tapeStrip, type TapeStrip } from '../../tape/tapeStrip.ts';
+import { curveTables } from '../../tables/curveTables.ts';
 import { holeTable } from '../../tables/holeTable.ts';
+import { slopeTexts } from '../../tables/slopeTexts.ts';
 import { specTexts } from '../../tables/specTexts.ts';
 import { type Block, nothing, type Stack } from '../flow/block.ts';
 import { heading, subheading } from '../flow/heading.ts';
 import { layTable } from '../flow/layTable.ts';
 import { paragraph } from '../flow/paragraph.ts';
 import { stackBlocks } from '../flow/stackBlocks.ts';
-import { under } from '../flow/stacks.ts';
+import { loose, under } from '../flow/stacks.ts';
 
 /** A site, its layout and the width of the column that they are set in, paper inches. */
 interface Setting {
@@ -28,22 +30,25 @@ interface Setting {
 const sheetScale = 0.6 / 120;
 const mostScale = 1.2 / 120;
 
+/** Paper inches that the heights of a profile should take. */
+const profileHeight = 1;
+
 const reckoned = 'Post lengths are reckoned for posts that stand on the bottom of the hole.';
 const byTheOpening =
   'Set the first gate post by the tape, the other by the opening to hold: the opening governs.';
 
 const space = (height: number): Block => ({ ...nothing, height });
 
-/** A strip without gates needs no room for their names. */
-const raised = ({ atoms, height, gates }: TapeStrip): Block => {
-  const spare = gates.length > 0 ? 0 : tapeLevels.tags - 0.12;
+/** A strip without gates and closed ground needs no room for their names. */
+const raised = ({ atoms, height, gates, closed }: TapeStrip): Block => {
+  const spare = gates.length + closed.length > 0 ? 0 : tapeLevels.tags - 0.12;
   return { atoms: moveAtoms(atoms, 0, -spare), height: height - spare };
 };
 
 /** A strip as a block, with what it had no room to write under it. */
 const stripBlock = (pieces: readonly TapePiece[], { site, layout, width }: Setting): Block => {
   const { lengths: style } = site;
-  const how = { width, style, mostScale };
+  const how = { width, style, mostScale, profile: profileHeight };
   const strip = tapeStrip(site, layout, pieces, how);
   if (strip.left.length === 0) return raised(strip);
   const rest = paragraph(`Also here: ${strip.left.join('; ')}.`, width, 'dimension');
@@ -71,6 +76,26 @@ const holeStack = (line: LineLayout, { site, layout, width }: Setting): Stack =>
   gap: 0.24,
 });
 
+/** How a line lies on sloping ground, where it does. */
+const slopeStack = (line: LineLayout, { site, layout, width }: Setting): Stack[] => {
+  const texts = slopeTexts(line, layout, site);
+  if (texts.length === 0) return [];
+  const name = site.lines[line.id]?.label.trim() || 'Fence line';
+  const rows = texts.flatMap((text) => paragraph(text, width));
+  return [loose(subheading(`Slopes of ${name}`, width), rows, 0.14)];
+};
+
+/** What each curve of a line is set out by. */
+const curves = (line: LineLayout, { site, layout, width }: Setting): Stack[] =>
+  curveTables(line, layout, site).map(({ text, table }) => {
+    const { head, ...rest } = layTable(table, width);
+    return {
+      ...rest,
+      head: stackBlocks([...paragraph(text, width), space(0.08), head]),
+      gap: 0.24,
+    };
+  });
+
 const hasGate = ({ runs }: LineLayout): boolean =>
   runs.some(({ spaces }) => spaces.some(({ kind }) => kind === 'gate'));
 
@@ -82,7 +107,8 @@ export const holesSection = (site: Site, layout: Layout, width: number): Stack[]
   const warning = stackBlocks([...paragraph(byTheOpening, width), space(0.1)]);
   const [first, ...rest] = lines.flatMap((line): Stack[] => {
     const holes = holeStack(line, setting);
-    return [stripStack(line, setting), line === warned ? under(warning, holes) : holes];
+    const set = line === warned ? under(warning, holes) : holes;
+    return [stripStack(line, setting), ...slopeStack(line, setting), set, ...curves(line, setting)];
   });
   if (first === undefined) return [];
   const spec = paragraph([...specTexts(site), reckoned].join(' '), width);

@@ -10,10 +10,13 @@ interface Props {
   readonly line: LineLayout;
   readonly open: boolean;
   readonly onOpen: () => void;
+  /** Whether the ground is shown under the tape; null where there is none to show. */
+  readonly profile: 'shown' | 'folded' | null;
+  readonly onProfile: () => void;
 }
 
 /** What the tape shows, which end is hooked, and the reading of the selected gate. */
-export const TapeHead = ({ line, open, onOpen }: Props) => {
+export const TapeHead = ({ line, open, onOpen, profile, onProfile }: Props) => {
   const site = useSite();
   const layout = useLayout();
   const selection = useSession((state) => state.selection);
@@ -50,6 +53,11 @@ export const TapeHead = ({ line, open, onOpen }: Props) => {
         >
           Hook other end
         </button>
+        {profile !== null && (
+          <button type="button" aria-pressed={profile === 'shown'} onClick={onProfile}>
+            Profile
+          </button>
+        )}
         <button type="button" aria-expanded={open} onClick={onOpen}>
           {open ? 'Roll up' : 'Pull out tape'}
         </button>

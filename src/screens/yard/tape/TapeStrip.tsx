@@ -16,7 +16,16 @@ const inchOf = { day: 88, dark: 88, sun: 98 } as const;
 /** A bay of 10 ft is 0.42 in of paper at least, so that its readings stand apart. */
 const leastScale = 0.42 / 120;
 
-const Strip = ({ line }: { readonly line: LineLayout }) => {
+/** CSS pixels that the heights of a profile may take, and around the strip for a scroll bar. */
+const profileRoom = 78;
+const barRoom = 16;
+
+interface StripProps {
+  readonly line: LineLayout;
+  readonly profile: 'shown' | 'folded';
+}
+
+const Strip = ({ line, profile }: StripProps) => {
   const { site, layout } = useDrawn();
   const theme = useSession((state) => state.theme);
   const room = useRef<HTMLDivElement>(null);
@@ -30,9 +39,14 @@ const Strip = ({ line }: { readonly line: LineLayout }) => {
         site,
         layout,
         line.runs.map((run) => wholeRun(run, hook)),
-        { width: Math.max(4, width / inch), style: site.lengths, leastScale },
+        {
+          width: Math.max(4, width / inch),
+          style: site.lengths,
+          leastScale,
+          ...(profile === 'shown' ? { profile: profileRoom / inch } : {}),
+        },
       ),
-    [site, layout, line, hook, width, inch],
+    [site, layout, line, hook, width, inch, profile],
   );
   return (
     <div
@@ -41,6 +55,7 @@ const Strip = ({ line }: { readonly line: LineLayout }) => {
       role="region"
       aria-label="Tape of the fence line"
       tabIndex={0}
+      style={strip.profile === null ? undefined : { height: strip.height * inch + barRoom }}
       onScroll={(event) => setScrolled(event.currentTarget.scrollLeft)}
     >
       <div style={{ width: strip.width * inch, height: strip.height * inch }}>
@@ -68,11 +83,17 @@ const Strip = ({ line }: { readonly line: LineLayout }) => {
   );
 };
 
+/** A screen less high than this, in CSS pixels, keeps its room for the pad until it is asked. */
+const roomy = 1000;
+
 /** The tape along the bottom: the selected fence line unrolled, its gates to be dragged along it. */
 export const TapeStrip = () => {
   const { site, layout } = useDrawn();
   const selection = useSession((state) => state.selection);
   const [open, setOpen] = useState(() => window.innerWidth > 760);
+  const [profile, setProfile] = useState<StripProps['profile']>(() =>
+    window.innerHeight >= roomy && window.innerWidth > 760 ? 'shown' : 'folded',
+  );
   const id = tapeLine(site, layout, selection);
   const line = id === null ? undefined : layout.lines[id];
   if (line === undefined) {
@@ -84,8 +105,14 @@ export const TapeStrip = () => {
   }
   return (
     <section className="tape" aria-label="Tape">
-      <TapeHead line={line} open={open} onOpen={() => setOpen(!open)} />
-      {open && <Strip line={line} />}
+      <TapeHead
+        line={line}
+        open={open}
+        onOpen={() => setOpen(!open)}
+        profile={open && line.runs.some(({ ground }) => ground !== null) ? profile : null}
+        onProfile={() => setProfile(profile === 'shown' ? 'folded' : 'shown')}
+      />
+      {open && <Strip line={line} profile={profile} />}
     </section>
   );
 };
