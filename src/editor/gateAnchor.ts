@@ -2,6 +2,7 @@ import type { Gate } from '../site/gate.ts';
 import type { LengthSystem } from '../units/lengthStyle.ts';
 import { inches } from '../units/inches.ts';
 import type { Inches } from '../units/inches.ts';
+import { handStep } from './handStep.ts';
 
 /** Where the hand wants a gate on a leg, in inches along it. */
 export interface GateWish {
@@ -18,28 +19,19 @@ export interface GateWish {
 
 type Anchor = Gate['anchor'];
 
-/** The steps in which a hand sets a gate: whole inches, tenths of a foot, whole centimetres. */
-const steps: Readonly<Record<LengthSystem, number>> = {
-  feet: 1,
-  inches: 1,
-  'decimal feet': 1.2,
-  mm: 1 / 2.54,
-  m: 1 / 2.54,
-};
-
 const clamp = (value: number, low: number, high: number): number =>
   Math.min(high, Math.max(low, value));
 
 /** A distance from an end: 0 within reach of it, else in whole steps, with room for the gate. */
 const offEnd = (raw: number, { length, span, reach, system }: GateWish): Inches => {
   if (raw <= reach) return inches(0);
-  const step = steps[system];
+  const step = handStep[system];
   return inches(clamp(Math.round(raw / step) * step, 0, Math.max(0, length - span)));
 };
 
 const offMiddle = (raw: number, { length, span, reach, system }: GateWish): Inches => {
   if (Math.abs(raw) <= reach) return inches(0);
-  const [step, room] = [steps[system], Math.max(0, (length - span) / 2)];
+  const [step, room] = [handStep[system], Math.max(0, (length - span) / 2)];
   // adding 0 turns a negative zero round
   return inches(clamp(Math.round(raw / step) * step, -room, room) + 0);
 };

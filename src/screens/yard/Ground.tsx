@@ -4,6 +4,7 @@ import { Pad } from '../../canvas/Pad.tsx';
 import { useHeldKey } from '../../canvas/useHeldKey.ts';
 import { palettes } from '../../drawing/palettes.ts';
 import { padPlan } from '../../drawing/plan/padPlan.ts';
+import { touchedKnob } from '../../editor/bowKnob.ts';
 import { hits, isSame, type Touch } from '../../editor/hit.ts';
 import type { Input } from '../../editor/input.ts';
 import type { Hand } from '../../editor/send.ts';
@@ -43,6 +44,7 @@ const DrawingPad = ({ hand, cross, onInput }: SheetProps) => {
     if (first === null) return 'tap';
     if (kind !== 'touch') return 'draw';
     // a finger that pans must not move what it comes down on: only what is selected is dragged
+    if (first.kind !== 'gate' && touchedKnob(layout, selection, touch) !== null) return 'draw';
     const ground = selection?.kind === 'feature' && all.some((one) => isSame(one, selection));
     return ground || isSame(first, selection) ? 'draw' : 'tap';
   };

@@ -1,4 +1,5 @@
 import type { Primitive } from '../../drawing/primitive.ts';
+import { bowKnob } from '../../editor/bowKnob.ts';
 import { pinGround } from '../../editor/pinGround.ts';
 import type { Layout } from '../../engine/layout.ts';
 import type { PostId } from '../../engine/post.ts';
@@ -39,6 +40,12 @@ const knob = (centre: SitePoint): Primitive => ({
   ink: 'paper',
 });
 
+/** What a leg is bowed by: a larger knob with a ring in it, so that it is told from those of marks. */
+const bowMark = (at: SitePoint): Primitive[] => [
+  { ...knob(at), least: 0.11 } as Primitive,
+  { ...knob(at), least: 0.04 } as Primitive,
+];
+
 const pointsOf = (site: Site, marks: readonly MarkId[]): SitePoint[] =>
   marks.flatMap((mark) => site.marks[mark] ?? []);
 
@@ -67,7 +74,13 @@ export const selectionMarks = (
   if (selection.kind === 'leg') {
     const leg = layout.lines[selection.line]?.legs.find(({ id }) => id === selection.id);
     if (leg === undefined) return [];
-    return [...stretch(trackPoints(leg, half / 4), half), knob(leg.start), knob(leg.end)];
+    const bow = bowKnob(layout, selection);
+    return [
+      ...stretch(trackPoints(leg, half / 4), half),
+      knob(leg.start),
+      knob(leg.end),
+      ...(bow === null ? [] : bowMark(bow.at)),
+    ];
   }
   if (selection.kind === 'shot') {
     const shot = site.shots[selection.id];
@@ -87,6 +100,11 @@ export const selectionMarks = (
     site,
     verticesOf(thing.path).map(({ mark }) => mark),
   );
+  if (selection.kind === 'line') {
+    const legs = layout.lines[selection.id]?.legs ?? [];
+    const bands = legs.flatMap((leg) => stretch(trackPoints(leg, half / 4), half));
+    return [...bands, ...points.map(knob)];
+  }
   const closed = 'closed' in thing ? thing.closed : thing.kind !== 'utility';
   const round = closed ? [...points, ...points.slice(0, 1)] : points;
   return [...stretch(round, half), ...points.map(knob)];

@@ -1,3 +1,4 @@
+import type { Primitive } from '../../../drawing/primitive.ts';
 import type { SitePoint } from '../../../geometry/point.ts';
 import { subtract } from '../../../geometry/subtract.ts';
 import { joinMarks } from '../../../site/edits/joinMarks.ts';
@@ -5,11 +6,13 @@ import { setLegLength } from '../../../site/edits/setLegLength.ts';
 import type { MarkId } from '../../../site/ids.ts';
 import type { Site } from '../../../site/site.ts';
 import { stands } from '../../../store/stands.ts';
+import { bowKnob, touchedKnob } from '../../bowKnob.ts';
 import { hits, isSame } from '../../hit.ts';
 import type { Input } from '../../input.ts';
 import { snapGuides } from '../../snapGuides.ts';
 import type { Answer, Desk, Tool } from '../../tool.ts';
 import { readTyped } from '../../typed.ts';
+import { chordGuides, curved, curveText } from './curved.ts';
 import { dragged, isDrag, joinsOnto, markSnap } from './dragged.ts';
 import { erased } from './erased.ts';
 import { movedBy } from './movedBy.ts';
@@ -33,11 +36,20 @@ const nounOf = (site: Site, what: Held): string => {
 
 const isPinned = (what: Held): what is Pinned => what.kind === 'post' || what.kind === 'pin';
 
+type Taken = Extract<SelectState, { readonly is: 'held' | 'dragging' }>;
+
+/** Whether a thing is a leg that was taken by its knob. */
+const isBent = (what: Held, knob: SitePoint | null): what is Extract<Held, { kind: 'leg' }> =>
+  what.kind === 'leg' && knob !== null;
+
 /** Where the hand has taken a thing, and what is then selected: a post is held from then on. */
-const taken = (desk: Desk, what: Held, from: SitePoint, input: Point): Moved =>
-  isPinned(what)
-    ? pinDragged(desk, what, subtract(input.at, from))
-    : { site: dragged(desk.site, what, from, input), select: what };
+const taken = (desk: Desk, { what, from, knob }: Taken, input: Point): Moved => {
+  if (isPinned(what)) return pinDragged(desk, what, subtract(input.at, from));
+  if (isBent(what, knob)) {
+    return { site: curved(desk.site, what, { knob: knob ?? from, from }, input), select: what };
+  }
+  return { site: dragged(desk.site, what, from, input), select: what };
+};
 
 const stuck = 'Nothing moves: its marks belong to a building, a lot line or other ground';
 
@@ -47,30 +59,47 @@ const stuck = 'Nothing moves: its marks belong to a building, a lot line or othe
  */
 const pressed = (state: SelectState, input: Point, desk: Desk): Answer<SelectState> => {
   const all = hits(desk.site, desk.layout, input);
+  const knob = all[0]?.kind === 'gate' ? null : touchedKnob(desk.layout, desk.selection, input);
   const raised = state.is === 'idle' && isSame(state.tapped?.what ?? null, desk.selection);
-  const at = raised
-    ? Math.max(
-        0,
-        all.findIndex((one) => isSame(one, desk.selection)),
-      )
-    : 0;
+  const at =
+    raised || knob !== null
+      ? Math.max(
+          0,
+          all.findIndex((one) => isSame(one, desk.selection)),
+        )
+      : 0;
   const what = all[at];
   if (what === undefined) return { state: idle, select: null };
   const again = isSame(what, desk.selection);
   const next = (again ? all[(at + 1) % all.length] : what) ?? what;
-  return { state: { is: 'held', what, from: input.at, of: all.length, next }, select: what };
+  const bow = what.kind === 'leg' ? (knob?.at ?? null) : null;
+  return {
+    state: { is: 'held', what, from: input.at, of: all.length, next, knob: bow },
+    select: what,
+  };
+};
+
+/** What a hand is drawn to, or the chord of the leg that it bows. */
+const guidesFor = (
+  what: Held,
+  knob: SitePoint | null,
+  { site, moved }: { readonly site: Site; readonly moved: Site },
+  input: Point,
+): readonly Primitive[] => {
+  if (isBent(what, knob)) return chordGuides(moved, what);
+  return what.kind === 'mark' ? snapGuides(markSnap(site, what.id, input)) : [];
 };
 
 const drag = (state: SelectState, input: Point, desk: Desk): Answer<SelectState> => {
   const { site, layout } = desk;
   if (state.is === 'idle' || !stands(site, state.what, layout.posts)) return { state: idle };
   if (state.is === 'held' && !isDrag(state.from, input)) return { state };
-  const { what, from } = state;
-  const { site: moved, select: chosenNow } = taken(desk, what, from, input);
-  const guides = what.kind === 'mark' ? snapGuides(markSnap(site, what.id, input)) : [];
+  const { what, from, knob } = state;
+  const { site: moved, select: chosenNow } = taken(desk, state, input);
+  const guides = guidesFor(what, knob, { site, moved }, input);
   const onto = joinsOnto(site, what, input);
-  const dragging: SelectState = { is: 'dragging', what, from, guides, onto };
-  return moved === site && what.kind === 'leg'
+  const dragging: SelectState = { is: 'dragging', what, from, knob, guides, onto };
+  return moved === site && what.kind === 'leg' && knob === null
     ? { state: dragging, draft: null, say: stuck }
     : { state: dragging, draft: moved, select: chosenNow };
 };
@@ -96,13 +125,14 @@ const release = (state: SelectState, input: Point, desk: Desk): Answer<SelectSta
   if (state.is !== 'dragging' || !stands(site, state.what, layout.posts)) {
     return { state: idle, draft: null };
   }
-  const { what, from } = state;
+  const { what, knob } = state;
   const onto = joinsOnto(site, what, input);
   if (what.kind === 'mark' && onto !== null) return join(site, what.id, onto);
-  const { site: moved, select: chosenNow } = taken(desk, what, from, input);
+  const { site: moved, select: chosenNow } = taken(desk, state, input);
+  const label = isBent(what, knob) ? 'Curve leg' : `Move ${nounOf(site, what)}`;
   return {
     state: idle,
-    commit: { site: moved, label: `Move ${nounOf(site, what)}` },
+    commit: { site: moved, label },
     select: chosenNow,
   };
 };
@@ -175,6 +205,9 @@ export const select: Tool<SelectState> = {
   preview: (state) => (state.is === 'dragging' ? state.guides : []),
   prompt: (state, desk) => {
     if (state.is === 'dragging') {
+      if (isBent(state.what, state.knob)) {
+        return `${curveText(desk.site, state.what)}: let go to set it`;
+      }
       return state.onto === null ? 'Let go to set it down' : 'Let go to join the two marks';
     }
     const what = chosen(desk);
@@ -182,7 +215,9 @@ export const select: Tool<SelectState> = {
     const more = state.is === 'idle' && isSame(state.tapped?.what ?? null, what);
     const under =
       more && (state.tapped?.of ?? 0) > 1 ? ', or tap again for what is under it' : ' to move it';
-    return `Drag the ${nounOf(desk.site, what)}${under}`;
+    const curves = !more && bowKnob(desk.layout, what) !== null;
+    const knob = curves ? ', or its knob to curve it' : '';
+    return `Drag the ${nounOf(desk.site, what)}${under}${knob}`;
   },
   rest: () => idle,
 };

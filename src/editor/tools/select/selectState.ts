@@ -11,6 +11,8 @@ export type Held = NonNullable<Selection>;
  *   held --release, where it was selected before--> idle, at what lies under it
  *   held --move beyond reach--> dragging --move--> dragging --release--> idle
  *   held, dragging --leave--> idle
+ *
+ * A selected leg that is taken by its knob is bowed instead of moved: `knob` says where that was.
  */
 export type SelectState =
   /** `tapped` is what was tapped last, and how many things lie there. */
@@ -22,11 +24,13 @@ export type SelectState =
       readonly from: SitePoint;
       readonly of: number;
       readonly next: Held;
+      readonly knob: SitePoint | null;
     }
   | {
       readonly is: 'dragging';
       readonly what: Held;
       readonly from: SitePoint;
+      readonly knob: SitePoint | null;
       /** What the hand is drawn to, seen from where all stood before. */
       readonly guides: readonly Primitive[];
       /** The mark that the held one is joined to when it is let go; null for none. */
