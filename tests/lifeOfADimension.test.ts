@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { sheetSet } from '../src/drawing/sheet/sheetSet.ts';
 import { createSend } from '../src/editor/send.ts';
 import { toolbox } from '../src/editor/toolbox.ts';
+import { layOutFrom } from '../src/engine/layOutFrom.ts';
 import { layOutSite } from '../src/engine/layOutSite.ts';
 import { pdfInfoFor } from '../src/exporters/pdf/pdfInfoFor.ts';
 import { toPdf } from '../src/exporters/pdf/toPdf.ts';
@@ -24,7 +25,7 @@ describe('the life of a dimension', () => {
     const { send } = createSend({
       site,
       session,
-      layOut: rememberLayouts(layOutSite),
+      layOut: rememberLayouts(layOutFrom),
       tools: toolbox,
     });
     const reach = inches(6);

@@ -1,6 +1,6 @@
 import { createSend } from '../editor/send.ts';
 import { toolbox } from '../editor/toolbox.ts';
-import { layOutSite } from '../engine/layOutSite.ts';
+import { layOutFrom } from '../engine/layOutFrom.ts';
 import { emptySite } from '../site/emptySite.ts';
 import { openDocument } from '../site/openDocument.ts';
 import type { Site } from '../site/site.ts';
@@ -67,7 +67,7 @@ export const start = async (): Promise<Bench> => {
   if (kept.trouble !== null) session.setState({ say: kept.trouble });
   const screen = screenOf(window.location.hash);
   if (screen !== null) session.setState({ screen });
-  const remembered = rememberLayouts(layOutSite);
+  const remembered = rememberLayouts(layOutFrom);
   const sender = createSend({ site, session, layOut: remembered, tools: toolbox });
   const keeper = keep({ shelf, site, session });
   document.addEventListener('visibilitychange', () => {

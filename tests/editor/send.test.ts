@@ -5,6 +5,7 @@ import { machine } from '../../src/editor/machine.ts';
 import { createSend } from '../../src/editor/send.ts';
 import type { Tool } from '../../src/editor/tool.ts';
 import { toolbox } from '../../src/editor/toolbox.ts';
+import { layOutFrom } from '../../src/engine/layOutFrom.ts';
 import { layOutSite } from '../../src/engine/layOutSite.ts';
 import { openDocument } from '../../src/site/openDocument.ts';
 import type { Site } from '../../src/site/site.ts';
@@ -27,7 +28,7 @@ const bench = (first: Site, tool: ToolId = 'select') => {
   const site = createSiteStore(first);
   const session = createSession(samplePlans);
   session.setState({ tool });
-  const layOut = rememberLayouts(layOutSite);
+  const layOut = rememberLayouts(layOutFrom);
   return { site, session, ...createSend({ site, session, layOut, tools: toolbox }) };
 };
 

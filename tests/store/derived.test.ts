@@ -1,16 +1,24 @@
 import { describe, expect, it } from 'vitest';
+import type { Laying } from '../../src/engine/layOutFrom.ts';
+import { layOutFrom } from '../../src/engine/layOutFrom.ts';
 import type { Layout } from '../../src/engine/layout.ts';
+import { moveMark } from '../../src/site/edits/moveMark.ts';
+import type { LineId, MarkId } from '../../src/site/ids.ts';
+import { commit, begin, preview, undo } from '../../src/store/history.ts';
 import { rememberLayouts } from '../../src/store/derived.ts';
+import { bare, fence } from '../engine/plainYard.ts';
 import { namedSite } from './namedSite.ts';
 
 const empty: Layout = { lines: {}, posts: {}, gates: {}, ground: null, load: [], flags: [] };
+
+const laying = (): Laying => ({ layout: { ...empty }, pieces: new Map() });
 
 describe('derived', () => {
   it('[H6] lays the present and the draft out once each', () => {
     const asked: string[] = [];
     const layoutOf = rememberLayouts((site) => {
       asked.push(site.job.name);
-      return { ...empty };
+      return laying();
     });
     const [present, draft, next] = [namedSite('present'), namedSite('draft'), namedSite('next')];
     const first = layoutOf(present);
@@ -28,10 +36,51 @@ describe('derived', () => {
     let count = 0;
     const layoutOf = rememberLayouts(() => {
       count += 1;
-      return { ...empty };
+      return laying();
     });
     layoutOf(namedSite('twin'));
     layoutOf(namedSite('twin'));
     expect(count).toBe(2);
+  });
+
+  it('[H15] lays each document out from the one that was asked for before', () => {
+    const from: (string | null)[] = [];
+    const names = new Map<Laying, string>();
+    const layoutOf = rememberLayouts((site, before) => {
+      from.push(before === null ? null : (names.get(before) ?? '?'));
+      const made = laying();
+      names.set(made, site.job.name);
+      return made;
+    });
+    const present = namedSite('present');
+    layoutOf(present);
+    layoutOf(namedSite('draft'));
+    layoutOf(namedSite('further'));
+    expect(from).toEqual([null, 'present', 'draft']);
+  });
+
+  it('[H15] a draft, the next one, and undo keep every run that they do not touch', () => {
+    const site = fence(bare, [
+      [0, 0],
+      [600, 0],
+      [600, 600],
+      [1200, 600],
+    ]);
+    const mark = Object.values(site.lines['line:1']?.path ?? {})[3]?.mark as MarkId;
+    const layoutOf = rememberLayouts(layOutFrom);
+    const runs = (of: typeof site) => layoutOf(of).lines['line:1' as LineId]?.runs ?? [];
+    const started = begin(site, 'New site');
+    const first = runs(started.present.site);
+    const drafts = [1300, 1400].map((x) => moveMark(site, mark, { x, y: 600 }));
+    for (const draft of drafts) {
+      const shown = preview(started, draft).draft ?? site;
+      expect(runs(shown).map((run, n) => run === first[n])).toEqual([true, true, false]);
+    }
+    const moved = commit(started, drafts[1] ?? site, 'Move mark');
+    expect(runs(undo(moved).present.site).map((run, n) => run === first[n])).toEqual([
+      true,
+      true,
+      false,
+    ]);
   });
 });
