@@ -1,0 +1,124 @@
+import { expect, test, type Page } from '@playwright/test';
+import { bowKnob } from '../src/editor/bowKnob.ts';
+import { layOutSite } from '../src/engine/layOutSite.ts';
+import type { SitePoint } from '../src/geometry/point.ts';
+import { arcOf, nearestOnTrack } from '../src/geometry/track.ts';
+import type { Site } from '../src/site/site.ts';
+import { yardPage } from './yardPage.ts';
+
+/** A fence of 60 ft to the east, drawn on an empty pad, and its leg selected. */
+const drawLeg = async (page: Page) => {
+  const yard = yardPage(page);
+  await yard.openEmpty();
+  await yard.take('Fence');
+  await yard.pressAt(120, 300);
+  await yard.piece(`60'`, 'East, to the right');
+  await yard.finish();
+  await page.getByRole('button', { name: 'Show all' }).click();
+  const [first] = Object.values((await yard.saved()).marks).toSorted((a, b) => a.x - b.x);
+  if (first === undefined) throw new Error('expected a mark');
+  await yard.take('Select');
+  // halfway between two posts
+  await yard.pressGround(first.x + 60, first.y);
+  return { yard, ...first };
+};
+
+/** The one leg of a site as it is laid out. */
+const legOf = (site: Site) => {
+  const leg = layOutSite(site).lines['line:1']?.legs[0];
+  if (leg === undefined) throw new Error('expected a leg');
+  return leg;
+};
+
+const knobOf = (site: Site): SitePoint => {
+  const { id } = legOf(site);
+  const knob = bowKnob(layOutSite(site), { kind: 'leg', line: 'line:1', id });
+  if (knob === null) throw new Error('expected a knob');
+  return knob.at;
+};
+
+/** Drags from one place of the ground to another, with a finger where the device has no mouse. */
+const dragGround = async (page: Page, from: SitePoint, to: SitePoint): Promise<void> => {
+  const { pad } = yardPage(page);
+  const view = ((await pad.getAttribute('data-view')) ?? '').split(' ').map(Number);
+  const box = await pad.boundingBox();
+  const [scale = 1, left = 0, top = 0] = view;
+  const onScreen = ({ x, y }: SitePoint) => ({
+    x: (box?.x ?? 0) + left + x * scale,
+    y: (box?.y ?? 0) + top - y * scale,
+  });
+  const steps = [0, 1 / 3, 2 / 3, 1].map((share) =>
+    onScreen({ x: from.x + share * (to.x - from.x), y: from.y + share * (to.y - from.y) }),
+  );
+  const [first = { x: 0, y: 0 }, ...rest] = steps;
+  if (!(await page.evaluate(() => window.matchMedia('(pointer: coarse)').matches))) {
+    await page.mouse.move(first.x, first.y);
+    await page.mouse.down();
+    for (const { x, y } of rest) await page.mouse.move(x, y);
+    return page.mouse.up();
+  }
+  const device = await page.context().newCDPSession(page);
+  const touch = (type: 'touchStart' | 'touchMove' | 'touchEnd', points: SitePoint[]) =>
+    device.send('Input.dispatchTouchEvent', { type, touchPoints: points });
+  await touch('touchStart', [first]);
+  for (const point of rest) await touch('touchMove', [point]);
+  await touch('touchEnd', []);
+};
+
+test('a leg is bowed by its knob and set to a radius; its bays become as short as that asks for', async ({
+  page,
+}) => {
+  const { yard } = await drawLeg(page);
+  const straight = await yard.saved();
+  const knob = knobOf(straight);
+  const pulled = { x: knob.x, y: knob.y + 96 };
+  await dragGround(page, knob, pulled);
+
+  const bowed = await yard.saved();
+  const bow = legOf(bowed).bow;
+  // a finger stands for some inches of ground, the middle ordinate for whole ones
+  expect(bow).toBeGreaterThan(80);
+  expect(Number.isInteger(bow)).toBe(true);
+  expect(nearestOnTrack(pulled, legOf(bowed)).off).toBeLessThan(4);
+
+  await yard.onCard(async () => {
+    const radius = page.getByLabel('Radius', { exact: true });
+    await radius.fill(`20'`);
+    await radius.press('Enter');
+    await expect(page.getByText(/expected half the chord, 30'-0", or more/)).toBeVisible();
+    await radius.fill(`50'`);
+    await radius.press('Enter');
+    // 2 × 50 ft × asin(30/50) is 64.35 ft: 13 bays of 5 ft at most on a radius of 100 ft and under
+    await expect(page.getByText(/^Bays: 13 at 4'-11 3\/8"$/)).toBeVisible();
+  });
+  const set = await yard.saved();
+  expect(arcOf(legOf(set))?.radius).toBeCloseTo(600, 6);
+  expect(legOf(set).bow).toBeGreaterThan(0);
+
+  await page.getByRole('button', { name: 'Undo' }).click();
+  expect(legOf(await yard.saved()).bow).toBe(bow);
+  await page.getByRole('button', { name: 'Redo' }).click();
+  await page.reload();
+  expect((await yard.saved()).lines).toEqual(set.lines);
+});
+
+test('a leg is curved and made straight again on its card, without a hand on the pad', async ({
+  page,
+}) => {
+  const { yard } = await drawLeg(page);
+  await yard.onCard(() =>
+    page.getByLabel('Runs').selectOption({ label: 'Curved, bowed to the right' }),
+  );
+  expect(legOf(await yard.saved()).bow).toBeLessThan(0);
+  await yard.onCard(async () => {
+    const ordinate = page.getByLabel('Middle ordinate', { exact: true });
+    await ordinate.fill(`10'`);
+    await ordinate.press('Enter');
+  });
+  const curved = await yard.saved();
+  expect(legOf(curved).bow).toBe(-120);
+  // half of 60 ft and 10 ft: (30² + 10²) / 20 = 50 ft
+  expect(arcOf(legOf(curved))?.radius).toBeCloseTo(600, 6);
+  await yard.onCard(() => page.getByLabel('Runs').selectOption({ label: 'Straight' }));
+  expect((await yard.saved()).lines['line:1']?.curved).toEqual({});
+});
