@@ -16,6 +16,8 @@ export type Input =
     }
   /** A length or a bearing typed for the piece being drawn; null leaves it to the pointer. */
   | { readonly do: 'type'; readonly length: Inches | null; readonly bearing: Radians | null }
+  /** A height that is known before its place is, with the name of its point. */
+  | { readonly do: 'offer'; readonly height: Inches; readonly name: string }
   | { readonly do: 'nudge'; readonly x: Inches; readonly y: Inches }
   /** `finish` ends the chain, `close` joins it to its first mark, `back` takes the last mark off. */
   | { readonly do: 'finish' | 'close' | 'back' | 'leave' | 'erase' };

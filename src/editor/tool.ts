@@ -44,6 +44,8 @@ export interface Piece {
 export interface Asked {
   readonly at: SitePoint;
   readonly offered: Inches;
+  /** The name that its shot will have; empty for none. */
+  readonly name: string;
 }
 
 /** A pure state machine: input in, answer out, and what to show while it is in a state. */

@@ -2,7 +2,17 @@ import type { Site } from './site.ts';
 
 /** What an id can name. */
 export type IdKind =
-  'mark' | 'vertex' | 'line' | 'gate' | 'leaf' | 'feature' | 'pin' | 'shot' | 'spec' | 'hardware';
+  | 'mark'
+  | 'vertex'
+  | 'line'
+  | 'gate'
+  | 'leaf'
+  | 'feature'
+  | 'pin'
+  | 'shot'
+  | 'level'
+  | 'spec'
+  | 'hardware';
 
 const vertexIds = (site: Site): string[] =>
   [...Object.values(site.lines), ...Object.values(site.features)].flatMap((entry) =>
@@ -18,6 +28,7 @@ const idsOf: Readonly<Record<IdKind, (site: Site) => string[]>> = {
   feature: (site) => Object.keys(site.features),
   pin: (site) => Object.keys(site.pins),
   shot: (site) => Object.keys(site.shots),
+  level: (site) => Object.keys(site.levels.notes),
   spec: (site) => Object.keys(site.specs),
   hardware: (site) => Object.keys(site.hardware),
 };

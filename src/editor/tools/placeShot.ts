@@ -12,39 +12,54 @@ import type { Answer, Desk, Tool } from '../tool.ts';
  *   asking --type--> asking, with that height --finish--> idle, the shot in the document
  *   aiming, asking --leave, back--> idle
  *
- * `offered` is the height that the next shot has unless another is typed: that of the last one.
+ *   any --offer--> idle, with that height and name
+ *
+ * `offered` is the height that the next shot has unless another is typed: that of the last one, or
+ * one that was levelled, with the `name` of its point.
  */
-export type PlaceShotState =
-  | { readonly is: 'idle'; readonly offered: Inches }
-  | { readonly is: 'aiming' | 'asking'; readonly at: SitePoint; readonly offered: Inches };
+interface Next {
+  readonly offered: Inches;
+  readonly name: string;
+}
 
-const idle = (offered: Inches): PlaceShotState => ({ is: 'idle', offered });
+export type PlaceShotState = Next &
+  ({ readonly is: 'idle' } | { readonly is: 'aiming' | 'asking'; readonly at: SitePoint });
 
-const set = (at: SitePoint, z: Inches, { site }: Desk): Answer<PlaceShotState> => ({
+const idle = (offered: Inches, name = ''): PlaceShotState => ({ is: 'idle', offered, name });
+
+const set = (
+  at: SitePoint,
+  { offered: z, name }: Next,
+  { site }: Desk,
+): Answer<PlaceShotState> => ({
   state: idle(z),
-  commit: { site: addShots(site, [{ ...at, z, label: '' }]), label: 'Set grade shot' },
+  commit: { site: addShots(site, [{ ...at, z, label: name }]), label: 'Set grade shot' },
   select: { kind: 'shot', id: nextId(site, 'shot') },
 });
 
 const on = (state: PlaceShotState, input: Input, desk: Desk): Answer<PlaceShotState> => {
-  const { offered } = state;
+  const { offered, name } = state;
   switch (input.do) {
+    case 'offer':
+      return { state: idle(input.height, input.name) };
     case 'press':
-      return { state: { is: 'aiming', at: input.at, offered } };
+      return { state: { is: 'aiming', at: input.at, offered, name } };
     case 'move':
       return { state: state.is === 'aiming' ? { ...state, at: input.at } : state };
     case 'release':
-      return { state: state.is === 'aiming' ? { is: 'asking', at: input.at, offered } : state };
+      return {
+        state: state.is === 'aiming' ? { is: 'asking', at: input.at, offered, name } : state,
+      };
     case 'type': {
       const { length } = input;
       return { state: length === null ? state : { ...state, offered: length } };
     }
     case 'finish':
       if (state.is === 'idle') return { state, say: 'Tap where the shot was taken first' };
-      return set(state.at, offered, desk);
+      return set(state.at, state, desk);
     case 'leave':
     case 'back':
-      return { state: idle(offered) };
+      return { state: idle(offered, state.is === 'idle' ? '' : name) };
     default:
       return { state };
   }
@@ -55,10 +70,10 @@ export const placeShot: Tool<PlaceShotState> = {
   idle: idle(inches(0)),
   on,
   preview: (state) => (state.is === 'idle' ? [] : [ghostMark(state.at)]),
-  prompt: ({ is }) =>
+  prompt: ({ is, name }) =>
     is === 'idle'
-      ? 'Tap where the height of the ground was read'
+      ? `Tap where ${name === '' ? 'the height of the ground' : name} was read`
       : 'Type the height and press Enter, or tap elsewhere to move it',
   asked: (state) => (state.is === 'asking' ? state : null),
-  rest: ({ offered }) => idle(offered),
+  rest: ({ offered, name }) => idle(offered, name),
 };

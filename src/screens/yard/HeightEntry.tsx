@@ -36,7 +36,7 @@ export const HeightEntry = ({ asked, begun }: Props) => {
     >
       <div className="typed-row">
         <label className="field">
-          <span>Height, − below the datum</span>
+          <span>{asked.name === '' ? 'Height' : `Height of ${asked.name}`}, − below the datum</span>
           <input
             ref={field}
             value={text ?? formatLength(asked.offered, lengths)}

@@ -8,7 +8,7 @@ const many = (count: number, one: string, more: string): string =>
 
 /** What there is in the yard, in one glance. */
 export const YardSummary = () => {
-  const { lengths } = useSite();
+  const { lengths, shots } = useSite();
   const layout = useLayout();
   const lines = Object.values(layout.lines);
   if (lines.length === 0) return <p className="note">No fence is drawn yet.</p>;
@@ -27,6 +27,9 @@ export const YardSummary = () => {
         {stands === 0 ? '' : `, ${many(stands, 'other post', 'other posts')} for gates`}
       </li>
       <li>{many(Object.keys(layout.gates).length, 'gate', 'gates')}</li>
+      {Object.keys(shots).length > 0 && (
+        <li>{many(Object.keys(shots).length, 'grade shot', 'grade shots')}</li>
+      )}
     </ul>
   );
 };

@@ -1,6 +1,7 @@
 import { expect, it } from 'vitest';
 import { placeShot } from '../../../src/editor/tools/placeShot.ts';
-import { drive, driven, press, release, typed } from '../drive.ts';
+import { deskFor, drive, driven, press, release, typed } from '../drive.ts';
+import { inches } from '../../../src/units/inches.ts';
 import { yard } from '../yard.ts';
 
 const finish = { do: 'finish' } as const;
@@ -41,4 +42,20 @@ it('[E15] sets nothing before, and moves to where it is tapped again', () => {
     finish,
   ]);
   expect(left.site).toBe(yard);
+});
+
+it('[E15] takes a height that was levelled with the name of its point, once', () => {
+  const offered = drive(placeShot, driven(placeShot, yard), [
+    { do: 'offer', height: inches(51), name: 'P3' },
+  ]);
+  expect(placeShot.prompt(offered.state, deskFor(yard))).toBe('Tap where P3 was read');
+  const asked = drive(placeShot, offered, [press(5, 6), release(5, 6)]);
+  expect(placeShot.asked?.(asked.state)).toEqual(
+    expect.objectContaining({ offered: 51, name: 'P3' }),
+  );
+  // dropped where it was put, it can be put again
+  const dropped = drive(placeShot, asked, [{ do: 'leave' }, press(7, 8), release(7, 8), finish]);
+  expect(Object.values(dropped.site.shots)).toEqual([{ x: 7, y: 8, z: 51, label: 'P3' }]);
+  const next = drive(placeShot, dropped, [press(9, 9), release(9, 9), finish]);
+  expect(next.site.shots['shot:2']).toMatchObject({ z: 51, label: '' });
 });

@@ -3,6 +3,7 @@ import type { Shot } from '../../../site/shot.ts';
 import { formatLength } from '../../../units/formatLength.ts';
 import { useBench, useSite } from '../../bench.ts';
 import { centreOn } from '../../centreOn.ts';
+import { LevelNotesKey } from '../levels/LevelNotesKey.tsx';
 import { BringShots } from './BringShots.tsx';
 
 /** A list longer than this is no list any more: the pad shows where the others are. */
@@ -40,6 +41,7 @@ export const Shots = () => {
           )}
         </details>
       )}
+      <LevelNotesKey />
       <BringShots />
     </section>
   );

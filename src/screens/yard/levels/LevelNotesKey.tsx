@@ -1,0 +1,17 @@
+import { useState } from 'react';
+import { useSite } from '../../bench.ts';
+import { LevelNotes } from './LevelNotes.tsx';
+
+/** Opens the level notes of the yard. */
+export const LevelNotesKey = () => {
+  const count = Object.keys(useSite().levels.notes).length;
+  const [open, setOpen] = useState(false);
+  return (
+    <>
+      <button type="button" onClick={() => setOpen(true)} aria-haspopup="dialog">
+        Level notes{count === 0 ? '' : `: ${count}`}
+      </button>
+      {open && <LevelNotes onClose={() => setOpen(false)} />}
+    </>
+  );
+};
