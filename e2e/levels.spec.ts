@@ -16,6 +16,19 @@ const write = async (
   }
 };
 
+/** Opens the notes; on a phone the card that the key is on is pulled up for it. */
+const openNotes = async (page: Page): Promise<void> => {
+  const pull = page.getByRole('button', { name: /^Pull up/ });
+  if (await pull.isVisible()) await pull.click();
+  await page.getByRole('button', { name: /^Level notes/ }).click();
+};
+
+/** On a phone, lets the pad be seen again. */
+const putDown = async (page: Page): Promise<void> => {
+  const down = page.getByRole('button', { name: 'Put down' });
+  if (await down.isVisible()) await down.click();
+};
+
 const add = (page: Page) => notes(page).getByRole('button', { name: 'Add a note', exact: true });
 
 test('a run of levels is worked out, tells how it closed, and gives grade shots their heights', async ({
@@ -24,7 +37,7 @@ test('a run of levels is worked out, tells how it closed, and gives grade shots 
   const yard = yardPage(page);
   await yard.openEmpty();
   await yard.take('Grade shot');
-  await yard.onCard(() => page.getByRole('button', { name: 'Level notes' }).click());
+  await openNotes(page);
   await notes(page).getByRole('button', { name: 'Start at a benchmark' }).click();
   await write(page, 1, { 'BS, backsight': '5.00', 'Known height': '100' });
   await add(page).click();
@@ -47,6 +60,7 @@ test('a run of levels is worked out, tells how it closed, and gives grade shots 
 
   await notes(page).getByRole('button', { name: 'Put P1 on the pad' }).click();
   await expect(notes(page)).toBeHidden();
+  await putDown(page);
   await yard.pressAt(140, 200);
   await expect(page.getByRole('form', { name: 'Height of this grade shot' })).toContainText(
     'Height of P1',
@@ -56,7 +70,7 @@ test('a run of levels is worked out, tells how it closed, and gives grade shots 
   expect(shot?.label).toBe('P1');
   expect(shot?.z).toBeCloseTo(100.79 * 12, 6);
 
-  await yard.onCard(() => page.getByRole('button', { name: 'Level notes: 4' }).click());
+  await openNotes(page);
   await write(page, 2, { 'IS, intermediate': '4.50' });
   await notes(page).getByRole('button', { name: 'Give the grade shots these heights' }).click();
   await notes(page).getByRole('button', { name: 'Done' }).click();
@@ -68,7 +82,7 @@ test('a note that cannot be is told in one line and stays as it was typed', asyn
   const yard = yardPage(page);
   await yard.openEmpty();
   await yard.take('Grade shot');
-  await yard.onCard(() => page.getByRole('button', { name: 'Level notes' }).click());
+  await openNotes(page);
   await notes(page).getByRole('button', { name: 'Start at a benchmark' }).click();
   await expect(notes(page).getByRole('alert')).toContainText('row 1 (BM) has no reading');
   await write(page, 1, { 'BS, backsight': 'five' });

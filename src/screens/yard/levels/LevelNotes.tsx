@@ -64,7 +64,9 @@ export const LevelNotes = ({ onClose }: { readonly onClose: () => void }) => {
   return (
     <SheetOver title="Level notes" onClose={onClose}>
       <div className="stack levels">
-        <UndoKeys />
+        <div className="choices">
+          <UndoKeys />
+        </div>
         <p className="note">
           Read the rod on a point of known height first (backsight), then on every point of the
           ground (intermediate); before the level moves, on a turning point (foresight), and on that
