@@ -28,12 +28,21 @@ const crossAt = (at: PaperPoint, along: number) =>
       ] as const,
   );
 
-/** One straight piece: the same number of dashes either way it is drawn. */
-const piece = (a: PaperPoint, b: PaperPoint, window: Bounds | null): Outline => {
+/** An x in a piece shorter than this would leave no dash beside it, paper inches. */
+const leastWithCross = 2.5 * gap;
+
+/** How many x a piece has by itself. */
+const crossesIn = (length: number): number => Math.min(most, Math.floor(length / period));
+
+/** One straight piece with so many x: the same number of dashes either way it is drawn. */
+const piece = (
+  [a, b]: readonly [PaperPoint, PaperPoint],
+  count: number,
+  window: Bounds | null,
+): Outline => {
   const length = distance(a, b);
   const shares = clippedShares(a, b, window);
   if (length === 0 || shares === null) return [];
-  const count = Math.min(most, Math.floor(length / period));
   if (count === 0) return segmentsOutline([[a, b]]);
   const at = (along: number): PaperPoint => lerp(a, b, along / length);
   const step = length / count;
@@ -52,12 +61,24 @@ const piece = (a: PaperPoint, b: PaperPoint, window: Bounds | null): Outline => 
   ]);
 };
 
-/** Fence through points on the paper. A piece too short for an x is a plain line. */
+/**
+ * Fence through points on the paper. A piece too short for an x is a plain line; of several such in a
+ * row, as on a curve, some have one in their middle, about as far apart as they always are.
+ */
 export const fenceOutline = (
   points: readonly PaperPoint[],
   closed: boolean,
   window: Bounds | null,
 ): Outline => {
   const around = closed ? [...points, ...points.slice(0, 1)] : points;
-  return around.slice(1).flatMap((to, n) => piece(around[n] ?? to, to, window));
+  let bare = 0;
+  return around.slice(1).flatMap((to, n) => {
+    const from = around[n] ?? to;
+    const length = distance(from, to);
+    const own = crossesIn(length);
+    bare = own > 0 ? 0 : bare + length;
+    const one = own === 0 && bare >= period && length >= leastWithCross;
+    if (one) bare = 0;
+    return piece([from, to], one ? 1 : own, window);
+  });
 };

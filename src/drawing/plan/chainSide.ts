@@ -4,9 +4,13 @@ import { cross } from '../../geometry/cross.ts';
 import type { SitePoint } from '../../geometry/point.ts';
 import { signedArea } from '../../geometry/signedArea.ts';
 import { subtract } from '../../geometry/subtract.ts';
+import { trackPoints } from '../../geometry/track.ts';
 
 /** A line that bends by less than this share of its length squared is taken for straight. */
 const straight = 0.01;
+
+/** How far straight pieces may lie inside a curve that they are taken for, inches. */
+const curveOff = 12;
 
 /**
  * The side of a fence line on which its dimensions stand, looking along it: 1 left, -1 right. Out
@@ -15,7 +19,7 @@ const straight = 0.01;
 export const chainSide = (line: LineLayout, middle: SitePoint | null): 1 | -1 => {
   const [first] = line.legs;
   if (first === undefined) return 1;
-  const points = [first.start, ...line.legs.map(({ end }) => end)];
+  const points = [first.start, ...line.legs.flatMap((leg) => trackPoints(leg, curveOff).slice(1))];
   const area = signedArea(points);
   if (Math.abs(area) > straight * line.length ** 2) return area > 0 ? -1 : 1;
   const own = centroid(points) ?? first.start;

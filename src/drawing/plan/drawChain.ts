@@ -5,6 +5,7 @@ import { formatLength } from '../../units/formatLength.ts';
 import { sum, type Inches } from '../../units/inches.ts';
 import type { LengthStyle } from '../../units/lengthStyle.ts';
 import type { ChainGroup, Primitive } from '../primitive.ts';
+import { drawChord } from './drawChord.ts';
 import { runName } from './runName.ts';
 
 /** How the chain of a run is written. */
@@ -74,9 +75,11 @@ const groupsOf = (pieces: readonly Piece[], style: LengthStyle): ChainGroup[] =>
 /**
  * The dimension chain of a run as its tape reads: from post to post, centre to centre, and the
  * total. The readings are rounded one by one and each piece is the difference of two of them, so
- * that the chain adds up whatever it is written in. None for a run without two posts.
+ * that the chain adds up whatever it is written in. A curve has its chord instead: lengths along it have
+ * no straight chain. None for a run without two posts.
  */
 export const drawChain = (run: Run, layout: Layout, how: ChainStyle): readonly Primitive[] => {
+  if (run.bow !== 0) return drawChord(run, layout, how);
   const { style, off, hook, tapes } = how;
   const { points, pieces } = chainOf(run, layout, how);
   if (pieces.length === 0 || points.length !== pieces.length + 1) return [];

@@ -60,12 +60,15 @@ const drawFeatures = (site: Site): Primitive[] =>
   );
 
 /** The side of a run that the chain of its line leaves free, clear of the holes of its line posts. */
-const freeSide = ({ bearing, posts }: Run, chain: 1 | -1, layout: Layout): Beside => {
+const freeSide = (run: Run, post: Post, chain: 1 | -1, layout: Layout): Beside => {
+  const { bearing, bow, posts } = run;
   const line = posts
-    .flatMap(({ post }) => layout.posts[post] ?? [])
-    .filter((post) => !isTerminal(post));
+    .flatMap((stop) => layout.posts[stop.post] ?? [])
+    .filter((one) => !isTerminal(one));
+  // the chord of a curve lies inside it
+  const [side, way] = bow === 0 ? [chain, bearing] : [-Math.sign(bow), post.along];
   return {
-    way: { x: chain * Math.sin(bearing), y: -chain * Math.cos(bearing) },
+    way: { x: side * Math.sin(way), y: -side * Math.cos(way) },
     taken: Math.max(0, ...line.map(({ hole }) => hole.diameter / 2)),
   };
 };
@@ -78,10 +81,10 @@ const drawTags = (
   const tagged = new Map<Post, Primitive>();
   for (const line of values(layout.lines)) {
     for (const run of line.runs) {
-      const side = freeSide(run, sideOf(line), layout);
       for (const { post: id } of run.posts) {
         const post = layout.posts[id];
         if (post === undefined || tagged.has(post)) continue;
+        const side = freeSide(run, post, sideOf(line), layout);
         tagged.set(post, drawTag(post, side, next.get(id)));
       }
     }
