@@ -1,7 +1,8 @@
 import { equalBays } from '../../engine/posts/equalBays.ts';
+import { curveSpacing, curveSpacingSource } from '../../trade/curveSpacing.ts';
 import { maxSpacing } from '../../trade/spacing.ts';
 import { formatLength } from '../../units/formatLength.ts';
-import { inches } from '../../units/inches.ts';
+import { inches, type Inches } from '../../units/inches.ts';
 import type { LengthStyle } from '../../units/lengthStyle.ts';
 import { read, unread, type Parsed } from '../../units/parsed.ts';
 import { quotedText } from '../../units/quotedText.ts';
@@ -17,13 +18,27 @@ const mostBays = 10_000;
 
 const rule = `fewest equal bays no longer than the largest (${maxSpacing.source.text}: equidistant)`;
 
+/** What a curve adds to a stretch: its length and bays are along it, and each bay is a chord. */
+const roundCurve = (length: Inches, bay: Inches, radius: Inches) => {
+  const chord = inches(2 * radius * Math.sin(bay / (2 * radius)));
+  const write = (of: Inches): string => formatLength(of, style);
+  return {
+    text: `on a radius of ${write(radius)} no bay over ${write(curveSpacing(radius))}; from post to post straight ${write(chord)}`,
+    json: { radius, chord, turn: length / radius, curveRule: curveSpacingSource.text },
+  };
+};
+
 const run = (call: Call): Parsed<Answer> => {
   const given = readLengths('length', valuesOf(call, 'length'));
   if (!given.ok) return given;
   const most = readLengths('max', valuesOf(call, 'max'));
   if (!most.ok) return most;
+  const curve = readLengths('radius', valuesOf(call, 'radius'));
+  if (!curve.ok) return curve;
   const [length = inches(0)] = given.value;
-  const [max = inches(1)] = most.value;
+  const [asked = inches(1)] = most.value;
+  const [radius = null] = curve.value;
+  const max = radius === null ? asked : inches(Math.min(asked, curveSpacing(radius)));
   if (length / max > mostBays) {
     return unread(
       `--max: ${quotedText(valueOf(call, 'max') ?? '')} makes over ${mostBays} bays of ${quotedText(valueOf(call, 'length') ?? '')}: expected a longer bay`,
@@ -32,12 +47,15 @@ const run = (call: Call): Parsed<Answer> => {
   const { count, length: bay } = equalBays(length, max);
   const stations = Array.from({ length: count + 1 }, (_, n) => inches((length * n) / count));
   const readings = stations.map((station) => formatLength(roundLength(station, style), style));
+  const round = radius === null ? null : roundCurve(length, bay, radius);
   const text = [
     `${count} bay${count === 1 ? '' : 's'} of ${formatLength(bay, style)}, ${count - 1} line post${count === 2 ? '' : 's'}`,
     `centre to centre, from post to post ${formatLength(length, style)}, no bay over ${formatLength(max, style)}`,
+    ...(round === null ? [] : [round.text]),
     `tape: ${readings.join('  ')}`,
   ];
-  const json = { length, max, bays: count, bay, linePosts: count - 1, stations, readings, rule };
+  const told = { length, max, bays: count, bay, linePosts: count - 1, stations, readings, rule };
+  const json = round === null ? told : { ...told, ...round.json };
   return read({ text: text.join('\n'), json, stopped: false });
 };
 
@@ -51,6 +69,13 @@ export const spacing: Verb = {
   options: [
     { ...length, name: 'length', does: 'the stretch, centre to centre of its terminal posts' },
     { ...length, name: 'max', does: 'no bay is longer than this' },
+    {
+      ...length,
+      needed: false,
+      value: 'R',
+      name: 'radius',
+      does: 'the stretch is a curve, told along it, with bays as short as its radius asks for',
+    },
   ],
   run: async (call) => run(call),
 };

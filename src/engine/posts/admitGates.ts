@@ -1,7 +1,7 @@
 import type { GateId } from '../../site/ids.ts';
 import { slack } from '../../geometry/tolerance.ts';
 import { inches, type Inches } from '../../units/inches.ts';
-import { endLinks, fills, shares, type RunEnd, type Slot } from './links.ts';
+import { acrossOf, endLinks, fills, shares, type RunEnd, type Slot } from './links.ts';
 import { seatGroup, type Seat } from './seatGroup.ts';
 
 /** A gate that has no place, and how many inches are missing. */
@@ -26,8 +26,8 @@ export const overlapOf = (before: Seat, after: Seat): number =>
   before.end + before.endOd / 2 - (after.start - after.startOd / 2);
 
 const tooWide = (slot: Slot, from: RunEnd, to: RunEnd): Misfit | null => {
-  const ends = (Math.max(slot.od, from.od) + Math.max(slot.od, to.od)) / 2;
-  const missing = slot.width + ends - (to.station - from.station);
+  const across = acrossOf(slot, Math.max(slot.od, from.od), Math.max(slot.od, to.od));
+  const missing = across - (to.station - from.station);
   if (missing <= fills + slack) return null;
   return { id: slot.id, why: 'wider than its run', missing: inches(missing), other: null };
 };

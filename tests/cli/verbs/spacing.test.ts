@@ -49,6 +49,30 @@ describe('lath spacing', () => {
     );
   });
 
+  it('[K6] on a curve bays are those of the published table for its radius, and chords are told', async () => {
+    // Tremonton UT 3.18.010: 10 ft at 500 ft and over, 8 ft to 200, 6 ft to 100, 5 ft at 100 and under
+    const of = async (radius: string) => {
+      const said = await lath([
+        'spacing',
+        '--length',
+        "240'",
+        '--max',
+        "10'",
+        '--radius',
+        radius,
+        '--json',
+      ]);
+      return JSON.parse(said.out) as Told & { chord: number };
+    };
+    const counts = ["500'", "499'", "199'", "100'"].map(async (radius) => (await of(radius)).bays);
+    expect(await Promise.all(counts)).toEqual([24, 30, 40, 48]);
+    // C = 2R sin(Δ/2) with Δ = 5/100
+    expect((await of("100'")).chord).toBeCloseTo(2 * 1200 * Math.sin(0.025), 9);
+    const said = await lath(['spacing', '--length', "240'", '--max', "4'", '--radius', "100'"]);
+    expect(said.out).toContain(`60 bays of 4'-0"`);
+    expect(said.out).toContain(`on a radius of 100'-0" no bay over 5'-0"`);
+  });
+
   it('[K6] readings are rounded one by one from the hook', async () => {
     const told = await spacing('100in', '15in');
     // seven bays of 14.2857 in: to the nearest 16th
@@ -78,6 +102,7 @@ describe('lath spacing', () => {
       ['--length', '54ft', '--max', '1/32'],
       '--max: “1/32” makes over 10000 bays of “54ft”: expected',
     ],
+    [['--length', '54ft', '--max', '10ft', '--radius', '0'], '--radius: “0” is not above zero'],
     [['--length', '99999999ft', '--max', '10ft'], '--length: “99999999ft” is too long'],
   ])('[K2] %j is refused in one line', async (args, reason) => {
     const said = await lath(['spacing', ...args]);

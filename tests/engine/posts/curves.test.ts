@@ -178,6 +178,16 @@ describe('fence along a curve', () => {
     );
   });
 
+  it('[C4] a gate that is wider than its curve is a stop that says by how much', () => {
+    // half a circle 44 in wide has no chord of 48 in and a post
+    const site = gateOn(arcFence(44, 22), 0, { from: 'middle', offset: inches(0) });
+    const laid = layOutSite(site);
+    expect(laid.gates[firstGate(site)]?.placed).toBe(false);
+    const [flag] = laid.flags.filter(({ rule }) => rule === 'gate wider than its leg');
+    expect(flag?.level).toBe('stop');
+    expect(flag?.message).toMatch(/wider than the fence between two corners/);
+  });
+
   it('[C5] bowed by next to nothing it is a straight one', () => {
     const straight = layOutSite(
       fence(bare, [
