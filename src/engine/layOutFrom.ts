@@ -21,7 +21,7 @@ export const layOutFrom = (site: Site, before: Laying | null): Laying => {
   const carry = newCarry(before?.pieces);
   const laid = layLines(site, carry);
   const { lines, posts, gates, ground } = laid;
-  const load = loadList(laid, site);
-  const flags = flagsOf(site, laid);
+  const load = loadList(laid, site, carry);
+  const flags = flagsOf(site, laid, carry);
   return { layout: { lines, posts, gates, ground, load, flags }, pieces: carry.pieces };
 };

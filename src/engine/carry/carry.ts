@@ -40,22 +40,23 @@ export const newCarry = (before: Pieces = new Map()): Carry => {
     const own = pieces.get(kind) ?? new Map<string, Piece>();
     pieces.set(kind, own);
     const known = before.get(kind);
-    const found = (id: string, good: (piece: Piece) => boolean): Piece | null => {
-      for (const piece of [own.get(id), known?.get(id)]) {
-        if (piece !== undefined && good(piece)) return piece;
-      }
-      return null;
-    };
     const keep = (id: string, piece: Piece): T => {
       own.set(id, piece);
       // a kind is asked for with one type
       return piece.value as T;
     };
     return {
-      take: (id, from, work) =>
-        keep(id, found(id, (piece) => sameThings(piece.from, from)) ?? { from, value: work() }),
-      settle: (id, now) =>
-        keep(id, found(id, ({ value }) => alike(value, now)) ?? { from: [], value: now }),
+      take: (id, from, work) => {
+        const now = own.get(id);
+        if (now !== undefined && sameThings(now.from, from)) return now.value as T;
+        const old = known?.get(id);
+        const same = old !== undefined && sameThings(old.from, from);
+        return keep(id, same ? old : { from, value: work() });
+      },
+      settle: (id, value) => {
+        const old = own.get(id) ?? known?.get(id);
+        return keep(id, old !== undefined && alike(old.value, value) ? old : { from: [], value });
+      },
     };
   };
   return { shelf, pieces };

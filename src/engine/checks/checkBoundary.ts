@@ -11,10 +11,12 @@ import { fineStyle } from '../../units/fineStyle.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import { inches } from '../../units/inches.ts';
 import type { Flag } from '../flag.ts';
+import { grouped } from '../load/grouped.ts';
 import type { Post } from '../post.ts';
 import { digs } from '../wall/digs.ts';
 import type { LaidLines } from '../posts/layLines.ts';
 import { lineName, oneLine } from './names.ts';
+import { postsInTurn } from './postsInTurn.ts';
 
 type Boundary = Extract<Feature, { readonly kind: 'boundary' }>;
 
@@ -52,9 +54,11 @@ export const checkBoundary = (site: Site, laid: LaidLines): Flag[] => {
   );
   if (boundaries.length === 0) return [];
   const say = (length: number) => formatLength(inches(length), fineStyle(site.lengths));
-  const posts = Object.values(laid.posts);
+  const posts = new Map(
+    grouped(postsInTurn(laid), ({ lines }) => lines[0] ?? '').map((own) => [own[0]?.lines[0], own]),
+  );
   return (Object.keys(site.lines) as LineId[]).flatMap((line) => {
-    const own = posts.filter(({ lines }) => lines[0] === line);
+    const own = posts.get(line) ?? [];
     return boundaries.flatMap(({ feature, sides }): Flag[] => {
       const name = oneLine(feature.label) || 'the boundary';
       const told = (rule: string, near: readonly Near[], text: (worst: Near) => string): Flag[] => {

@@ -7,6 +7,7 @@ import { inches } from '../../units/inches.ts';
 import type { Flag } from '../flag.ts';
 import type { Post } from '../post.ts';
 import type { LaidLines } from '../posts/layLines.ts';
+import { postsInTurn } from './postsInTurn.ts';
 
 /** Posts of one line whose holes reach equally far into the foundations that their fence ends at. */
 interface Reach {
@@ -18,10 +19,11 @@ interface Reach {
 
 const reachesOf = (site: Site, laid: LaidLines): Reach[] => {
   const reaches = new Map<string, Reach>();
-  for (const post of Object.values(laid.posts)) {
+  for (const post of postsInTurn(laid)) {
+    if (post.kind !== 'wall' || post.wall !== null) continue;
     const line = post.lines[0] ?? 'line:';
     const spec = site.specs[site.lines[line]?.spec ?? 'spec:'];
-    if (post.kind !== 'wall' || post.wall !== null || spec === undefined) continue;
+    if (spec === undefined) continue;
     const { foundationToe: toe, wallGap: gap } = spec;
     const by = post.hole.diameter / 2 + (toe ?? 0) - gap - post.od / 2;
     if (by <= slack) continue;

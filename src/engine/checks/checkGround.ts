@@ -4,6 +4,7 @@ import type { Site } from '../../site/site.ts';
 import { fineStyle } from '../../units/fineStyle.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import { gapUnder, type Room } from '../ground/gapUnder.ts';
+import type { Carry } from '../carry/carry.ts';
 import type { Flag } from '../flag.ts';
 import type { Run } from '../layout.ts';
 import type { LaidLines } from '../posts/layLines.ts';
@@ -58,14 +59,28 @@ const worstOf = (run: Run, fence: StretchOnGrade, which: 'gap' | 'buried'): Wors
     return room !== null && size > (worst?.size ?? 0) ? { size, room, bay } : worst;
   }, null);
 
+/** The worst room under the fabric of a stretch. */
+interface Rooms {
+  readonly fence: StretchOnGrade;
+  readonly gap: Worst | null;
+  readonly buried: Worst | null;
+}
+
+const roomsUnder = (run: Run): readonly Rooms[] =>
+  (run.ground?.fences ?? []).map((fence) => ({
+    fence,
+    gap: worstOf(run, fence, 'gap'),
+    buried: worstOf(run, fence, 'buried'),
+  }));
+
 const under = (
   laid: LaidLines,
   run: Run,
-  fence: StretchOnGrade,
+  { fence, gap, buried }: Rooms,
   { site, spec, say }: { readonly site: Site; readonly spec: FenceSpec; readonly say: Say },
 ): Flag[] => {
   /** Whether a length is as long as one mark of the tape. */
-  const shows = (length: number) => onTape({ site }, length, 'floor') > 0;
+  const shows = (length: number) => length > 0 && onTape({ site }, length, 'floor') > 0;
   const tagOf = (n: number) => laid.posts[fence.stands[n] ?? 'post:']?.tag ?? '?';
   const between = ({ bay }: Worst) => `Between posts ${tagOf(bay)} and ${tagOf(bay + 1)}`;
   const at = (worst: Worst) => {
@@ -75,7 +90,6 @@ const under = (
       y: run.start.y + (run.end.y - run.start.y) * share,
     };
   };
-  const [gap, buried] = [worstOf(run, fence, 'gap'), worstOf(run, fence, 'buried')];
   const limit = spec.gapUnder;
   return [
     ...(gap === null || !shows(gap.size - limit)
@@ -104,7 +118,8 @@ const under = (
 };
 
 /** What the ground or a wall does to a fence, where it is known, and where it is not. */
-export const checkGround = (site: Site, laid: LaidLines): Flag[] => {
+export const checkGround = (site: Site, laid: LaidLines, carry: Carry): Flag[] => {
+  const rooms = carry.shelf<readonly Rooms[]>('rooms under a run');
   const say: Say = (length) => formatLength(inches(length), fineStyle(site.lengths));
   const runs = Object.values(laid.lines).flatMap((line) => line.runs);
   return [
@@ -112,10 +127,10 @@ export const checkGround = (site: Site, laid: LaidLines): Flag[] => {
     ...runs.flatMap((run) => {
       const spec = site.specs[site.lines[run.line]?.spec ?? 'spec:'];
       if (spec === undefined) return [];
-      const fences = run.ground?.fences ?? [];
+      const found = rooms.take(run.id, [run], () => roomsUnder(run));
       return [
         ...(laid.ground === null ? [] : outsideFlags(site, run, say)),
-        ...fences.flatMap((fence) => under(laid, run, fence, { site, spec, say })),
+        ...found.flatMap((room) => under(laid, run, room, { site, spec, say })),
       ];
     }),
   ];

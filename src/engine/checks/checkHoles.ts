@@ -5,10 +5,12 @@ import type { Site } from '../../site/site.ts';
 import { fineStyle } from '../../units/fineStyle.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import { inches } from '../../units/inches.ts';
+import type { Carry } from '../carry/carry.ts';
 import type { Flag } from '../flag.ts';
 import type { Run } from '../layout.ts';
 import type { Post } from '../post.ts';
 import type { LaidLines } from '../posts/layLines.ts';
+import { clashingRuns, holesMissing } from './clashingRuns.ts';
 
 /** Holes are looked for within this many inches: a wider one is a slip of the finger. */
 const widest = 120;
@@ -27,26 +29,16 @@ interface Clash {
   readonly missing: number;
 }
 
-const standsOf = (laid: LaidLines): Stand[] => {
-  const seen = new Set<string>();
-  return Object.values(laid.lines).flatMap(({ runs }) =>
-    runs.flatMap((run) =>
-      run.posts.flatMap(({ post: id }, n) => {
-        const post = laid.posts[id];
-        if (post === undefined || seen.has(id)) return [];
-        seen.add(id);
-        const space = run.spaces[n - 1];
-        return [{ post, run, stretch: space?.kind === 'bay' ? space.stretch : 0 }];
-      }),
-    ),
-  );
-};
-
-/** How much more room two holes need, inches; nothing for two posts of one gate: its opening rules. */
-const missing = (a: Post, b: Post): number =>
-  a.gates.some((gate) => b.gates.includes(gate))
-    ? 0
-    : (a.hole.diameter + b.hole.diameter) / 2 - distance(a.at, b.at);
+/** The posts of some runs in the order in which they are met, all that could clash among them. */
+const standsOf = (laid: LaidLines, keys: ReadonlySet<string>): Stand[] =>
+  laid.runs.flatMap(({ key, run }, n) => {
+    if (!keys.has(key)) return [];
+    const places = new Map(run.posts.map(({ post }, place) => [post, place] as const).toReversed());
+    return (laid.tagged[n] ?? []).map((post) => {
+      const space = run.spaces[(places.get(post.id) ?? 0) - 1];
+      return { post, run, stretch: space?.kind === 'bay' ? space.stretch : 0 };
+    });
+  });
 
 /** One number for each square of the ground; columns and rows stay far below 2^22 either way. */
 const squareAt = (column: number, row: number): number => column * 2 ** 23 + row;
@@ -58,7 +50,7 @@ const worstNear = (squares: ReadonlyMap<number, readonly Stand[]>, later: Stand,
   for (const across of [column - 1, column, column + 1]) {
     for (const up of [row - 1, row, row + 1]) {
       for (const earlier of squares.get(squareAt(across, up)) ?? []) {
-        const by = missing(earlier.post, later.post);
+        const by = holesMissing(earlier.post, later.post);
         if (by > (worst?.missing ?? slack)) worst = { earlier, later, missing: by };
       }
     }
@@ -70,11 +62,7 @@ const worstNear = (squares: ReadonlyMap<number, readonly Stand[]>, later: Stand,
  * The worst clash of each post with the posts before it. A post that clashes is looked at no more,
  * so that those looked at stand apart and are few round any place.
  */
-const clashesOf = (stands: readonly Stand[]): Clash[] => {
-  const side = stands.reduce(
-    (most, { post }) => Math.max(most, Math.min(widest, post.hole.diameter)),
-    1,
-  );
+const clashesOf = (stands: readonly Stand[], side: number): Clash[] => {
   const squares = new Map<number, Stand[]>();
   const clashes: Clash[] = [];
   for (const later of stands) {
@@ -99,8 +87,11 @@ const worstOf = (clashes: readonly Clash[]): Clash[] => {
 };
 
 /** Posts that are not one although their holes meet: the worst of each stretch and of each two runs. */
-export const checkHoles = (site: Site, laid: LaidLines): Flag[] =>
-  worstOf(clashesOf(standsOf(laid))).map(({ earlier, later, missing: by }) => {
+export const checkHoles = (site: Site, laid: LaidLines, carry: Carry): Flag[] => {
+  const clashing = clashingRuns(laid.met, carry);
+  const side = Math.max(1, Math.min(widest, clashing.widest));
+  const clashes = clashesOf(standsOf(laid, clashing.keys), side);
+  return worstOf(clashes).map(({ earlier, later, missing: by }) => {
     const [a, b] = [earlier.post, later.post];
     const [apart, more] = [distance(a.at, b.at), by].map((length) =>
       formatLength(inches(length), fineStyle(site.lengths)),
@@ -113,3 +104,4 @@ export const checkHoles = (site: Site, laid: LaidLines): Flag[] =>
       message: `Posts ${a.tag} and ${b.tag} stand ${apart} apart: their holes need ${more} more.`,
     };
   });
+};

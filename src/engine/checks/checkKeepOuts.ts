@@ -4,21 +4,27 @@ import { slack } from '../../geometry/tolerance.ts';
 import type { GateId } from '../../site/ids.ts';
 import type { SitePoint } from '../../geometry/point.ts';
 import type { Track } from '../../geometry/track.ts';
+import type { FenceSpec } from '../../site/fenceSpec.ts';
 import type { Site } from '../../site/site.ts';
 import { fineStyle } from '../../units/fineStyle.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import { inches } from '../../units/inches.ts';
+import type { Carry } from '../carry/carry.ts';
 import type { Flag, FlagPlace } from '../flag.ts';
 import { closedOn } from '../keepOut/closedOn.ts';
 import type { KeepOut } from '../keepOut/keepOut.ts';
 import { reachInto } from '../keepOut/reachInto.ts';
 import { shiftClear } from '../keepOut/shiftClear.ts';
+import type { Run } from '../layout.ts';
 import type { Post } from '../post.ts';
 import { digs } from '../wall/digs.ts';
 import type { LaidLines } from '../posts/layLines.ts';
+import type { LaidRun } from '../posts/layRuns.ts';
 import { onTape } from '../set/setCase.ts';
 import { keepOutName } from './keepOutName.ts';
 import { gateName } from './names.ts';
+
+type Write = (length: number) => string;
 
 /** A hole that stands where it must: it has no say in where it goes. */
 interface Hole {
@@ -38,13 +44,25 @@ const placeOf = ({ id, gates, lines }: Post, laid: LaidLines): FlagPlace => {
   return { kind: 'line', id: line };
 };
 
-const holesOf = (laid: LaidLines, site: Site): Hole[] => [
-  ...Object.values(laid.posts).flatMap((post): Hole[] => {
-    if (post.kind === 'line' && !post.id.startsWith('post:pin:')) return [];
-    if (!digs(post.wall)) return [];
+/** The posts that stand where they must, of some in the order of their tags. */
+const mustStand = (posts: readonly Post[]): readonly Post[] =>
+  posts.filter(
+    ({ id, kind, wall }) => (kind !== 'line' || id.startsWith('post:pin:')) && digs(wall),
+  );
+
+const heldPosts = ({ tagged, runs, stands }: LaidLines, carry: Carry): readonly Post[] => {
+  const known = carry.shelf<readonly Post[]>('posts that must stand');
+  return [
+    ...tagged.flatMap((own, n) => known.take(runs[n]?.key ?? '', [own], () => mustStand(own))),
+    ...mustStand(stands),
+  ];
+};
+
+const holesOf = (laid: LaidLines, site: Site, carry: Carry): Hole[] => [
+  ...heldPosts(laid, carry).map((post): Hole => {
     const { tag, at, hole, gates } = post;
     const place = placeOf(post, laid);
-    return [{ name: `post ${tag}`, at, radius: hole.diameter / 2, place, gate: gates[0] ?? null }];
+    return { name: `post ${tag}`, at, radius: hole.diameter / 2, place, gate: gates[0] ?? null };
   }),
   ...Object.values(laid.gates).flatMap(({ id, placed, receiver }): Hole[] => {
     if (!placed || receiver === null) return [];
@@ -92,8 +110,8 @@ const mend = (
 };
 
 /** Holes that reach into ground to keep out of: a stop; those that cut an edge of paving: a caution. */
-const holeFlags = (site: Site, laid: LaidLines, write: (length: number) => string): Flag[] =>
-  holesOf(laid, site).flatMap((hole) => {
+const holeFlags = (site: Site, laid: LaidLines, carry: Carry, write: Write): Flag[] =>
+  holesOf(laid, site, carry).flatMap((hole) => {
     const { at, radius, name, place } = hole;
     const { x, y } = at;
     const box = { minX: x - radius, maxX: x + radius, minY: y - radius, maxY: y + radius };
@@ -121,41 +139,48 @@ const namesOver = (
   return over.map((keepOut) => keepOutName(site, keepOut)).join(', ');
 };
 
-/** Bays over the maximum, since between their posts no hole can be dug. */
-const bayFlags = (site: Site, laid: LaidLines, write: (length: number) => string): Flag[] => {
-  const specs = new Map(
-    laid.seated.map(({ course, spec }) => [`run:${course.chain.id}:${course.from.vertex}`, spec]),
+/** The places of the bays of a run that are over their maximum. */
+const baysOver = ({ spaces }: Run, { maxBay }: FenceSpec): readonly number[] =>
+  spaces.flatMap((space, n) =>
+    space.kind === 'bay' && space.length > maxBay * (1 + 1e-9) + slack ? [n] : [],
   );
-  return Object.values(laid.lines).flatMap(({ id, runs }) => {
-    if (laid.unfilled.has(id)) return [];
-    return runs.flatMap((run) => {
-      const spec = specs.get(run.id);
-      if (spec === undefined) return [];
-      return run.spaces.flatMap((space, n): Flag[] => {
-        if (space.kind !== 'bay' || space.length <= spec.maxBay * (1 + 1e-9) + slack) return [];
-        const [a, b] = [run.posts[n], run.posts[n + 1]].map(
-          (stop) => laid.posts[stop?.post ?? 'post:'],
-        );
-        if (a === undefined || b === undefined) return [];
-        const bay = { start: a.at, end: b.at, bow: 0 };
-        const over = namesOver(site, laid.keepOuts, bay, 0);
-        return [
-          {
-            level: 'stop',
-            rule: 'bay over its maximum',
-            place: { kind: 'leg', line: id, id: run.legs[0] ?? 'vertex:' },
-            at: midpoint(a.at, b.at),
-            message: `Between posts ${a.tag} and ${b.tag} no hole can be dug${over === '' ? '' : ` for ${over}`}: a bay of ${write(space.length)}, ${write(space.length - spec.maxBay)} over the largest of ${write(spec.maxBay)}. Move the line, or have the place found exactly so that less is closed.`,
-          },
-        ];
-      });
-    });
+
+const bayFlag = (site: Site, laid: LaidLines, { run, seated }: LaidRun, n: number): Flag[] => {
+  const write = writer(site);
+  const length = run.spaces[n]?.length ?? 0;
+  const { maxBay } = seated.spec;
+  const [a, b] = [run.posts[n], run.posts[n + 1]].map((stop) => laid.posts[stop?.post ?? 'post:']);
+  if (a === undefined || b === undefined) return [];
+  const over = namesOver(site, laid.keepOuts, { start: a.at, end: b.at, bow: 0 }, 0);
+  return [
+    {
+      level: 'stop',
+      rule: 'bay over its maximum',
+      place: { kind: 'leg', line: run.line, id: run.legs[0] ?? 'vertex:' },
+      at: midpoint(a.at, b.at),
+      message: `Between posts ${a.tag} and ${b.tag} no hole can be dug${over === '' ? '' : ` for ${over}`}: a bay of ${write(length)}, ${write(length - maxBay)} over the largest of ${write(maxBay)}. Move the line, or have the place found exactly so that less is closed.`,
+    },
+  ];
+};
+
+/** Bays over the maximum, since between their posts no hole can be dug. */
+const bayFlags = (site: Site, laid: LaidLines, carry: Carry): Flag[] => {
+  const known = carry.shelf<readonly number[]>('bays over their maximum');
+  return laid.runs.flatMap((each) => {
+    const { run, seated } = each;
+    if (laid.unfilled.has(run.line)) return [];
+    const over = known.take(run.id, [run, seated.spec], () => baysOver(run, seated.spec));
+    return over.flatMap((n) => bayFlag(site, laid, each, n));
   });
 };
 
+const writer =
+  (site: Site): Write =>
+  (length) =>
+    formatLength(inches(length), fineStyle(site.lengths));
+
 /** What keep-outs do to holes that stand where they must, and to bays that have to cross them. */
-export const checkKeepOuts = (site: Site, laid: LaidLines): Flag[] => {
+export const checkKeepOuts = (site: Site, laid: LaidLines, carry: Carry): Flag[] => {
   if (laid.keepOuts.length === 0) return [];
-  const write = (length: number): string => formatLength(inches(length), fineStyle(site.lengths));
-  return [...holeFlags(site, laid, write), ...bayFlags(site, laid, write)];
+  return [...holeFlags(site, laid, carry, writer(site)), ...bayFlags(site, laid, carry)];
 };

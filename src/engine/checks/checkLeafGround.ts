@@ -5,6 +5,7 @@ import { fineStyle } from '../../units/fineStyle.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import { inches } from '../../units/inches.ts';
 import { toDegrees, radians } from '../../units/radians.ts';
+import type { Carry } from '../carry/carry.ts';
 import type { Flag } from '../flag.ts';
 import type { GateLayout } from '../layout.ts';
 import type { LaidLines } from '../posts/layLines.ts';
@@ -60,15 +61,15 @@ const roomFlags = (site: Site, gate: Gate, laid: GateLayout, room: LeafRoom): Ga
 };
 
 /** Leaves that meet the ground in their movement, and those over ground that nobody knows. */
-export const checkLeafGround = (site: Site, laid: LaidLines): Flag[] => {
+export const checkLeafGround = (site: Site, laid: LaidLines, carry: Carry): Flag[] => {
+  const rooms = carry.shelf<readonly LeafRoom[]>('rooms under leaves');
   const { ground } = laid;
   if (ground === null) return [];
   return Object.values(laid.gates).flatMap((each) => {
     const gate = site.gates[each.id];
     if (gate === undefined) return [];
-    const flags = leafRooms(gate, each, ground).flatMap((room) =>
-      roomFlags(site, gate, each, room),
-    );
+    const under = rooms.take(each.id, [gate, each, ground], () => leafRooms(gate, each, ground));
+    const flags = under.flatMap((room) => roomFlags(site, gate, each, room));
     return plantedAt(each, flags);
   });
 };

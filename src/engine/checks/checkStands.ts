@@ -1,13 +1,15 @@
-import { distance } from '../../geometry/distance.ts';
+import { expandBounds, type Bounds } from '../../geometry/bounds.ts';
 import { midpoint } from '../../geometry/midpoint.ts';
 import { slack } from '../../geometry/tolerance.ts';
 import type { Site } from '../../site/site.ts';
 import { fineStyle } from '../../units/fineStyle.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import { inches } from '../../units/inches.ts';
+import type { Carry } from '../carry/carry.ts';
 import type { Flag } from '../flag.ts';
 import { standsByGate, type Post } from '../post.ts';
 import type { LaidLines } from '../posts/layLines.ts';
+import { dugBy, holesMissing, isWithin } from './clashingRuns.ts';
 import { gateName } from './names.ts';
 
 /** Holes are looked for within this many inches. */
@@ -32,23 +34,26 @@ const bySquare = (posts: readonly Post[]): Map<string, Post[]> => {
   return squares;
 };
 
-/** How much more room two holes need, inches; posts of one gate stand where the gate puts them. */
-const missing = (a: Post, b: Post): number =>
-  a.gates.some((gate) => b.gates.includes(gate))
-    ? 0
-    : (a.hole.diameter + b.hole.diameter) / 2 - distance(a.at, b.at);
-
 const called: Readonly<Partial<Record<Post['kind'], string>>> = {
   roller: 'roller post',
   'hold-open': 'hold-open post',
   stop: 'centre stop',
 };
 
+/** The posts of the runs that come near to any of some posts. */
+const postsNear = ({ met, tagged }: LaidLines, stands: readonly Post[], carry: Carry): Post[] => {
+  const known = carry.shelf<Bounds>('where a run can reach a post');
+  return met.flatMap(({ key, posts }, n) => {
+    const reach = known.take(key, [posts], () => expandBounds(dugBy(posts).bounds, 2 * widest));
+    return stands.some((stand) => isWithin(stand, reach)) ? (tagged[n] ?? []) : [];
+  });
+};
+
 /** Roller posts, hold-open posts and stops between leaves of which the hole meets that of a post of the fence or another gate. */
-export const checkStands = (site: Site, laid: LaidLines): Flag[] => {
-  const posts = Object.values(laid.posts);
-  const stands = posts.filter(standsByGate);
+export const checkStands = (site: Site, laid: LaidLines, carry: Carry): Flag[] => {
+  const { stands } = laid;
   if (stands.length === 0) return [];
+  const posts = [...postsNear(laid, stands, carry), ...stands];
   const squares = bySquare(posts);
   return stands.flatMap((stand): Flag[] => {
     const [gate] = stand.gates;
@@ -56,7 +61,7 @@ export const checkStands = (site: Site, laid: LaidLines): Flag[] => {
       .flatMap((square) => squares.get(square) ?? [])
       // two stands are told of once
       .filter((post) => post.id !== stand.id && (!standsByGate(post) || stand.id < post.id))
-      .map((post) => ({ post, by: missing(stand, post) }))
+      .map((post) => ({ post, by: holesMissing(stand, post) }))
       .reduce<{ post: Post | null; by: number }>((most, one) => (one.by > most.by ? one : most), {
         post: null,
         by: slack,

@@ -6,6 +6,7 @@ import { formatAngle } from '../../units/formatAngle.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import { radians } from '../../units/radians.ts';
 import { clearPassage } from '../gate/clearPassage.ts';
+import type { Carry } from '../carry/carry.ts';
 import type { Flag } from '../flag.ts';
 import type { GateLayout } from '../layout.ts';
 import type { LaidLines } from '../posts/layLines.ts';
@@ -111,10 +112,10 @@ const narrow = (gate: GateLayout, site: Site): GateFlag[] => {
  * What the leaves of placed gates meet as they open: walls, trunks and other fence stop them; a
  * boundary, a pool, an edge of paving and the leaves of another gate are to be known.
  */
-export const checkSweeps = (site: Site, laid: LaidLines): Flag[] => {
+export const checkSweeps = (site: Site, laid: LaidLines, carry: Carry): Flag[] => {
   const gates = Object.values(laid.gates).filter(({ placed }) => placed);
   if (gates.every(({ leaves }) => leaves.length === 0)) return [];
-  const around = surroundingsOf(site, laid);
+  const around = surroundingsOf(site, laid, carry);
   return gates.flatMap((gate) =>
     plantedAt(gate, [...sweepFlags(gate, site, around), ...narrow(gate, site)]),
   );

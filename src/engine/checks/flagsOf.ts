@@ -1,4 +1,5 @@
 import type { Site } from '../../site/site.ts';
+import type { Carry } from '../carry/carry.ts';
 import type { Flag } from '../flag.ts';
 import type { LaidLines } from '../posts/layLines.ts';
 import { checkBoundary } from './checkBoundary.ts';
@@ -31,7 +32,7 @@ const sortKey = ({ place, rule, message }: Flag): string =>
   [place.kind, place.id, rule, message].join('|');
 
 /** Every flag that stands on a site: `stop` first, then `settle`, then `caution`, each by place. */
-export const flagsOf = (site: Site, laid: LaidLines): Flag[] =>
+export const flagsOf = (site: Site, laid: LaidLines, carry: Carry): Flag[] =>
   [
     ...checkGates(site, laid),
     ...checkCatch(site, laid),
@@ -39,19 +40,19 @@ export const flagsOf = (site: Site, laid: LaidLines): Flag[] =>
     ...checkNominal(site, laid),
     ...checkLines(site, laid),
     ...checkSpots(site, laid),
-    ...checkHoles(site, laid),
-    ...checkKeepOuts(site, laid),
+    ...checkHoles(site, laid, carry),
+    ...checkKeepOuts(site, laid, carry),
     ...checkBoundary(site, laid),
     ...checkPins(site, laid),
-    ...checkGround(site, laid),
-    ...checkLeafGround(site, laid),
+    ...checkGround(site, laid, carry),
+    ...checkLeafGround(site, laid, carry),
     ...checkHardware(site, laid),
     ...checkFits(site, laid),
     ...checkSigned(site, laid),
     ...checkSet(site, laid),
-    ...checkSlides(site, laid),
-    ...checkSweeps(site, laid),
-    ...checkStands(site, laid),
+    ...checkSlides(site, laid, carry),
+    ...checkSweeps(site, laid, carry),
+    ...checkStands(site, laid, carry),
     ...checkReceivers(site, laid),
     ...checkWalls(site, laid),
     ...checkCurves(site, laid),

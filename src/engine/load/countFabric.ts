@@ -3,6 +3,7 @@ import type { SpecId } from '../../site/ids.ts';
 import type { Site } from '../../site/site.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import { sum, type Inches } from '../../units/inches.ts';
+import type { Carry } from '../carry/carry.ts';
 import type { LineLayout } from '../layout.ts';
 import type { LoadLine } from '../loadLine.ts';
 
@@ -14,8 +15,14 @@ const fenced = ({ runs }: LineLayout): Inches =>
     ),
   );
 
-const loadLines = (spec: FenceSpec, lines: readonly LineLayout[], site: Site): LoadLine[] => {
-  const count = sum(lines.map(fenced));
+const loadLines = (
+  spec: FenceSpec,
+  lines: readonly LineLayout[],
+  site: Site,
+  carry: Carry,
+): LoadLine[] => {
+  const lengths = carry.shelf<Inches>('fenced length');
+  const count = sum(lines.map((line) => lengths.take(line.id, line.runs, () => fenced(line))));
   if (count === 0) return [];
   const of = { posts: [], lines: lines.map(({ id }) => id), gates: [] };
   const height = formatLength(spec.fabricHeight, site.lengths);
@@ -39,7 +46,7 @@ const loadLines = (spec: FenceSpec, lines: readonly LineLayout[], site: Site): L
 };
 
 /** Fabric and top rail, a line for each fence spec in the order of their ids. */
-export const countFabric = (lines: readonly LineLayout[], site: Site): LoadLine[] => {
+export const countFabric = (lines: readonly LineLayout[], site: Site, carry: Carry): LoadLine[] => {
   const bySpec = new Map<SpecId, LineLayout[]>();
   for (const line of lines) {
     const spec = site.lines[line.id]?.spec;
@@ -49,6 +56,6 @@ export const countFabric = (lines: readonly LineLayout[], site: Site): LoadLine[
     .toSorted(([a], [b]) => (a < b ? -1 : 1))
     .flatMap(([id, same]) => {
       const spec = site.specs[id];
-      return spec === undefined ? [] : loadLines(spec, same, site);
+      return spec === undefined ? [] : loadLines(spec, same, site, carry);
     });
 };

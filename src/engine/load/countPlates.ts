@@ -1,11 +1,19 @@
 import { plateAnchors } from '../../trade/wallSets.ts';
+import type { Carry } from '../carry/carry.ts';
 import type { LoadLine } from '../loadLine.ts';
 import type { Post } from '../post.ts';
 import { grouped } from './grouped.ts';
+import type { LoadGroup } from './loadGroup.ts';
+
+const onPlates = (posts: readonly Post[]): readonly Post[] =>
+  posts.filter(({ wall, hole }) => wall !== null && hole.depth === 0);
 
 /** Plates for posts that are bolted to a wall, by side and post, and anchors for them. */
-export const countPlates = (posts: readonly Post[]): LoadLine[] => {
-  const plated = posts.filter(({ wall, hole }) => wall !== null && hole.depth === 0);
+export const countPlates = (groups: readonly LoadGroup[], carry: Carry): LoadLine[] => {
+  const known = carry.shelf<readonly Post[]>('posts on plates');
+  const plated = groups.flatMap(({ key, posts }) =>
+    known.take(key, [posts], () => onPlates(posts)),
+  );
   if (plated.length === 0) return [];
   const of = (some: readonly Post[]) => ({ posts: some.map(({ id }) => id), lines: [], gates: [] });
   const plates = grouped(plated, ({ hole, pipe }) => `${hole.diameter}|${pipe}`).flatMap(

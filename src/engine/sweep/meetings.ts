@@ -2,6 +2,7 @@ import { contains } from '../../geometry/contains.ts';
 import type { Bounds } from '../../geometry/bounds.ts';
 import { radians } from '../../units/radians.ts';
 import { leafTip } from '../gate/swing.ts';
+import { newCarry, type Carry } from '../carry/carry.ts';
 import type { GateLayout, Layout, LeafLayout } from '../layout.ts';
 import type { Site } from '../../site/site.ts';
 import { firstTouch, reachOf, type Touch } from './firstTouch.ts';
@@ -20,14 +21,17 @@ export interface Surroundings {
   readonly gates: readonly Obstacle[];
 }
 
+/** Everything that stands on a laid out site; what is as it was before is taken over. */
 export const surroundingsOf = (
   site: Site,
   layout: Pick<Layout, 'lines' | 'posts' | 'gates'>,
-): Surroundings => ({
-  features: featureObstacles(site),
-  fences: fenceObstacles(layout),
-  gates: gateObstacles(layout),
-});
+  carry: Carry = newCarry(),
+): Surroundings =>
+  carry.shelf<Surroundings>('surroundings').take('', [site, layout], () => ({
+    features: featureObstacles(site),
+    fences: fenceObstacles(layout, carry),
+    gates: gateObstacles(layout, carry),
+  }));
 
 /** Where a leaf of a gate, counted from 0, first meets something. */
 export interface Meeting extends Touch {

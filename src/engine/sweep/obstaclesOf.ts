@@ -3,10 +3,11 @@ import type { SitePoint } from '../../geometry/point.ts';
 import { edges as edgesOf } from '../../geometry/polygon.ts';
 import type { Segment } from '../../geometry/segment.ts';
 import type { Feature } from '../../site/feature.ts';
-import type { FeatureId } from '../../site/ids.ts';
+import type { FeatureId, LineId } from '../../site/ids.ts';
 import type { Path } from '../../site/path.ts';
 import { verticesOf } from '../../site/pathOrder.ts';
 import type { Site } from '../../site/site.ts';
+import type { Carry } from '../carry/carry.ts';
 import type { GateLayout, Layout, Run } from '../layout.ts';
 import type { Met, Obstacle } from './obstacle.ts';
 import { sweptGround } from './sweptGround.ts';
@@ -67,33 +68,46 @@ const fencedPieces = (run: Run, posts: Layout['posts']): Segment<'site'>[] =>
     return space.kind === 'bay' && start !== undefined && end !== undefined ? [{ start, end }] : [];
   });
 
-const holds = ({ spaces }: Run, gate: GateLayout): boolean =>
-  spaces.some((space) => space.kind === 'gate' && space.gate === gate.id);
-
 /** A run of fence as an obstacle, with the gates in it: their own fence does not stop them. */
 export interface FenceObstacle extends Obstacle {
   readonly holds: (gate: GateLayout) => boolean;
 }
 
-/** The fence of every run, from post to post and not across openings. */
-export const fenceObstacles = ({
-  lines,
-  posts,
-}: Pick<Layout, 'lines' | 'posts'>): FenceObstacle[] =>
-  Object.values(lines).flatMap(({ id, runs }) =>
-    runs.map((run) => ({
-      ...edged({ kind: 'fence', id }, fencedPieces(run, posts)),
-      holds: (gate: GateLayout) => holds(run, gate),
-    })),
+const fenceOf = (id: LineId, run: Run, posts: Layout['posts']): FenceObstacle => {
+  const gates = new Set(run.spaces.flatMap((space) => (space.kind === 'gate' ? [space.gate] : [])));
+  return {
+    ...edged({ kind: 'fence', id }, fencedPieces(run, posts)),
+    holds: (gate) => gates.has(gate.id),
+  };
+};
+
+/**
+ * The fence of every run, from post to post and not across openings. A run that is taken over has
+ * its own posts where they were; those at its ends follow other runs too.
+ */
+export const fenceObstacles = (
+  { lines, posts }: Pick<Layout, 'lines' | 'posts'>,
+  carry: Carry,
+): FenceObstacle[] => {
+  const known = carry.shelf<FenceObstacle>('fence to meet');
+  return Object.values(lines).flatMap(({ id, runs }) =>
+    runs.map((run) => {
+      const ends = [run.posts[0], run.posts.at(-1)].map((stop) => posts[stop?.post ?? 'post:']?.at);
+      return known.take(run.id, [run, ...ends], () => fenceOf(id, run, posts));
+    }),
   );
+};
+
+const sweptBy = ({ id, leaves, slides }: GateLayout): Obstacle =>
+  edged({ kind: 'gate', id }, [
+    ...leaves.flatMap((leaf) => edgesOf(sweptGround(leaf))),
+    ...slides.map(({ closed, stored }) => ({ start: stored.start, end: closed.end })),
+  ]);
 
 /** The ground that the leaves of each placed gate turn or roll over. */
-export const gateObstacles = ({ gates }: Pick<Layout, 'gates'>): Obstacle[] =>
-  Object.values(gates)
+export const gateObstacles = ({ gates }: Pick<Layout, 'gates'>, carry: Carry): Obstacle[] => {
+  const known = carry.shelf<Obstacle>('ground that leaves sweep');
+  return Object.values(gates)
     .filter(({ placed }) => placed)
-    .map(({ id, leaves, slides }) =>
-      edged({ kind: 'gate', id }, [
-        ...leaves.flatMap((leaf) => edgesOf(sweptGround(leaf))),
-        ...slides.map(({ closed, stored }) => ({ start: stored.start, end: closed.end })),
-      ]),
-    );
+    .map((gate) => known.take(gate.id, [gate], () => sweptBy(gate)));
+};

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { layOutSite } from '../../../src/engine/layOutSite.ts';
+import { newCarry } from '../../../src/engine/carry/carry.ts';
 import { countConcrete } from '../../../src/engine/load/countConcrete.ts';
 import type { Post } from '../../../src/engine/post.ts';
 import { inches } from '../../../src/units/inches.ts';
@@ -92,7 +93,7 @@ describe('loadList', () => {
       ).posts,
     );
     const dug: Post[] = post === undefined ? [] : [{ ...post, od: inches(od), hole }];
-    expect(countConcrete(dug)[0]?.count).toBeCloseTo(volume, 3);
+    expect(countConcrete([{ key: '', posts: dug }], newCarry())[0]?.count).toBeCloseTo(volume, 3);
   });
 
   it('[L4] eight holes of 10 × 36 in with nothing in them are 13.09 cu ft', () => {
@@ -107,7 +108,8 @@ describe('loadList', () => {
       ).posts,
     );
     expect(posts.length).toBe(8);
-    const count = countConcrete(posts.map((post) => ({ ...post, od: inches(0), hole })))[0]?.count;
+    const empty = posts.map((post) => ({ ...post, od: inches(0), hole }));
+    const count = countConcrete([{ key: '', posts: empty }], newCarry())[0]?.count;
     expect(count).toBeCloseTo(13.09, 3);
   });
 });
