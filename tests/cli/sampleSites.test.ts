@@ -25,11 +25,12 @@ const legLengths = (site: Site): number[] =>
 const total = (lengths: readonly number[]): number => lengths.reduce((sum, one) => sum + one, 0);
 
 describe('sample sites', () => {
-  it('there are six', () => {
+  it('there are seven', () => {
     expect(sampleSites.map(({ name }) => name).toSorted()).toEqual([
       'back-yard',
       'contractors-yard',
       'corner-lot',
+      'hillside',
       'long-boundary',
       'plant-nursery',
       'sports-court',
@@ -73,6 +74,19 @@ describe('sample sites', () => {
     expect(Object.values(gates).every(({ placed }) => placed)).toBe(true);
   });
 
+  it('have one on a hill, with fence that follows and steps, a curve and a wall', () => {
+    const site = opened(sampleSite('hillside'));
+    const [line] = Object.values(site.lines);
+    expect(Object.keys(line?.stepped ?? {})).toHaveLength(1);
+    expect(Object.keys(line?.curved ?? {})).toHaveLength(1);
+    expect(Object.values(line?.walls ?? {}).map(({ set }) => set.kind)).toEqual(['cored']);
+    const ways = Object.values(layOutSite(site).lines)
+      .flatMap(({ runs }) => runs)
+      .flatMap(({ ground }) => ground?.fences ?? [])
+      .map(({ way }) => way);
+    expect(new Set(ways)).toEqual(new Set(['follow', 'step', 'wall']));
+  });
+
   it('have leaves of unequal width that meet, with a rod and its receiver', () => {
     const field = opened(sampleSite('plant-nursery')).gates['gate:field'];
     const tops = Object.values(field?.leaves ?? {}).map(({ widths }) => widths.top);
@@ -94,7 +108,7 @@ describe('sample sites', () => {
     expect(slide?.stored.start.x).toBe(1866 + 288 + 437.5);
   });
 
-  it('differ as six yards do', () => {
+  it('differ as yards do', () => {
     const of = (name: string): Site => opened(sampleSite(name));
     const leavesOf = (site: Site): number[] =>
       Object.values(site.gates).map(({ leaves }) => Object.keys(leaves).length);

@@ -15,6 +15,7 @@ import { drawFlags } from './drawFlags.ts';
 import { drawGate, gateLabel } from './drawGate.ts';
 import { drawGround } from './drawGround.ts';
 import { drawLeafRooms } from './drawLeafRooms.ts';
+import { drawWallTops } from './drawWallTops.ts';
 import { drawClearGround, drawHeld } from './drawPins.ts';
 import { drawPost } from './drawPost.ts';
 import { drawStandTag, drawTag } from './drawTag.ts';
@@ -115,7 +116,11 @@ export const drawPlan = (
   const next = nearestWays(layout);
   const parts: Readonly<Record<PlanPart, () => readonly Primitive[]>> = {
     ground: () => drawGround(layout.ground, lengths),
-    features: () => [...drawFeatures(site), ...drawClearGround(site, layout)],
+    features: () => [
+      ...drawFeatures(site),
+      ...drawWallTops(site, layout),
+      ...drawClearGround(site, layout),
+    ],
     fence: () => lines.flatMap((line) => drawFence(line, layout)),
     gates: () => gates.flatMap(drawGate),
     posts: () => values(layout.posts).flatMap((post) => drawPost(post, next.get(post.id))),

@@ -164,6 +164,12 @@ const groundEntries = (site: Site, layout: Layout): Entry[] => {
   ];
 };
 
+/** What fence stands on that is not the ground. */
+const wallEntries = ({ lines }: Layout): Entry[] =>
+  Object.values(lines).some(({ runs }) => runs.some(({ wall }) => wall !== null))
+    ? [{ sign: groundSign('building', 0.12, 'building'), text: 'wall or kerb under a fence' }]
+    : [];
+
 const entriesOf = (site: Site, layout: Layout, flagSheet: number | null): Entry[] => {
   const kinds = new Set(Object.values(site.features).map(({ kind }) => kind));
   const grounds = Object.entries(features).flatMap(([kind, entry]) =>
@@ -175,6 +181,7 @@ const entriesOf = (site: Site, layout: Layout, flagSheet: number | null): Entry[
     ...flagEntries(flagSheet),
     ...gateEntries(site),
     ...grounds,
+    ...wallEntries(layout),
     ...utilityEntries(site),
     ...groundEntries(site, layout),
   ];
