@@ -12,8 +12,13 @@ export interface BowKnob {
   readonly at: SitePoint;
 }
 
-/** The places along a leg that are halfway between two posts with a bay between them, inches. */
-const bayMiddles = (leg: Leg, { lines, posts }: Layout): number[] =>
+/** The middle of a bay, inches along a leg, and whether a gate stands next to it. */
+interface BayMiddle {
+  readonly along: number;
+  readonly byGate: boolean;
+}
+
+const bayMiddles = (leg: Leg, { lines, posts }: Layout): BayMiddle[] =>
   Object.values(lines)
     .flatMap(({ runs }) => runs)
     .filter(({ legs }) => legs.includes(leg.id))
@@ -24,23 +29,26 @@ const bayMiddles = (leg: Leg, { lines, posts }: Layout): number[] =>
           post === undefined ? null : nearestOnTrack(post.at, leg),
         );
         if (kind !== 'bay' || !a || !b || a.off > spot || b.off > spot) return [];
-        return [(a.along + b.along) / 2];
+        const byGate = [n - 1, n + 1].some((next) => run.spaces[next]?.kind === 'gate');
+        return [{ along: (a.along + b.along) / 2, byGate }];
       }),
     );
 
 /**
- * The knob of the leg that is selected: in the bay nearest to its middle, where no post or gate is taken
- * for it; in its middle where it has no bays. Null while something else is selected.
+ * The knob of the leg that is selected: in the bay nearest to its middle, where no post is taken for it,
+ * and not next to a gate if there are others; in its middle where it has no bays. Null while something else is selected.
  */
 export const bowKnob = (layout: Layout, selection: Selection): BowKnob | null => {
   if (selection?.kind !== 'leg') return null;
   const leg = layout.lines[selection.line]?.legs.find(({ id }) => id === selection.id);
   if (leg === undefined) return null;
   const middle = leg.length / 2;
-  const [along = middle] = bayMiddles(leg, layout).toSorted(
-    (a, b) => Math.abs(a - middle) - Math.abs(b - middle),
+  const [bay] = bayMiddles(leg, layout).toSorted(
+    (a, b) =>
+      Number(a.byGate) - Number(b.byGate) ||
+      Math.abs(a.along - middle) - Math.abs(b.along - middle),
   );
-  return { leg, at: trackAt(leg, along) };
+  return { leg, at: trackAt(leg, bay?.along ?? middle) };
 };
 
 /** A knob leaves the rest of its leg to be taken as such. */

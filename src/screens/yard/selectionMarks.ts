@@ -76,7 +76,7 @@ export const selectionMarks = (
     if (leg === undefined) return [];
     const bow = bowKnob(layout, selection);
     return [
-      ...stretch(trackPoints(leg, half / 4), half),
+      ...stretch(trackPoints(leg, half / 16), half),
       knob(leg.start),
       knob(leg.end),
       ...(bow === null ? [] : bowMark(bow.at)),
@@ -102,7 +102,7 @@ export const selectionMarks = (
   );
   if (selection.kind === 'line') {
     const legs = layout.lines[selection.id]?.legs ?? [];
-    const bands = legs.flatMap((leg) => stretch(trackPoints(leg, half / 4), half));
+    const bands = legs.flatMap((leg) => stretch(trackPoints(leg, half / 16), half));
     return [...bands, ...points.map(knob)];
   }
   const closed = 'closed' in thing ? thing.closed : thing.kind !== 'utility';

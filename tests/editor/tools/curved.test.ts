@@ -10,7 +10,8 @@ import { legTrack } from '../../../src/site/legTrack.ts';
 import { openSite } from '../../../src/site/openSite.ts';
 import { saveSite } from '../../../src/site/saveSite.ts';
 import type { Site } from '../../../src/site/site.ts';
-import { bare, fence } from '../../engine/plainYard.ts';
+import { inches } from '../../../src/units/inches.ts';
+import { bare, fence, firstGate, gateOn } from '../../engine/plainYard.ts';
 import { deskFor, drive, driven, move, press, release } from '../drive.ts';
 
 /** A fence of one leg of 60 ft along the x axis: six bays of 10 ft. */
@@ -38,6 +39,16 @@ describe('bowing a leg by its knob', () => {
     expect([300, 420]).toContain(Math.round(knob.x));
     expect(knob.y).toBeCloseTo(0, 9);
     expect(bowKnob(layOutSite(site), { kind: 'line', id: 'line:1' })).toBeNull();
+  });
+
+  it('[E16] the knob keeps off a gate while there are other bays', () => {
+    const gated = gateOn(site, 0, { from: 'start', offset: inches(300) });
+    const laid = layOutSite(gated);
+    const at = bowKnob(laid, selection)?.at.x ?? NaN;
+    const gate = laid.gates[firstGate(gated)];
+    if (gate === undefined) throw new Error('expected a gate');
+    const away = Math.min(Math.abs(at - gate.start.x), Math.abs(at - gate.end.x));
+    expect(away).toBeGreaterThan(100);
   });
 
   it('[E16] dragged off the chord it bows the leg through the hand, in one step and whole inches', () => {
