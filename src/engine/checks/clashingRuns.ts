@@ -61,18 +61,30 @@ const anyMeet = (a: readonly Post[], b: readonly Post[]): boolean => {
   });
 };
 
-/** The pairs of runs whose holes lie within the same bounds, each once and each with itself. */
-const pairsOf = (dug: readonly Dug[]): (readonly [Dug, Dug])[] => {
-  const pairs: (readonly [Dug, Dug])[] = [];
+/** Each run with those before it, by their western ends, whose holes lie within the same bounds. */
+const neighboursOf = (dug: readonly Dug[]): (readonly [Dug, readonly Dug[]])[] => {
   let open: Dug[] = [];
-  for (const one of dug.toSorted((a, b) => a.bounds.minX - b.bounds.minX)) {
-    open = open.filter(({ bounds }) => bounds.maxX >= one.bounds.minX);
-    open.push(one);
-    for (const other of open) {
-      if (boundsOverlap(one.bounds, other.bounds)) pairs.push([other, one]);
-    }
-  }
-  return pairs;
+  return dug
+    .toSorted((a, b) => a.bounds.minX - b.bounds.minX)
+    .map((one) => {
+      open = open.filter(({ bounds }) => bounds.maxX >= one.bounds.minX);
+      const near = open.filter(({ bounds }) => boundsOverlap(one.bounds, bounds));
+      open.push(one);
+      return [one, near];
+    });
+};
+
+/** Whether any hole of one run meets one of another. */
+const runsMeet = (a: Dug, b: Dug): boolean =>
+  anyMeet(
+    a.posts.filter((post) => isWithin(post, expandBounds(b.bounds, a.widest))),
+    b.posts.filter((post) => isWithin(post, expandBounds(a.bounds, b.widest))),
+  );
+
+/** Of a run and those near to it, those with which its holes clash, itself reckoned in. */
+const clashesOf = (one: Dug, near: readonly Dug[]): readonly string[] => {
+  const others = near.filter((other) => runsMeet(one, other)).map(({ key }) => key);
+  return others.length > 0 || anyMeet(one.posts, one.posts) ? [one.key, ...others] : [];
 };
 
 /**
@@ -84,22 +96,14 @@ export const clashingRuns = (
   carry: Carry,
 ): { readonly keys: ReadonlySet<string>; readonly widest: number } => {
   const shelf = carry.shelf<Dug>('holes of a run');
-  const meet = carry.shelf<boolean>('holes of two runs meet');
+  const clashes = carry.shelf<readonly string[]>('runs with which a run clashes');
   const dug = met.map(({ key, all }) =>
     shelf.take(key, [all], () => ({ key, posts: all, ...dugBy(all) })),
   );
   const keys = new Set<string>();
-  for (const [a, b] of pairsOf(dug)) {
-    const [first, last] = a.key < b.key ? [a, b] : [b, a];
-    const found = meet.take(`${first.key} ${last.key}`, [first, last], () =>
-      a === b
-        ? anyMeet(a.posts, a.posts)
-        : anyMeet(
-            a.posts.filter((post) => isWithin(post, expandBounds(b.bounds, a.widest))),
-            b.posts.filter((post) => isWithin(post, expandBounds(a.bounds, b.widest))),
-          ),
-    );
-    if (found) keys.add(a.key).add(b.key);
+  for (const [one, near] of neighboursOf(dug)) {
+    const found = clashes.take(one.key, [one, ...near], () => clashesOf(one, near));
+    for (const key of found) keys.add(key);
   }
   return { keys, widest: dug.reduce((most, { widest }) => Math.max(most, widest), 0) };
 };

@@ -41,7 +41,8 @@ export const countPosts = (groups: readonly LoadGroup[], carry: Carry): LoadLine
     const [one] = same;
     if (one === undefined) return [];
     const { first } = one;
-    const posts = same.flatMap(({ ids }) => ids);
+    const posts: PostId[] = [];
+    for (const { ids } of same) for (const id of ids) posts.push(id);
     return [
       {
         item: `${what(first)}, ${first.pipe}`,

@@ -2,7 +2,6 @@ import type { FenceSpec } from '../../site/fenceSpec.ts';
 import { inches } from '../../units/inches.ts';
 import type { Carry } from '../carry/carry.ts';
 import { coursesOf, type Course } from './course.ts';
-import { courseKey } from './courseKey.ts';
 import type { TurnedChain } from './markPosts.ts';
 import { specOn } from './specOn.ts';
 import { unfilledOf, type Unfilled } from './unfilledOf.ts';
@@ -15,12 +14,13 @@ export interface AskedCourse {
 
 /** All that lays out a course, of which the rest of its chain is no part. */
 const madeOf = ({ chain, legs, from, to, length, bow, wall }: Course): unknown[] => {
-  const ends = [from, to].flatMap(({ vertex, mark, at }) => [vertex, mark, at.x, at.y]);
-  const made = legs.flatMap((leg) => {
+  const made: unknown[] = [chain.id, length, bow, wall];
+  for (const { vertex, mark, at } of [from, to]) made.push(vertex, mark, at.x, at.y);
+  for (const leg of legs) {
     const { id, start, end } = leg;
-    return [id, start.x, start.y, end.x, end.y, leg.bow, chain.line.stepped[id]];
-  });
-  return [chain.id, length, bow, wall, ...ends, ...made];
+    made.push(id, start.x, start.y, end.x, end.y, leg.bow, leg.length, chain.line.stepped[id]);
+  }
+  return made;
 };
 
 /**
@@ -41,7 +41,7 @@ export const askedCourses = (
     return cut
       .take(chain.id, [each], () => coursesOf(chain, turnings))
       .map((found) => {
-        const key = courseKey(found);
+        const key = found.key;
         const course = settled.take(key, madeOf(found), () => found);
         return { course, spec: specs.take(key, [course, spec], () => specOn(course, spec)) };
       });
@@ -50,7 +50,7 @@ export const askedCourses = (
   const courses = asked.map(({ course, spec }) => {
     if (!unfilled.has(course.chain.id)) return { course, spec };
     const bare = () => ({ ...spec, maxBay: inches(Infinity) });
-    return { course, spec: empty.take(courseKey(course), [spec], bare) };
+    return { course, spec: empty.take(course.key, [spec], bare) };
   });
   return { courses, unfilled };
 };

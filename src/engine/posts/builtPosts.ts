@@ -8,7 +8,6 @@ import { radians, type Radians } from '../../units/radians.ts';
 import type { Carry } from '../carry/carry.ts';
 import type { Post } from '../post.ts';
 import { pointAt, wayAt } from './course.ts';
-import { courseKey } from './courseKey.ts';
 import { holeFor, type HoleDemand } from './holeFor.ts';
 import type { MarkPost } from './markPosts.ts';
 import type { RunPost } from './runPosts.ts';
@@ -80,7 +79,7 @@ const footingsOf = (seated: readonly SeatedCourse[], carry: Carry): Map<MarkId, 
   };
   for (const each of seated) {
     const { course, from, to } = each;
-    const { start, starts, end, ends } = shelf.take(courseKey(course), [each], () => endsOf(each));
+    const { start, starts, end, ends } = shelf.take(course.key, [each], () => endsOf(each));
     const on = course.wall;
     add(course.from.mark, { at: start, atWall: from.wall, on }, starts);
     add(course.to.mark, { at: end, atWall: to.wall, on }, ends);

@@ -10,6 +10,8 @@ import type { Turning } from './turnings.ts';
 
 /** The legs between two neighbouring posts that stand at marks, as drawn: a run before its posts. */
 export interface Course {
+  /** Its line and the vertex that it starts at: no other course of its site has it. */
+  readonly key: string;
   readonly chain: Chain;
   readonly legs: readonly Leg[];
   /** Where each leg begins along the course, inches. */
@@ -33,15 +35,17 @@ const courseOf = (chain: Chain, first: number, count: number): Course[] => {
   const known = own.filter((leg) => leg !== undefined);
   if (from === undefined || to === undefined || known.length === 0) return [];
   const starts: number[] = [];
-  let length = 0;
+  let along = 0;
   for (const leg of known) {
-    starts.push(length);
-    length += leg.length;
+    starts.push(along);
+    along += leg.length;
   }
   const places = new Map(known.map(({ id }, n) => [id, n]));
   const wall = chain.line.walls[known[0]?.id ?? 'vertex:'] ?? null;
   const bow = known[0]?.bow ?? 0;
-  return [{ chain, legs: known, starts, places, from, to, length: inches(length), bow, wall }];
+  const key = `${chain.id}:${from.vertex}`;
+  const length = inches(along);
+  return [{ key, chain, legs: known, starts, places, from, to, length, bow, wall }];
 };
 
 /**

@@ -9,7 +9,6 @@ import type { GateLayout, Run } from '../layout.ts';
 import type { Post, PostId } from '../post.ts';
 import { builtRunPosts } from './builtPosts.ts';
 import { closedGround } from './closedGround.ts';
-import { courseKey } from './courseKey.ts';
 import { gateLayouts } from './gateLayouts.ts';
 import { groundUnder, type CourseGround } from './groundUnder.ts';
 import { holeFor } from './holeFor.ts';
@@ -82,7 +81,7 @@ const rowsOf = (
   const byLine = pinsByLine(site);
   return seated.map((each) => {
     const { course } = each;
-    const key = courseKey(course);
+    const key = course.key;
     const found = profiles.take(key, [course, ground], () => groundUnder(course, ground));
     const under = settled.settle(key, found);
     const pins = (byLine.get(course.chain.id) ?? []).filter(([, { leg }]) =>
@@ -108,7 +107,7 @@ export const layRuns = (
   const rows = withPulls(rowsOf(site, seated, on, carry), on.bends, carry);
   return numbered(rows, on.bends, carry).map((each) => {
     const { seated: course, row } = each;
-    const key = courseKey(course.course);
+    const key = course.course.key;
     const run = runs.take(key, [each], () => runOf(each));
     const placed = gates.take(key, [course, row], () => gateLayouts(course, row, site));
     const own = built.take(key, [course, row.own], () => builtRunPosts(course, row.own));

@@ -2,7 +2,6 @@ import type { LineId } from '../../site/ids.ts';
 import type { Carry } from '../carry/carry.ts';
 import type { Space } from '../layout.ts';
 import type { PostId } from '../post.ts';
-import { courseKey } from './courseKey.ts';
 import type { SeatedRow } from './withPulls.ts';
 
 /** A row with its bays numbered, and the number of the stretch that comes after it. */
@@ -39,9 +38,10 @@ export const numbered = (
   return rows.map((each) => {
     const { course } = each.seated;
     const first = next.get(course.chain.id) ?? 1;
-    const from = [each, first, bends.has(`post:${course.to.mark}`)];
+    const end = each.row.posts.at(-1)?.post ?? 'post:';
+    const from = [each, first, bends.has(end)];
     const work = () => numberedRow(each, bends, first);
-    const found = known.take(courseKey(course), from, work);
+    const found = known.take(course.key, from, work);
     next.set(course.chain.id, found.next);
     return found.each;
   });

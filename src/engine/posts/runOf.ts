@@ -12,7 +12,7 @@ export const runOf = ({ seated, row, under }: SeatedRow): Run => {
   const along = (at: Inches): Inches => (grade === null ? at : slopeAt(grade, at));
   const posts = row.posts.map(({ post, station }) => ({ post, station: along(station) }));
   return {
-    id: `run:${course.chain.id}:${course.from.vertex}`,
+    id: `run:${course.key}`,
     line: course.chain.id,
     legs: course.legs.map(({ id }) => id),
     start: course.from.at,

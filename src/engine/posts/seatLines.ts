@@ -7,7 +7,6 @@ import type { Carry } from '../carry/carry.ts';
 import type { Leg } from '../layout.ts';
 import type { AskedCourse } from './askedCourses.ts';
 import { wayAt, type Course } from './course.ts';
-import { courseKey } from './courseKey.ts';
 import { slotOf, wider, widestHung, type KnownGate } from './gateSlots.ts';
 import { holeFor } from './holeFor.ts';
 import type { RunEnd, Slot } from './links.ts';
@@ -105,7 +104,7 @@ const seatAll = (ground: Ground, burdens: Burdens): SeatedCourse[] => {
       burdens.get(mark)?.pipe,
     ]);
     const from = [course, spec, walls, ...ends, ...known];
-    return seated.take(courseKey(course), from, () => seatCourse(asked, known, shared));
+    return seated.take(course.key, from, () => seatCourse(asked, known, shared));
   });
 };
 

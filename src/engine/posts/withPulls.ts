@@ -6,7 +6,6 @@ import { reachInto } from '../keepOut/reachInto.ts';
 import type { PostId } from '../post.ts';
 import { digs } from '../wall/digs.ts';
 import { pointAt } from './course.ts';
-import { courseKey } from './courseKey.ts';
 import { holeFor } from './holeFor.ts';
 import { pullsAmong } from './pullsAmong.ts';
 import type { CourseGround } from './groundUnder.ts';
@@ -114,7 +113,7 @@ const pulled = (
   return rows.map((each) => {
     const own = each.row.own.flatMap(({ id }) => (chosen.has(id) ? [id] : []));
     if (own.length === 0) return each;
-    const key = courseKey(each.seated.course);
+    const key = each.seated.course.key;
     return changed.take(key, [each, ...own], () => withChosen(each, chosen));
   });
 };
