@@ -66,13 +66,13 @@ const SetFields = ({ wall, change }: SizesProps) => {
       <div className="pair">
         <LengthField
           {...small}
-          label="Core, depth"
+          label="Depth of core"
           value={set.depth}
           onEnter={(depth) => change({ ...wall, set: { ...set, depth } })}
         />
         <LengthField
           {...small}
-          label="Core, wider than the post by"
+          label="Wider than post"
           value={set.room}
           onEnter={(room) => change({ ...wall, set: { ...set, room } })}
         />
@@ -90,13 +90,13 @@ const WallSizes = ({ wall, change }: SizesProps) => {
       <div className="pair">
         <LengthField
           {...small}
-          label="Wall, width"
+          label="Width of wall"
           value={wall.width}
           onEnter={(width) => change({ ...wall, width })}
         />
         <LengthField
           {...small}
-          label="Wall, height over the ground"
+          label="Height of wall"
           value={wall.height}
           onEnter={(height) => change({ ...wall, height })}
         />
@@ -104,7 +104,7 @@ const WallSizes = ({ wall, change }: SizesProps) => {
       <div className="pair">
         <LengthField
           {...small}
-          label="Its top rises to the end by"
+          label="Top rises by"
           value={wall.rise}
           onEnter={(rise) => change({ ...wall, rise })}
         />
@@ -112,13 +112,16 @@ const WallSizes = ({ wall, change }: SizesProps) => {
           label="In steps"
           keys="decimal"
           value={String(wall.steps)}
-          note="0 where it slopes."
           onEnter={(text) => {
             const steps = readSteps(text);
             return typeof steps === 'string' ? steps : change({ ...wall, steps });
           }}
         />
       </div>
+      <p className="note">
+        Height over the ground where it is least; from the start of the leg to its end the top rises
+        in equal steps, or slopes where there are 0.
+      </p>
     </>
   );
 };
