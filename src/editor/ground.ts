@@ -1,6 +1,7 @@
 import { distance } from '../geometry/distance.ts';
 import { nearestOnSegment } from '../geometry/nearestOnSegment.ts';
 import { spot } from '../geometry/tolerance.ts';
+import { nearestOnTrack, trackAt } from '../geometry/track.ts';
 import type { SitePoint } from '../geometry/point.ts';
 import type { MarkId } from '../site/ids.ts';
 import type { Site } from '../site/site.ts';
@@ -40,10 +41,17 @@ export const markNear = ({ marks }: Ground, at: SitePoint, reach: Inches) =>
     reach,
   );
 
+/** The point of a leg or side that is nearest to another; of a curved leg the one on its arc. */
+export const onEdge = (at: SitePoint, edge: Edge) => {
+  if (edge.bow === 0) return nearestOnSegment(at, edge);
+  const { along, off } = nearestOnTrack(at, edge);
+  return { point: trackAt(edge, along), distance: off };
+};
+
 /** The nearest leg or side within reach (inches) of a point, and where; a leg if both are as near. */
 export const edgeNear = ({ edges }: Ground, at: SitePoint, reach: Inches) =>
   nearest(
-    edges.map((edge) => ({ edge, ...nearestOnSegment(at, edge) })),
+    edges.map((edge) => ({ edge, ...onEdge(at, edge) })),
     reach,
   );
 

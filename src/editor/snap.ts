@@ -5,13 +5,16 @@ import { lineIntersection } from '../geometry/lineIntersection.ts';
 import { scale } from '../geometry/scale.ts';
 import { segmentIntersection } from '../geometry/segmentIntersection.ts';
 import { subtract } from '../geometry/subtract.ts';
+import { spot } from '../geometry/tolerance.ts';
+import { trackPoints } from '../geometry/track.ts';
 import { unitVector } from '../geometry/unitVector.ts';
 import type { SitePoint } from '../geometry/point.ts';
 import type { Site } from '../site/site.ts';
 import type { Inches } from '../units/inches.ts';
 import type { Aim } from './aim.ts';
 import { direction } from './direction.ts';
-import { edgeNear, footingIn, groundOf, markNear } from './ground.ts';
+import type { Edge } from './edges.ts';
+import { edgeNear, footingIn, groundOf, markNear, onEdge } from './ground.ts';
 import type { Footing, Ground } from './ground.ts';
 import { onLine } from './snapLine.ts';
 import type { SnapLine } from './snapLine.ts';
@@ -34,14 +37,24 @@ const pieceOf = (line: SnapLine, about: SitePoint, reach: Inches) => {
   return { start: subtract(foot, by), end: add(foot, by) };
 };
 
+/** Where a piece of a line meets a leg or side; on a curved leg the point of its arc. */
+const meeting = (piece: ReturnType<typeof pieceOf>, edge: Edge): SitePoint | null => {
+  if (edge.bow === 0) return segmentIntersection(piece, edge)?.point ?? null;
+  const points = trackPoints(edge, spot);
+  const found = points
+    .slice(1)
+    .flatMap((end, n) => segmentIntersection(piece, { start: points[n] ?? end, end })?.point ?? []);
+  return found[0] === undefined ? null : onEdge(found[0], edge).point;
+};
+
 const edgeSnap = (ground: Ground, aim: Aim, lines: readonly SnapLine[]): Snap | null => {
   const found = edgeNear(ground, aim.at, aim.reach);
   if (found === null) return null;
   const { of } = found.edge;
   for (const line of lines) {
-    const meets = segmentIntersection(pieceOf(line, aim.at, aim.reach), found.edge);
-    if (meets !== null && distance(meets.point, aim.at) <= aim.reach) {
-      return { point: meets.point, kind: 'crossing', on: of, lines: [line] };
+    const meets = meeting(pieceOf(line, aim.at, aim.reach), found.edge);
+    if (meets !== null && distance(meets, aim.at) <= aim.reach) {
+      return { point: meets, kind: 'crossing', on: of, lines: [line] };
     }
   }
   return { point: found.point, kind: 'edge', on: of, lines: [] };

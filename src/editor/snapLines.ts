@@ -3,6 +3,7 @@ import { dot } from '../geometry/dot.ts';
 import { perpendicular } from '../geometry/perpendicular.ts';
 import { scale } from '../geometry/scale.ts';
 import { subtract } from '../geometry/subtract.ts';
+import { trackBearing, trackLength } from '../geometry/track.ts';
 import { unitVector } from '../geometry/unitVector.ts';
 import type { SitePoint } from '../geometry/point.ts';
 import type { Aim } from './aim.ts';
@@ -44,14 +45,17 @@ const throughStart = (from: SitePoint, last: SnapLine['way'] | null, walls: read
   ];
 };
 
-/** The two lines on beyond the ends of an edge; none for an edge without length. */
-const beyond = ({ start, end, of }: Edge): SnapLine[] => {
-  const way = unitVector(start, end);
-  if (way === null) return [];
+/** The two lines on beyond the ends of an edge, from a curve as it runs there; none without length. */
+const beyond = (edge: Edge): SnapLine[] => {
+  const { start, end, of, bow } = edge;
+  const chord = unitVector(start, end);
+  if (chord === null) return [];
+  const wayAt = (along: number): SitePoint =>
+    bow === 0 ? chord : direction(trackBearing(edge, along));
   const label = of.kind === 'leg' ? 'in line with the fence' : `in line with the ${of.as}`;
   return [
-    { kind: 'extension', origin: start, way: scale(way, -1), label },
-    { kind: 'extension', origin: end, way, label },
+    { kind: 'extension', origin: start, way: scale(wayAt(0), -1), label },
+    { kind: 'extension', origin: end, way: wayAt(bow === 0 ? 0 : trackLength(edge)), label },
   ];
 };
 
