@@ -10,7 +10,8 @@ import type { Flag } from '../flag.ts';
 import type { Run } from '../layout.ts';
 import type { Post } from '../post.ts';
 import type { LaidLines } from '../posts/layLines.ts';
-import { clashingRuns, holesMissing } from './clashingRuns.ts';
+import { clashingRuns } from './clashingRuns.ts';
+import { holesMissing } from './holesMissing.ts';
 
 /** Holes are looked for within this many inches: a wider one is a slip of the finger. */
 const widest = 120;

@@ -9,7 +9,9 @@ import type { Carry } from '../carry/carry.ts';
 import type { Flag } from '../flag.ts';
 import { standsByGate, type Post } from '../post.ts';
 import type { LaidLines } from '../posts/layLines.ts';
-import { dugBy, holesMissing, isWithin } from './clashingRuns.ts';
+import { dugBy } from './dugBy.ts';
+import { holesMissing } from './holesMissing.ts';
+import { isWithin } from './isWithin.ts';
 import { gateName } from './names.ts';
 
 /** Holes are looked for within this many inches. */

@@ -1,40 +1,17 @@
-import { boundsOverlap, expandBounds, type Bounds } from '../../geometry/bounds.ts';
-import { distance } from '../../geometry/distance.ts';
+import { boundsOverlap, expandBounds } from '../../geometry/bounds.ts';
 import { slack } from '../../geometry/tolerance.ts';
 import type { Carry } from '../carry/carry.ts';
 import type { Post } from '../post.ts';
 import type { MetRun } from '../posts/metRuns.ts';
-
-/** How much more room two holes need, inches; nothing for two posts of one gate: its opening rules. */
-export const holesMissing = (a: Post, b: Post): number =>
-  a.gates.some((gate) => b.gates.includes(gate))
-    ? 0
-    : (a.hole.diameter + b.hole.diameter) / 2 - distance(a.at, b.at);
+import { dugBy } from './dugBy.ts';
+import { holesMissing } from './holesMissing.ts';
+import { isWithin } from './isWithin.ts';
 
 /** The posts of a run, where all their holes lie and the widest of these, inches. */
-interface Dug {
+interface Dug extends ReturnType<typeof dugBy> {
   readonly key: string;
   readonly posts: readonly Post[];
-  readonly bounds: Bounds;
-  readonly widest: number;
 }
-
-/** Where the holes of some posts lie, and how wide the widest is. */
-export const dugBy = (posts: readonly Post[]): Pick<Dug, 'bounds' | 'widest'> => {
-  let [minX, minY, maxX, maxY, widest] = [Infinity, Infinity, -Infinity, -Infinity, 0];
-  for (const { at, hole } of posts) {
-    minX = Math.min(minX, at.x);
-    minY = Math.min(minY, at.y);
-    maxX = Math.max(maxX, at.x);
-    maxY = Math.max(maxY, at.y);
-    widest = Math.max(widest, hole.diameter);
-  }
-  return { bounds: expandBounds({ minX, minY, maxX, maxY }, widest / 2), widest };
-};
-
-/** Whether a post stands within bounds, the edges reckoned in. */
-export const isWithin = ({ at: { x, y } }: Post, { minX, minY, maxX, maxY }: Bounds): boolean =>
-  x >= minX && x <= maxX && y >= minY && y <= maxY;
 
 /** Whether any two holes meet of the posts of two lists; a post and itself are one. */
 const anyMeet = (a: readonly Post[], b: readonly Post[]): boolean => {
