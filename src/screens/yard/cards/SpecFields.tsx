@@ -5,6 +5,7 @@ import { formatLength } from '../../../units/formatLength.ts';
 import type { LengthSystem } from '../../../units/lengthStyle.ts';
 import { useSite } from '../../bench.ts';
 import { LengthField } from '../../fields/LengthField.tsx';
+import { BuildFigures } from './BuildFigures.tsx';
 import { RuleFields } from './RuleFields.tsx';
 import { useEdit } from './useEdit.ts';
 
@@ -52,6 +53,7 @@ export const SpecFields = ({ id }: { readonly id: SpecId }) => {
           />
         ))}
       </div>
+      <BuildFigures spec={spec} style={site.lengths} change={change} />
       <RuleFields spec={spec} style={site.lengths} small={small} change={change} />
       <ul className="plain">
         {posts.map(({ key, label }) => (

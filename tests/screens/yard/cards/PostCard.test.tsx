@@ -3,7 +3,6 @@ import { layOutSite } from '../../../../src/engine/layOutSite.ts';
 import type { PostId } from '../../../../src/engine/post.ts';
 import { firstReach, PostCard } from '../../../../src/screens/yard/cards/PostCard.tsx';
 import { PinCard } from '../../../../src/screens/yard/cards/PinCard.tsx';
-import { postReading } from '../../../../src/screens/yard/cards/postReading.ts';
 import { addPin } from '../../../../src/site/edits/addPin.ts';
 import type { LineId, PinId, VertexId } from '../../../../src/site/ids.ts';
 import { legsOf } from '../../../../src/site/legsOf.ts';
@@ -32,15 +31,6 @@ const postAt = (site: Site, x: number): PostId => {
   if (found === undefined) throw new Error(`expected a post at ${x}`);
   return found[0] as PostId;
 };
-
-describe('postReading', () => {
-  it('is what the tape reads at the post from where it is hooked', () => {
-    const said = postReading(run, layOutSite(run), postAt(run, 240));
-    expect(said?.reading).toBe(240);
-    expect(said?.hookedAt).toBe(layOutSite(run).posts[postAt(run, 0)]?.tag);
-    expect(postReading(run, layOutSite(run), 'post:none' as PostId)).toBeNull();
-  });
-});
 
 describe('PostCard', () => {
   it('offers to hold a free post or keep its ground clear, and tells its reading', () => {

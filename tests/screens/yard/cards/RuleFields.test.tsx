@@ -1,8 +1,10 @@
 import { renderToStaticMarkup } from 'react-dom/server';
 import { describe, expect, it } from 'vitest';
 import { Published } from '../../../../src/screens/yard/cards/Published.tsx';
+import { BuildFigures } from '../../../../src/screens/yard/cards/BuildFigures.tsx';
 import { RuleFields } from '../../../../src/screens/yard/cards/RuleFields.tsx';
 import type { FenceSpec } from '../../../../src/site/fenceSpec.ts';
+import type { Source } from '../../../../src/trade/source.ts';
 import { cornerAngles } from '../../../../src/trade/cornerAngles.ts';
 import { curveSpacingSource } from '../../../../src/trade/curveSpacing.ts';
 import { pullGrades, pullIntervals } from '../../../../src/trade/pullPosts.ts';
@@ -19,7 +21,7 @@ const fields = (changed: Partial<FenceSpec>): string =>
     />,
   );
 
-const source = { text: 'A standard, 4.2', kind: 'published' } as never;
+const source: Source = { text: 'A standard, 4.2', status: 'published' };
 
 describe('Published', () => {
   const figure = (text: string, used: boolean) => ({ text, source, used, onTake: () => undefined });
@@ -50,5 +52,24 @@ describe('RuleFields', () => {
     expect(toe(fields({}))).toBe('');
     expect(toe(fields({ foundationToe: inches(6) }))).toBe('6&quot;');
     expect(fields({ onCurves: 'as straight' })).toMatch(/value="as straight" selected=""/);
+  });
+});
+
+describe('BuildFigures', () => {
+  it('presses the post tops that the build has, and of bays the one that is its longest', () => {
+    const markup = (changed: Partial<FenceSpec>): string =>
+      renderToStaticMarkup(
+        <BuildFigures
+          spec={{ ...spec, ...changed }}
+          style={{ system: 'feet', fraction: 16 }}
+          change={() => null}
+        />,
+      );
+    const pressed = (text: string) => text.split('aria-pressed="true"').slice(1);
+    expect(pressed(markup({})).map((part) => /<b>(.*?)<\/b>/.exec(part)?.[1])).toEqual([
+      '10&#x27;-0&quot;',
+      '2&quot; and -2&quot; over the fabric',
+    ]);
+    expect(pressed(markup({ maxBay: inches(100), lineAbove: inches(0) }))).toEqual([]);
   });
 });
