@@ -1,3 +1,4 @@
+import { fileURLToPath } from 'node:url';
 import { expect, test, type Page } from '@playwright/test';
 import { keepOutsOf } from '../src/engine/keepOut/keepOutsOf.ts';
 import { reachInto } from '../src/engine/keepOut/reachInto.ts';
@@ -155,4 +156,25 @@ test('a line post that is dragged is held there, also after a reload, until it i
   await yard.pressGround(stood?.at.x ?? 0, y);
   await page.getByRole('button', { name: 'Let it go' }).click();
   expect((await yard.saved()).pins).toEqual({});
+});
+
+test('the ground under a fence is shown under its tape and folded away', async ({ page }) => {
+  await page.goto('/index.html');
+  await page.getByRole('button', { name: 'Job & file' }).click();
+  const hill = new URL('../sample-sites/hillside.site.json', import.meta.url);
+  await page.getByLabel('Site file to open').setInputFiles(fileURLToPath(hill));
+  await expect(page.getByRole('dialog')).toBeHidden();
+  const pull = page.getByRole('button', { name: 'Pull out tape' });
+  if (await pull.isVisible()) await pull.click();
+  const key = page.getByRole('button', { name: 'Profile', exact: true });
+  const tape = page.getByRole('region', { name: 'Tape of the fence line' });
+  await expect(key).toHaveAttribute('aria-pressed', 'false');
+  const folded = (await tape.boundingBox())?.height ?? 0;
+  await key.click();
+  await expect(key).toHaveAttribute('aria-pressed', 'true');
+  await expect
+    .poll(async () => (await tape.boundingBox())?.height ?? 0)
+    .toBeGreaterThan(folded + 60);
+  await key.click();
+  await expect.poll(async () => (await tape.boundingBox())?.height ?? 0).toBe(folded);
 });

@@ -60,7 +60,7 @@ const keyText = (views: readonly ProfileView[], { lowest }: ProfileScale, style:
   const gap = views.some(({ unknown }) => unknown.length > 0);
   const base = heightText(lowest, style);
   return [
-    `Over posts: height above ground. Under the line at ${base}: heights of the ground, and grades.`,
+    `Over posts: height above ground. Under the line at ${base}: heights of the ground, and grades from left to right.`,
     ...(gap ? ['In the gaps the ground is not known.'] : []),
   ].join(' ');
 };

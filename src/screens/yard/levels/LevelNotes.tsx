@@ -1,3 +1,4 @@
+import { useEffect, useRef } from 'react';
 import { levelsOf } from '../../../engine/ground/levelsOf.ts';
 import { addLevelNote } from '../../../site/edits/addLevelNote.ts';
 import { setLevelAllowable } from '../../../site/edits/setLevelAllowable.ts';
@@ -57,10 +58,20 @@ export const LevelNotes = ({ onClose }: { readonly onClose: () => void }) => {
   const make = useDo();
   const style = rodStyle(site.lengths);
   const { rows, book } = levelsOf(site);
-  const add = () =>
+  const list = useRef<HTMLOListElement>(null);
+  const added = useRef(false);
+  const add = () => {
+    added.current = true;
     make('Add level note', (was) =>
       addLevelNote(was, rows.length === 0 ? benchmarkNote : emptyNote),
     );
+  };
+  useEffect(() => {
+    if (!added.current) return;
+    added.current = false;
+    // one writes on in the note that was added
+    list.current?.querySelector<HTMLInputElement>('li:last-child input')?.focus();
+  });
   return (
     <SheetOver title="Level notes" onClose={onClose}>
       <div className="stack levels">
@@ -72,7 +83,7 @@ export const LevelNotes = ({ onClose }: { readonly onClose: () => void }) => {
           ground (intermediate); before the level moves, on a turning point (foresight), and on that
           again after (backsight). End with a foresight on the benchmark: it shows the error.
         </p>
-        <ol className="plain level-notes">
+        <ol ref={list} className="plain level-notes">
           {rows.map((row, n) => (
             <NoteRow
               key={row.id}

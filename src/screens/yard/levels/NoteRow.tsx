@@ -60,25 +60,27 @@ export const NoteRow = ({ row, number, point, style }: Props) => {
         style={style}
         onEnter={(distance) => change({ distance })}
       />
-      <p className="level-height">
-        {point?.instrument != null && <span>HI {write(point.instrument)}</span>}
-        <b>{point === null ? 'Height not known yet' : `Height ${write(point.height)}`}</b>
-      </p>
-      <div className="choices">
-        <button
-          type="button"
-          aria-label={`Add a note after note ${number}`}
-          onClick={() => make('Add level note', (was) => addLevelNote(was, emptyNote, id))}
-        >
-          Add after
-        </button>
-        <button
-          type="button"
-          aria-label={`Delete note ${number}`}
-          onClick={() => make('Delete level note', (was) => removeLevelNotes(was, [id]))}
-        >
-          Delete
-        </button>
+      <div className="level-foot">
+        <p className="level-height">
+          {point?.instrument != null && <span>HI {write(point.instrument)}</span>}
+          <b>{point === null ? 'Height not known yet' : `Height ${write(point.height)}`}</b>
+        </p>
+        <div className="choices">
+          <button
+            type="button"
+            aria-label={`Add a note after note ${number}`}
+            onClick={() => make('Add level note', (was) => addLevelNote(was, emptyNote, id))}
+          >
+            Add after
+          </button>
+          <button
+            type="button"
+            aria-label={`Delete note ${number}`}
+            onClick={() => make('Delete level note', (was) => removeLevelNotes(was, [id]))}
+          >
+            Delete
+          </button>
+        </div>
       </div>
     </li>
   );
