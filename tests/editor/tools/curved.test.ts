@@ -4,6 +4,7 @@ import { bowKnob } from '../../../src/editor/bowKnob.ts';
 import { select } from '../../../src/editor/tools/select/select.ts';
 import { layOutSite } from '../../../src/engine/layOutSite.ts';
 import { nearestOnTrack } from '../../../src/geometry/track.ts';
+import { addFeature } from '../../../src/site/edits/addFeature.ts';
 import { setLengths } from '../../../src/site/edits/setLengths.ts';
 import { legsOf } from '../../../src/site/legsOf.ts';
 import { legTrack } from '../../../src/site/legTrack.ts';
@@ -49,6 +50,23 @@ describe('bowing a leg by its knob', () => {
     if (gate === undefined) throw new Error('expected a gate');
     const away = Math.min(Math.abs(at - gate.start.x), Math.abs(at - gate.end.x));
     expect(away).toBeGreaterThan(100);
+  });
+
+  it('[E16] dragged onto a third mark it bows the leg through that mark, not where snapping is off', () => {
+    const third = { x: 301.25, y: 83.5 };
+    const marked = addFeature(site, { kind: 'paving', label: '' }, [
+      third,
+      { x: 400, y: 900 },
+      { x: 200, y: 900 },
+    ]);
+    const drag = (free: boolean) => {
+      const at = (place: 'press' | 'move' | 'release', x: number, y: number) =>
+        ({ do: place, at: { x, y }, reach: inches(6), free }) as const;
+      const hand = [at('press', knob.x, 0), at('move', knob.x, 60), at('release', 302, 85)];
+      return drive(select, on(marked), hand, layOutSite);
+    };
+    expect(nearestOnTrack(third, trackOf(drag(false).site)).off).toBeLessThan(1e-6);
+    expect(nearestOnTrack(third, trackOf(drag(true).site)).off).toBeGreaterThan(0.01);
   });
 
   it('[E16] dragged off the chord it bows the leg through the hand, in one step and whole inches', () => {

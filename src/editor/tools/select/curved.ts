@@ -13,6 +13,7 @@ import type { Site } from '../../../site/site.ts';
 import { formatLength } from '../../../units/formatLength.ts';
 import { inches } from '../../../units/inches.ts';
 import { handStep } from '../../handStep.ts';
+import { standableMarks } from '../../standableMarks.ts';
 import type { Pointer } from '../../pointer.ts';
 import type { Held } from './selectState.ts';
 
@@ -36,6 +37,24 @@ const settled = (bow: number, chord: number, { reach, free }: Hand, step: number
   return Math.round(held / step) * step + 0;
 };
 
+/** The bow with which a leg passes the third mark nearest to a point, within reach; null for none. */
+const thirdMark = (
+  site: Site,
+  { start, end }: Track<'site'>,
+  at: SitePoint,
+  reach: number,
+): number | null => {
+  const chord = distance(start, end);
+  const [nearest] = standableMarks(site)
+    .map(({ point }) => ({ point, away: distance(point, at) }))
+    .filter(
+      ({ point, away }) => away <= reach && distance(point, start) > 0 && distance(point, end) > 0,
+    )
+    .toSorted((a, b) => a.away - b.away);
+  const bow = nearest === undefined ? null : ordinateThrough(start, nearest.point, end);
+  return bow !== null && Math.abs(bow) <= mostShare * chord ? bow : null;
+};
+
 /** How a knob was taken: where it was, and where the hand came down. */
 export interface Grip {
   readonly knob: SitePoint;
@@ -44,13 +63,17 @@ export interface Grip {
 
 /**
  * A site in which a leg is bowed so that it passes its knob, which goes by as much as the hand: to a
- * middle ordinate in whole steps, straight near its chord, and as it comes where snapping is off.
+ * middle ordinate in whole steps, through a third mark within reach, straight near its chord, and as
+ * it comes where snapping is off.
  */
 export const curved = (site: Site, what: HeldLeg, { knob, from }: Grip, hand: Hand): Site => {
   const track = trackOf(site, what);
   const chord = track === null ? 0 : distance(track.start, track.end);
   if (track === null || chord === 0) return site;
-  const bow = ordinateThrough(track.start, add(knob, subtract(hand.at, from)), track.end) ?? 0;
+  const at = add(knob, subtract(hand.at, from));
+  const third = hand.free ? null : thirdMark(site, track, at, hand.reach);
+  if (third !== null) return curveLeg(site, { line: what.line, leg: what.id, bow: third });
+  const bow = ordinateThrough(track.start, at, track.end) ?? 0;
   const step = handStep[site.lengths.system];
   return curveLeg(site, { line: what.line, leg: what.id, bow: settled(bow, chord, hand, step) });
 };
