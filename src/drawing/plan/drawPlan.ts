@@ -60,18 +60,26 @@ const drawFeatures = (site: Site): Primitive[] =>
       .flatMap((feature) => drawFeature(feature, site)),
   );
 
-/** The side of a run that the chain of its line leaves free, clear of the holes of its line posts. */
-const freeSide = (run: Run, post: Post, chain: 1 | -1, layout: Layout): Beside => {
-  const { bearing, bow, posts } = run;
-  const line = posts
-    .flatMap((stop) => layout.posts[stop.post] ?? [])
-    .filter((one) => !isTerminal(one));
-  // the chord of a curve lies inside it
-  const [side, way] = bow === 0 ? [chain, bearing] : [-Math.sign(bow), post.along];
-  return {
+/** How much room the widest hole of the line posts of a run takes beside it, inches. */
+const takenBeside = ({ posts }: Run, layout: Layout): number =>
+  posts.reduce((most, { post: id }) => {
+    const post = layout.posts[id];
+    return post === undefined || isTerminal(post) ? most : Math.max(most, post.hole.diameter / 2);
+  }, 0);
+
+/**
+ * The sides that the posts of a run are numbered on, clear of its holes: that which the chain of its
+ * line leaves free, one for all so that they stand in a row; outside of a curve, for each its own.
+ */
+const freeSides = (run: Run, chain: 1 | -1, layout: Layout): ((post: Post) => Beside) => {
+  const taken = takenBeside(run, layout);
+  const on = (side: number, way: number): Beside => ({
     way: { x: side * Math.sin(way), y: -side * Math.cos(way) },
-    taken: Math.max(0, ...line.map(({ hole }) => hole.diameter / 2)),
-  };
+    taken,
+  });
+  if (run.bow !== 0) return ({ along }) => on(-Math.sign(run.bow), along);
+  const row = on(chain, run.bearing);
+  return () => row;
 };
 
 const drawTags = (
@@ -82,11 +90,11 @@ const drawTags = (
   const tagged = new Map<Post, Primitive>();
   for (const line of values(layout.lines)) {
     for (const run of line.runs) {
+      const sides = freeSides(run, sideOf(line), layout);
       for (const { post: id } of run.posts) {
         const post = layout.posts[id];
         if (post === undefined || tagged.has(post)) continue;
-        const side = freeSide(run, post, sideOf(line), layout);
-        tagged.set(post, drawTag(post, side, next.get(id)));
+        tagged.set(post, drawTag(post, sides(post), next.get(id)));
       }
     }
   }
