@@ -4,6 +4,7 @@ import { layOutSite } from '../src/engine/layOutSite.ts';
 import type { SitePoint } from '../src/geometry/point.ts';
 import { arcOf, nearestOnTrack } from '../src/geometry/track.ts';
 import type { Site } from '../src/site/site.ts';
+import { dragGround } from './dragGround.ts';
 import { yardPage } from './yardPage.ts';
 
 /** A fence of 60 ft to the east, drawn on an empty pad, and its leg selected. */
@@ -35,34 +36,6 @@ const knobOf = (site: Site): SitePoint => {
   const knob = bowKnob(layOutSite(site), { kind: 'leg', line: 'line:1', id });
   if (knob === null) throw new Error('expected a knob');
   return knob.at;
-};
-
-/** Drags from one place of the ground to another, with a finger where the device has no mouse. */
-const dragGround = async (page: Page, from: SitePoint, to: SitePoint): Promise<void> => {
-  const { pad } = yardPage(page);
-  const view = ((await pad.getAttribute('data-view')) ?? '').split(' ').map(Number);
-  const box = await pad.boundingBox();
-  const [scale = 1, left = 0, top = 0] = view;
-  const onScreen = ({ x, y }: SitePoint) => ({
-    x: (box?.x ?? 0) + left + x * scale,
-    y: (box?.y ?? 0) + top - y * scale,
-  });
-  const steps = [0, 1 / 3, 2 / 3, 1].map((share) =>
-    onScreen({ x: from.x + share * (to.x - from.x), y: from.y + share * (to.y - from.y) }),
-  );
-  const [first = { x: 0, y: 0 }, ...rest] = steps;
-  if (!(await page.evaluate(() => window.matchMedia('(pointer: coarse)').matches))) {
-    await page.mouse.move(first.x, first.y);
-    await page.mouse.down();
-    for (const { x, y } of rest) await page.mouse.move(x, y);
-    return page.mouse.up();
-  }
-  const device = await page.context().newCDPSession(page);
-  const touch = (type: 'touchStart' | 'touchMove' | 'touchEnd', points: SitePoint[]) =>
-    device.send('Input.dispatchTouchEvent', { type, touchPoints: points });
-  await touch('touchStart', [first]);
-  for (const point of rest) await touch('touchMove', [point]);
-  await touch('touchEnd', []);
 };
 
 test('a leg is bowed by its knob and set to a radius; its bays become as short as that asks for', async ({

@@ -7,6 +7,7 @@ import type { Site } from '../src/site/site.ts';
 import { formatLength } from '../src/units/formatLength.ts';
 import { inches } from '../src/units/inches.ts';
 import { parseLength } from '../src/units/parseLength.ts';
+import { dragGround } from './dragGround.ts';
 import { yardPage } from './yardPage.ts';
 
 /** A fence of 60 ft to the east, drawn on an empty pad; where its first mark stands, in inches. */
@@ -125,27 +126,11 @@ test('a gate that opens uphill meets the ground, and is clear when it opens the 
 
 test('a line post that is dragged is held there, also after a reload, until it is let go', async ({
   page,
-  isMobile,
 }) => {
-  test.skip(isMobile, 'dragged with a mouse');
   const { yard, x, y } = await drawFence(page);
   await yard.take('Select');
   await yard.pressGround(x + 240, y);
-  await expect(page.getByRole('region', { name: 'Post' })).toBeVisible();
-  const view = ((await yard.pad.getAttribute('data-view')) ?? '').split(' ').map(Number);
-  const box = await yard.pad.boundingBox();
-  const [scale = 1, left = 0, top = 0] = view;
-  const on = (east: number) => [
-    (box?.x ?? 0) + left + (x + east) * scale,
-    (box?.y ?? 0) + top - y * scale,
-  ];
-  const [fromX = 0, fromY = 0] = on(240);
-  const [toX = 0] = on(280);
-  await page.mouse.move(fromX, fromY);
-  await page.mouse.down();
-  await page.mouse.move((fromX + toX) / 2, fromY, { steps: 4 });
-  await page.mouse.move(toX, fromY, { steps: 4 });
-  await page.mouse.up();
+  await dragGround(page, { x: x + 240, y }, { x: x + 280, y });
   const held = await yard.saved();
   const [pin] = Object.values(held.pins);
   expect(pin?.holds).toEqual({ kind: 'post' });
@@ -154,7 +139,7 @@ test('a line post that is dragged is held there, also after a reload, until it i
   await page.reload();
   expect((await yard.saved()).pins).toEqual(held.pins);
   await yard.pressGround(stood?.at.x ?? 0, y);
-  await page.getByRole('button', { name: 'Let it go' }).click();
+  await yard.onCard(() => page.getByRole('button', { name: 'Let it go' }).click());
   expect((await yard.saved()).pins).toEqual({});
 });
 
@@ -164,6 +149,8 @@ test('the ground under a fence is shown under its tape and folded away', async (
   const hill = new URL('../sample-sites/hillside.site.json', import.meta.url);
   await page.getByLabel('Site file to open').setInputFiles(fileURLToPath(hill));
   await expect(page.getByRole('dialog')).toBeHidden();
+  // the tape of the fence that was opened, not that of the empty pad
+  await expect(page.getByRole('button', { name: 'Hook other end' })).toBeVisible();
   const pull = page.getByRole('button', { name: 'Pull out tape' });
   if (await pull.isVisible()) await pull.click();
   const key = page.getByRole('button', { name: 'Profile', exact: true });
