@@ -15,7 +15,7 @@ const told = 1e-6;
 export const checkCurves = (site: Site, laid: LaidLines): Flag[] =>
   laid.seated.flatMap(({ course, spec }): Flag[] => {
     const arc = arcOf({ start: course.from.at, end: course.to.at, bow: course.bow });
-    const id = `run:${course.chain.id}:${course.from.vertex}`;
+    const id = `run:${course.key}`;
     const run = laid.lines[course.chain.id]?.runs.find((each) => each.id === id);
     if (arc === null || run === undefined) return [];
     const lengths = run.spaces.flatMap(({ kind, length }) => (kind === 'bay' ? [length] : []));

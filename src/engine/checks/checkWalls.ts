@@ -9,6 +9,7 @@ import { coreCover } from '../../trade/wallSets.ts';
 import type { Flag } from '../flag.ts';
 import type { Run } from '../layout.ts';
 import type { Post } from '../post.ts';
+import { stationInPlan } from '../posts/stationInPlan.ts';
 import type { LaidLines } from '../posts/layLines.ts';
 import { wallReach } from '../wall/wallHole.ts';
 import { wallSteps } from '../wall/wallSteps.ts';
@@ -27,12 +28,12 @@ interface OnWall {
 const onWalls = (laid: LaidLines): OnWall[] =>
   laid.seated.flatMap(({ course, spec }): OnWall[] => {
     const { wall } = course;
-    const id = `run:${course.chain.id}:${course.from.vertex}`;
+    const id = `run:${course.key}`;
     const run = laid.lines[course.chain.id]?.runs.find((each) => each.id === id);
     if (wall === null || run === undefined) return [];
     const stands = run.posts.flatMap(({ post: own, station }) => {
       const post = laid.posts[own];
-      return post === undefined ? [] : [{ post, station: station * (course.length / run.length) }];
+      return post === undefined ? [] : [{ post, station: stationInPlan(run, station) }];
     });
     return [{ run, wall, spec, stands }];
   });

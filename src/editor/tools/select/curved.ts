@@ -7,6 +7,7 @@ import type { SitePoint } from '../../../geometry/point.ts';
 import { subtract } from '../../../geometry/subtract.ts';
 import { arcOf, trackAt, trackLength, type Track } from '../../../geometry/track.ts';
 import { curveLeg } from '../../../site/edits/curveLeg.ts';
+import { curveThrough } from '../../../site/edits/curveThrough.ts';
 import { legAt } from '../../../site/legGround.ts';
 import { legTrack } from '../../../site/legTrack.ts';
 import type { Site } from '../../../site/site.ts';
@@ -37,13 +38,13 @@ const settled = (bow: number, chord: number, { reach, free }: Hand, step: number
   return Math.round(held / step) * step + 0;
 };
 
-/** The bow with which a leg passes the third mark nearest to a point, within reach; null for none. */
+/** The third mark nearest to a point, within reach, that a leg can be bowed through; null for none. */
 const thirdMark = (
   site: Site,
   { start, end }: Track<'site'>,
   at: SitePoint,
   reach: number,
-): number | null => {
+): SitePoint | null => {
   const chord = distance(start, end);
   const [nearest] = standableMarks(site)
     .map(({ point }) => ({ point, away: distance(point, at) }))
@@ -51,8 +52,9 @@ const thirdMark = (
       ({ point, away }) => away <= reach && distance(point, start) > 0 && distance(point, end) > 0,
     )
     .toSorted((a, b) => a.away - b.away);
-  const bow = nearest === undefined ? null : ordinateThrough(start, nearest.point, end);
-  return bow !== null && Math.abs(bow) <= mostShare * chord ? bow : null;
+  if (nearest === undefined) return null;
+  const bow = ordinateThrough(start, nearest.point, end);
+  return bow !== null && Math.abs(bow) <= mostShare * chord ? nearest.point : null;
 };
 
 /** How a knob was taken: where it was, and where the hand came down. */
@@ -72,7 +74,7 @@ export const curved = (site: Site, what: HeldLeg, { knob, from }: Grip, hand: Ha
   if (track === null || chord === 0) return site;
   const at = add(knob, subtract(hand.at, from));
   const third = hand.free ? null : thirdMark(site, track, at, hand.reach);
-  if (third !== null) return curveLeg(site, { line: what.line, leg: what.id, bow: third });
+  if (third !== null) return curveThrough(site, what.line, what.id, third);
   const bow = ordinateThrough(track.start, at, track.end) ?? 0;
   const step = handStep[site.lengths.system];
   return curveLeg(site, { line: what.line, leg: what.id, bow: settled(bow, chord, hand, step) });
