@@ -1,5 +1,6 @@
 import { inches } from '../units/inches.ts';
 import { siteVersion } from './site.ts';
+import { usualTrusts } from './trusts.ts';
 import type { Site } from './site.ts';
 
 /**
@@ -19,6 +20,10 @@ export const emptySite = ({ specs, hardware }: Pick<Site, 'specs' | 'hardware'>)
   pins: {},
   shots: {},
   levels: { allowable: null, notes: {} },
+  observations: {},
+  trusts: usualTrusts,
+  origin: null,
+  underlays: {},
   specs,
   hardware,
 });

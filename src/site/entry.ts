@@ -12,6 +12,8 @@ const nouns: Readonly<Record<MapName, string>> = {
   features: 'a feature',
   pins: 'a pin',
   shots: 'a grade shot',
+  observations: 'an observation',
+  underlays: 'a picture',
   specs: 'a fence spec',
   hardware: 'a hinge or latch',
 };

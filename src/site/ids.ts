@@ -13,6 +13,9 @@ export const specId = z.templateLiteral(['spec:', tail]);
 export const pinId = z.templateLiteral(['pin:', tail]);
 export const shotId = z.templateLiteral(['shot:', tail]);
 export const levelId = z.templateLiteral(['level:', tail]);
+export const observationId = z.templateLiteral(['observation:', tail]);
+export const underlayId = z.templateLiteral(['underlay:', tail]);
+export const tieId = z.templateLiteral(['tie:', tail]);
 export const hardwareId = z.templateLiteral(['hardware:', tail]);
 
 export type MarkId = `mark:${string}`;
@@ -25,4 +28,7 @@ export type SpecId = `spec:${string}`;
 export type PinId = `pin:${string}`;
 export type ShotId = `shot:${string}`;
 export type LevelId = `level:${string}`;
+export type ObservationId = `observation:${string}`;
+export type UnderlayId = `underlay:${string}`;
+export type TieId = `tie:${string}`;
 export type HardwareId = `hardware:${string}`;

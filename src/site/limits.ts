@@ -11,6 +11,8 @@ export const limits = {
   features: 5_000,
   pins: 20_000,
   shots: 20_000,
+  observations: 20_000,
+  underlays: 20,
   specs: 1_000,
   hardware: 1_000,
   /** Marks passed by one line, wall or boundary. */
@@ -21,7 +23,16 @@ export const limits = {
 
 /** The maps of a site that its entries are kept in. */
 export type MapName =
-  'marks' | 'lines' | 'gates' | 'features' | 'pins' | 'shots' | 'specs' | 'hardware';
+  | 'marks'
+  | 'lines'
+  | 'gates'
+  | 'features'
+  | 'pins'
+  | 'shots'
+  | 'observations'
+  | 'underlays'
+  | 'specs'
+  | 'hardware';
 
 export const mapNames: readonly MapName[] = [
   'marks',
@@ -30,6 +41,8 @@ export const mapNames: readonly MapName[] = [
   'features',
   'pins',
   'shots',
+  'observations',
+  'underlays',
   'specs',
   'hardware',
 ];

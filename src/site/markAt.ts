@@ -18,5 +18,8 @@ export const markAt = (
     return { site, mark: place };
   }
   const mark = nextId(site, 'mark');
-  return { site: withEntry(site, 'marks', mark, { x: place.x, y: place.y, label: '' }), mark };
+  return {
+    site: withEntry(site, 'marks', mark, { x: place.x, y: place.y, label: '', fixed: false }),
+    mark,
+  };
 };

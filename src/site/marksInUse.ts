@@ -1,7 +1,7 @@
 import type { MarkId } from './ids.ts';
 import type { Path } from './path.ts';
 import type { Site } from './site.ts';
-import { withoutEntries } from './withEntries.ts';
+import { withoutMarks } from './withoutMarks.ts';
 
 const marksOf = (entry: { readonly path: Path } | { readonly mark: MarkId }): MarkId[] =>
   'path' in entry ? Object.values(entry.path).map((vertex) => vertex.mark) : [entry.mark];
@@ -14,12 +14,11 @@ export const marksOfFeatures = (site: Site): Set<MarkId> =>
 export const marksInUse = (site: Site): Set<MarkId> =>
   new Set([...Object.values(site.lines), ...Object.values(site.features)].flatMap(marksOf));
 
-/** A site without those of these marks that nothing stands on. */
+/** A site without those of these marks that nothing stands on, and what was observed of them. */
 export const withoutUnused = (site: Site, marks: readonly MarkId[]): Site => {
   const used = marksInUse(site);
-  return withoutEntries(
+  return withoutMarks(
     site,
-    'marks',
     marks.filter((mark) => !used.has(mark)),
   );
 };

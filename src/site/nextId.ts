@@ -11,6 +11,9 @@ export type IdKind =
   | 'pin'
   | 'shot'
   | 'level'
+  | 'observation'
+  | 'underlay'
+  | 'tie'
   | 'spec'
   | 'hardware';
 
@@ -29,6 +32,9 @@ const idsOf: Readonly<Record<IdKind, (site: Site) => string[]>> = {
   pin: (site) => Object.keys(site.pins),
   shot: (site) => Object.keys(site.shots),
   level: (site) => Object.keys(site.levels.notes),
+  observation: (site) => Object.keys(site.observations),
+  underlay: (site) => Object.keys(site.underlays),
+  tie: (site) => Object.values(site.underlays).flatMap(({ ties }) => Object.keys(ties)),
   spec: (site) => Object.keys(site.specs),
   hardware: (site) => Object.keys(site.hardware),
 };

@@ -21,6 +21,8 @@ export const positiveLength = asLength(z.number().gt(0).max(farthest));
 export const signedLength = asLength(within(-farthest, farthest));
 /** An angle from 0 to π, in radians. */
 export const angle = within(0, Math.PI) as unknown as z.ZodType<Radians, number>;
+/** A direction in radians, counter-clockwise from the x axis, from -π to π. */
+export const bearing = within(-Math.PI, Math.PI) as unknown as z.ZodType<Radians, number>;
 /** Rise over run, from 0; 1 is a slope of 45 degrees. */
 export const ratio = within(0, 100);
 /** One line of text that a person typed. */

@@ -2,13 +2,16 @@ import type { Feature } from './feature.ts';
 import type { FenceLine } from './fenceLine.ts';
 import type { Gate, Leaf } from './gate.ts';
 import { leafCounts } from './gateWay.ts';
-import type { GateId, LineId, PinId, VertexId } from './ids.ts';
+import type { GateId, LineId, ObservationId, PinId, VertexId } from './ids.ts';
 import { placeLine } from './issueLine.ts';
 import { legsOf } from './legsOf.ts';
+import type { Observation } from './observation.ts';
+import { marksObserved } from './marksObserved.ts';
 import type { Path } from './path.ts';
 import type { Pin } from './pin.ts';
 import { quoted } from './quoted.ts';
 import type { Site } from './site.ts';
+import type { Underlay } from './underlay.ts';
 
 /** Where it is wrong, what was expected there, what was found. */
 type Wrong = readonly [where: readonly string[], expected: string, found: unknown];
@@ -57,6 +60,21 @@ const wrongLine = (site: Site, line: FenceLine): Wrong[] => [
 
 const wrongFeature = (site: Site, feature: Feature): Wrong[] =>
   'path' in feature ? wrongPath(site, feature.path) : wrongMark(site, feature.mark);
+
+const wrongObservation = (site: Site, observation: Observation): Wrong[] => {
+  const seen = new Set<string>();
+  return Object.entries(marksObserved(observation)).flatMap(([role, mark]): Wrong[] => {
+    if (!Object.hasOwn(site.marks, mark)) return [[[role], 'a mark of this site', mark]];
+    if (seen.has(mark)) return [[[role], 'another mark than the rest of it', mark]];
+    seen.add(mark);
+    return [];
+  });
+};
+
+const wrongTies = ({ ties }: Underlay): Wrong[] => {
+  const count = Object.keys(ties).length;
+  return count === 2 || count === 4 ? [] : [[['ties'], 'two or four', count]];
+};
 
 /** The vertices of each line at which a leg starts. */
 type Starts = ReadonlyMap<string, ReadonlySet<VertexId>>;
@@ -138,7 +156,17 @@ export const brokenGate = (site: Site, id: GateId, gate: Gate): string | null =>
   return first === undefined ? null : toldOf(first);
 };
 
-/** Every reference of one line, one gate, one pin and one feature after the other, until one is wrong. */
+/** The first reference of one observation that is broken, as one line, else null. */
+export const brokenObservation = (
+  site: Site,
+  id: ObservationId,
+  seen: Observation,
+): string | null => {
+  const [first] = within(wrongObservation(site, seen), 'observations', id);
+  return first === undefined ? null : toldOf(first);
+};
+
+/** Every reference of one entry after the other, until one is wrong. */
 function* everyWrong(site: Site): Generator<Wrong> {
   const starts = new Map<string, ReadonlySet<VertexId>>();
   for (const [id, fence] of Object.entries(site.lines) as [LineId, FenceLine][]) {
@@ -155,12 +183,18 @@ function* everyWrong(site: Site): Generator<Wrong> {
   for (const [id, feature] of Object.entries(site.features)) {
     yield* within(wrongFeature(site, feature), 'features', id);
   }
+  for (const [id, observation] of Object.entries(site.observations)) {
+    yield* within(wrongObservation(site, observation), 'observations', id);
+  }
+  for (const [id, underlay] of Object.entries(site.underlays)) {
+    yield* within(wrongTies(underlay), 'underlays', id);
+  }
 }
 
 /**
  * The first thing of a site that points at nothing, as one line, else null: a mark, line, leg,
  * spec or part that is not there, a hinge where a latch belongs, a gate with
- * another number of leaves than its way has, two vertices or leaves with one order key. A line of fewer than two marks is no fault.
+ * another number of leaves than its way has, an observation that names one mark twice, two vertices or leaves with one order key. A line of fewer than two marks is no fault.
  */
 export const brokenReference = (site: Site): string | null => {
   const first = everyWrong(site).next();

@@ -4,16 +4,31 @@ import { fenceLineSchema } from './fenceLine.ts';
 import { fenceSpecSchema } from './fenceSpec.ts';
 import { gateSchema } from './gate.ts';
 import { hardwareSchema } from './hardware.ts';
-import { featureId, gateId, hardwareId, lineId, markId, pinId, shotId, specId } from './ids.ts';
+import {
+  featureId,
+  gateId,
+  hardwareId,
+  lineId,
+  markId,
+  observationId,
+  pinId,
+  shotId,
+  specId,
+  underlayId,
+} from './ids.ts';
 import { levelsSchema } from './levels.ts';
 import { markSchema } from './mark.ts';
+import { observationSchema } from './observation.ts';
+import { originSchema } from './origin.ts';
 import { pinSchema } from './pin.ts';
 import { label, positiveLength, remark } from './quantities.ts';
 import { shotSchema } from './shot.ts';
+import { trustsSchema } from './trusts.ts';
+import { underlaySchema } from './underlay.ts';
 import type { Frozen } from './frozen.ts';
 
 /** The version of the file format that this program writes. */
-export const siteVersion = 4;
+export const siteVersion = 5;
 
 /**
  * The document: what a person drew and chose, nothing that follows from it. Flat maps by id;
@@ -44,6 +59,11 @@ export const siteSchema = z.strictObject({
   pins: z.record(pinId, pinSchema),
   shots: z.record(shotId, shotSchema),
   levels: levelsSchema,
+  observations: z.record(observationId, observationSchema),
+  trusts: trustsSchema,
+  /** Where on earth the point 0, 0 is; the y axis goes north. Null where nobody has said. */
+  origin: originSchema.nullable(),
+  underlays: z.record(underlayId, underlaySchema),
   specs: z.record(specId, fenceSpecSchema),
   hardware: z.record(hardwareId, hardwareSchema),
 });

@@ -93,8 +93,25 @@ const fromThree = (document: PlainDocument): PlainDocument => ({
   specs: mapped(document['specs'], specOfFour),
 });
 
+/** Marks that what is observed moves, of which no older file observes anything; no pictures. */
+const fromFour = (document: PlainDocument): PlainDocument => ({
+  ...document,
+  marks: mapped(document['marks'], (mark) => ({ ...mark, fixed: false })),
+  observations: {},
+  trusts: {
+    tapeLeast: 1 / 4,
+    tapeShare: 1 / 2400,
+    square: Math.PI / 360,
+    straight: 1 / 2,
+    offset: 1 / 2,
+    bearing: Math.PI / 180,
+  },
+  origin: null,
+  underlays: {},
+});
+
 /**
  * One step for each version of the file format that came before today's. A step that is filed
  * here is never changed again.
  */
-export const upgrades: Upgrades = { 1: fromOne, 2: fromTwo, 3: fromThree };
+export const upgrades: Upgrades = { 1: fromOne, 2: fromTwo, 3: fromThree, 4: fromFour };

@@ -12,7 +12,7 @@ const nested = (depth: number): string => '{"a":'.repeat(depth) + '1' + '}'.repe
 /** Marks in a row, an inch apart. */
 const crowd = (count: number): object =>
   Object.fromEntries(
-    Array.from({ length: count }, (_, n) => [`mark:${n}`, { x: n, y: 0, label: '' }]),
+    Array.from({ length: count }, (_, n) => [`mark:${n}`, { x: n, y: 0, label: '', fixed: false }]),
   );
 
 const refused: readonly (readonly [string, string, string])[] = [

@@ -221,7 +221,7 @@ export const handPath = (points: readonly SitePoint[], prefix: string) => {
   const orders = freshOrders(points.length);
   return {
     marks: Object.fromEntries(
-      points.map(({ x, y }, n) => [`mark:${prefix}-${n}`, { x, y, label: '' }] as const),
+      points.map(({ x, y }, n) => [`mark:${prefix}-${n}`, { x, y, label: '', fixed: false }] as const),
     ),
     path: Object.fromEntries(
       points.map(

@@ -93,9 +93,9 @@ describe('hit', () => {
       ...yard,
       marks: {
         ...yard.marks,
-        'mark:s1': { x: -900, y: -600, label: '' },
-        'mark:s2': { x: 900, y: -600, label: '' },
-        'mark:s3': { x: 100, y: 900, label: '' },
+        'mark:s1': { x: -900, y: -600, label: '', fixed: false },
+        'mark:s2': { x: 900, y: -600, label: '', fixed: false },
+        'mark:s3': { x: 100, y: 900, label: '', fixed: false },
       } as const,
       features: { 'feature:a': slab, ...yard.features } as const,
     };

@@ -75,7 +75,7 @@ describe('snap', () => {
   it('[E2] a point is drawn parallel and square to a wall', () => {
     const turned = {
       ...yard,
-      marks: { ...yard.marks, 'mark:house2': { x: 300, y: 300, label: '' } } as const,
+      marks: { ...yard.marks, 'mark:house2': { x: 300, y: 300, label: '', fixed: false } } as const,
     };
     const away = snap(turned, aim(-203, 202, { from: { x: -100, y: 100 } }));
     expect(away.lines[0]).toMatchObject({ kind: 'parallel', label: 'square to the wall' });

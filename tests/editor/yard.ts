@@ -13,7 +13,7 @@ const path = (name: string, corners: readonly (readonly [number, number] | MarkI
   Object.fromEntries(
     corners.map((corner, n) => {
       const mark: MarkId = typeof corner === 'string' ? corner : `mark:${name}${n + 1}`;
-      if (typeof corner !== 'string') marks[mark] = { x: corner[0], y: corner[1], label: '' };
+      if (typeof corner !== 'string') marks[mark] = { x: corner[0], y: corner[1], label: '', fixed: false };
       return [`vertex:${name}${n + 1}`, { mark, order: `a${n}` }];
     }),
   ) as Record<VertexId, { mark: MarkId; order: string }>;
@@ -52,7 +52,7 @@ const fence: FenceLine = {
   path: path('fence', ['mark:house2', [840, 0], [840, -480]]),
 };
 
-marks['mark:tree1'] = { x: 600, y: 600, label: '' };
+marks['mark:tree1'] = { x: 600, y: 600, label: '', fixed: false };
 const tree: Feature = {
   kind: 'tree',
   label: 'Oak',

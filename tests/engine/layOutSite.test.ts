@@ -300,9 +300,9 @@ describe('layOutSite', () => {
       ...house,
       marks: {
         ...house.marks,
-        'mark:h1': { x: 0, y: -200, label: '' },
-        'mark:h2': { x: 0, y: 200, label: '' },
-        'mark:h3': { x: -300, y: 0, label: '' },
+        'mark:h1': { x: 0, y: -200, label: '', fixed: false },
+        'mark:h2': { x: 0, y: 200, label: '', fixed: false },
+        'mark:h3': { x: -300, y: 0, label: '', fixed: false },
       },
     };
     const walls = Object.values(layOutSite(site).posts).filter(({ kind }) => kind === 'wall');

@@ -9,8 +9,8 @@ describe('the JSON Schema of a site file', () => {
 
   it('says what it is and names no host', () => {
     expect(schema['$schema']).toBe('https://json-schema.org/draft/2020-12/schema');
-    expect(schema['$id']).toBe('urn:lathline:site:4');
-    expect(schema['title']).toBe('Lathline site, format version 4');
+    expect(schema['$id']).toBe('urn:lathline:site:5');
+    expect(schema['title']).toBe('Lathline site, format version 5');
   });
 
   it('requires every part of the document and allows no other', () => {
@@ -27,13 +27,17 @@ describe('the JSON Schema of a site file', () => {
       'pins',
       'shots',
       'levels',
+      'observations',
+      'trusts',
+      'origin',
+      'underlays',
       'specs',
       'hardware',
     ]);
     expect(schema['additionalProperties']).toBe(false);
     expect(schema).toMatchObject({
       properties: {
-        version: { const: 4 },
+        version: { const: 5 },
         marks: {
           propertyNames: { pattern: '^mark:[A-Za-z0-9-]{1,40}$' },
           additionalProperties: { properties: { x: { minimum: -633_600, maximum: 633_600 } } },
@@ -49,8 +53,8 @@ describe('the JSON Schema of a site file', () => {
     expect(reader.safeParse(file).success).toBe(true);
     expect(reader.safeParse(jobless).success).toBe(false);
     expect(reader.safeParse({ ...file, extra: job }).success).toBe(false);
-    expect(reader.safeParse({ ...file, marks: { 7: { x: 0, y: 0, label: '' } } }).success).toBe(
-      false,
-    );
+    expect(
+      reader.safeParse({ ...file, marks: { 7: { x: 0, y: 0, label: '', fixed: false } } }).success,
+    ).toBe(false);
   });
 });

@@ -17,7 +17,7 @@ describe('the next id', () => {
   });
 
   it('[S8] several at once are what one after the other would give', () => {
-    const mark: Mark = { x: 0, y: 0, label: '' };
+    const mark: Mark = { x: 0, y: 0, label: '', fixed: false };
     fc.assert(
       fc.property(fc.uniqueArray(fc.nat(30)), fc.integer({ min: 1, max: 20 }), (used, count) => {
         let site = {

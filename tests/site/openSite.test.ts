@@ -31,7 +31,7 @@ describe('opening a site file', () => {
       '{"format":"other"}',
       'this is not a site file: expected format "lathline site", found "other"',
     ],
-    ['{"format":"lathline site"}', 'version: expected a whole number from 1 to 4, found nothing'],
+    ['{"format":"lathline site"}', 'version: expected a whole number from 1 to 5, found nothing'],
   ])('[S2] %j is refused', (file, reason) => {
     expect(reasonOf(file)).toBe(reason);
   });
@@ -44,7 +44,7 @@ describe('opening a site file', () => {
 
   it('[S3] a newer version is refused by name', () => {
     expect(reasonOf(changed(['version'], 7))).toBe(
-      'this file was saved by a newer version (format version 7); this program reads up to 4',
+      'this file was saved by a newer version (format version 7); this program reads up to 5',
     );
   });
 
@@ -96,7 +96,7 @@ describe('opening a site file', () => {
   });
 
   it('[S2] the first of several faults speaks for all', () => {
-    const file = changed(['marks', 'mark:1'], { x: 'a', y: 'b', label: 3 });
+    const file = changed(['marks', 'mark:1'], { x: 'a', y: 'b', label: 3, fixed: false });
     expect(reasonOf(file)).toBe(
       'marks › mark:1 › x: expected a number, found "a" (and 2 more like it)',
     );
@@ -135,7 +135,10 @@ describe('opening a site file', () => {
 
   it('[S5] more marks than the limit are refused by their number', () => {
     const marks = Object.fromEntries(
-      Array.from({ length: 20_001 }, (_, n) => [`mark:${n}`, { x: 0, y: 0, label: '' }]),
+      Array.from({ length: 20_001 }, (_, n) => [
+        `mark:${n}`,
+        { x: 0, y: 0, label: '', fixed: false },
+      ]),
     );
     expect(reasonOf(changed(['marks'], marks))).toBe(
       'marks: expected at most 20000 entries, found 20001',

@@ -1,5 +1,6 @@
 import { openDocument } from '../../src/site/openDocument.ts';
 import type { Site } from '../../src/site/site.ts';
+import { usualTrusts } from '../../src/site/trusts.ts';
 
 const pipe = (label: string, od: number) => ({ label, od, wall: 0.065 });
 
@@ -52,7 +53,7 @@ const takes = { low: 1, planned: 1.5, high: 2 };
  */
 export const sampleDocument = {
   format: 'lathline site',
-  version: 4,
+  version: 5,
   job: {
     name: 'Invented yard',
     customer: '',
@@ -65,17 +66,17 @@ export const sampleDocument = {
   lengths: { system: 'feet', fraction: 8 },
   shop: { leafStep: 0.125 },
   marks: {
-    'mark:1': { x: 0, y: 0, label: 'house corner' },
-    'mark:2': { x: 0, y: -480, label: '' },
-    'mark:3': { x: 720, y: -480, label: '' },
-    'mark:4': { x: 720, y: 0, label: '' },
-    'mark:5': { x: 0, y: 300, label: '' },
-    'mark:6': { x: 400, y: 300, label: '' },
-    'mark:7': { x: 1000, y: 1000, label: '' },
-    'mark:8': { x: 1480, y: 1000, label: '' },
-    'mark:9': { x: 1240, y: 1400, label: '' },
-    'mark:10': { x: -200.5, y: 50.25, label: 'oak' },
-    'mark:11': { x: 5, y: 5, label: 'pin' },
+    'mark:1': { x: 0, y: 0, label: 'house corner', fixed: false },
+    'mark:2': { x: 0, y: -480, label: '', fixed: false },
+    'mark:3': { x: 720, y: -480, label: '', fixed: false },
+    'mark:4': { x: 720, y: 0, label: '', fixed: false },
+    'mark:5': { x: 0, y: 300, label: '', fixed: false },
+    'mark:6': { x: 400, y: 300, label: '', fixed: false },
+    'mark:7': { x: 1000, y: 1000, label: '', fixed: false },
+    'mark:8': { x: 1480, y: 1000, label: '', fixed: false },
+    'mark:9': { x: 1240, y: 1400, label: '', fixed: false },
+    'mark:10': { x: -200.5, y: 50.25, label: 'oak', fixed: false },
+    'mark:11': { x: 5, y: 5, label: 'pin', fixed: false },
   },
   lines: {
     'line:1': {
@@ -188,6 +189,10 @@ export const sampleDocument = {
     },
   },
   levels: { allowable: null, notes: {} },
+  observations: {},
+  trusts: usualTrusts,
+  origin: null,
+  underlays: {},
   shots: { 'shot:1': { x: 10, y: -20, z: 3.5, label: 'step' } },
   specs: { 'spec:1': spec },
   hardware: {

@@ -1,10 +1,11 @@
 import { inches } from '../../src/units/inches.ts';
 import type { Site } from '../../src/site/site.ts';
+import { usualTrusts } from '../../src/site/trusts.ts';
 
 /** An empty site told from others by the name of its job. */
 export const namedSite = (name: string): Site => ({
   format: 'lathline site',
-  version: 4,
+  version: 5,
   job: {
     name,
     customer: '',
@@ -23,6 +24,10 @@ export const namedSite = (name: string): Site => ({
   pins: {},
   shots: {},
   levels: { allowable: null, notes: {} },
+  observations: {},
+  trusts: usualTrusts,
+  origin: null,
+  underlays: {},
   specs: {},
   hardware: {},
 });

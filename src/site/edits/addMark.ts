@@ -5,4 +5,4 @@ import { withEntry } from '../withEntries.ts';
 
 /** Adds a mark at a point, under `nextId(site, 'mark')`. RangeError beyond ten miles. */
 export const addMark = (site: Site, at: SitePoint, label = ''): Site =>
-  withEntry(site, 'marks', nextId(site, 'mark'), { x: at.x, y: at.y, label });
+  withEntry(site, 'marks', nextId(site, 'mark'), { x: at.x, y: at.y, label, fixed: false });

@@ -3,12 +3,15 @@ import type { Feature } from '../feature.ts';
 import type { FenceLine } from '../fenceLine.ts';
 import type { FeatureId, LineId, MarkId, VertexId } from '../ids.ts';
 import { legsOf } from '../legsOf.ts';
+import { marksObserved } from '../marksObserved.ts';
+import type { Observation } from '../observation.ts';
 import type { Path } from '../path.ts';
 import { isClosed } from '../pathFeature.ts';
 import { keptBends } from '../keptBends.ts';
 import { verticesOf } from '../pathOrder.ts';
 import type { Site } from '../site.ts';
 import { withEntries, withEntry, withoutEntries } from '../withEntries.ts';
+import { withoutMarks } from '../withoutMarks.ts';
 import { closeLine } from './closeLine.ts';
 import { removeCorner } from './removeCorner.ts';
 import { removeVertex } from './removeVertex.ts';
@@ -23,12 +26,35 @@ import { removeVertex } from './removeVertex.ts';
 export const joinMarks = (site: Site, gone: MarkId, into: MarkId): Site => {
   const [old, stays] = [entry(site, 'marks', gone), entry(site, 'marks', into)];
   if (gone === into) return site;
-  const named = { ...stays, label: stays.label === '' ? old.label : stays.label };
+  const named = {
+    ...stays,
+    label: stays.label === '' ? old.label : stays.label,
+    fixed: stays.fixed || old.fixed,
+  };
   const stood = restood(withEntries(site, 'marks', { [into]: named }), gone, into);
-  const moved = keptBends(site, stood);
+  const seen = reobserved(stood, gone, into);
+  const moved = keptBends(site, seen);
   const lines = passing(moved.lines, into).reduce((so, id) => settledLine(so, id, into), moved);
   const all = passing(lines.features, into).reduce((so, id) => settledFeature(so, id, into), lines);
-  return withoutEntries(all, 'marks', [gone]);
+  return withoutMarks(all, [gone]);
+};
+
+/** The site in which what was observed of `gone` is of `into`; what would name it twice goes. */
+const reobserved = (site: Site, gone: MarkId, into: MarkId): Site => {
+  const changed = Object.entries<Observation>(site.observations).filter(([, seen]) =>
+    Object.values(marksObserved(seen)).includes(gone),
+  );
+  const told = changed.filter(([, seen]) => !Object.values(marksObserved(seen)).includes(into));
+  const ofInto = told.map(([id, seen]) => {
+    const roles = Object.entries(marksObserved(seen)).filter(([, mark]) => mark === gone);
+    return [id, { ...seen, ...Object.fromEntries(roles.map(([role]) => [role, into])) }] as const;
+  });
+  const lost = changed.filter((found) => !told.includes(found)).map(([id]) => id);
+  return withEntries(
+    withoutEntries(site, 'observations', lost),
+    'observations',
+    Object.fromEntries(ofInto),
+  );
 };
 
 const onto = (path: Path, gone: MarkId, into: MarkId): Path =>

@@ -3,13 +3,13 @@ import type { MarkId } from '../ids.ts';
 import { marksInUse } from '../marksInUse.ts';
 import { quoted } from '../quoted.ts';
 import type { Site } from '../site.ts';
-import { withoutEntries } from '../withEntries.ts';
+import { withoutMarks } from '../withoutMarks.ts';
 
-/** Removes a mark on which nothing stands. RangeError for an unknown mark and for one in use. */
+/** Removes a mark on which nothing stands, with what was observed of it. RangeError for an unknown mark and for one in use. */
 export const removeMark = (site: Site, id: MarkId): Site => {
   entry(site, 'marks', id);
   if (marksInUse(site).has(id)) {
     throw new RangeError(`marks: expected a mark on which nothing stands, found ${quoted(id)}`);
   }
-  return withoutEntries(site, 'marks', [id]);
+  return withoutMarks(site, [id]);
 };

@@ -32,14 +32,16 @@ export const removeVertex = (site: Site, id: LineId, vertex: VertexId): Site => 
   }
   if (Object.keys(line.path).length === 1) return removeLine(site, id);
   const rehung = rehang(site, id, vertex);
-  const rest = Object.entries(line.path).filter(([stop]) => stop !== vertex);
-  const closed = line.closed && rest.length > 2;
+  const path = Object.fromEntries(Object.entries(line.path).filter(([stop]) => stop !== vertex));
+  const closed = line.closed && Object.keys(path).length > 2;
+  // the vertex before a last one that goes starts no leg any more
+  const starts = new Set(legsOf({ path, closed }).map((leg) => leg.id));
   const shorter = withEntry(rehung, 'lines', id, {
     ...line,
     closed,
-    path: Object.fromEntries(rest),
-    ...keptLegNotes(line, (leg) => leg !== vertex),
-    curved: joinedCurves(site, line, vertex),
+    path,
+    ...keptLegNotes(line, (leg) => starts.has(leg)),
+    curved: joinedCurves(site, line, vertex, starts),
   });
   return withoutUnused(shorter, [gone.mark]);
 };
@@ -66,9 +68,16 @@ const rehang = (site: Site, id: LineId, vertex: VertexId): Site => {
 };
 
 /** The bows of a line without a vertex: what the legs before and after it make of theirs. */
-const joinedCurves = (site: Site, line: FenceLine, vertex: VertexId): FenceLine['curved'] => {
+const joinedCurves = (
+  site: Site,
+  line: FenceLine,
+  vertex: VertexId,
+  starts: ReadonlySet<VertexId> = new Set(legsOf(line).map((leg) => leg.id)),
+): FenceLine['curved'] => {
   const legs = legsOf(line);
-  const kept = Object.entries(line.curved).filter(([leg]) => leg !== vertex);
+  const kept = Object.entries(line.curved).filter(
+    ([leg]) => leg !== vertex && starts.has(leg as VertexId),
+  );
   const before = legs.find((leg) => leg.next === vertex);
   const after = legs.find((leg) => leg.id === vertex);
   if (before === undefined || after === undefined) return Object.fromEntries(kept);

@@ -178,7 +178,7 @@ describe('checkSlides', () => {
     if (line === undefined) throw new Error('no line');
     const cornered: Site = {
       ...near,
-      marks: { ...near.marks, 'mark:turn': { x: 0, y: -400, label: '' } },
+      marks: { ...near.marks, 'mark:turn': { x: 0, y: -400, label: '', fixed: false } },
       lines: {
         'line:1': {
           ...line,

@@ -54,7 +54,7 @@ const between = (length: number): Site => {
       [`vertex:${side}-2`]: { mark: `mark:${side}-2` as const, order: 'a1' },
     },
   });
-  const corner = (x: number, y: number) => ({ x, y, label: '' });
+  const corner = (x: number, y: number) => ({ x, y, label: '', fixed: false });
   return {
     ...site,
     marks: {

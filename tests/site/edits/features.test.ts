@@ -39,7 +39,7 @@ describe('features', () => {
       'mark:13',
       'mark:14',
     ]);
-    expect(site.marks['mark:13']).toEqual({ x: 9, y: 8, label: '' });
+    expect(site.marks['mark:13']).toEqual({ x: 9, y: 8, label: '', fixed: false });
     expect(brokenReference(site)).toBeNull();
   });
 

@@ -18,14 +18,14 @@ describe('joining marks', () => {
     const site = joinMarks(sampleSite, 'mark:4', 'mark:7');
     expect(marksAlong(site, 'line:1')).toEqual(['mark:1', 'mark:2', 'mark:3', 'mark:7']);
     expect(marksAlong(site, 'line:2')).toEqual(['mark:7', 'mark:8', 'mark:9']);
-    expect(site.marks['mark:7']).toEqual({ x: 1000, y: 1000, label: '' });
+    expect(site.marks['mark:7']).toEqual({ x: 1000, y: 1000, label: '', fixed: false });
     expect('mark:4' in site.marks).toBe(false);
     expect(openDocument(site).ok).toBe(true);
   });
 
   it('[S19] a name is kept where the other has none', () => {
     const named = joinMarks(sampleSite, 'mark:11', 'mark:4');
-    expect(named.marks['mark:4']).toEqual({ x: 720, y: 0, label: 'pin' });
+    expect(named.marks['mark:4']).toEqual({ x: 720, y: 0, label: 'pin', fixed: false });
     expect(joinMarks(sampleSite, 'mark:11', 'mark:1').marks['mark:1']?.label).toBe('house corner');
   });
 

@@ -13,7 +13,12 @@ import { anyPoint } from './anyEdits.ts';
 describe('marks', () => {
   it('[S8] a new mark stands at its point under the next id', () => {
     const site = addMark(sampleSite, { x: 3, y: -4.5 }, 'stake');
-    expect(site.marks[nextId(sampleSite, 'mark')]).toEqual({ x: 3, y: -4.5, label: 'stake' });
+    expect(site.marks[nextId(sampleSite, 'mark')]).toEqual({
+      x: 3,
+      y: -4.5,
+      label: 'stake',
+      fixed: false,
+    });
     expect(Object.keys(site.marks).length).toBe(Object.keys(sampleSite.marks).length + 1);
   });
 
@@ -27,7 +32,7 @@ describe('marks', () => {
 
   it('[S9] moving shares every other mark', () => {
     const site = moveMark(sampleSite, 'mark:2', { x: 7, y: 8 });
-    expect(site.marks['mark:2']).toEqual({ x: 7, y: 8, label: '' });
+    expect(site.marks['mark:2']).toEqual({ x: 7, y: 8, label: '', fixed: false });
     expect(site.marks['mark:1']).toBe(sampleSite.marks['mark:1']);
     expect(site.lines).toBe(sampleSite.lines);
   });
@@ -75,7 +80,10 @@ describe('marks', () => {
 
   it('[S5] no edit makes more marks than a file may hold', () => {
     const marks = Object.fromEntries(
-      Array.from({ length: limits.marks }, (_, n) => [`mark:${n + 1}`, { x: 0, y: 0, label: '' }]),
+      Array.from({ length: limits.marks }, (_, n) => [
+        `mark:${n + 1}`,
+        { x: 0, y: 0, label: '', fixed: false },
+      ]),
     );
     expect(() => addMark({ ...sampleSite, marks }, { x: 0, y: 0 })).toThrow(
       new RangeError('marks: expected at most 20000 entries, found 20001'),
