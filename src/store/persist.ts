@@ -93,8 +93,8 @@ export const keep = ({ shelf, site, session }: Keeping): Keeper => {
   let failing = false;
   const write = async (): Promise<void> => {
     try {
-      const { present } = site.getState().history;
-      await shelf.write({ site: present.site, session: keptOf(session.getState()) });
+      const { history, drawn } = site.getState();
+      await shelf.write({ site: drawn(history.present.site), session: keptOf(session.getState()) });
       failing = false;
     } catch (error) {
       if (!failing) {

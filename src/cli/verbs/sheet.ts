@@ -3,6 +3,7 @@ import type { Page } from '../../drawing/sheet/page.ts';
 import { papers, type Orientation, type PaperName } from '../../drawing/sheet/papers.ts';
 import { sheetSet } from '../../drawing/sheet/sheetSet.ts';
 import { layOutSite } from '../../engine/layOutSite.ts';
+import { surveyed } from '../../engine/survey/surveyed.ts';
 import { pdfInfoFor } from '../../exporters/pdf/pdfInfoFor.ts';
 import { toPdf } from '../../exporters/pdf/toPdf.ts';
 import { toSvg } from '../../exporters/svg/toSvg.ts';
@@ -12,7 +13,7 @@ import { read, unread, type Parsed } from '../../units/parsed.ts';
 import { quotedText } from '../../units/quotedText.ts';
 import { valueOf, type Call } from '../call.ts';
 import type { Io } from '../io.ts';
-import { readSite } from '../readSite.ts';
+import { readDocument } from '../readSite.ts';
 import type { Answer, Verb } from '../verb.ts';
 
 interface Order {
@@ -82,14 +83,14 @@ const svgNames = (out: string, count: number): string[] =>
   );
 
 const write = async (
-  { out, ending, date }: Order,
+  { out, ending, date, siteText }: Order & { readonly siteText: string },
   pages: readonly Page[],
   site: Site,
   io: Io,
 ): Promise<Parsed<readonly string[]>> => {
   if (ending === 'pdf') {
     const fonts = { regular: await io.readFont('regular'), bold: await io.readFont('bold') };
-    const info = pdfInfoFor(site, saveSite(site), `${date}T00:00:00Z`);
+    const info = pdfInfoFor(site, siteText, `${date}T00:00:00Z`);
     const file = await io.writeFile(out, toPdf(pages, fonts, info));
     return file.ok ? read([file.value]) : file;
   }
@@ -107,14 +108,15 @@ const write = async (
 const run = async (call: Call, io: Io): Promise<Parsed<Answer>> => {
   const order = orderOf(call, io);
   if (!order.ok) return order;
-  const site = await readSite(io, call.places[0] ?? '-');
-  if (!site.ok) return site;
-  const layout = layOutSite(site.value);
-  const siteText = saveSite(site.value);
+  const drawn = await readDocument(io, call.places[0] ?? '-');
+  if (!drawn.ok) return drawn;
+  const { site } = surveyed(drawn.value, null);
+  const layout = layOutSite(site);
+  const siteText = saveSite(drawn.value);
   const { paper: size, way } = order.value;
   const lies = way === null ? {} : { orientation: way };
-  const pages = sheetSet(site.value, layout, { paper: size, ...lies, siteText });
-  const files = await write(order.value, pages, site.value, io);
+  const pages = sheetSet(site, layout, { paper: size, ...lies, siteText });
+  const files = await write({ ...order.value, siteText }, pages, site, io);
   if (!files.ok) return files;
   const check = checkValue(siteText);
   const paper = pages[0]?.paper.label ?? '';

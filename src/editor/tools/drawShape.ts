@@ -4,7 +4,9 @@ import type { PenName } from '../../drawing/pens.ts';
 import type { Primitive } from '../../drawing/primitive.ts';
 import { addFeature } from '../../site/edits/addFeature.ts';
 import type { FeatureFields } from '../../site/feature.ts';
+import type { FeatureId, MarkId } from '../../site/ids.ts';
 import { nextId } from '../../site/nextId.ts';
+import { verticesOf } from '../../site/pathOrder.ts';
 import type { Site } from '../../site/site.ts';
 import type { Plans } from '../../store/plans.ts';
 import { chainAim, chainPiece } from '../chainAim.ts';
@@ -20,6 +22,7 @@ import { standsStill } from '../standsStill.ts';
 import { standOf } from '../stand.ts';
 import type { Stand } from '../stand.ts';
 import type { Answer, Desk, Tool } from '../tool.ts';
+import { taped } from '../taped.ts';
 import { readTyped, untyped } from '../typed.ts';
 import type { Typed } from '../typed.ts';
 
@@ -50,6 +53,13 @@ const idle: ShapeState = { corners: [], pointer: null, typed: untyped };
 
 const least = { closed: 3, open: 2 } as const;
 
+const marksOf = (site: Site, id: FeatureId): MarkId[] => {
+  const feature = site.features[id];
+  return feature !== undefined && 'path' in feature
+    ? verticesOf(feature.path).map(({ mark }) => mark)
+    : [];
+};
+
 const whole = (kind: ShapeKind, state: ShapeState, desk: Desk, end: 'closed' | 'open') => {
   const { corners } = state;
   if (corners.length < least[end]) {
@@ -59,7 +69,9 @@ const whole = (kind: ShapeKind, state: ShapeState, desk: Desk, end: 'closed' | '
     };
   }
   const places = corners.map((corner) => placeOf(desk.site, corner));
-  const site = addFeature(desk.site, kind.fields(desk.plans, end), places);
+  const lengths = corners.slice(1).map(({ typed }) => typed);
+  const added = addFeature(desk.site, kind.fields(desk.plans, end), places);
+  const site = taped(added, marksOf(added, nextId(desk.site, 'feature')), lengths);
   return {
     state: idle,
     commit: { site, label: `Draw ${kind.noun}` },
@@ -92,7 +104,9 @@ const press = (kind: ShapeKind, state: ShapeState, desk: Desk): Answer<ShapeStat
   if (standsStill(here, found, state.pointer)) {
     return { state, say: 'That is where the last point is: expected one farther on' };
   }
-  return { state: { ...state, corners: [...corners, standOf(found)], typed: untyped } };
+  return {
+    state: { ...state, corners: [...corners, standOf(found, state.typed.length)], typed: untyped },
+  };
 };
 
 const on = (kind: ShapeKind, before: ShapeState, input: Input, desk: Desk): Answer<ShapeState> => {

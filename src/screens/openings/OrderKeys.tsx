@@ -17,7 +17,7 @@ const paperChoices = sheetPapers.map((value) => ({ value, label: papers[value].l
 
 /** The order of leaves and hardware as files, refused while an opening is not signed off. */
 export const OrderKeys = () => {
-  const { session } = useBench();
+  const { session, site: documents } = useBench();
   const site = useSite();
   const layout = useLayout();
   const sheet = useSession((state) => state.sheet);
@@ -34,7 +34,7 @@ export const OrderKeys = () => {
   const savePdf = async () => {
     setBusy(true);
     try {
-      const siteText = saveSite(site);
+      const siteText = saveSite(documents.getState().drawn(site));
       const { paper, orientation } = sheet;
       const way = orientation === 'fitting' ? {} : { orientation };
       const pages = orderSheet(site, layout, { paper, ...way, siteText });

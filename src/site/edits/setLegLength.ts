@@ -14,12 +14,14 @@ import { verticesOf } from '../pathOrder.ts';
 import { positiveLength } from '../quantities.ts';
 import type { Site } from '../site.ts';
 import { moveMarks } from './moveMarks.ts';
+import { setTape } from './setTape.ts';
 
 /**
  * Gives a leg a length in inches, along the bearing that it has. The length of a curved leg is that
  * along the curve: it goes round by the angle that it did, on another radius. Its far mark moves, and on an
  * open line every mark after that one, up to the first that a house or another feature stands on:
- * walls do not move because a fence was measured. RangeError for an unknown line or leg, a length
+ * walls do not move because a fence was measured. The length of a straight leg is what the tape reads
+ * between its marks from then on. RangeError for an unknown line or leg, a length
  * of zero or less, and a leg whose marks are on one spot.
  */
 export const setLegLength = (site: Site, id: LineId, leg: VertexId, length: number): Site => {
@@ -36,7 +38,8 @@ export const setLegLength = (site: Site, id: LineId, leg: VertexId, length: numb
     way,
     track.bow === 0 ? wanted - chord : chord * (wanted / trackLength(track) - 1),
   );
-  return moveMarks(site, movingMarks(site, line, drawn), by);
+  const moved = moveMarks(site, movingMarks(site, line, drawn), by);
+  return track.bow === 0 ? setTape(moved, drawn.start, drawn.end, wanted) : moved;
 };
 
 const movingMarks = (site: Site, line: FenceLine, leg: DrawnLeg): MarkId[] => {

@@ -10,11 +10,12 @@ import { positiveLength } from '../quantities.ts';
 import { sideAt, sidesOf } from '../sideAt.ts';
 import type { Site } from '../site.ts';
 import { moveMarks } from './moveMarks.ts';
+import { setTape } from './setTape.ts';
 
 /**
  * Gives a side of a feature a length in inches, along the bearing that it has. Round closed ground
  * the next side moves along as it is, so that a rectangle stays one; along an open line everything
- * after the side does. RangeError for an unknown feature or side, a length of zero or less, and a
+ * after the side does. It is what the tape reads between its marks from then on. RangeError for an unknown feature or side, a length of zero or less, and a
  * side whose marks are on one spot.
  */
 export const setSideLength = (site: Site, id: FeatureId, side: VertexId, length: number): Site => {
@@ -26,7 +27,8 @@ export const setSideLength = (site: Site, id: FeatureId, side: VertexId, length:
     throw new RangeError(`features › ${id}: expected a side of two marks apart, found one spot`);
   }
   const by = scale(way, wanted - distance(ground.start, ground.end));
-  return moveMarks(site, movingMarks(site, id, drawn), by);
+  const moved = moveMarks(site, movingMarks(site, id, drawn), by);
+  return setTape(moved, drawn.start, drawn.end, wanted);
 };
 
 const movingMarks = (site: Site, id: FeatureId, side: DrawnLeg): MarkId[] => {

@@ -99,6 +99,12 @@ describe('the length of a side', () => {
 
   it('[S11] [S23] no side is of no length', () => {
     expect(() => setSideLength(house, id, sideOf(house, 0), 0)).toThrow(/length: expected/);
-    expect(setSideLength(house, id, sideOf(house, 0), 480)).toBe(house);
+  });
+
+  it('[S11] [S40] a side said to be as long as it is is taped, and said again changes nothing', () => {
+    const taped = setSideLength(house, id, sideOf(house, 0), 480);
+    expect({ ...taped, observations: {} }).toEqual(house);
+    expect(Object.values(taped.observations)).toMatchObject([{ kind: 'tape', length: 480 }]);
+    expect(setSideLength(taped, id, sideOf(house, 0), 480)).toBe(taped);
   });
 });

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { distance } from '../../../src/geometry/distance.ts';
+import { curveLeg } from '../../../src/site/edits/curveLeg.ts';
 import { closeLine } from '../../../src/site/edits/closeLine.ts';
 import { extendLine } from '../../../src/site/edits/extendLine.ts';
 import { removeLine } from '../../../src/site/edits/removeLine.ts';
@@ -16,6 +17,7 @@ import { legGround } from '../../../src/site/legGround.ts';
 import { legsOf } from '../../../src/site/legsOf.ts';
 import { verticesOf } from '../../../src/site/pathOrder.ts';
 import type { Site } from '../../../src/site/site.ts';
+import { inches } from '../../../src/units/inches.ts';
 import { sampleSite } from '../sampleSite.ts';
 import { after, anyMoves, anyPoint } from './anyEdits.ts';
 import { apart, gateOnGround } from './gateOnGround.ts';
@@ -183,7 +185,17 @@ describe('giving a leg a length', () => {
     expect(at(site, 'mark:2')).toEqual([0, -480]);
     expect(at(site, 'mark:3')).toEqual([700, -480]);
     expect(at(site, 'mark:4')).toEqual([700, 0]);
-    expect(setLegLength(sampleSite, 'line:1', 'vertex:2', 720)).toBe(sampleSite);
+  });
+
+  it('[S40] what a straight leg is said to measure is what the tape reads between its marks', () => {
+    const site = setLegLength(sampleSite, 'line:1', 'vertex:2', 720);
+    expect(site.marks).toBe(sampleSite.marks);
+    expect(Object.values(site.observations)).toEqual([
+      { kind: 'tape', from: 'mark:2', to: 'mark:3', length: 720, trust: null, label: '' },
+    ]);
+    expect(setLegLength(site, 'line:1', 'vertex:2', 720)).toBe(site);
+    const bowed = curveLeg(sampleSite, 'line:1', 'vertex:2', inches(60));
+    expect(setLegLength(bowed, 'line:1', 'vertex:2', 800).observations).toEqual({});
   });
 
   it('[S16] a house beyond stays where it is, and all that comes after it', () => {

@@ -2,6 +2,7 @@ import { addSpec } from '../../../site/edits/addSpec.ts';
 import { closeLine } from '../../../site/edits/closeLine.ts';
 import { extendLine } from '../../../site/edits/extendLine.ts';
 import { startLine } from '../../../site/edits/startLine.ts';
+import type { MarkId } from '../../../site/ids.ts';
 import { nextId } from '../../../site/nextId.ts';
 import type { Site } from '../../../site/site.ts';
 import { chainAim } from '../../chainAim.ts';
@@ -11,6 +12,7 @@ import { standsStill } from '../../standsStill.ts';
 import { standOf } from '../../stand.ts';
 import type { Stand } from '../../stand.ts';
 import type { Answer, Desk } from '../../tool.ts';
+import { taped } from '../../taped.ts';
 import { untyped } from '../../typed.ts';
 import { fenceChain } from './fenceChain.ts';
 import { begun } from './fenceState.ts';
@@ -26,7 +28,8 @@ const firstLeg = (state: Started, to: Stand, desk: Desk): Answer<FenceState> => 
   const start = fenceMark(addSpec(desk.site, id, spec), state.first);
   const end = fenceMark(start.site, to);
   const line = nextId(end.site, 'line');
-  const site = extendLine(startLine(end.site, id, start.mark), line, end.mark);
+  const drawn = extendLine(startLine(end.site, id, start.mark), line, end.mark);
+  const site = taped(drawn, [start.mark, end.mark], [to.typed]);
   const first: Stand = { point: state.first.point, on: { kind: 'mark', id: start.mark } };
   return {
     state: { is: 'drawing', line, end: 'end', first, pointer, typed: untyped },
@@ -50,9 +53,15 @@ export const closeFence = (state: Drawing, desk: Desk): Answer<FenceState> => {
 
 const nextLeg = (state: Drawing, to: Stand, desk: Desk): Answer<FenceState> => {
   const { line, end } = state;
+  const chain = fenceChain(desk.site, state);
   const reached = fenceMark(desk.site, to);
-  if (reached.mark === markOf(fenceChain(desk.site, state)[0])) return closeFence(state, desk);
-  const site: Site = extendLine(reached.site, line, reached.mark, end);
+  const here = markOf(chain.at(-1));
+  const tell = (site: Site): Site =>
+    here === null ? site : taped(site, [here, reached.mark], [to.typed]);
+  if (reached.mark === markOf(chain[0])) {
+    return closeFence(state, { ...desk, site: tell(reached.site) });
+  }
+  const site: Site = tell(extendLine(reached.site, line, reached.mark, end));
   return {
     state: { ...state, typed: untyped },
     commit: { site, label: 'Draw leg' },
@@ -60,7 +69,7 @@ const nextLeg = (state: Drawing, to: Stand, desk: Desk): Answer<FenceState> => {
   };
 };
 
-const markOf = (stand: Stand | undefined): string | null =>
+const markOf = (stand: Stand | undefined): MarkId | null =>
   stand?.on?.kind === 'mark' ? stand.on.id : null;
 
 /** Answers a press: the first mark of a line, or the far mark of its next leg. */
@@ -69,7 +78,7 @@ export const drawLeg = (state: FenceState, desk: Desk): Answer<FenceState> => {
   if (pointer === null) return { state };
   const chain = fenceChain(desk.site, state);
   const found = snap(desk.site, chainAim(chain, pointer, typed));
-  const to = standOf(found);
+  const to = standOf(found, typed.length);
   if (state.is === 'idle') return { state: begun(desk.site, to, { pointer, typed: untyped }) };
   if (standsStill(chain.at(-1), found, pointer)) {
     return { state, say: 'That is where the last mark is: expected one farther on' };
