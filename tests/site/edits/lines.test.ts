@@ -17,7 +17,6 @@ import { legGround } from '../../../src/site/legGround.ts';
 import { legsOf } from '../../../src/site/legsOf.ts';
 import { verticesOf } from '../../../src/site/pathOrder.ts';
 import type { Site } from '../../../src/site/site.ts';
-import { inches } from '../../../src/units/inches.ts';
 import { sampleSite } from '../sampleSite.ts';
 import { after, anyMoves, anyPoint } from './anyEdits.ts';
 import { apart, gateOnGround } from './gateOnGround.ts';
@@ -194,7 +193,7 @@ describe('giving a leg a length', () => {
       { kind: 'tape', from: 'mark:2', to: 'mark:3', length: 720, trust: null, label: '' },
     ]);
     expect(setLegLength(site, 'line:1', 'vertex:2', 720)).toBe(site);
-    const bowed = curveLeg(sampleSite, 'line:1', 'vertex:2', inches(60));
+    const bowed = curveLeg(sampleSite, { line: 'line:1', leg: 'vertex:2', bow: 60 });
     expect(setLegLength(bowed, 'line:1', 'vertex:2', 800).observations).toEqual({});
   });
 
