@@ -23,6 +23,7 @@ const ladder: Record<string, readonly string[]> = {
 /** The folders that may import each third-party library. */
 const doors: Record<string, readonly string[]> = {
   'robust-predicates': ['geometry'],
+  proj4: ['geometry'],
   zod: ['site'],
   'fractional-indexing': ['site'],
   jspdf: ['exporters'],
