@@ -12,7 +12,7 @@ export interface Machine {
   readonly preview: (desk: Desk) => readonly Primitive[];
   readonly prompt: (desk: Desk) => string;
   readonly piece: (desk: Desk) => Piece | null;
-  readonly asked: () => Asked | null;
+  readonly asked: (desk: Desk) => Asked | null;
   /** The machine as it is put aside for another tool. */
   readonly rest: () => Machine;
 }
@@ -36,6 +36,6 @@ export const machine = <State>(tool: Tool<State>, state: State = tool.idle): Mac
   preview: (desk) => tool.preview(state, desk),
   prompt: (desk) => tool.prompt(state, desk),
   piece: (desk) => tool.piece?.(state, desk) ?? null,
-  asked: () => tool.asked?.(state) ?? null,
+  asked: (desk) => tool.asked?.(state, desk) ?? null,
   rest: () => machine(tool, tool.rest(state)),
 });

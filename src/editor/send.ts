@@ -28,7 +28,7 @@ export interface Hand {
   readonly prompt: string;
   /** The piece for which a length or bearing can be typed. */
   readonly piece: Piece | null;
-  /** The place for which a height is asked. */
+  /** The place for which a figure is asked. */
   readonly asked: Asked | null;
 }
 
@@ -84,7 +84,7 @@ export const createSend = (bench: Workbench): Sender => {
       preview: tool.preview(desk),
       prompt: tool.prompt(desk),
       piece: tool.piece(desk),
-      asked: tool.asked(),
+      asked: tool.asked(desk),
     };
   };
   const hand = createCell(look());

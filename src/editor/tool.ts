@@ -40,12 +40,14 @@ export interface Piece {
   readonly last: Radians | null;
 }
 
-/** A place for which a height is to be typed, and the height that is offered; inches. */
+/** A place for which a figure is to be typed, and the figure that is offered; inches. */
 export interface Asked {
+  /** A height has a sign, a length is above zero. */
+  readonly what: 'height' | 'length';
   readonly at: SitePoint;
   readonly offered: Inches;
-  /** The name that its shot will have; empty for none. */
-  readonly name: string;
+  /** Written on the form, on its field, and on the key that gives it up. */
+  readonly words: { readonly form: string; readonly field: string; readonly drop: string };
 }
 
 /** A pure state machine: input in, answer out, and what to show while it is in a state. */
@@ -57,8 +59,8 @@ export interface Tool<State> {
   readonly prompt: (state: State, desk: Desk) => string;
   /** The piece for which a length or bearing can be typed; absent or null where there is none. */
   readonly piece?: (state: State, desk: Desk) => Piece | null;
-  /** The place for which a height can be typed; absent or null where there is none. */
-  readonly asked?: (state: State) => Asked | null;
+  /** The place for which a figure can be typed; absent or null where there is none. */
+  readonly asked?: (state: State, desk: Desk) => Asked | null;
   /** What is left of a state when another tool is taken up; a chain being drawn is not lost. */
   readonly rest: (state: State) => State;
 }

@@ -11,6 +11,7 @@ import { placeNote } from './tools/placeNote.ts';
 import { placeShot } from './tools/placeShot.ts';
 import { placeTree } from './tools/placeTree.ts';
 import { select } from './tools/select/select.ts';
+import { tape } from './tools/tape.ts';
 
 /** A tool as the yard offers it. */
 export interface ToolEntry {
@@ -28,6 +29,7 @@ export const toolbox: readonly ToolEntry[] = [
   { id: 'select', label: 'Select', key: 's', machine: machine(select) },
   { id: 'fence', label: 'Fence', key: 'f', machine: machine(drawFence) },
   { id: 'gate', label: 'Gate', key: 'g', machine: machine(placeGate) },
+  { id: 'tape', label: 'Tape', key: 'e', machine: machine(tape) },
   { id: 'building', label: 'Building', key: 'b', machine: machine(drawArea('building')) },
   { id: 'boundary', label: 'Boundary', key: 'l', machine: machine(drawBoundary) },
   { id: 'paving', label: 'Paving', key: 'p', machine: machine(drawArea('paving')) },

@@ -12,6 +12,7 @@ export const toolIds = [
   'utility',
   'tree',
   'shot',
+  'tape',
   'note',
 ] as const;
 

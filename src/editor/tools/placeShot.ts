@@ -74,6 +74,12 @@ export const placeShot: Tool<PlaceShotState> = {
     is === 'idle'
       ? `Tap where ${name === '' ? 'the height of the ground' : name} was read`
       : 'Type the height and press Enter, or tap elsewhere to move it',
-  asked: (state) => (state.is === 'asking' ? state : null),
+  asked: (state) => {
+    if (state.is !== 'asking') return null;
+    const { at, offered, name } = state;
+    const field = `${name === '' ? 'Height' : `Height of ${name}`}, − below the datum`;
+    const words = { form: 'Height of this grade shot', field, drop: 'Drop this shot' };
+    return { what: 'height', at, offered, words };
+  },
   rest: ({ offered, name }) => idle(offered, name),
 };

@@ -13,7 +13,7 @@ import { NextFence } from './next/NextFence.tsx';
 import { NextGate } from './next/NextGate.tsx';
 import { NextShot } from './next/NextShot.tsx';
 import { NextUtility } from './next/NextUtility.tsx';
-import { HeightEntry } from './HeightEntry.tsx';
+import { FigureEntry } from './FigureEntry.tsx';
 import { TypedEntry, type Sign } from './TypedEntry.tsx';
 import { Unused } from './Unused.tsx';
 import { YardSummary } from './YardSummary.tsx';
@@ -86,7 +86,7 @@ export const SideSheet = ({ sign }: { readonly sign: Sign | null }) => {
   return (
     <aside className="card" data-open={open} aria-label="Card">
       {piece !== null && <TypedEntry piece={piece} begun={sign} />}
-      {asked !== null && <HeightEntry asked={asked} begun={sign} />}
+      {asked !== null && <FigureEntry asked={asked} begun={sign} />}
       <div className="card-head">
         <h2>{selection === null ? 'This yard' : cardTitle(selection, site)}</h2>
         {selection !== null && (

@@ -17,7 +17,10 @@ it('[E15] sets a shot when its height is there, and offers it for the next', () 
   expect(first.site.shots).toEqual({ 'shot:1': { x: 10, y: 20, z: -30, label: '' } });
   expect(first.selection).toEqual({ kind: 'shot', id: 'shot:1' });
   const next = drive(placeShot, first, [press(50, 60), release(50, 60)]);
-  expect(placeShot.asked?.(next.state)).toMatchObject({ at: { x: 50, y: 60 }, offered: -30 });
+  expect(placeShot.asked?.(next.state, deskFor(next.site))).toMatchObject({
+    at: { x: 50, y: 60 },
+    offered: -30,
+  });
   expect(next.site).toBe(first.site);
   const second = drive(placeShot, next, [finish]);
   expect(second.site.shots['shot:2']).toMatchObject({ x: 50, y: 60, z: -30 });
@@ -50,8 +53,11 @@ it('[E15] takes a height that was levelled with the name of its point, once', ()
   ]);
   expect(placeShot.prompt(offered.state, deskFor(yard))).toBe('Tap where P3 was read');
   const asked = drive(placeShot, offered, [press(5, 6), release(5, 6)]);
-  expect(placeShot.asked?.(asked.state)).toEqual(
-    expect.objectContaining({ offered: 51, name: 'P3' }),
+  expect(placeShot.asked?.(asked.state, deskFor(asked.site))).toEqual(
+    expect.objectContaining({
+      offered: 51,
+      words: expect.objectContaining({ field: 'Height of P3, − below the datum' }),
+    }),
   );
   // dropped where it was put, it can be put again
   const dropped = drive(placeShot, asked, [{ do: 'leave' }, press(7, 8), release(7, 8), finish]);

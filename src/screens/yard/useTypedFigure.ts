@@ -3,31 +3,38 @@ import { useLatest } from '../../canvas/useLatest.ts';
 import type { Asked } from '../../editor/tool.ts';
 import { useBench, useSite } from '../bench.ts';
 import { readHeight } from './cards/readHeight.ts';
+import { readReading } from './readReading.ts';
 import type { Sign } from './TypedEntry.tsx';
 
-/** What is typed for a height that is asked, and what one can do with it. */
-export interface TypedHeight {
-  /** Null while the height that is offered stands. */
+/** What is typed for a figure that is asked, and what one can do with it. */
+export interface TypedFigure {
+  /** Null while the figure that is offered stands. */
   readonly text: string | null;
   readonly fault: string | null;
   readonly type: (text: string) => void;
-  /** Sets the shot at what is typed, else at what is offered. */
+  /** Takes what is typed, else what is offered. */
   readonly set: () => void;
 }
 
-/** Holds what is typed for the height of a grade shot, keeps its field in hand, and hands it to the tool. */
-export const useTypedHeight = (
-  { at }: Asked,
+/** Holds what is typed for a figure, keeps its field in hand, and hands it to the tool as it is typed. */
+export const useTypedFigure = (
+  { at, what, words }: Asked,
   begun: Sign | null,
   field: RefObject<HTMLInputElement | null>,
-): TypedHeight => {
+): TypedFigure => {
   const { send } = useBench().sender;
   const { lengths } = useSite();
   const [text, setText] = useState<string | null>(null);
   const [fault, setFault] = useState<string | null>(null);
+  const readIt = (typed: string) =>
+    what === 'height' ? readHeight(typed, lengths.system) : readReading(typed, lengths);
   const type = (next: string) => {
     setText(next);
     setFault(null);
+    if (what === 'height') return;
+    // the yard is shown as it would stand
+    const figure = readIt(next);
+    if (figure.ok) send({ do: 'type', length: figure.value, bearing: null });
   };
   const askedAt = useRef<Asked['at'] | null>(null);
   useEffect(() => {
@@ -46,9 +53,11 @@ export const useTypedHeight = (
     latest.current.type(`${latest.current.text ?? ''}${begun.sign}`);
   }, [begun, latest, field]);
   const set = () => {
-    const height = text === null ? null : readHeight(text, lengths.system);
-    if (height !== null && !height.ok) return setFault(`Height: ${height.reason}`);
-    if (height !== null) send({ do: 'type', length: height.value, bearing: null });
+    const figure = text === null ? null : readIt(text);
+    if (figure !== null && !figure.ok) {
+      return setFault(`${what === 'height' ? 'Height' : words.field}: ${figure.reason}`);
+    }
+    if (figure !== null) send({ do: 'type', length: figure.value, bearing: null });
     send({ do: 'finish' });
   };
   return { text, fault, type, set };

@@ -5,7 +5,7 @@ import { useBench, useSite } from '../bench.ts';
 import { Keypad } from './Keypad.tsx';
 import type { Sign } from './TypedEntry.tsx';
 import { useClearOf } from './useClearOf.ts';
-import { useTypedHeight } from './useTypedHeight.ts';
+import { useTypedFigure } from './useTypedFigure.ts';
 
 interface Props {
   readonly asked: Asked;
@@ -14,14 +14,14 @@ interface Props {
 
 const touches = (): boolean => window.matchMedia('(pointer: coarse)').matches;
 
-/** The height of the grade shot that was tapped: the last one is offered, Enter sets it. */
-export const HeightEntry = ({ asked, begun }: Props) => {
+/** The figure that the tool in hand asks for at a place that was tapped: one is offered, Enter sets it. */
+export const FigureEntry = ({ asked, begun }: Props) => {
   const { send } = useBench().sender;
   const { lengths } = useSite();
   const [keypad, setKeypad] = useState(touches);
   const form = useRef<HTMLFormElement>(null);
   const field = useRef<HTMLInputElement>(null);
-  const { text, fault, type, set } = useTypedHeight(asked, begun, field);
+  const { text, fault, type, set } = useTypedFigure(asked, begun, field);
   useClearOf(form, asked.at, keypad ? 'with keys' : 'without keys');
   const press = (event: KeyboardEvent<HTMLInputElement>) => {
     if (event.key === 'Enter') set();
@@ -31,12 +31,12 @@ export const HeightEntry = ({ asked, begun }: Props) => {
     <form
       ref={form}
       className="typed"
-      aria-label="Height of this grade shot"
+      aria-label={asked.words.form}
       onSubmit={(event) => event.preventDefault()}
     >
       <div className="typed-row">
         <label className="field">
-          <span>{asked.name === '' ? 'Height' : `Height of ${asked.name}`}, − below the datum</span>
+          <span>{asked.words.field}</span>
           <input
             ref={field}
             value={text ?? formatLength(asked.offered, lengths)}
@@ -57,11 +57,11 @@ export const HeightEntry = ({ asked, begun }: Props) => {
           {fault}
         </p>
       )}
-      {/* the first key begins a height of its own and does not add to the one offered */}
+      {/* the first key begins a figure of its own and does not add to the one offered */}
       {keypad && <Keypad onKey={(change) => type(change(text ?? ''))} />}
       <div className="typed-row">
         <button type="button" onClick={() => send({ do: 'leave' })}>
-          Drop this shot
+          {asked.words.drop}
         </button>
         {keypad && (
           <button type="button" onClick={() => setKeypad(false)}>

@@ -1,0 +1,32 @@
+import type { Feature } from '../../site/feature.ts';
+import type { MarkId } from '../../site/ids.ts';
+import { verticesOf } from '../../site/pathOrder.ts';
+import type { Site } from '../../site/site.ts';
+import type { Layout } from '../layout.ts';
+
+const oneLine = (text: string): string => text.replace(/\s+/g, ' ').trim();
+
+/** What of a feature stands at a mark: `House corner 2`, `Fuel line mark 1`, `Oak`; null for nothing. */
+const partName = (feature: Feature, id: MarkId): string | null => {
+  const name = oneLine(feature.label) || feature.kind;
+  if (!('path' in feature)) return feature.mark === id ? name : null;
+  const at = verticesOf(feature.path).findIndex(({ mark }) => mark === id);
+  if (at === -1) return null;
+  const open = feature.kind === 'utility' || (feature.kind === 'boundary' && !feature.closed);
+  return `${name} ${open ? 'mark' : 'corner'} ${at + 1}`;
+};
+
+/**
+ * What a mark is called where it is spoken of: by its own name, else by the feature that has it, else
+ * by the post that stands at it, else by its number in the document.
+ */
+export const markName = (site: Site, posts: Layout['posts'], id: MarkId): string => {
+  const own = oneLine(site.marks[id]?.label ?? '');
+  if (own !== '') return own;
+  for (const feature of Object.values<Feature>(site.features)) {
+    const name = partName(feature, id);
+    if (name !== null) return name;
+  }
+  const post = posts[`post:${id}`];
+  return post === undefined ? id.replace(':', ' ') : `post ${post.tag}`;
+};
