@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { AxeBuilder } from '@axe-core/playwright';
 import { expect, test, type Page } from '@playwright/test';
-import { readCsv } from '../src/exporters/csv/readCsv.ts';
+import { readCsv } from '../src/importers/csv/readCsv.ts';
 import { yardPage } from './yardPage.ts';
 
 /** The hardware book on the screen, by its written names. */

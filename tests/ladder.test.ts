@@ -13,11 +13,12 @@ const ladder: Record<string, readonly string[]> = {
   engine: ['units', 'geometry', 'site', 'trade'],
   drawing: ['units', 'geometry', 'site', 'trade', 'engine'],
   exporters: pure,
+  importers: ['units', 'geometry', 'site', 'exporters'],
   store: ['units', 'geometry', 'site', 'trade', 'engine'],
   editor: [...pure, 'store'],
   canvas: [...pure, 'store', 'editor'],
-  screens: [...pure, 'exporters', 'store', 'editor', 'canvas'],
-  cli: [...pure, 'exporters'],
+  screens: [...pure, 'exporters', 'importers', 'store', 'editor', 'canvas'],
+  cli: [...pure, 'exporters', 'importers'],
 };
 
 /** The folders that may import each third-party library. */
@@ -27,6 +28,8 @@ const doors: Record<string, readonly string[]> = {
   zod: ['site'],
   'fractional-indexing': ['site'],
   jspdf: ['exporters'],
+  '@tarikjabiri/dxf': ['exporters'],
+  dxf: ['importers'],
   zustand: ['store'],
   idb: ['store'],
   konva: ['canvas'],

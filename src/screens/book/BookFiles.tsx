@@ -1,5 +1,5 @@
 import { useRef, useState } from 'react';
-import { bookFromCsv, type BookImport } from '../../exporters/csv/bookFromCsv.ts';
+import { bookFromCsv, type BookImport } from '../../importers/book/bookFromCsv.ts';
 import { bookToCsv } from '../../exporters/csv/bookToCsv.ts';
 import { useBench, useBook } from '../bench.ts';
 import { download } from '../files/download.ts';

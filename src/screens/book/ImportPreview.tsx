@@ -1,4 +1,4 @@
-import type { BookImport } from '../../exporters/csv/bookFromCsv.ts';
+import type { BookImport } from '../../importers/book/bookFromCsv.ts';
 import type { Parts } from '../../site/parts.ts';
 import { useSite } from '../bench.ts';
 import { changeLine } from './importLines.ts';

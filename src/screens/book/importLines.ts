@@ -1,5 +1,5 @@
 import { bookColumns } from '../../exporters/csv/bookColumns.ts';
-import type { TakenRow } from '../../exporters/csv/bookFromCsv.ts';
+import type { TakenRow } from '../../importers/book/bookFromCsv.ts';
 import type { Parts } from '../../site/parts.ts';
 
 /** What a row of a file would change in its part of the book, column by column. */

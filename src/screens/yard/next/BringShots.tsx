@@ -1,5 +1,5 @@
 import { useRef, useState } from 'react';
-import { shotsFromCsv, type ShotImport } from '../../../exporters/csv/shotsFromCsv.ts';
+import { shotsFromCsv, type ShotImport } from '../../../importers/csv/shotsFromCsv.ts';
 import { addShots } from '../../../site/edits/addShots.ts';
 import { attempt } from '../../attempt.ts';
 import { useBench, useSite } from '../../bench.ts';

@@ -1,4 +1,4 @@
-import type { ShotImport } from '../../../exporters/csv/shotsFromCsv.ts';
+import type { ShotImport } from '../../../importers/csv/shotsFromCsv.ts';
 import { formatLength } from '../../../units/formatLength.ts';
 import { inches } from '../../../units/inches.ts';
 import { useSite } from '../../bench.ts';

@@ -1,13 +1,12 @@
 import { farthest } from '../../geometry/tolerance.ts';
-import { issueLine } from '../../site/issueLine.ts';
-import { shotSchema, type Shot } from '../../site/shot.ts';
-import type { Inches } from '../../units/inches.ts';
+import type { Shot } from '../../site/shot.ts';
 import type { LengthSystem } from '../../units/lengthStyle.ts';
-import { parseLength } from '../../units/parseLength.ts';
 import { read, unread, type Parsed } from '../../units/parsed.ts';
 import { quotedText } from '../../units/quotedText.ts';
+import type { FileUnit } from '../fileUnit.ts';
+import { bareColumns, headedColumns, type PointColumns } from './pointColumns.ts';
 import { readCsv, type CsvRow } from './readCsv.ts';
-import { bareColumns, shotColumns, type ShotColumns, type ShotPlace } from './shotColumns.ts';
+import { readPointRow } from './readPointRow.ts';
 
 /** What a file has of grade shots, before they are let. */
 export interface ShotImport {
@@ -26,51 +25,28 @@ export interface ShotImportInto {
   readonly system: LengthSystem;
 }
 
-type Axis = 'x' | 'y' | 'z';
-const axes: readonly Axis[] = ['x', 'y', 'z'];
-
 /** The unit of numbers without one: nobody writes grade shots in inches or millimetres. */
-const bareUnit = (system: LengthSystem): 'ft' | 'm' =>
-  system === 'mm' || system === 'm' ? 'm' : 'ft';
+const bareUnit = (system: LengthSystem): 'feet' | 'metres' =>
+  system === 'mm' || system === 'm' ? 'metres' : 'feet';
 
-/** A number alone, such as surveyors' programs write. */
-const bareNumber = /^[-+]?(?:\d+\.?\d*|\.\d+)$/;
+const axes = ['x', 'y', 'z'] as const;
 
-const lengthIn = (cell: string, unit: string): Parsed<Inches> => {
-  const text = cell.trim();
-  if (!bareNumber.test(text)) return parseLength(text.replace(/^\+/, ''), 'decimal feet');
-  return parseLength(`${text.replace(/^\+/, '')} ${unit}`);
-};
-
-const cellIn = (row: CsvRow, axis: Axis, place: ShotPlace, unit: string): Parsed<Inches> => {
-  const cell = row.cells[place.at] ?? '';
-  const found = lengthIn(cell, place.unit ?? unit);
-  if (!found.ok) {
-    return unread(`${axis}: expected a number, found ${quotedText(cell)}`);
-  }
-  if (Math.abs(found.value) <= farthest) return found;
-  return unread(`${axis}: expected at most 10 miles from 0, found ${quotedText(cell)}`);
-};
-
-const readRow = (row: CsvRow, columns: ShotColumns, unit: string): Parsed<Shot> => {
-  const label = columns.label === null ? '' : (row.cells[columns.label.at] ?? '').trim();
-  const shot = { x: 0, y: 0, z: 0 };
-  for (const axis of axes) {
-    const length = cellIn(row, axis, columns[axis], unit);
-    if (!length.ok) return length;
-    shot[axis] = length.value;
-  }
-  const checked = shotSchema.safeParse({ ...shot, label });
-  return checked.success ? read(checked.data) : unread(issueLine(checked.error, { label }, []));
+const readRow = (row: CsvRow, columns: PointColumns, unit: FileUnit): Parsed<Shot> => {
+  const point = readPointRow(row, columns, { unit, decimal: '.' });
+  if (!point.ok) return point;
+  const { x, y, z, name } = point.value;
+  if (z === null) return unread('z: expected a number, found “”');
+  const far = axes.find((axis) => Math.abs(point.value[axis] ?? 0) > farthest);
+  if (far === undefined) return read({ x, y, z, label: name });
+  const cell = row.cells[columns[far]?.at ?? -1] ?? '';
+  return unread(`${far}: expected at most 10 miles from 0, found ${quotedText(cell)}`);
 };
 
 const keyOf = ({ x, y, z }: Shot): string => `${x} ${y} ${z}`;
 
-const named = { ft: 'feet', in: 'inches', m: 'metres', cm: 'centimetres', mm: 'millimetres' };
-
-const unitsText = (columns: ShotColumns, bare: 'ft' | 'm'): string => {
-  const told = [columns.x, columns.y, columns.z].map(({ unit }) => unit);
-  const all = [...new Set(told.map((unit) => named[unit ?? bare]))].join(' and ');
+const unitsText = (columns: PointColumns, bare: FileUnit): string => {
+  const told = axes.map((axis) => columns[axis]?.unit ?? null);
+  const all = [...new Set(told.map((unit) => unit ?? bare))].join(' and ');
   if (told.every((unit) => unit !== null)) return `${all}, as the headings say`;
   return told.every((unit) => unit === null)
     ? `${all}, as this yard is measured`
@@ -88,8 +64,8 @@ export const shotsFromCsv = (text: string, into: ShotImportInto): Parsed<ShotImp
   if (!all.ok) return all;
   const [first] = all.value;
   if (first === undefined) return unread('line 1: expected grade shots, found an empty file');
-  const bare = bareColumns(first);
-  const columns = bare === null ? shotColumns(first) : read(bare);
+  const bare = bareColumns(first, null);
+  const columns = bare === null ? headedColumns(first, 'needed') : read(bare);
   if (!columns.ok) return columns;
   const unit = bareUnit(into.system);
   const known = new Set(into.shots.map(keyOf));

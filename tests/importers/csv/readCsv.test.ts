@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { readCsv } from '../../../src/exporters/csv/readCsv.ts';
+import { readCsv } from '../../../src/importers/csv/readCsv.ts';
 import { writeCsv } from '../../../src/exporters/csv/writeCsv.ts';
 
 const cellsOf = (text: string) => {
@@ -20,7 +20,7 @@ describe('readCsv', () => {
     );
   });
 
-  it('names the line on which a row begins, whatever ends the lines', () => {
+  it('[I1] names the line on which a row begins, whatever ends the lines', () => {
     const lines = (text: string) => {
       const rows = readCsv(text);
       return rows.ok ? rows.value.map(({ line }) => line) : [];
@@ -30,7 +30,7 @@ describe('readCsv', () => {
     expect(lines('a,b\rc,d')).toEqual([1, 2]);
   });
 
-  it('forgives a byte order mark and inch marks, and leaves blank lines out', () => {
+  it('[I1] forgives a byte order mark and inch marks, and leaves blank lines out', () => {
     expect(cellsOf('\uFEFFa,1 7/8"\n \n"b",2"\n')).toEqual([
       ['a', '1 7/8"'],
       ['b', '2"'],

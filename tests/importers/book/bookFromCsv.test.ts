@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { bookFromCsv, type BookImport } from '../../../src/exporters/csv/bookFromCsv.ts';
+import { bookFromCsv, type BookImport } from '../../../src/importers/book/bookFromCsv.ts';
 import { bookToCsv } from '../../../src/exporters/csv/bookToCsv.ts';
 import type { Hardware } from '../../../src/site/hardware.ts';
 import type { HardwareId } from '../../../src/site/ids.ts';
@@ -117,7 +117,7 @@ describe('the file of a hardware book', () => {
     ]);
   });
 
-  it('[X7] refuses a row by its line and column, and takes the others', () => {
+  it('[I3] refuses a row by its line and column, and takes the others', () => {
     const rows = [
       'Kind,Name,Low,Planned,High,Post from,Post to',
       'hinge,Good,1 3/4,2,2,,',
@@ -157,7 +157,7 @@ describe('the file of a hardware book', () => {
     ]);
   });
 
-  it('[X7] refuses a second row for one part, another kind, and a name that is not one part’s', () => {
+  it('[I3] refuses a second row for one part, another kind, and a name that is not one part’s', () => {
     const book = { 'hardware:a': hinge, 'hardware:b': latch, 'hardware:c': latch };
     const text =
       'Kind,Name,Key\nhinge,One,a\nhinge,Two,a\nlatch,Other,a\nlatch,Fork,\nlatch,F,no_key\n';
@@ -182,7 +182,7 @@ describe('the file of a hardware book', () => {
     ['Kind,Name,name\n', 'line 1: expected the column Name once'],
     ['Kind,Name\nhinge,"x', 'line 2: a quotation mark is not closed'],
     ['Kind,Name\n\nhinge,"x"y\n', 'line 3: expected a comma behind a closing quotation mark'],
-  ])('[X7] refuses the whole of %j in one line', (text, says) => {
+  ])('[I3] refuses the whole of %j in one line', (text, says) => {
     expect(faultOf(text)).toContain(says);
   });
 });

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { shotsFromCsv } from '../../../src/exporters/csv/shotsFromCsv.ts';
+import { shotsFromCsv } from '../../../src/importers/csv/shotsFromCsv.ts';
 import type { LengthSystem } from '../../../src/units/lengthStyle.ts';
 
 const from = (text: string, system: LengthSystem = 'feet') => {
@@ -10,7 +10,7 @@ const from = (text: string, system: LengthSystem = 'feet') => {
 const shotsOf = (text: string, system?: LengthSystem) =>
   from(text, system).taken.map(({ shot }) => shot);
 
-it('[X8] reads x, y, z and a name without headings, in feet, or metres on a metric site', () => {
+it('[I2] reads x, y, z and a name without headings, in feet, or metres on a metric site', () => {
   expect(shotsOf('1,2,-0.5,rim\n3,4,1.25')).toEqual([
     { x: 12, y: 24, z: -6, label: 'rim' },
     { x: 36, y: 48, z: 15, label: '' },
@@ -18,14 +18,14 @@ it('[X8] reads x, y, z and a name without headings, in feet, or metres on a metr
   expect(shotsOf('2.54,5.08,0.0254', 'mm')).toEqual([{ x: 100, y: 200, z: 1, label: '' }]);
 });
 
-it('[X8] finds its columns in any order, and a unit that a heading names counts', () => {
+it('[I2] finds its columns in any order, and a unit that a heading names counts', () => {
   expect(shotsOf('Elevation (m),code,N_ft,E ft,Name\n0.254,9,2,1,A')).toEqual([
     { x: 12, y: 24, z: 10, label: 'A' },
   ]);
   expect(from('x_mm,y_mm,z_mm\n1,2,3').units).toBe('millimetres, as the headings say');
 });
 
-it('[X8] tells a bad row by its line and takes the others', () => {
+it('[I2] tells a bad row by its line and takes the others', () => {
   const { taken, refused } = from('x,y,z\n1,2,3\n1,two,3\n4,5\n99999999,0,0');
   expect(taken.map(({ line }) => line)).toEqual([2]);
   expect(refused).toEqual([
@@ -35,7 +35,7 @@ it('[X8] tells a bad row by its line and takes the others', () => {
   ]);
 });
 
-it('[X8] refuses a file without its columns, and passes by shots that are there', () => {
+it('[I2] refuses a file without its columns, and passes by shots that are there', () => {
   const into = { shots: [{ x: 12, y: 24, z: 36 as never, label: '' }], system: 'feet' } as const;
   expect(shotsFromCsv('a,b\n1,2', into)).toMatchObject({
     ok: false,

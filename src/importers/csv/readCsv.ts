@@ -7,20 +7,30 @@ export interface CsvRow {
   readonly cells: readonly string[];
 }
 
+/** What parts the cells of a row. */
+export type CsvDelimiter = ',' | ';' | '\t';
+
 /** A whole cell in quotation marks, or one without; then what ends it. */
-const field = /(?:"((?:[^"]|"")*)"|([^,\r\n]*))(,|\r\n|\r|\n|$)/y;
+const fieldOf = (delimiter: CsvDelimiter): RegExp =>
+  new RegExp(`(?:"((?:[^"]|"")*)"|([^${delimiter}\\r\\n]*))(${delimiter}|\\r\\n|\\r|\\n|$)`, 'y');
+
+const named: Readonly<Record<CsvDelimiter, string>> = {
+  ',': 'comma',
+  ';': 'semicolon',
+  '\t': 'tab',
+};
 
 const kept = (text: string): string => (/^'+[=+\-@\t\r]/.test(text) ? text.slice(1) : text);
 
 const linesIn = (text: string): number => text.split(/\r\n|\r|\n/).length - 1;
 
-const faultAt = (text: string, at: number, line: number): string => {
+const faultAt = (text: string, at: number, line: number, delimiter: CsvDelimiter): string => {
   const rest = text.slice(at);
   const closed = /^"(?:[^"]|"")*"/.exec(rest);
   if (closed === null)
     return `line ${line}: a quotation mark is not closed: expected another before the end of the file, found ${quotedText(rest)}`;
   const after = rest.slice(closed[0].length).split(/[\r\n]/)[0] ?? '';
-  return `line ${line + linesIn(closed[0])}: expected a comma behind a closing quotation mark, found ${quotedText(after)}`;
+  return `line ${line + linesIn(closed[0])}: expected a ${named[delimiter]} behind a closing quotation mark, found ${quotedText(after)}`;
 };
 
 const blank = ({ cells }: CsvRow): boolean => cells.length === 1 && cells[0]?.trim() === '';
@@ -28,9 +38,11 @@ const blank = ({ cells }: CsvRow): boolean => cells.length === 1 && cells[0]?.tr
 /**
  * Reads comma-separated text (RFC 4180; any line ends, a byte order mark in front, and inch marks in
  * cells without quotation marks are forgiven). Blank lines are left out; the apostrophe that keeps a
- * cell from being run is taken off. Unread with one line that names the line of the text.
+ * cell from being run is taken off. Cells are parted by commas, or by what is given. Unread with one
+ * line that names the line of the text.
  */
-export const readCsv = (text: string): Parsed<readonly CsvRow[]> => {
+export const readCsv = (text: string, delimiter: CsvDelimiter = ','): Parsed<readonly CsvRow[]> => {
+  const field = fieldOf(delimiter);
   const plain = text.replace(/^\uFEFF/, '');
   const rows: CsvRow[] = [];
   let [at, line, begun] = [0, 1, 1];
@@ -40,12 +52,12 @@ export const readCsv = (text: string): Parsed<readonly CsvRow[]> => {
     const found = field.exec(plain);
     // what begins with a quotation mark has to end with one
     if (found === null || (found[1] === undefined && found[2]?.startsWith('"') === true)) {
-      return unread(faultAt(plain, at, line));
+      return unread(faultAt(plain, at, line, delimiter));
     }
     cells.push(kept(found[1] === undefined ? (found[2] ?? '') : found[1].replaceAll('""', '"')));
     at += found[0].length;
     line += linesIn(found[0]);
-    if (found[3] === ',') continue;
+    if (found[3] === delimiter) continue;
     rows.push({ line: begun, cells });
     [cells, begun] = [[], line];
   }

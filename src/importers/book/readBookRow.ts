@@ -8,8 +8,8 @@ import { parseLength } from '../../units/parseLength.ts';
 import { parseLengths } from '../../units/parseLengths.ts';
 import { read, unread, type Parsed } from '../../units/parsed.ts';
 import { quotedText } from '../../units/quotedText.ts';
-import type { BookColumn } from './bookColumns.ts';
-import { exactText } from './exactText.ts';
+import type { BookColumn } from '../../exporters/csv/bookColumns.ts';
+import { exactText } from '../../exporters/csv/exactText.ts';
 
 /** The cells of a row by their columns; a column that the file does not have is not there. */
 export type BookCells = Readonly<Partial<Record<BookColumn, string>>>;

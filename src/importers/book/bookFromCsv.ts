@@ -4,9 +4,9 @@ import type { Parts } from '../../site/parts.ts';
 import { kept } from '../../site/kept.ts';
 import { read, unread, type Parsed } from '../../units/parsed.ts';
 import { quotedText } from '../../units/quotedText.ts';
-import { bookColumns, keyColumn, type BookColumn } from './bookColumns.ts';
+import { bookColumns, keyColumn, type BookColumn } from '../../exporters/csv/bookColumns.ts';
 import { kindIn, readBookRow, type BookCells } from './readBookRow.ts';
-import { readCsv, type CsvRow } from './readCsv.ts';
+import { readCsv, type CsvRow } from '../csv/readCsv.ts';
 
 /** One row that can be taken, and the line on which it begins. */
 export interface TakenRow {
