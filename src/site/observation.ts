@@ -69,7 +69,10 @@ const sighted = z.strictObject({
   label,
 });
 
-/** Roughly where a mark is, by satellites: inches on the site, with their accuracy. */
+/**
+ * Roughly where a mark is, by satellites: inches on the site. `accuracy` is one standard deviation,
+ * east and north alike; `engine/walk/radius95.ts` has the radius that is told of it.
+ */
 const fix = z.strictObject({
   kind: z.literal('fix'),
   mark: markId,
