@@ -7,6 +7,7 @@ import { drawFence } from './tools/drawFence/drawFence.ts';
 import { drawUtility } from './tools/drawUtility.ts';
 import { pan } from './tools/pan.ts';
 import { placeGate } from './tools/placeGate.ts';
+import { placeMark } from './tools/placeMark.ts';
 import { placeNote } from './tools/placeNote.ts';
 import { placeShot } from './tools/placeShot.ts';
 import { placeTree } from './tools/placeTree.ts';
@@ -30,6 +31,7 @@ export const toolbox: readonly ToolEntry[] = [
   { id: 'fence', label: 'Fence', key: 'f', machine: machine(drawFence) },
   { id: 'gate', label: 'Gate', key: 'g', machine: machine(placeGate) },
   { id: 'tape', label: 'Tape', key: 'e', machine: machine(tape) },
+  { id: 'mark', label: 'Mark', key: 'x', machine: machine(placeMark) },
   { id: 'building', label: 'Building', key: 'b', machine: machine(drawArea('building')) },
   { id: 'boundary', label: 'Boundary', key: 'l', machine: machine(drawBoundary) },
   { id: 'paving', label: 'Paving', key: 'p', machine: machine(drawArea('paving')) },

@@ -1,4 +1,5 @@
 import type { MarkId } from './ids.ts';
+import { keptAlone } from './keptAlone.ts';
 import type { Path } from './path.ts';
 import type { Site } from './site.ts';
 import { withoutMarks } from './withoutMarks.ts';
@@ -14,12 +15,18 @@ export const marksOfFeatures = (site: Site): Set<MarkId> =>
 export const marksInUse = (site: Site): Set<MarkId> =>
   new Set([...Object.values(site.lines), ...Object.values(site.features)].flatMap(marksOf));
 
-/** A site without those of these marks that nothing stands on, and what was observed of them. */
-export const withoutUnused = (site: Site, marks: readonly MarkId[]): Site => {
-  const used = marksInUse(site);
+/**
+ * The site after an edit, without those of these marks that nothing stands on any more and nothing
+ * keeps: a name, that they are fixed, or what was observed between them and marks that stay. What was
+ * observed of marks that go goes with them.
+ */
+export const withoutUnused = (before: Site, after: Site, marks: readonly MarkId[]): Site => {
+  const used = marksInUse(after);
+  const unused = marks.filter((mark) => !used.has(mark));
+  const kept = keptAlone(before, after, unused);
   return withoutMarks(
-    site,
-    marks.filter((mark) => !used.has(mark)),
+    after,
+    unused.filter((mark) => !kept.has(mark)),
   );
 };
 

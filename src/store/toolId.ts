@@ -13,6 +13,7 @@ export const toolIds = [
   'tree',
   'shot',
   'tape',
+  'mark',
   'note',
 ] as const;
 

@@ -7,9 +7,9 @@ import type { Site } from '../site.ts';
 import { withEntry } from '../withEntries.ts';
 
 /**
- * Takes a corner out of a feature, and its mark if nothing else stands on it; the sides before and
- * after become one. RangeError for an unknown feature or corner, and where too few would be left:
- * three round ground, two along a line.
+ * Takes a corner out of a feature, and its mark if nothing else stands on it and nothing keeps it
+ * (`withoutUnused`); the sides before and after become one. RangeError for an unknown feature or
+ * corner, and where too few would be left: three round ground, two along a line.
  */
 export const removeCorner = (site: Site, id: FeatureId, corner: VertexId): Site => {
   const feature = pathFeature(site, id);
@@ -27,5 +27,5 @@ export const removeCorner = (site: Site, id: FeatureId, corner: VertexId): Site 
     );
   }
   const shorter = { ...feature, path: Object.fromEntries(rest) };
-  return withoutUnused(withEntry(site, 'features', id, shorter), [gone.mark]);
+  return withoutUnused(site, withEntry(site, 'features', id, shorter), [gone.mark]);
 };

@@ -6,11 +6,12 @@ import type { Site } from '../site.ts';
 import { withoutEntries } from '../withEntries.ts';
 
 /**
- * Removes a feature, and those of its marks on which nothing else stands. RangeError for an
- * unknown feature.
+ * Removes a feature, and those of its marks on which nothing else stands and that nothing keeps
+ * (`withoutUnused`). RangeError for an unknown feature.
  */
 export const removeFeature = (site: Site, id: FeatureId): Site =>
   withoutUnused(
+    site,
     followed(withoutEntries(site, 'features', [id])),
     ownMarks(entry(site, 'features', id)),
   );

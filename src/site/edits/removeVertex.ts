@@ -18,11 +18,12 @@ import { withEntry } from '../withEntries.ts';
 import { removeLine } from './removeLine.ts';
 
 /**
- * Takes a vertex out of a line, and its mark if nothing else stands on it; the legs before and
- * after become one. Gates and pins of these legs keep their place on the ground where the joined leg passes
- * it, else they stand at its nearer end; past an end of the line they go to the leg that is the
- * last now. A closed line left with two marks opens. A line loses both with its last leg, and
- * goes with its last vertex. RangeError for an unknown line or vertex.
+ * Takes a vertex out of a line, and its mark if nothing else stands on it and nothing keeps it
+ * (`withoutUnused`); the legs before and after become one. Gates and pins of these legs keep their
+ * place on the ground where the joined leg passes it, else they stand at its nearer end; past an end
+ * of the line they go to the leg that is the last now. A closed line left with two marks opens. A line
+ * loses both with its last leg, and goes with its last vertex. RangeError for an unknown line or
+ * vertex.
  */
 export const removeVertex = (site: Site, id: LineId, vertex: VertexId): Site => {
   const line = entry(site, 'lines', id);
@@ -43,7 +44,7 @@ export const removeVertex = (site: Site, id: LineId, vertex: VertexId): Site => 
     ...keptLegNotes(line, (leg) => starts.has(leg)),
     curved: joinedCurves(site, line, vertex, starts),
   });
-  return withoutUnused(shorter, [gone.mark]);
+  return withoutUnused(site, shorter, [gone.mark]);
 };
 
 /** The site with every gate and pin of the line on a leg that is still there without the vertex. */

@@ -18,8 +18,12 @@ import { entriesOf } from '../../entriesOf.ts';
 import { withoutLeg } from '../../withoutLeg.ts';
 import type { Held } from './selectState.ts';
 
+/** A mark that a person erases goes, whatever it is called, once nothing stands on it. */
+const withoutLone = (site: Site, id: MarkId): Site =>
+  id in site.marks && !marksInUse(site).has(id) ? removeMark(site, id) : site;
+
 /** A line that is left with one mark is no line. */
-const withoutMark = (site: Site, id: MarkId): Site => {
+const outOfFence = (site: Site, id: MarkId): Site => {
   const passes = entriesOf(site.lines).flatMap(([line, { path }]) =>
     verticesOf(path)
       .filter(({ mark }) => mark === id)
@@ -50,14 +54,15 @@ const withoutCorner = (site: Site, id: MarkId): Parsed<Site> => {
   }
   const least = leastMarks(only.thing);
   if (Object.keys(only.thing.path).length > least) {
-    return read(removeCorner(site, only.feature, only.corner));
+    return read(withoutLone(removeCorner(site, only.feature, only.corner), id));
   }
   return unread(`A ${only.thing.kind} needs ${least} marks: erase the ${only.thing.kind} instead`);
 };
 
 /**
  * A site without a thing; a held post is let go. A mark goes out of the fence that passes it, or out of the one piece
- * of ground of which it is a corner; where that cannot be, one line says so.
+ * of ground of which it is a corner, and goes itself with its name and what was observed of it; where
+ * that cannot be, one line says so.
  */
 export const erased = (site: Site, what: Held): Parsed<Site> => {
   switch (what.kind) {
@@ -80,7 +85,6 @@ export const erased = (site: Site, what: Held): Parsed<Site> => {
       return read(withoutLeg(site, what.line, what.id));
     case 'mark':
       if (marksOfFeatures(site).has(what.id)) return withoutCorner(site, what.id);
-      if (!marksInUse(site).has(what.id)) return read(removeMark(site, what.id));
-      return read(withoutMark(site, what.id));
+      return read(withoutLone(outOfFence(site, what.id), what.id));
   }
 };
