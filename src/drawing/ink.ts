@@ -23,6 +23,7 @@ export const inks = [
   'selected',
   'ghost',
   'tape',
+  'survey',
   'electric',
   'gas',
   'communication',

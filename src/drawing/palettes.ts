@@ -3,7 +3,8 @@ import type { Palette } from './ink.ts';
 /**
  * Print colours. Every ink keeps its rank in grey, so a sheet from a black-and-white printer
  * still reads. Utility hues follow the uniform colour code of the public works association
- * (red, yellow, orange, blue, purple, green), darkened until they show as lines on white.
+ * (red, yellow, orange, blue, purple, green), darkened until they show as lines on white; so does the
+ * pink that it has for temporary survey markings.
  */
 const paper: Palette = {
   paper: '#ffffff',
@@ -29,6 +30,7 @@ const paper: Palette = {
   selected: '#0b57b0',
   ghost: '#5f6f8a',
   tape: '#f6ecc4',
+  survey: '#b3107f',
   electric: '#c81e1e',
   gas: '#8a6a00',
   communication: '#c2570c',
@@ -65,6 +67,7 @@ const dark: Palette = {
   selected: '#7fb8ff',
   ghost: '#9fb0cc',
   tape: '#3a3a26',
+  survey: '#ff8ad8',
   electric: '#ff7b72',
   gas: '#e8c341',
   communication: '#ffa657',
@@ -98,6 +101,7 @@ const sun: Palette = {
   selected: '#003c96',
   ghost: '#3d4a63',
   tape: '#ffe98a',
+  survey: '#8f0062',
   electric: '#a80000',
   gas: '#6b5000',
   communication: '#8f3b00',

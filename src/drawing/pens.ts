@@ -31,6 +31,8 @@ export const pens = {
   water: pen('potable', 0.014, [0.2, 0.06]),
   reclaimed: pen('reclaimed', 0.014, [0.2, 0.06]),
   sewer: pen('sewer', 0.014, [0.2, 0.06]),
+  mark: pen('survey', 0.018),
+  accuracy: pen('survey', 0.006, [0.03, 0.05]),
   tape: pen('dimension', 0.01, [0.12, 0.03]),
   dimension: pen('dimension', 0.007),
   frame: pen('line', 0.02),

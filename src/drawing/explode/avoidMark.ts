@@ -100,6 +100,8 @@ export const avoidMark = (
       return;
     }
     case 'circle': {
+      // faint, and round what has a name
+      if (primitive.pen === 'accuracy') return;
       const radius = radiusOnPaper(primitive, projection);
       if (radius < longest) avoidRound(room, toPaper(projection, primitive.centre), radius);
       return;

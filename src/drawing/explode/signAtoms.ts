@@ -47,10 +47,27 @@ const low = ({ x, y }: PaperPoint): Atom[] => {
   ];
 };
 
-const signs: Readonly<Record<SignName, (at: PaperPoint) => Atom[]>> = { shot, held, low };
+/** Half of the width of a lath cross, paper inches. */
+const crossHalf = 0.06;
+
+const mark = ({ x, y }: PaperPoint): Atom[] => [
+  {
+    do: 'stroke',
+    pen: pens.mark,
+    outline: segmentsOutline(
+      ([1, -1] as const).map((way) => [
+        { x: x - crossHalf, y: y - way * crossHalf },
+        { x: x + crossHalf, y: y + way * crossHalf },
+      ]),
+    ),
+  },
+];
+
+const signs: Readonly<Record<SignName, (at: PaperPoint) => Atom[]>> = { shot, held, low, mark };
 
 /**
  * A sign at a place of the paper: a shot as a cross, a held post as a pin that sticks in the place
- * and leans to the upper right, the lowest place under a leaf as a triangle that stands on it.
+ * and leans to the upper right, the lowest place under a leaf as a triangle that stands on it, a mark
+ * as two laths laid across.
  */
 export const signAtoms = (sign: SignName, at: PaperPoint): Atom[] => signs[sign](at);

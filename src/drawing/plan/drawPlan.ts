@@ -15,6 +15,7 @@ import { drawFlags } from './drawFlags.ts';
 import { drawGate, gateLabel } from './drawGate.ts';
 import { drawGround } from './drawGround.ts';
 import { drawLeafRooms } from './drawLeafRooms.ts';
+import { drawLoneMarks } from './drawLoneMarks.ts';
 import { drawWallTops } from './drawWallTops.ts';
 import { drawClearGround, drawHeld } from './drawPins.ts';
 import { drawPost } from './drawPost.ts';
@@ -23,7 +24,7 @@ import { nearestWays } from './nearestWays.ts';
 
 /** What a plan shows, one concern each. */
 export type PlanPart =
-  | ('ground' | 'features' | 'fence' | 'posts' | 'pins' | 'gates' | 'leaf rooms')
+  | ('ground' | 'features' | 'fence' | 'posts' | 'pins' | 'gates' | 'leaf rooms' | 'marks')
   | ('gate labels' | 'tags' | 'chains' | 'flags');
 
 export interface PlanOptions {
@@ -134,6 +135,7 @@ export const drawPlan = (
     posts: () => values(layout.posts).flatMap((post) => drawPost(post, next.get(post.id))),
     pins: () => drawHeld(layout),
     'leaf rooms': () => drawLeafRooms(site, layout),
+    marks: () => drawLoneMarks(site),
     tags: () => [
       ...drawTags(layout, sideOf, next),
       ...values(layout.posts).filter(standsByGate).map(drawStandTag),

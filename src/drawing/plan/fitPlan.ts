@@ -19,9 +19,15 @@ const asTotal = (primitive: Primitive): Primitive => {
   };
 };
 
+/** A rough place must not make all else small. */
+const isRough = (primitive: Primitive): boolean =>
+  primitive.kind === 'circle' && primitive.pen === 'accuracy';
+
 /**
  * What of a plan a view of all of it makes room for: the yard and the lines of its dimensions. The
  * names of gates and lengths that are led out find their places in whatever room there is.
  */
 export const fitPlan = (site: Site, layout: Layout): readonly Primitive[] =>
-  padPlan(site, layout, { omit: ['gate labels', 'flags'] }).map(asTotal);
+  padPlan(site, layout, { omit: ['gate labels', 'flags'] })
+    .filter((primitive) => !isRough(primitive))
+    .map(asTotal);

@@ -1,6 +1,8 @@
 import type { Layout } from '../../engine/layout.ts';
 import type { Site } from '../../site/site.ts';
 import type { Primitive } from '../primitive.ts';
+import { drawFixes } from './drawFixes.ts';
+import { drawNamelessMarks } from './drawLoneMarks.ts';
 import { drawPlan, type PlanOptions } from './drawPlan.ts';
 
 /**
@@ -12,9 +14,15 @@ const nearOnly = (primitive: Primitive): Primitive =>
     ? primitive
     : { ...primitive, far: 'leave out' };
 
-/** The plan as the pad shows it, where a person can come closer: as `drawPlan`, less crowded. */
+/**
+ * The plan as the pad shows it, where a person can come closer: as `drawPlan`, less crowded, with marks
+ * that have no name and how rough places are that satellites found.
+ */
 export const padPlan = (
   site: Site,
   layout: Layout,
   options: PlanOptions = {},
-): readonly Primitive[] => drawPlan(site, layout, options).map(nearOnly);
+): readonly Primitive[] =>
+  [...drawFixes(site), ...drawPlan(site, layout, options), ...drawNamelessMarks(site)].map(
+    nearOnly,
+  );

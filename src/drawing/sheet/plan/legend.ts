@@ -12,6 +12,7 @@ import { moveAtoms } from '../../moveAtoms.ts';
 import { pens, type PenName } from '../../pens.ts';
 import { contourStep } from '../../plan/drawGround.ts';
 import { drawLeafRooms } from '../../plan/drawLeafRooms.ts';
+import { namedLoneMarks } from '../../plan/drawLoneMarks.ts';
 import { isHeld } from '../../plan/drawPins.ts';
 import { textWidth } from '../../textWidth.ts';
 import { letters } from '../letters.ts';
@@ -170,6 +171,15 @@ const wallEntries = ({ lines }: Layout): Entry[] =>
     ? [{ sign: groundSign('building', 0.12, 'building'), text: 'wall or kerb under a fence' }]
     : [];
 
+/** Marks with a name on which nothing stands; of rough ones what that means. */
+const markEntries = (site: Site): Entry[] => {
+  const marks = namedLoneMarks(site);
+  if (marks.length === 0) return [];
+  const rough = marks.some((lone) => lone.rough) ? '; rough: by GPS, not taped' : '';
+  const text = `mark on the ground${rough}`;
+  return [{ sign: signAtoms('mark', { x: signWidth / 2, y: 0 }), text }];
+};
+
 const entriesOf = (site: Site, layout: Layout, flagSheet: number | null): Entry[] => {
   const kinds = new Set(Object.values(site.features).map(({ kind }) => kind));
   const grounds = Object.entries(features).flatMap(([kind, entry]) =>
@@ -184,6 +194,7 @@ const entriesOf = (site: Site, layout: Layout, flagSheet: number | null): Entry[
     ...wallEntries(layout),
     ...utilityEntries(site),
     ...groundEntries(site, layout),
+    ...markEntries(site),
   ];
 };
 
