@@ -3,6 +3,7 @@ import { newCarry, type Pieces } from './carry/carry.ts';
 import { flagsOf } from './checks/flagsOf.ts';
 import type { Layout } from './layout.ts';
 import { loadList } from './load/loadList.ts';
+import { surveyOf } from './survey/surveyOf.ts';
 import { layLines } from './posts/layLines.ts';
 
 /** A layout, and what the next one may take over from it. */
@@ -21,7 +22,8 @@ export const layOutFrom = (site: Site, before: Laying | null): Laying => {
   const carry = newCarry(before?.pieces);
   const laid = layLines(site, carry);
   const { lines, posts, gates, ground } = laid;
+  const survey = surveyOf(site, carry);
   const load = loadList(laid, site, carry);
-  const flags = flagsOf(site, laid, carry);
-  return { layout: { lines, posts, gates, ground, load, flags }, pieces: carry.pieces };
+  const flags = flagsOf(site, { ...laid, survey }, carry);
+  return { layout: { lines, posts, gates, ground, survey, load, flags }, pieces: carry.pieces };
 };

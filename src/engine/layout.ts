@@ -9,6 +9,7 @@ import type { Flag } from './flag.ts';
 import type { Ground } from './ground/groundOf.ts';
 import type { LoadLine } from './loadLine.ts';
 import type { Opening } from './opening.ts';
+import type { Survey } from './survey/survey.ts';
 import type { StretchOnGrade } from './posts/fencesOn.ts';
 import type { CourseGround } from './posts/groundUnder.ts';
 import type { Post, PostId } from './post.ts';
@@ -20,6 +21,8 @@ export interface Layout {
   readonly gates: Readonly<Record<GateId, GateLayout>>;
   /** Null where there are no shots. */
   readonly ground: Ground | null;
+  /** What the observations say of themselves and of the marks. */
+  readonly survey: Survey;
   readonly load: readonly LoadLine[];
   readonly flags: readonly Flag[];
 }

@@ -1,3 +1,4 @@
+import { unsurveyed } from '../../src/engine/survey/survey.ts';
 import { heldBetween } from '../engine/heldBetween.ts';
 import { untoldGate, untoldLeaf } from '../../src/site/untold.ts';
 import { oneWidth } from '../../src/site/oneWidth.ts';
@@ -213,7 +214,10 @@ export const handYard = (
     lines: siteLines,
     gates: siteGates,
   };
-  return { site, layout: { lines: layouts, posts, gates, ground: null, load: [], flags } };
+  return {
+    site,
+    layout: { lines: layouts, posts, gates, ground: null, survey: unsurveyed, load: [], flags },
+  };
 };
 
 /** A path of new marks through points, for the features of a hand-made site. */
@@ -221,7 +225,9 @@ export const handPath = (points: readonly SitePoint[], prefix: string) => {
   const orders = freshOrders(points.length);
   return {
     marks: Object.fromEntries(
-      points.map(({ x, y }, n) => [`mark:${prefix}-${n}`, { x, y, label: '', fixed: false }] as const),
+      points.map(
+        ({ x, y }, n) => [`mark:${prefix}-${n}`, { x, y, label: '', fixed: false }] as const,
+      ),
     ),
     path: Object.fromEntries(
       points.map(

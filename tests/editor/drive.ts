@@ -1,3 +1,4 @@
+import { unsurveyed } from '../../src/engine/survey/survey.ts';
 import type { Input } from '../../src/editor/input.ts';
 import type { Answer, Desk, Tool } from '../../src/editor/tool.ts';
 import type { Layout } from '../../src/engine/layout.ts';
@@ -13,6 +14,7 @@ export const emptyLayout: Layout = {
   posts: {},
   gates: {},
   ground: null,
+  survey: unsurveyed,
   load: [],
   flags: [],
 };

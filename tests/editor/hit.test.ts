@@ -1,3 +1,4 @@
+import { unsurveyed } from '../../src/engine/survey/survey.ts';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { hit } from '../../src/editor/hit.ts';
@@ -30,6 +31,7 @@ const layout: Layout = {
   posts: {},
   gates: { 'gate:1': gate },
   ground: null,
+  survey: unsurveyed,
   load: [],
   flags: [],
 };

@@ -1,3 +1,4 @@
+import { unsurveyed } from '../../src/engine/survey/survey.ts';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { keepOutsOf } from '../../src/engine/keepOut/keepOutsOf.ts';
@@ -114,6 +115,7 @@ describe('layOutSite', () => {
       posts: {},
       gates: {},
       ground: null,
+      survey: unsurveyed,
       load: [],
       flags: [],
     });

@@ -1,3 +1,4 @@
+import { unsurveyed } from '../../src/engine/survey/survey.ts';
 import { describe, expect, it } from 'vitest';
 import type { Laying } from '../../src/engine/layOutFrom.ts';
 import { layOutFrom } from '../../src/engine/layOutFrom.ts';
@@ -9,7 +10,15 @@ import { rememberLayouts } from '../../src/store/derived.ts';
 import { bare, fence } from '../engine/plainYard.ts';
 import { namedSite } from './namedSite.ts';
 
-const empty: Layout = { lines: {}, posts: {}, gates: {}, ground: null, load: [], flags: [] };
+const empty: Layout = {
+  lines: {},
+  posts: {},
+  gates: {},
+  ground: null,
+  survey: unsurveyed,
+  load: [],
+  flags: [],
+};
 
 const laying = (): Laying => ({ layout: { ...empty }, pieces: new Map() });
 

@@ -3,6 +3,7 @@ import type { Site } from '../../site/site.ts';
 import type { Primitive } from '../primitive.ts';
 import { drawFixes } from './drawFixes.ts';
 import { drawNamelessMarks } from './drawLoneMarks.ts';
+import { drawSurvey } from './drawSurvey.ts';
 import { drawPlan, type PlanOptions } from './drawPlan.ts';
 
 /**
@@ -23,6 +24,9 @@ export const padPlan = (
   layout: Layout,
   options: PlanOptions = {},
 ): readonly Primitive[] =>
-  [...drawFixes(site), ...drawPlan(site, layout, options), ...drawNamelessMarks(site)].map(
-    nearOnly,
-  );
+  [
+    ...drawFixes(site),
+    ...drawPlan(site, layout, options),
+    ...drawNamelessMarks(site),
+    ...drawSurvey(site, layout),
+  ].map(nearOnly);

@@ -2,6 +2,7 @@ import type { Site } from '../../site/site.ts';
 import type { Carry } from '../carry/carry.ts';
 import type { Flag } from '../flag.ts';
 import type { LaidLines } from '../posts/layLines.ts';
+import type { Survey } from '../survey/survey.ts';
 import { checkBoundary } from './checkBoundary.ts';
 import { checkCatch } from './checkCatch.ts';
 import { checkCurves } from './checkCurves.ts';
@@ -23,8 +24,14 @@ import { checkSigned } from './checkSigned.ts';
 import { checkSlides } from './checkSlides.ts';
 import { checkSpots } from './checkSpots.ts';
 import { checkStands } from './checkStands.ts';
+import { checkSurvey } from './checkSurvey.ts';
 import { checkSweeps } from './checkSweeps.ts';
 import { checkWalls } from './checkWalls.ts';
+
+/** What the checks look at. */
+export interface LaidYard extends LaidLines {
+  readonly survey: Survey;
+}
 
 const rank: Readonly<Record<Flag['level'], number>> = { stop: 0, settle: 1, caution: 2 };
 
@@ -32,7 +39,7 @@ const sortKey = ({ place, rule, message }: Flag): string =>
   [place.kind, place.id, rule, message].join('|');
 
 /** Every flag that stands on a site: `stop` first, then `settle`, then `caution`, each by place. */
-export const flagsOf = (site: Site, laid: LaidLines, carry: Carry): Flag[] =>
+export const flagsOf = (site: Site, laid: LaidYard, carry: Carry): Flag[] =>
   [
     ...checkGates(site, laid),
     ...checkCatch(site, laid),
@@ -57,4 +64,5 @@ export const flagsOf = (site: Site, laid: LaidLines, carry: Carry): Flag[] =>
     ...checkWalls(site, laid),
     ...checkCurves(site, laid),
     ...checkFoundations(site, laid),
+    ...checkSurvey(site, laid),
   ].toSorted((a, b) => rank[a.level] - rank[b.level] || (sortKey(a) < sortKey(b) ? -1 : 1));

@@ -1,9 +1,71 @@
+import type { MarkId, ObservationId } from '../../site/ids.ts';
+import type { Mark } from '../../site/mark.ts';
+import type { Observation } from '../../site/observation.ts';
 import type { Site } from '../../site/site.ts';
+import { newCarry, type Carry, type Pieces } from '../carry/carry.ts';
+import { adjusted } from './adjusted.ts';
+import { networks, type Network } from './networks.ts';
+import { sigmaOf, type Sighting } from './sighting.ts';
 
+/** A document, and its site as it stands: every mark where what was observed puts it. */
 export interface Surveyed {
   readonly drawn: Site;
   readonly site: Site;
+  /** What the next one may take over. */
+  readonly pieces: Pieces;
 }
 
-export const surveyed = (drawn: Site, before: Surveyed | null): Surveyed =>
-  before?.drawn === drawn ? before : { drawn, site: drawn };
+/** What was observed on a site, each with how far it is trusted. */
+export const sightingsOf = ({ observations, trusts }: Site): Sighting[] =>
+  (Object.entries(observations) as [ObservationId, Observation][]).map(([id, seen]) => ({
+    id,
+    seen,
+    sigma: sigmaOf(seen, trusts),
+  }));
+
+/** The networks of a site. */
+export const networksOf = (site: Site): Network[] =>
+  networks(new Map(Object.entries(site.marks) as [MarkId, Mark][]), sightingsOf(site));
+
+/** A network by all that its sums are of: marks where they are and what was read of them. */
+export const networkKey = ({
+  spots,
+  sightings,
+}: Network): { readonly id: string; readonly from: readonly unknown[] } => ({
+  id: sightings[0]?.id ?? '',
+  from: [
+    ...[...spots].flatMap(([id, { x, y, fixed }]) => [id, x, y, fixed]),
+    ...sightings.flatMap(({ id, seen, sigma }) => [id, seen, sigma]),
+  ],
+});
+
+const movedIn = (
+  site: Site,
+  network: Network,
+  carry: Carry,
+): readonly (readonly [MarkId, Mark])[] => {
+  const { id, from } = networkKey(network);
+  return carry
+    .shelf<readonly (readonly [MarkId, Mark])[]>('adjusted')
+    .take(id, [...from, ...[...network.spots.keys()].map((mark) => site.marks[mark])], () =>
+      [...adjusted(network).places].flatMap(([mark, { x, y }]) => {
+        const drawn = site.marks[mark];
+        if (drawn === undefined || (drawn.x === x && drawn.y === y)) return [];
+        return [[mark, { ...drawn, x, y }] as const];
+      }),
+    );
+};
+
+/**
+ * The site as it stands by what was observed; the document itself where nothing moves. What no edit
+ * touched since the one before is taken over from that, the very same marks; the result is the same
+ * from any and from none. Never throws for a site that `openSite` accepts.
+ */
+export const surveyed = (drawn: Site, before: Surveyed | null): Surveyed => {
+  if (before?.drawn === drawn) return before;
+  const carry = newCarry(before?.pieces);
+  const moved = networksOf(drawn).flatMap((network) => movedIn(drawn, network, carry));
+  const marks = moved.length === 0 ? drawn.marks : { ...drawn.marks, ...Object.fromEntries(moved) };
+  const site = marks === drawn.marks ? drawn : { ...drawn, marks };
+  return { drawn, site, pieces: carry.pieces };
+};

@@ -1,3 +1,4 @@
+import { unsurveyed } from '../../../src/engine/survey/survey.ts';
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Layout } from '../../../src/engine/layout.ts';
@@ -88,7 +89,15 @@ describe.each(sampleYards)('the sheets of $name', ({ site, layout, text }) => {
 
 describe('sheetSet', () => {
   const empty = emptySite({ specs: {}, hardware: {} });
-  const bare: Layout = { lines: {}, posts: {}, gates: {}, ground: null, load: [], flags: [] };
+  const bare: Layout = {
+    lines: {},
+    posts: {},
+    gates: {},
+    ground: null,
+    survey: unsurveyed,
+    load: [],
+    flags: [],
+  };
 
   it('[D9] holds for any yard, either way round', () => {
     const way = fc.constantFrom('portrait' as const, 'landscape' as const);

@@ -1,3 +1,4 @@
+import { unsurveyed } from '../../../src/engine/survey/survey.ts';
 import { describe, expect, it } from 'vitest';
 import { flagTable } from '../../../src/drawing/tables/flagTable.ts';
 import { loadTable } from '../../../src/drawing/tables/loadTable.ts';
@@ -20,7 +21,15 @@ const line = (more: Partial<LoadLine>): LoadLine => ({
 const cells = (more: Partial<LoadLine>, system: LengthSystem = 'feet') => {
   const load = [line(more)];
   const lengths = { system, fraction: 8 } as const;
-  const layout = { lines: {}, posts: {}, gates: {}, ground: null, load, flags: [] };
+  const layout = {
+    lines: {},
+    posts: {},
+    gates: {},
+    ground: null,
+    survey: unsurveyed,
+    load,
+    flags: [],
+  };
   return loadTable(layout, { ...site, lengths }).rows[0]?.slice(0, 3);
 };
 

@@ -8,6 +8,7 @@ import { formatLength } from '../../../units/formatLength.ts';
 import { useBench, useSite } from '../../bench.ts';
 import { LengthField } from '../../fields/LengthField.tsx';
 import { TextField } from '../../fields/TextField.tsx';
+import { MarkSurvey } from './MarkSurvey.tsx';
 import { spareMarks } from './spareMarks.ts';
 import { useDo, useEdit } from './useEdit.ts';
 
@@ -72,6 +73,7 @@ export const MarkCard = ({ id }: { readonly id: MarkId }) => {
           onEnter={(y) => move({ y })}
         />
       </div>
+      <MarkSurvey id={id} />
       <MarkKeys id={id} />
     </section>
   );

@@ -1,0 +1,50 @@
+import type { MarkId } from '../../site/ids.ts';
+import { marksObserved } from '../../site/marksObserved.ts';
+import type { Sighting, Spot, Spots } from './sighting.ts';
+
+/** Marks that observations join, directly or through one another, and these observations. */
+export interface Network {
+  readonly spots: Spots;
+  readonly sightings: readonly Sighting[];
+}
+
+/**
+ * Observations parted into networks that have no mark in common that could move: a fixed mark joins
+ * nothing. In the order of their ids, so that the order of entry does not matter.
+ */
+export const networks = (spots: Spots, sightings: readonly Sighting[]): Network[] => {
+  const root = new Map<MarkId, MarkId>();
+  const find = (id: MarkId): MarkId => {
+    const up = root.get(id) ?? id;
+    if (up === id) return id;
+    const top = find(up);
+    root.set(id, top);
+    return top;
+  };
+  const marksOf = ({ seen }: Sighting): MarkId[] =>
+    Object.values(marksObserved(seen)).filter((id) => spots.has(id));
+  const free = (ids: readonly MarkId[]): MarkId[] =>
+    ids.filter((id) => spots.get(id)?.fixed === false);
+  for (const sighting of sightings) {
+    const [first, ...others] = free(marksOf(sighting));
+    for (const other of others) if (first !== undefined) root.set(find(other), find(first));
+  }
+  const parted = new Map<MarkId | 'fixed', Sighting[]>();
+  for (const sighting of sightings.toSorted((a, b) => (a.id < b.id ? -1 : 1))) {
+    const [first] = free(marksOf(sighting));
+    const key = first === undefined ? 'fixed' : find(first);
+    parted.set(key, [...(parted.get(key) ?? []), sighting]);
+  }
+  return [...parted.values()].map((own) => {
+    const ids = [...new Set(own.flatMap(marksOf))].toSorted();
+    return {
+      spots: new Map(
+        ids.flatMap((id): [MarkId, Spot][] => {
+          const spot = spots.get(id);
+          return spot === undefined ? [] : [[id, spot]];
+        }),
+      ),
+      sightings: own,
+    };
+  });
+};

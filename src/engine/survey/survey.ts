@@ -1,0 +1,56 @@
+import type { MarkId, ObservationId } from '../../site/ids.ts';
+
+/**
+ * How one observation agrees with all the others. Lengths in inches, angles in radians, as the kind of
+ * the observation has it.
+ */
+export interface Reading {
+  /** What the marks have as they stand, less what was read. */
+  readonly residual: number;
+  /** How much of an error in it the others would show: 0 nothing, 1 all of it. */
+  readonly redundancy: number;
+  /** The residual over its own standard deviation; null where nothing else tells of it. */
+  readonly standardised: number | null;
+}
+
+/** Readings of which one is most likely wrong, and what all the others say instead. */
+export interface Suspect {
+  /** More than one where they cannot be told apart. */
+  readonly ids: readonly ObservationId[];
+  /** What the first of them would read by all the others; inches or radians. */
+  readonly expects: number;
+  /** Standard deviation of that. */
+  readonly give: number;
+}
+
+/** What was observed on a site, and what it says of itself. */
+export interface Survey {
+  readonly readings: Readonly<Record<ObservationId, Reading>>;
+  /** Marks that something was observed of, fixes aside. */
+  readonly taped: readonly MarkId[];
+  /** Marks of fence and of what was observed that nothing holds in their place to the rest. */
+  readonly loose: readonly MarkId[];
+  /** The gravest first; empty where nothing disagrees. */
+  readonly suspects: readonly Suspect[];
+  /** The tape that would help most; null where none would. */
+  readonly helps: { readonly from: MarkId; readonly to: MarkId } | null;
+  /** Observations more than are needed. */
+  readonly spare: number;
+  /**
+   * `sketched`: nothing was taped; `large`: too many marks to say; `disagrees`: a reading cannot be right; `loose`: marks are not held;
+   * `unchecked`: all is held and a wrong reading somewhere would not show; `held`: all is held, checked
+   * and in agreement.
+   */
+  readonly stands: 'sketched' | 'large' | 'disagrees' | 'loose' | 'unchecked' | 'held';
+}
+
+/** Nothing observed: what a site without observations has. */
+export const unsurveyed: Survey = {
+  readings: {},
+  taped: [],
+  loose: [],
+  suspects: [],
+  helps: null,
+  spare: 0,
+  stands: 'sketched',
+};

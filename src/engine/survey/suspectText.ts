@@ -1,0 +1,54 @@
+import type { Observation } from '../../site/observation.ts';
+import type { Site } from '../../site/site.ts';
+import { formatAngle } from '../../units/formatAngle.ts';
+import { formatLength } from '../../units/formatLength.ts';
+import { inches } from '../../units/inches.ts';
+import { radians } from '../../units/radians.ts';
+import type { Layout } from '../layout.ts';
+import { observationName } from './observationName.ts';
+import type { Suspect } from './survey.ts';
+
+const quarter = Math.PI / 2;
+
+/** Clockwise from north, as a compass is read. */
+const azimuth = (bearing: number): string => {
+  const turned = (((quarter - bearing) % (2 * Math.PI)) + 2 * Math.PI) % (2 * Math.PI);
+  return formatAngle(radians(turned));
+};
+
+/** What an observation reads and what it would by all others, as `reads A, everything else says B`. */
+const figures = (site: Site, seen: Observation, expects: number): string => {
+  const length = (value: number): string => formatLength(inches(value), site.lengths);
+  const says = (reads: string, other: string): string =>
+    `reads ${reads}, everything else says ${other}`;
+  switch (seen.kind) {
+    case 'tape':
+      return says(length(seen.length), length(expects));
+    case 'offset':
+      return says(length(Math.abs(seen.distance)), length(Math.abs(expects)));
+    case 'bearing':
+      return says(azimuth(seen.bearing), azimuth(expects));
+    case 'square':
+      return `is told square, everything else says ${formatAngle(radians(Math.abs(expects)))}`;
+    case 'straight':
+    case 'parallel':
+      return `is told so, everything else says ${length(Math.abs(expects))} off`;
+    case 'fix':
+      return `everything else says ${length(Math.abs(expects))} off`;
+  }
+};
+
+/** The reading that is most likely wrong, and what to do about it, in one line. */
+export const suspectText = (
+  site: Site,
+  posts: Layout['posts'],
+  { ids, expects }: Suspect,
+): string => {
+  const [first, ...others] = ids.flatMap((id) => site.observations[id] ?? []);
+  if (first === undefined) return '';
+  const again = first.kind === 'tape' || first.kind === 'offset' ? 'tape it again' : 'look again';
+  const said = `${observationName(site, posts, first)} ${figures(site, first, expects)}: ${again}`;
+  if (others.length === 0) return said;
+  const also = others.map((seen) => observationName(site, posts, seen)).join('; or ');
+  return `${said}; or ${also}, which cannot be told from it`;
+};

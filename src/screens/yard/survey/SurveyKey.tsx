@@ -1,0 +1,26 @@
+import { useState } from 'react';
+import { useSite } from '../../bench.ts';
+import { standsText } from './standsText.ts';
+import { SurveyNotes } from './SurveyNotes.tsx';
+import { useSurvey } from './useSurvey.ts';
+
+/** How the yard stands by its tapes, on a key that opens them. */
+export const SurveyKey = () => {
+  const survey = useSurvey();
+  const { observations } = useSite();
+  const [open, setOpen] = useState(false);
+  const count = Object.keys(observations).length;
+  return (
+    <>
+      <button
+        type="button"
+        className={`survey-key ${survey.stands}`}
+        aria-haspopup="dialog"
+        onClick={() => setOpen(true)}
+      >
+        <b>{count === 0 ? 'Tapes' : `Tapes: ${count}`}</b> {standsText(survey)}
+      </button>
+      {open && <SurveyNotes onClose={() => setOpen(false)} />}
+    </>
+  );
+};

@@ -1,0 +1,21 @@
+import { offText } from '../../../engine/survey/figureText.ts';
+import type { Reading } from '../../../engine/survey/survey.ts';
+import type { Observation } from '../../../site/observation.ts';
+import type { LengthStyle } from '../../../units/lengthStyle.ts';
+
+/** Below this an error in a reading would hardly show in any other. Ours, no published source. */
+const shows = 0.05;
+
+/** How a reading agrees with the others, in a few words. */
+export const readingText = (
+  { kind }: Pick<Observation, 'kind'>,
+  { residual, redundancy, standardised }: Reading,
+  style: LengthStyle,
+): string => {
+  if (kind === 'fix') return `rough, ${offText(kind, residual, style)} off`;
+  if (redundancy < shows || standardised === null) return 'nothing checks it';
+  const off = offText(kind, residual, style);
+  const times = Math.abs(standardised).toFixed(1);
+  const check = `${Math.round(redundancy * 100)} % checked`;
+  return `${off} off, ${times} × what is usual; ${check}`;
+};

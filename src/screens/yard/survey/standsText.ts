@@ -1,0 +1,33 @@
+import { markName } from '../../../engine/survey/markName.ts';
+import type { Survey } from '../../../engine/survey/survey.ts';
+import { mostMarks } from '../../../engine/survey/surveyOf.ts';
+import type { Layout } from '../../../engine/layout.ts';
+import type { Site } from '../../../site/site.ts';
+
+/** How the yard stands by what was taped, in one line. */
+export const standsText = ({ stands, loose, suspects, spare }: Survey): string => {
+  const marks = loose.length === 1 ? '1 mark is loose' : `${loose.length} marks are loose`;
+  switch (stands) {
+    case 'sketched':
+      return 'Sketched: nothing is taped yet';
+    case 'large':
+      return `Too many marks to say what holds them: expected at most ${mostMarks}`;
+    case 'disagrees':
+      return suspects.length === 1
+        ? 'One reading disagrees with the rest'
+        : `${suspects.length} readings disagree with the rest`;
+    case 'loose':
+      return marks;
+    case 'unchecked':
+      return 'Held, and not checked: one more tape would show an error';
+    case 'held':
+      return spare === 1 ? 'Held: 1 reading checks it' : `Held: ${spare} readings check it`;
+  }
+};
+
+/** The tape that would help most, in words; null where none would. */
+export const helpsText = (site: Site, { posts, survey }: Layout): string | null => {
+  if (survey.helps === null) return null;
+  const { from, to } = survey.helps;
+  return `${markName(site, posts, from)} to ${markName(site, posts, to)}`;
+};

@@ -1,0 +1,106 @@
+import { describe, expect, it } from 'vitest';
+import { layOutSite } from '../../../src/engine/layOutSite.ts';
+import { surveyed } from '../../../src/engine/survey/surveyed.ts';
+import { suspectText } from '../../../src/engine/survey/suspectText.ts';
+import { distance } from '../../../src/geometry/distance.ts';
+import { addFeature } from '../../../src/site/edits/addFeature.ts';
+import { addObservation } from '../../../src/site/edits/addObservation.ts';
+import { setTape } from '../../../src/site/edits/setTape.ts';
+import type { MarkId } from '../../../src/site/ids.ts';
+import type { Site } from '../../../src/site/site.ts';
+import { inches } from '../../../src/units/inches.ts';
+import { namedSite } from '../../store/namedSite.ts';
+
+/** A house of 30 ft by 20 ft, sketched a foot or two off. */
+const sketched = addFeature(namedSite('House'), { kind: 'building', label: 'House' }, [
+  { x: 5, y: -8 },
+  { x: 372, y: 10 },
+  { x: 350, y: 225 },
+  { x: -12, y: 251 },
+]);
+
+const feet = (value: number) => inches(value * 12);
+const tape = (site: Site, from: number, to: number, length: number): Site =>
+  setTape(site, `mark:${from}`, `mark:${to}`, inches(length));
+const diagonal = Math.hypot(360, 240);
+const sides = [
+  [1, 2, 360],
+  [2, 3, 240],
+  [3, 4, 360],
+  [4, 1, 240],
+] as const;
+const walls = sides.reduce((so, [from, to, length]) => tape(so, from, to, length), sketched);
+
+const standing = (drawn: Site) => {
+  const { site } = surveyed(drawn, null);
+  const apart = (a: MarkId, b: MarkId) => distance(site.marks[a]!, site.marks[b]!);
+  return { site, apart, ...layOutSite(site) };
+};
+
+describe('what tapes say', () => {
+  it('a sketch is a sketch', () => {
+    expect(standing(sketched).survey.stands).toBe('sketched');
+  });
+
+  it('four sides leave two marks loose, and a diagonal would help', () => {
+    const { survey, apart } = standing(walls);
+    expect(apart('mark:1', 'mark:2')).toBeCloseTo(360, 4);
+    expect(survey.stands).toBe('loose');
+    expect(survey.loose).toHaveLength(2);
+    expect([survey.helps?.from, survey.helps?.to]).toEqual(['mark:1', 'mark:3']);
+  });
+
+  it('one diagonal holds them, a second checks them', () => {
+    const one = standing(tape(walls, 1, 3, diagonal));
+    expect(one.survey.loose).toEqual([]);
+    expect(one.survey.stands).toBe('unchecked');
+    expect(one.survey.helps).toEqual({ from: 'mark:2', to: 'mark:4' });
+    expect(one.apart('mark:2', 'mark:4')).toBeCloseTo(diagonal, 4);
+    const two = standing(tape(tape(walls, 1, 3, diagonal), 2, 4, diagonal));
+    expect(two.survey.stands).toBe('held');
+    expect(two.survey.helps).toBeNull();
+  });
+
+  it('square corners show which tape is a foot off', () => {
+    const corners = ([1, 2, 3, 4] as const).reduce(
+      (so, n) =>
+        addObservation(so, {
+          kind: 'square',
+          at: `mark:${n}`,
+          from: `mark:${((n + 2) % 4) + 1}`,
+          to: `mark:${(n % 4) + 1}`,
+          trust: null,
+          label: '',
+        }),
+      sketched,
+    );
+    const wrong = [
+      [1, 2, 360],
+      [2, 3, 252],
+      [3, 4, 360],
+      [4, 1, 240],
+      [1, 3, diagonal],
+      [2, 4, diagonal],
+    ] as const;
+    const { site, posts, survey, flags } = standing(
+      wrong.reduce((so, [from, to, length]) => tape(so, from, to, length), corners),
+    );
+    expect(survey.stands).toBe('disagrees');
+    expect(survey.suspects.map((one) => suspectText(site, posts, one))).toEqual([
+      `House corner 2 to House corner 3 reads 21'-0", everything else says 20'-0": tape it again`,
+    ]);
+    expect(flags).toMatchObject([{ level: 'settle', rule: 'reading disagrees' }]);
+  });
+
+  it('keeps a sketch that fits to the last bit, and what no edit touched', () => {
+    const { site } = surveyed(
+      tape(sketched, 1, 2, distance(sketched.marks['mark:1']!, sketched.marks['mark:2']!)),
+      null,
+    );
+    expect(site.marks).toBe(sketched.marks);
+    const first = surveyed(walls, null);
+    const named = { ...walls, job: { ...walls.job, name: 'Other' } };
+    expect(surveyed(named, first).site.marks['mark:1']).toBe(first.site.marks['mark:1']);
+    expect(feet(20)).toBe(240);
+  });
+});
