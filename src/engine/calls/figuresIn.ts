@@ -1,0 +1,104 @@
+import { landLengths } from '../../units/landLengths.ts';
+import { quadrantDegrees, quadrantForm } from '../../units/parseBearing.ts';
+import { parseDegrees } from '../../units/parseDegrees.ts';
+import { read, type Parsed } from '../../units/parsed.ts';
+import { fromDegrees, type Radians } from '../../units/radians.ts';
+import type { Figure } from './figure.ts';
+
+const quadrants = new RegExp(quadrantForm, 'g');
+const mark = String.raw` ?(?:°|degrees?|deg\b\.?)`;
+const minutes = String.raw`[ ,]*(?:and )?\d{1,2}(?:\.\d+)? ?(?:'|minutes?|min\b\.?)`;
+const seconds = String.raw`[ ,]*(?:and )?\d{1,2}(?:\.\d+)? ?(?:"|seconds?|sec\b\.?)`;
+const anyAngle = `\\d{1,3}(?:\\.\\d+)?${mark}(?:${minutes}(?:${seconds})?)?|\\d{1,3}-\\d{1,2}-\\d{1,2}(?:\\.\\d+)?(?![\\d-])`;
+const angles = new RegExp(`(?<![\\d.-])(?:${anyAngle})`, 'g');
+const azimuths = new RegExp(
+  `(?<![a-z])az(?:imuth)?\\b\\.?(?: (?:of|is|bearing))?[ :=]*(${anyAngle}|\\d{1,3}(?:\\.\\d+)?)`,
+  'g',
+);
+const due = /(?<![a-z])due (north|south|east|west|[nsew]\b)/g;
+const unit = String.raw`(?:feet|foot|ft|'|chain|ch\b|rod|rd|perch|pole|met|m\b|yard|yd|link|lk)`;
+/** `north` alone where a call begins, and a length the next figure: not the north line of somebody. */
+const ahead = new RegExp(
+  '^[^a-z]*(?:course \\d+[^a-z]*)?(?:thence,? )?(?:(?:run|go|running|going|continue|continuing) )?' +
+    '(north|south|east|west)(?![a-z-]| ?(?:line|side|half|right|edge|corner|boundary|quarter))' +
+    `(?=[^\\d]*\\d[\\d,.]*(?: \\d+/\\d+)?(?:[- ]?${unit}|[^a-z\\d]*$))`,
+  'g',
+);
+const numbers = /(?<![\w.,/°'"-])\d+(?:,\d{3})*(?:\.\d+)?(?![\w/°]|[.,-]\d)/g;
+
+const cardinals: Readonly<Record<string, number>> = { n: 0, e: 90, s: 180, w: 270 };
+
+const turned = (degrees: Parsed<number>): Parsed<Radians> =>
+  degrees.ok ? read(fromDegrees(degrees.value)) : degrees;
+
+const placed = ({ index, 0: { length } }: RegExpExecArray) => ({ at: index, end: index + length });
+
+const cardinal = (found: RegExpExecArray): Figure => {
+  const degrees = cardinals[found[1]?.[0] ?? 'n'] ?? 0;
+  return { ...placed(found), kind: 'bearing', azimuth: read(fromDegrees(degrees)) };
+};
+
+type Finder = readonly [form: RegExp, figure: (found: RegExpExecArray) => Figure | null];
+
+/** In the order in which they take what they find: what one has taken no later one sees. */
+const finders: readonly Finder[] = [
+  [
+    quadrants,
+    (found) => {
+      const [, from = '', angle = '', to = ''] = found;
+      if (!/\d/.test(angle)) return null;
+      return {
+        ...placed(found),
+        kind: 'bearing',
+        azimuth: turned(quadrantDegrees(from, angle, to)),
+      };
+    },
+  ],
+  [
+    azimuths,
+    (found) => ({
+      ...placed(found),
+      kind: 'bearing',
+      azimuth: turned(parseDegrees(found[1] ?? '')),
+    }),
+  ],
+  [due, cardinal],
+  [ahead, cardinal],
+  [angles, (found) => ({ ...placed(found), kind: 'angle', angle: turned(parseDegrees(found[0])) })],
+];
+
+/** The same length of text with what was taken left blank; the figures stand in their order. */
+const without = (text: string, figures: readonly Figure[]): string => {
+  let from = 0;
+  const parts = figures.map(({ at, end }) => {
+    const part = text.slice(from, at) + '\u0000'.repeat(end - at);
+    from = end;
+    return part;
+  });
+  return parts.join('') + text.slice(from);
+};
+
+/**
+ * Every bearing, angle, length and bare number of a call in small letters and on one line, in the order
+ * in which they stand. Bearings are quadrant bearings, azimuths that say that they are, and the compass.
+ */
+export const figuresIn = (text: string): readonly Figure[] => {
+  let rest = text;
+  const found: Figure[] = [];
+  const take = (figures: readonly Figure[]) => {
+    found.push(...figures);
+    rest = without(rest, figures);
+  };
+  for (const [form, figure] of finders) {
+    take([...rest.matchAll(form)].flatMap((match) => figure(match) ?? []));
+  }
+  take(landLengths(rest).map((length) => ({ ...length, kind: 'length' })));
+  take(
+    [...rest.matchAll(numbers)].map((match) => ({
+      ...placed(match),
+      kind: 'number',
+      value: Number(match[0].replaceAll(',', '')),
+    })),
+  );
+  return found.toSorted((a, b) => a.at - b.at);
+};

@@ -1,0 +1,92 @@
+import type { LengthStyle } from '../../units/lengthStyle.ts';
+import { smallLetters } from '../../units/plainDeed.ts';
+import { quotedText } from '../../units/quotedText.ts';
+import type { CurveTold } from './call.ts';
+import type { Clause } from './clauses.ts';
+import { courseFrom, type Before, type Drawn } from './courseFrom.ts';
+import { destination, nameOf, type Destination } from './destination.ts';
+import { figuresIn } from './figuresIn.ts';
+import { readCall } from './readCall.ts';
+import { statedArea } from './statedArea.ts';
+
+/** What one clause is, after the clauses before it. */
+export type Heard =
+  | {
+      readonly kind: 'start';
+      readonly word: 'beginning' | 'commencing';
+      readonly at: string;
+      readonly doubts: readonly string[];
+    }
+  | {
+      readonly kind: 'course';
+      readonly course: Drawn['course'];
+      readonly end: Destination;
+      /** What its end says of the curve that begins there. */
+      readonly next: CurveTold | null;
+      readonly doubts: readonly string[];
+    }
+  | { readonly kind: 'area'; readonly area: number }
+  | { readonly kind: 'fault'; readonly reason: string }
+  | { readonly kind: 'words'; readonly reason: string };
+
+/** How bare distances are read and lengths written. */
+export interface Hearing {
+  /** Inches of a distance without a unit. */
+  readonly bare: number;
+  readonly style: LengthStyle;
+}
+
+const start =
+  /^[^a-z]*(beginning|commencing) (?:for the same )?(?:at|on|in|from|for) (?:an? |the )?([^;,.(]*)/i;
+const nothing = 'no bearing and no distance: nothing in it to draw';
+
+const unusedLines = (unused: readonly string[]): readonly string[] =>
+  unused.length === 0 ? [] : [`also tells ${unused.map(quotedText).join(', ')}: not drawn`];
+
+const startOf = (text: string): Heard | null => {
+  const [, word, at = ''] = start.exec(text) ?? [];
+  if (word === undefined) return null;
+  const small = smallLetters(text);
+  const told = figuresIn(small).filter(({ kind }) => kind !== 'number');
+  return {
+    kind: 'start',
+    word: word.toLowerCase() === 'commencing' ? 'commencing' : 'beginning',
+    at: nameOf(at),
+    doubts: unusedLines(told.map((one) => small.slice(one.at, one.end))),
+  };
+};
+
+/** Whether a clause would be a course: it begins as one, or has a bearing. */
+const isCall = ({ begins, text }: Clause): boolean =>
+  begins === 'call' || figuresIn(smallLetters(text)).some(({ kind }) => kind === 'bearing');
+
+const missed = (clause: Clause, reason: string | null): Heard => {
+  const small = smallLetters(clause.text);
+  if (reason !== null)
+    return isCall(clause) ? { kind: 'fault', reason } : { kind: 'words', reason };
+  const side = /^[^a-z]*thence/.test(small) && !small.includes('following');
+  return side
+    ? { kind: 'fault', reason: 'has neither bearing nor distance: this side is missing' }
+    : { kind: 'words', reason: nothing };
+};
+
+/** What a clause is, where what the clauses before it say is known. */
+export const heard = (clause: Clause, before: Before, { bare, style }: Hearing): Heard => {
+  const { text } = clause;
+  const began = startOf(text);
+  if (began !== null) return began;
+  const area = statedArea(smallLetters(text));
+  const call = readCall(text, bare);
+  if (area !== null && (!call.ok || call.value === null)) return { kind: 'area', area };
+  if (!call.ok || call.value === null) return missed(clause, call.ok ? null : call.reason);
+  const drawn = courseFrom(call.value, before, style);
+  if (!drawn.ok) return missed(clause, drawn.reason);
+  const { unused, end } = call.value;
+  return {
+    kind: 'course',
+    course: drawn.value.course,
+    end: destination(text.slice(end)),
+    next: call.value.kind === 'straight' ? call.value.next : null,
+    doubts: [...drawn.value.doubts, ...unusedLines(unused)],
+  };
+};

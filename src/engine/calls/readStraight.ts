@@ -1,0 +1,142 @@
+import { farthest } from '../../geometry/tolerance.ts';
+import { inches, type Inches } from '../../units/inches.ts';
+import { read, unread, type Parsed } from '../../units/parsed.ts';
+import { smallLetters } from '../../units/plainDeed.ts';
+import { quotedText } from '../../units/quotedText.ts';
+import type { Radians } from '../../units/radians.ts';
+import type { Call } from './call.ts';
+import { curveAhead } from './curveAhead.ts';
+import { curveTold } from './curveTold.ts';
+import { figuresOf, type Figure, type FigureOf } from './figure.ts';
+
+/** What may stand between a bearing and a distance without a unit. */
+const bareAfter = /^[ ,:-]*(?:(?:for )?a distance of |for )?$/;
+const total = /(?<![a-z])(?:in all|total(?:ling)?)(?![a-z])/;
+const near =
+  /(?<![a-z0-9])(?:north|south|n|s)\.?(?![a-z])[^;]{0,30}?\d[^;]{0,20}?(?<![a-z])(?:east|west|e|w)(?![a-z])/;
+const half = /(?<![a-z0-9])(?:north|south|n|s)\.? ?\d{1,3}(?: ?°|[ -]\d)[^;a-z]{0,20}/;
+const turns = /(?<![a-z])(?:deflect|turn|angle)/;
+const vague = /(?<![a-z])(?:north|south|east|west)[a-z]*(?![a-z])/;
+
+/** Figures with letters among them that look like figures, and a unit. */
+const nearLength =
+  /(?<![\w.])(?=[\d.,]*\d[\d.,]*[ol])[\dol.,]+ ?(?:feet|foot|ft|chains?|links?|rods?|met|m\b|')/i;
+
+const both = `expected both, such as N 26°10' E 285.10 feet`;
+const bearing = `expected a bearing such as N 26°10'30" E`;
+
+/** A figure with the value that the call takes from it. */
+interface Taken<Value> {
+  readonly figure: Figure;
+  readonly value: Value;
+}
+
+/** What looks like a bearing and is none, as it is written; null where there is nothing of it. */
+const nearBearing = (line: string): string | null => {
+  const text = smallLetters(line);
+  const found = near.exec(text) ?? half.exec(text);
+  if (found === null) return null;
+  const written = quotedText(line.slice(found.index, found.index + found[0].length));
+  return near.test(text)
+    ? `${written} is not a bearing: ${bearing}`
+    : `${written} has no east or west: ${bearing}`;
+};
+
+const azimuthOf = (line: string, figures: readonly Figure[]): Parsed<Taken<Radians>> | null => {
+  const [figure] = figuresOf(figures, 'bearing');
+  const wrong = nearBearing(line.slice(0, figure?.at));
+  if (wrong !== null) return unread(wrong);
+  if (figure?.azimuth.ok === true) return read({ figure, value: figure.azimuth.value });
+  const [angle] = figuresOf(figures, 'angle');
+  if (angle !== undefined && turns.test(smallLetters(line))) {
+    return unread(`tells an angle that is turned from the course before: ${bearing}`);
+  }
+  return angle?.angle.ok === true ? read({ figure: angle, value: angle.angle.value }) : null;
+};
+
+/** Of several distances that which is called the total one, else the first after the bearing. */
+const chosen = (
+  text: string,
+  lengths: readonly FigureOf<'length'>[],
+  from: Figure,
+): FigureOf<'length'> | undefined => {
+  const said = total.exec(text)?.index ?? -1;
+  const whole =
+    said < 0
+      ? undefined
+      : (lengths.find(({ at }) => at > said && at - said < 30) ?? lengths.at(-1));
+  return whole ?? lengths.find(({ at }) => at >= from.end) ?? lengths[0];
+};
+
+const lengthOf = (
+  text: string,
+  figures: readonly Figure[],
+  { from, bare }: { readonly from: Figure; readonly bare: number },
+): Taken<Inches> | null => {
+  const length = chosen(text, figuresOf(figures, 'length'), from);
+  if (length !== undefined) return { figure: length, value: length.length };
+  const number = figuresOf(figures, 'number').find(({ at }) => at >= from.end);
+  if (number === undefined || !bareAfter.test(text.slice(from.end, number.at))) return null;
+  return { figure: number, value: inches(number.value * bare) };
+};
+
+/** Why a call has no distance, or none that a side of a lot could have; null where it has one. */
+const farFault = (line: string, far: Taken<Inches> | null): string | null => {
+  const wrong = nearLength.exec(line)?.[0];
+  if (wrong !== undefined) return `${quotedText(wrong)} is not a distance: expected figures`;
+  if (far === null) return `has a bearing and no distance: ${both}`;
+  if (far.value <= 0) return 'has a distance of nothing: expected one above zero';
+  return far.value > farthest ? 'has a distance of over ten miles: expected a side of a lot' : null;
+};
+
+/** A call without a bearing: nothing at all, or a distance alone. */
+const pathless = (text: string, figures: readonly Figure[]): Parsed<null> => {
+  const number = /^[^a-z]*\d[^a-z]*$/.test(text);
+  if (figuresOf(figures, 'length').length === 0 && !number) return read(null);
+  const word = vague.exec(text)?.[0];
+  const says = word === undefined ? '' : `, ${quotedText(word)} is no angle`;
+  return unread(`has a distance and no bearing${says}: ${both}`);
+};
+
+const blankTo = (text: string, place: number): string => '\u0000'.repeat(place) + text.slice(place);
+
+const past = (figures: readonly Figure[], place: number): readonly Figure[] =>
+  figures.filter(({ at }) => at >= place);
+
+/** What a call has that was not needed, up to where it speaks of the curve after it. */
+const restOf = (figures: readonly Figure[], used: readonly Figure[], to: number) =>
+  figures.filter((one) => !used.includes(one) && one.kind !== 'number' && one.at < to);
+
+/**
+ * Reads a straight call by its figures: a bearing and a distance, in either order. `bare` is the inches of
+ * a distance without a unit, which has to follow its bearing. Null where neither is in it; a reason
+ * without its subject where one is and the other is not.
+ */
+export const readStraight = (
+  line: string,
+  figures: readonly Figure[],
+  bare: number,
+): Parsed<Call | null> => {
+  const text = smallLetters(line);
+  const way = azimuthOf(line, figures);
+  if (way?.ok === false) return way;
+  if (way === null) return pathless(text, figures);
+  const { figure: from, value: azimuth } = way.value;
+  const far = lengthOf(text, figures, { from, bare });
+  const fault = farFault(line, far);
+  if (far === null || fault !== null) return unread(fault ?? both);
+  const end = Math.max(from.end, far.figure.end);
+  const ahead = curveAhead(text, end);
+  const place = ahead ?? text.length;
+  const curve = ahead === null ? null : curveTold(blankTo(text, place), past(figures, place), bare);
+  const rest = [...restOf(figures, [from, far.figure], place), ...(curve?.unused ?? [])];
+  const unused = rest.map((one) => line.slice(one.at, one.end));
+  return read({
+    kind: 'straight',
+    azimuth,
+    length: far.value,
+    next: curve?.told ?? null,
+    unused,
+    end,
+  });
+};
