@@ -1,4 +1,5 @@
 import type { MarkId, ObservationId } from '../../site/ids.ts';
+import type { Body } from './bodies.ts';
 
 /**
  * How one observation agrees with all the others. Lengths in inches, angles in radians, as the kind of
@@ -30,6 +31,8 @@ export interface Survey {
   readonly taped: readonly MarkId[];
   /** Marks of fence and of what was observed that nothing holds in their place to the rest. */
   readonly loose: readonly MarkId[];
+  /** The most marks that are held to each other, three or more; null for none. */
+  readonly body: Body | null;
   /** The gravest first; empty where nothing disagrees. */
   readonly suspects: readonly Suspect[];
   /** The tape that would help most; null where none would. */
@@ -49,6 +52,7 @@ export const unsurveyed: Survey = {
   readings: {},
   taped: [],
   loose: [],
+  body: null,
   suspects: [],
   helps: null,
   spare: 0,

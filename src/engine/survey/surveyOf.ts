@@ -59,10 +59,7 @@ const tapedIn = (site: Site): MarkId[] => {
   return [...new Set(firm.flatMap((seen) => Object.values(marksObserved(seen))))].toSorted();
 };
 
-interface Held {
-  readonly loose: readonly MarkId[];
-  readonly helps: Survey['helps'];
-}
+type Held = Pick<Survey, 'loose' | 'helps' | 'body'>;
 
 /** What holds in a site as a whole: the marks outside of its largest body, and the tape that would help. */
 const heldIn = (site: Site, marks: readonly MarkId[]): Held => {
@@ -77,7 +74,7 @@ const heldIn = (site: Site, marks: readonly MarkId[]): Held => {
   const [body] = bodiesOf(network, places);
   const loose = marks.filter((id) => body?.marks.has(id) !== true);
   const helps = helpfulTape(network, places, { trusts: site.trusts, loose: loose.length });
-  return { loose, helps };
+  return { loose, helps, body: body !== undefined && body.marks.size > 2 ? body : null };
 };
 
 const isOf = (seen: Sighting['seen'], spots: ReadonlyMap<MarkId, Spot>): boolean =>
@@ -114,7 +111,8 @@ export const surveyOf = (site: Site, carry: Carry): Survey => {
     ...Object.values(site.observations),
   ];
   const large = marks.length > mostMarks;
-  const whole = (): Held => (large ? { loose: marks, helps: null } : heldIn(site, marks));
+  const whole = (): Held =>
+    large ? { loose: marks, helps: null, body: null } : heldIn(site, marks);
   const held = carry.shelf<Held>('held').take('site', from, whole);
   const spare = Math.round(readings.reduce((sum, [, { redundancy }]) => sum + redundancy, 0));
   return {

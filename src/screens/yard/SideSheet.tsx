@@ -13,6 +13,8 @@ import { NextFence } from './next/NextFence.tsx';
 import { NextGate } from './next/NextGate.tsx';
 import { NextShot } from './next/NextShot.tsx';
 import { NextUtility } from './next/NextUtility.tsx';
+import { NextTapes } from './next/NextTapes.tsx';
+import { SurveyKey } from './survey/SurveyKey.tsx';
 import { FigureEntry } from './FigureEntry.tsx';
 import { TypedEntry, type Sign } from './TypedEntry.tsx';
 import { Unused } from './Unused.tsx';
@@ -26,6 +28,7 @@ const Next = () => {
   if (tool === 'fence') return <NextFence />;
   if (tool === 'gate') return <NextGate />;
   if (tool === 'shot') return <NextShot />;
+  if (tool === 'tape') return <NextTapes />;
   return tool === 'utility' ? <NextUtility /> : null;
 };
 
@@ -45,6 +48,7 @@ const Selected = ({ selection }: { readonly selection: Selection }) => {
       <>
         <Next />
         <YardSummary />
+        {tool !== 'tape' && <SurveyKey />}
         <Unused />
       </>
     );

@@ -4,6 +4,7 @@ import { subtract } from '../../../geometry/subtract.ts';
 import { unitVector } from '../../../geometry/unitVector.ts';
 import type { SitePoint } from '../../../geometry/point.ts';
 import { anchoredAt } from '../../../site/anchor.ts';
+import { entry } from '../../../site/entry.ts';
 import { moveGate } from '../../../site/edits/moveGate.ts';
 import { moveMark } from '../../../site/edits/moveMark.ts';
 import type { GateId, MarkId } from '../../../site/ids.ts';
@@ -17,11 +18,12 @@ import { anchorFrom } from '../../gateAnchor.ts';
 import { gateSpan } from '../../gateSpan.ts';
 import { legNear } from '../../legNear.ts';
 import type { Pointer } from '../../pointer.ts';
+import { movedTogether } from '../../movedTogether.ts';
 import { snap } from '../../snap.ts';
 import type { Snap } from '../../snap.ts';
 import type { SnapLine } from '../../snapLine.ts';
 import { untyped } from '../../typed.ts';
-import { movedBy, type Loose } from './movedBy.ts';
+import { movedBy, type Ground, type Loose } from './movedBy.ts';
 import type { Held } from './selectState.ts';
 
 type Hand = NonNullable<Pointer>;
@@ -89,10 +91,17 @@ const gateAlong = (site: Site, id: GateId, from: SitePoint, hand: Hand): Site =>
  * it was drawn, a gate runs along its line, measured from the end that it was measured from, all
  * else moves by as much as the hand.
  */
-export const dragged = (site: Site, what: Loose, from: SitePoint, hand: Hand): Site => {
-  if (what.kind === 'mark') return moveMark(site, what.id, markSnap(site, what.id, hand).point);
+export const dragged = (ground: Ground, what: Loose, from: SitePoint, hand: Hand): Site => {
+  const { site } = ground;
+  if (what.kind === 'mark') {
+    const to = markSnap(site, what.id, hand).point;
+    const alone = movedTogether(ground.layout.survey, [what.id]).length === 1;
+    return alone
+      ? moveMark(site, what.id, to)
+      : movedBy(ground, what, subtract(to, entry(site, 'marks', what.id)));
+  }
   if (what.kind === 'gate') return gateAlong(site, what.id, from, hand);
-  return movedBy(site, what, subtract(hand.at, from), hand.free ? 0 : hand.reach);
+  return movedBy(ground, what, subtract(hand.at, from), hand.free ? 0 : hand.reach);
 };
 
 /** Whether the hand has gone so far from where it came down that it means to drag. */

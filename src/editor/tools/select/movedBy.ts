@@ -10,15 +10,21 @@ import { changeShot } from '../../../site/edits/changeShot.ts';
 import { moveFeature } from '../../../site/edits/moveFeature.ts';
 import { moveGate } from '../../../site/edits/moveGate.ts';
 import { moveMarks } from '../../../site/edits/moveMarks.ts';
-import type { GateId } from '../../../site/ids.ts';
+import type { GateId, MarkId } from '../../../site/ids.ts';
+import { ownMarks } from '../../../site/marksInUse.ts';
 import { entry } from '../../../site/entry.ts';
 import { legAt, legGround } from '../../../site/legGround.ts';
 import type { Site } from '../../../site/site.ts';
 import { inches } from '../../../units/inches.ts';
 import { gateSpan } from '../../gateSpan.ts';
+import type { Desk } from '../../tool.ts';
+import { movedTogether } from '../../movedTogether.ts';
 import { movableLegMarks, movableLineMarks } from '../../movableMarks.ts';
 import type { Pinned } from './movedPin.ts';
 import type { Held } from './selectState.ts';
+
+/** A site and its layout. */
+export type Ground = Pick<Desk, 'site' | 'layout'>;
 
 /** What moves over the ground by itself. */
 export type Loose = Exclude<Held, Pinned>;
@@ -50,17 +56,27 @@ const settled = (by: SitePoint, way: SitePoint, reach: number): SitePoint => {
 
 /**
  * A site in which a thing has moved by a vector in inches: all of a feature, the marks of a leg or
- * line that no feature stands on, a gate along its leg, a grade shot with its height. A leg keeps to its own direction or to the
+ * line that no feature stands on, with all that tapes hold to them, a gate along its leg, a grade shot with its height. A leg keeps to its own direction or to the
  * square of it within `reach`. The same site where nothing can move.
  */
-export const movedBy = (site: Site, what: Loose, by: SitePoint, reach = 0): Site => {
+export const movedBy = (
+  { site, layout: { survey } }: Ground,
+  what: Loose,
+  by: SitePoint,
+  reach = 0,
+): Site => {
+  const move = (ids: readonly MarkId[], so: SitePoint): Site =>
+    moveMarks(site, movedTogether(survey, ids), so);
   switch (what.kind) {
     case 'mark':
-      return moveMarks(site, [what.id], by);
-    case 'feature':
-      return moveFeature(site, what.id, by);
+      return move([what.id], by);
+    case 'feature': {
+      const own = ownMarks(entry(site, 'features', what.id));
+      const together = movedTogether(survey, own);
+      return together === own ? moveFeature(site, what.id, by) : moveMarks(site, together, by);
+    }
     case 'line':
-      return moveMarks(site, movableLineMarks(site, what.id), by);
+      return move(movableLineMarks(site, what.id), by);
     case 'shot': {
       const { x, y } = entry(site, 'shots', what.id);
       return changeShot(site, what.id, { x: x + by.x, y: y + by.y });
@@ -73,7 +89,7 @@ export const movedBy = (site: Site, what: Loose, by: SitePoint, reach = 0): Site
       const { start, end } = legGround(site, legAt(line, what.id));
       const way = unitVector(start, end);
       const held = way === null ? by : settled(by, way, reach);
-      return moveMarks(site, movableLegMarks(site, what.line, what.id), held);
+      return move(movableLegMarks(site, what.line, what.id), held);
     }
   }
 };

@@ -1,4 +1,5 @@
 import type { Primitive } from '../../../drawing/primitive.ts';
+import type { Layout } from '../../../engine/layout.ts';
 import type { SitePoint } from '../../../geometry/point.ts';
 import { subtract } from '../../../geometry/subtract.ts';
 import { joinMarks } from '../../../site/edits/joinMarks.ts';
@@ -48,10 +49,18 @@ const taken = (desk: Desk, { what, from, knob }: Taken, input: Point): Moved => 
   if (isBent(what, knob)) {
     return { site: curved(desk.site, what, { knob: knob ?? from, from }, input), select: what };
   }
-  return { site: dragged(desk.site, what, from, input), select: what };
+  return { site: dragged(desk, what, from, input), select: what };
 };
 
 const stuck = 'Nothing moves: its marks belong to a building, a lot line or other ground';
+
+/** Why a thing that was moved stays where it is; null where it has only come back to its place. */
+const stuckBy = (what: Held, { survey: { body } }: Layout): string | null => {
+  if (body?.fast === true && ['mark', 'line', 'feature'].includes(what.kind)) {
+    return 'Nothing moves: tapes hold it to a fixed mark. Free that on its card first';
+  }
+  return what.kind === 'leg' ? stuck : null;
+};
 
 /**
  * Takes what lies on top, or what a tap has brought up from under it; a tap on what is selected
@@ -99,8 +108,9 @@ const drag = (state: SelectState, input: Point, desk: Desk): Answer<SelectState>
   const guides = guidesFor(what, knob, { site, moved }, input);
   const onto = joinsOnto(site, what, input);
   const dragging: SelectState = { is: 'dragging', what, from, knob, guides, onto };
-  return moved === site && what.kind === 'leg' && knob === null
-    ? { state: dragging, draft: null, say: stuck }
+  const why = knob === null && moved === site ? stuckBy(what, layout) : null;
+  return why !== null
+    ? { state: dragging, draft: null, say: why }
     : { state: dragging, draft: moved, select: chosenNow };
 };
 
@@ -145,8 +155,10 @@ const nudge = (state: SelectState, { x, y }: { x: number; y: number }, desk: Des
     const { site, select: chosenNow } = pinNudged(desk, what, { x, y });
     return { state: idle, commit: { site, label }, select: chosenNow };
   }
-  const moved = movedBy(desk.site, what, { x, y });
-  if (moved === desk.site && what.kind !== 'gate') return { state, say: stuck };
+  const moved = movedBy(desk, what, { x, y });
+  if (moved === desk.site && what.kind !== 'gate') {
+    return { state, say: stuckBy(what, desk.layout) ?? stuck };
+  }
   return { state: idle, commit: { site: moved, label } };
 };
 

@@ -1,17 +1,18 @@
-import type { Leg, Run } from '../../../engine/layout.ts';
+import type { Layout, Leg, Run } from '../../../engine/layout.ts';
 import { withoutLeg } from '../../../editor/withoutLeg.ts';
-import { distance } from '../../../geometry/distance.ts';
+import { movedTogether } from '../../../editor/movedTogether.ts';
+import { bearing } from '../../../geometry/bearing.ts';
 import { midpoint } from '../../../geometry/midpoint.ts';
 import { trackAt } from '../../../geometry/track.ts';
-import { moveMark } from '../../../site/edits/moveMark.ts';
 import { setLegLength } from '../../../site/edits/setLegLength.ts';
+import { turnMarks } from '../../../site/edits/turnMarks.ts';
 import { splitLeg } from '../../../site/edits/splitLeg.ts';
 import { legsOf } from '../../../site/legsOf.ts';
 import type { LineId, VertexId } from '../../../site/ids.ts';
 import { nextId } from '../../../site/nextId.ts';
 import type { Site } from '../../../site/site.ts';
 import { formatLength } from '../../../units/formatLength.ts';
-import type { Radians } from '../../../units/radians.ts';
+import { radians, type Radians } from '../../../units/radians.ts';
 import { useBench, useLayout, useSite } from '../../bench.ts';
 import { LengthField } from '../../fields/LengthField.tsx';
 import { TextField } from '../../fields/TextField.tsx';
@@ -26,17 +27,16 @@ interface Props {
   readonly id: VertexId;
 }
 
-/** Turns a leg about its start: its far mark keeps its distance. */
-const turnLeg = (site: Site, { line, id }: Props, bearing: Radians): Site => {
+/** Turns a leg about its start: its far mark keeps its distance, and takes along what tapes hold to it. */
+const turnLeg = (site: Site, { line, id, survey }: Props & Pick<Layout, 'survey'>, to: Radians) => {
   const fence = site.lines[line];
   const leg = fence === undefined ? undefined : legsOf(fence).find((one) => one.id === id);
   const [start, end] = leg === undefined ? [] : [site.marks[leg.start], site.marks[leg.end]];
   if (leg === undefined || start === undefined || end === undefined) {
     throw new RangeError(`leg: expected one of ${line}, found “${id}”`);
   }
-  const length = distance(start, end);
-  const to = { x: start.x + length * Math.cos(bearing), y: start.y + length * Math.sin(bearing) };
-  return moveMark(site, leg.end, to);
+  const marks = movedTogether(survey, [leg.end]);
+  return turnMarks(site, { marks, about: start, by: radians(to - bearing(start, end)) });
 };
 
 /** The bays of a run as one says them: how many of what length. */
@@ -62,7 +62,8 @@ const Bays = ({ leg, runs }: { readonly leg: Leg; readonly runs: readonly Run[] 
 export const LegCard = (props: Props) => {
   const { line, id } = props;
   const site = useSite();
-  const laid = useLayout().lines[line];
+  const { lines, survey } = useLayout();
+  const laid = lines[line];
   const { session } = useBench();
   const edit = useEdit();
   const make = useDo();
@@ -90,7 +91,7 @@ export const LegCard = (props: Props) => {
         onEnter={(text) => {
           const angle = parseAzimuth(text);
           return angle.ok
-            ? edit('Turn leg', (was) => turnLeg(was, props, angle.value))
+            ? edit('Turn leg', (was) => turnLeg(was, { ...props, survey }, angle.value))
             : angle.reason;
         }}
       />
