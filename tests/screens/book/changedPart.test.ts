@@ -5,7 +5,7 @@ import { partWords } from '../../../src/screens/book/partWords.ts';
 import type { Hardware } from '../../../src/site/hardware.ts';
 import { partFault } from '../../../src/site/partFault.ts';
 import { inches } from '../../../src/units/inches.ts';
-import { anyPart } from '../../exporters/csv/anyPart.ts';
+import { anyPart } from '../../importers/book/anyPart.ts';
 import { inventedHinge } from '../../store/invented.ts';
 
 const words = partWords('hinge', { system: 'inches', fraction: 8 });
