@@ -56,7 +56,7 @@ it('[E20] is given up before the hand lifts', () => {
   expect([left.site, left.labels]).toEqual([yard, []]);
 });
 
-it('[E21] fence and ground that are drawn onto a lone mark stand on it', () => {
+it('[E24] fence and ground that are drawn onto a lone mark stand on it', () => {
   const fenced = drive(drawFence, driven(drawFence, staked), [
     ...tap(502, -702),
     ...tap(500, -400),
@@ -78,7 +78,7 @@ it('[E21] fence and ground that are drawn onto a lone mark stand on it', () => {
 const held = (site: Site, selection: Selection, inputs: readonly Input[]) =>
   drive(select, { ...driven(select, site), selection }, inputs);
 
-it('[E21] a lone mark is met, dragged and nudged', () => {
+it('[E24] a lone mark is met, dragged and nudged', () => {
   expect(hit(staked, emptyLayout, { at: { x: 503, y: -700 }, reach: inches(6) })).toEqual(stake);
   const moved = held(staked, null, [
     press(500, -700),
@@ -92,7 +92,7 @@ it('[E21] a lone mark is met, dragged and nudged', () => {
   expect(nudged.site.marks['mark:1']).toMatchObject({ x: 500, y: -688 });
 });
 
-it('[E21] a lone mark that is dragged onto a corner, or a corner onto it, is one with it', () => {
+it('[E24] a lone mark that is dragged onto a corner, or a corner onto it, is one with it', () => {
   const taped = setTape(staked, 'mark:1', 'mark:house1', inches(900));
   const onto = held(taped, null, [
     press(500, -700),
@@ -114,7 +114,7 @@ it('[E21] a lone mark that is dragged onto a corner, or a corner onto it, is one
   expect(back.marks['mark:1']).toMatchObject({ x: 500, y: -700, label: 'M1' });
 });
 
-it('[E21] a lone mark that is erased goes with its name and its tapes', () => {
+it('[E24] a lone mark that is erased goes with its name and its tapes', () => {
   const taped = setTape(staked, 'mark:1', 'mark:house1', inches(900));
   const gone = held(taped, stake, [{ do: 'erase' }]);
   expect(gone.site.marks).toEqual(yard.marks);
@@ -122,7 +122,7 @@ it('[E21] a lone mark that is erased goes with its name and its tapes', () => {
   expect([gone.labels, gone.selection]).toEqual([['Erase mark'], null]);
 });
 
-it('[E21] a mark with a name that fence passes goes when it is erased, and stays when the fence is', () => {
+it('[E24] a mark with a name that fence passes goes when it is erased, and stays when the fence is', () => {
   const fenced = drive(drawFence, driven(drawFence, staked), [
     ...tap(500, -700),
     ...tap(500, -400),
