@@ -1,4 +1,5 @@
 import type { Verb } from './verb.ts';
+import { calls } from './verbs/calls.ts';
 import { flags } from './verbs/flags.ts';
 import { help } from './verbs/help.ts';
 import { layout } from './verbs/layout.ts';
@@ -7,6 +8,7 @@ import { opening } from './verbs/opening.ts';
 import { schema } from './verbs/schema.ts';
 import { sheet } from './verbs/sheet.ts';
 import { spacing } from './verbs/spacing.ts';
+import { survey } from './verbs/survey.ts';
 
 /** The table of verbs, in the order in which `help` names them. */
 export const verbs = (): readonly Verb[] => [
@@ -16,6 +18,8 @@ export const verbs = (): readonly Verb[] => [
   flags,
   opening,
   spacing,
+  survey,
+  calls,
   schema,
   help(verbs),
 ];

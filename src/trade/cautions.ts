@@ -7,6 +7,14 @@ export interface Caution {
   readonly source: Source | null;
 }
 
+/** What stands wherever a boundary is drawn or worked out. */
+export const boundaryCaution: Caution = {
+  text:
+    'Boundaries are drawn as they were told, called or taped: this is no boundary survey. Where the ' +
+    'property ends is for a licensed land surveyor to say.',
+  source: null,
+};
+
 /** In the order in which sheets print them. */
 export const cautions: readonly Caution[] = [
   {
@@ -27,12 +35,7 @@ export const cautions: readonly Caution[] = [
       'up before a gate post is set. The size a gate is sold by is not its opening.',
     source: null,
   },
-  {
-    text:
-      'Boundaries are drawn as they were told or taped. Where the property ends is for a land ' +
-      'surveyor to say.',
-    source: null,
-  },
+  boundaryCaution,
   {
     text:
       'Figures compare a plan with the rules named beside them. They approve nothing and do not ' +

@@ -12,6 +12,7 @@ describe('cautions', () => {
   it('[T9] defer to codes, a licensed professional and the tape', () => {
     expect(all).toMatch(/local codes/i);
     expect(all).toMatch(/licensed professional/i);
+    expect(all).toMatch(/no boundary survey.*licensed land surveyor/i);
     expect(all).toMatch(/measure the width of every leaf/i);
     expect(all).toMatch(/every hinge/i);
     expect(all).toMatch(/approve nothing/i);

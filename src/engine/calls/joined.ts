@@ -17,13 +17,12 @@ const isEnough = (call: Parsed<Call | null>): boolean => {
   return call.value.kind === 'straight' || solveCurve(call.value.told.given).ok;
 };
 
-const back =
-  /^(?:and )?(?:back |thence )?to the (?:true )?(?:point|place) of (?:beginning|commencement)/i;
+const back = /^(?:and )?(?:back )?to the (?:true )?(?:point|place) of (?:beginning|commencement)/i;
 
 /** Whether a clause goes on with the call of the one before it, which is not whole or is a curve. */
 const goesOn = (before: Clause, next: Clause, bare: number): Clause | null => {
-  if (next.begins !== 'goes on') return null;
   if (back.test(next.text)) return { ...before, text: `${before.text}; ${next.text}` };
+  if (next.begins !== 'goes on') return null;
   const [first, own] = [readCall(before.text, bare), readCall(next.text, bare)];
   const isCurve = first.ok && first.value?.kind === 'curve';
   if (isEnough(first) && !isCurve) return null;

@@ -14,7 +14,8 @@ const bareAfter = /^[ ,:-]*(?:(?:for )?a distance of |for )?$/;
 const total = /(?<![a-z])(?:in all|total(?:ling)?)(?![a-z])/;
 const near =
   /(?<![a-z0-9])(?:north|south|n|s)\.?(?![a-z])[^;]{0,30}?\d[^;]{0,20}?(?<![a-z])(?:east|west|e|w)(?![a-z])/;
-const half = /(?<![a-z0-9])(?:north|south|n|s)\.? ?\d{1,3}(?: ?°|[ -]\d)[^;a-z]{0,20}/;
+const half =
+  /(?<![a-z0-9])(?:north|south|n|s)\.? ?\d{1,3}(?: ?°|[ -]\d)[^;a-z]{0,20}|^[^a-z]*[ns]\.? ?\d[\d.]*/;
 const turns = /(?<![a-z])(?:deflect|turn|angle)/;
 const vague = /(?<![a-z])(?:north|south|east|west)[a-z]*(?![a-z])/;
 

@@ -25,6 +25,7 @@ describe('a list of calls', () => {
     ['100.00', `has a distance and no bearing: ${both}`],
     ['northerly 100 feet', `has a distance and no bearing, “northerly” is no angle: ${both}`],
     [`N 26°10' 285.10`, `“N 26°10' 285.10” has no east or west`],
+    ['N 100', '“N 100” has no east or west'],
     [`N 26°l0' E 285.10`, `“N 26°l0' E” is not a bearing`],
     ['N 26 E 285.1O feet', '“285.1O feet” is not a distance'],
     ['N 126 E 100', '“126” in a bearing is over 90°'],

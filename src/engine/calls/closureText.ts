@@ -1,0 +1,20 @@
+import { formatCount } from '../../units/formatArea.ts';
+import { formatBearing } from '../../units/formatBearing.ts';
+import { formatLength } from '../../units/formatLength.ts';
+import { inches } from '../../units/inches.ts';
+import type { LengthStyle } from '../../units/lengthStyle.ts';
+import type { Traverse } from './traverse.ts';
+
+/**
+ * How calls close, in one line: where they end seen from where they begin, and what share of the
+ * perimeter that is; calls that close exactly have no such figure.
+ */
+export const closureText = (told: Traverse, style: LengthStyle): string => {
+  const { closes, precision, misclosure } = told;
+  const { lat, dep, length, azimuth } = misclosure;
+  if (closes === 'exactly' || azimuth === null) return 'They close exactly.';
+  const write = (of: number): string => formatLength(inches(Math.abs(of)), style);
+  const parts = `${write(lat)} ${lat < 0 ? 'south' : 'north'}, ${write(dep)} ${dep < 0 ? 'west' : 'east'}`;
+  const off = `They end ${write(length)} ${formatBearing(azimuth)} of where they begin (${parts})`;
+  return precision === null ? `${off}.` : `${off}: precision 1:${formatCount(precision)}.`;
+};
