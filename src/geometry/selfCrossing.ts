@@ -1,0 +1,40 @@
+import type { Point } from './point.ts';
+import type { Segment } from './segment.ts';
+import { segmentIntersection } from './segmentIntersection.ts';
+
+interface Side<Space extends string> extends Segment<Space> {
+  readonly n: number;
+  readonly low: number;
+  readonly high: number;
+}
+
+const inside = (share: number): boolean => share > 1e-9 && share < 1 - 1e-9;
+
+/**
+ * Where the sides of a closed ring cross each other: the first such point from the left, null where
+ * none do. Corners that touch a side or each other, and sides that lie on each other, are no crossing.
+ * The last corner is joined to the first.
+ */
+export const selfCrossing = <Space extends string>(
+  ring: readonly Point<Space>[],
+): Point<Space> | null => {
+  const sides = ring
+    .map((start, n): Side<Space> => {
+      const end = ring[(n + 1) % ring.length] ?? start;
+      return { n, start, end, low: Math.min(start.x, end.x), high: Math.max(start.x, end.x) };
+    })
+    .toSorted((a, b) => a.low - b.low);
+  // only sides that share some of their width can cross
+  let open: Side<Space>[] = [];
+  for (const side of sides) {
+    open = open.filter(({ high }) => high >= side.low);
+    for (const other of open) {
+      const crossing = segmentIntersection(side, other);
+      if (crossing !== null && inside(crossing.alongFirst) && inside(crossing.alongSecond)) {
+        return crossing.point;
+      }
+    }
+    open.push(side);
+  }
+  return null;
+};

@@ -1,0 +1,162 @@
+import type { Dxf, DxfBlock, DxfEntity } from 'dxf';
+import { straightened } from '../../site/straightened.ts';
+import type { FoundRefusal } from '../../site/found.ts';
+import { inches } from '../../units/inches.ts';
+import { quotedText } from '../../units/quotedText.ts';
+import { labelText } from '../labelText.ts';
+import type { Drawn } from '../drawn.ts';
+import {
+  applied,
+  areaScale,
+  chained,
+  keepsCircles,
+  rotatedBy,
+  scaled,
+  shifted,
+  type Affine,
+} from './affine.ts';
+import { drawnTypes, entityShape, type EntityShape } from './entityShape.ts';
+
+/** What the entities of a file come to, blocks taken apart. */
+export interface Exploded {
+  readonly drawn: readonly Drawn[];
+  readonly refused: readonly FoundRefusal[];
+  /** How many entities are on layouts of paper, which are no ground. */
+  readonly onPaper: number;
+}
+
+/** Blocks in blocks go no deeper, and all of them together come to no more. */
+const [deepest, most] = [16, 400_000];
+
+/** How far inside its curve the pieces of an ellipse lie, in inches. */
+const off = inches(1 / 4);
+
+interface Work {
+  readonly blocks: ReadonlyMap<string, DxfBlock>;
+  readonly drawn: Drawn[];
+  readonly refused: FoundRefusal[];
+  /** How many entities were looked at, those of a block each time it is inserted. */
+  steps: number;
+}
+
+interface Place {
+  readonly affine: Affine;
+  /** What layer 0 of a block is on. */
+  readonly layer: string | null;
+  readonly depth: number;
+  readonly where: string;
+}
+
+/** What is drawn on the back of the plane is mirrored; what is on neither side cannot be read. */
+const facing = ({ type, extrusionX = 0, extrusionY = 0, extrusionZ = 1 }: DxfEntity): number => {
+  // lines and points have coordinates of the world
+  if (type === 'LINE' || type === 'POINT') return 1;
+  if (Math.abs(extrusionX) > 1e-9 || Math.abs(extrusionY) > 1e-9) return 0;
+  return extrusionZ < 0 ? -1 : 1;
+};
+
+const placed = (
+  shape: NonNullable<EntityShape>,
+  affine: Affine,
+  layer: string,
+  where: string,
+): Drawn => {
+  if (shape.kind === 'point') {
+    const z = shape.z === null ? null : inches(shape.z * Math.sqrt(Math.abs(areaScale(affine))));
+    return { kind: 'point', layer, where, name: '', at: applied(affine, shape.at), z };
+  }
+  if (shape.kind === 'text') {
+    return { kind: 'text', layer, where, name: shape.name, at: applied(affine, shape.at) };
+  }
+  const area = areaScale(affine);
+  const size = Math.sqrt(Math.abs(area));
+  const path = keepsCircles(affine)
+    ? shape.path
+    : straightened(shape.path, inches(off / Math.max(size, 1e-9)));
+  const bow = size * Math.sign(area);
+  const points = path.points.map((point) => applied(affine, point));
+  return {
+    kind: 'path',
+    layer,
+    where,
+    path: { ...path, points, bows: path.bows.map((one) => one * bow) },
+  };
+};
+
+const count = (work: Work): void => {
+  work.steps += 1;
+  if (work.steps <= most) return;
+  throw new RangeError(`its blocks come to more than ${most.toLocaleString('en-US')} things`);
+};
+
+const insert = (entity: DxfEntity, block: DxfBlock, place: Place, work: Work): void => {
+  const { x = 0, y = 0, scaleX = 1, scaleY = 1, rotation = 0 } = entity;
+  const { columnSpacing = 0, rowSpacing = 0 } = entity;
+  const [columns, rows] = [Math.max(1, entity.columnCount ?? 1), Math.max(1, entity.rowCount ?? 1)];
+  for (let n = 0; n < columns * rows; n += 1) {
+    count(work);
+    const affine = chained(
+      place.affine,
+      scaled(facing(entity), 1),
+      shifted(x, y),
+      rotatedBy(rotation),
+      shifted((n % columns) * columnSpacing, Math.floor(n / columns) * rowSpacing),
+      scaled(scaleX, scaleY),
+      shifted(-(block.x ?? 0), -(block.y ?? 0)),
+    );
+    const inside = { ...place, affine, layer: layerOf(entity, place), depth: place.depth + 1 };
+    for (const inner of block.entities ?? []) explode(inner, inside, work);
+  }
+};
+
+const layerOf = ({ layer = '0' }: DxfEntity, place: Place): string =>
+  layer === '0' && place.layer !== null ? place.layer : labelText(layer) || '0';
+
+const explodeInsert = (entity: DxfEntity, place: Place, work: Work): string | null => {
+  const name = entity.block ?? '';
+  const block = work.blocks.get(name.toUpperCase());
+  if (block === undefined) return `its block ${quotedText(name)} is not in the file`;
+  if (place.depth >= deepest) return 'its blocks lie too deep in one another';
+  const { x = 0, y = 0, scaleX = 1, scaleY = 1, rotation = 0 } = entity;
+  const numbers = [x, y, scaleX, scaleY, rotation, block.x ?? 0, block.y ?? 0];
+  if (!numbers.every(Number.isFinite)) return 'expected numbers for its coordinates';
+  insert(entity, block, place, work);
+  return null;
+};
+
+const drawOne = (entity: DxfEntity, place: Place, work: Work): string | null => {
+  const shape = entityShape(entity);
+  if (!shape.ok) return shape.reason;
+  if (shape.value === null) return null;
+  const affine = chained(place.affine, scaled(facing(entity), 1));
+  work.drawn.push(placed(shape.value, affine, layerOf(entity, place), place.where));
+  return null;
+};
+
+const explode = (entity: DxfEntity, place: Place, work: Work): void => {
+  count(work);
+  const tilted = facing(entity) === 0 && drawnTypes.has(entity.type);
+  const one = entity.type === 'INSERT' ? explodeInsert : drawOne;
+  const reason = tilted ? 'is drawn on a slope: expected it in plan' : one(entity, place, work);
+  if (reason !== null) work.refused.push({ where: place.where, reason });
+};
+
+/**
+ * All lines, arcs, points and texts of a file in inches, those of its blocks where they are inserted:
+ * scaled, turned, mirrored and in rows. RangeError with one line for more than can be drawn.
+ */
+export const exploded = (dxf: Dxf, inchesPerUnit: number): Exploded => {
+  const blocks = new Map(dxf.blocks.map((block) => [(block.name ?? '').toUpperCase(), block]));
+  const work: Work = { blocks, drawn: [], refused: [], steps: 0 };
+  let onPaper = 0;
+  dxf.entities.forEach((entity, n) => {
+    if (entity.paperSpace === 1) {
+      onPaper += 1;
+      return;
+    }
+    const where = `entity ${n + 1}, ${entity.type} on ${labelText(entity.layer ?? '0')}`;
+    const affine = scaled(inchesPerUnit, inchesPerUnit);
+    explode(entity, { affine, layer: null, depth: 0, where }, work);
+  });
+  return { drawn: work.drawn, refused: work.refused, onPaper };
+};

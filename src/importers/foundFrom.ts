@@ -1,0 +1,85 @@
+import type { Found, FoundPath, FoundRefusal } from '../site/found.ts';
+import type { Origin } from '../site/origin.ts';
+import { read, unread, type Parsed } from '../units/parsed.ts';
+import { cleanPath } from './cleanPath.ts';
+import type { Drawn } from './drawn.ts';
+import { inchesIn, type FileUnit } from './fileUnit.ts';
+import { grouped } from './grouped.ts';
+import { joined } from './joined.ts';
+import { nearby } from './nearby.ts';
+
+/** How things of a file become what can stand on a site. */
+export interface FoundBy {
+  readonly unit: FileUnit;
+  /** Whether lines that meet end to end on a layer are one line. */
+  readonly lines: 'joined' | 'apart';
+  /** Where on earth 0, 0 is; what has a place on earth is never moved. */
+  readonly origin: Origin | null;
+  readonly told: readonly string[];
+  readonly refused: readonly FoundRefusal[];
+  /** The line for a file that has nothing. */
+  readonly none: string;
+}
+
+/** By how many of its unit a file is moved: a round number, so that a person can take it off again. */
+const roundStep = 1000;
+
+const cleaned = (drawn: readonly Drawn[]) => {
+  const refused: FoundRefusal[] = [];
+  const kept = drawn.flatMap((one): Drawn[] => {
+    if (!('path' in one)) return [one];
+    const path = cleanPath(one.path);
+    if (path.ok) return [{ ...one, path: path.value }];
+    refused.push({ where: one.where, reason: path.reason });
+    return [];
+  });
+  return { kept, refused };
+};
+
+/** The open lines of each layer joined; all else as it was. */
+const withJoined = (drawn: readonly Drawn[]): readonly Drawn[] => {
+  const isLine = (one: Drawn) => 'path' in one && !one.path.closed;
+  const layers = new Map<string, FoundPath[]>();
+  for (const one of drawn) {
+    if (!('path' in one) || one.path.closed) continue;
+    const own = layers.get(one.layer);
+    if (own === undefined) layers.set(one.layer, [one.path]);
+    else own.push(one.path);
+  }
+  const lines = [...layers].flatMap(([layer, paths]) =>
+    joined(paths).map((path): Drawn => ({ kind: 'path', layer, where: layer, path })),
+  );
+  return [...drawn.filter((one) => !isLine(one)), ...lines];
+};
+
+const countOf = (drawn: readonly Drawn[]): number => drawn.filter((one) => 'path' in one).length;
+
+const number = (value: number): string => value.toLocaleString('en-US');
+
+/**
+ * What a file has, by layer and shape, near to 0, 0 and without corners on one spot. What cannot stand
+ * on a site is refused, each with its place in the file. Unread with one line where nothing can.
+ */
+export const foundFrom = (drawn: readonly Drawn[], by: FoundBy): Parsed<Found> => {
+  const near = nearby(drawn, by.origin === null ? roundStep * inchesIn[by.unit] : null);
+  const { kept, refused } = cleaned(near.drawn);
+  const whole = by.lines === 'joined' ? withJoined(kept) : kept;
+  const told = [...by.told];
+  if (near.moved !== null) {
+    const [east, north] = [near.moved.x, near.moved.y].map((one) =>
+      number(Math.round(one / inchesIn[by.unit])),
+    );
+    told.push(`Its 0, 0 is here ${east} east, ${north} north in the file, in ${by.unit}`);
+  }
+  if (countOf(whole) < countOf(kept)) {
+    told.push(
+      `${number(countOf(kept))} lines, joined where they meet, are ${number(countOf(whole))}`,
+    );
+  }
+  const all = [...by.refused, ...near.refused, ...refused];
+  const [first] = all;
+  if (whole.length > 0) {
+    return read({ groups: grouped(whole), told, refused: all, origin: by.origin });
+  }
+  return unread(first === undefined ? by.none : `${first.where}: ${first.reason}`);
+};

@@ -1,0 +1,131 @@
+import { laidFlat, lengthenedBy } from '../../geometry/laidFlat.ts';
+import { localPlane, type LocalPlane, type PlaceOnEarth } from '../../geometry/localPlane.ts';
+import { selfCrossing } from '../../geometry/selfCrossing.ts';
+import { farthest } from '../../geometry/tolerance.ts';
+import type { Found, FoundRefusal } from '../../site/found.ts';
+import type { Origin } from '../../site/origin.ts';
+import { inches } from '../../units/inches.ts';
+import { read, unread, type Parsed } from '../../units/parsed.ts';
+import { quotedText } from '../../units/quotedText.ts';
+import { toDegrees, radians } from '../../units/radians.ts';
+import type { Drawn } from '../drawn.ts';
+import { inchesIn } from '../fileUnit.ts';
+import { foundFrom } from '../foundFrom.ts';
+import { geoFeatures, type NamedItem } from './geoFeatures.ts';
+import type { GeoShape } from './geometryShapes.ts';
+import type { Position } from './position.ts';
+
+interface Placed {
+  readonly name: string;
+  readonly where: string;
+  readonly shape: GeoShape;
+}
+
+/** Longer in degrees than any site is: a file that wide is laid flat where most of it is. */
+const wide = 0.25;
+
+/** A place to a tenth of a yard, so that a person can read it. */
+const rounded = (degrees: number): number => Math.round(degrees * 1e6) / 1e6;
+
+const middleOf = (values: readonly number[]): number => {
+  const sorted = values.toSorted((a, b) => a - b);
+  const [low = 0, high = 0] = [sorted[0], sorted.at(-1)];
+  return rounded(
+    high - low > wide ? (sorted[Math.floor(sorted.length / 2)] ?? 0) : (low + high) / 2,
+  );
+};
+
+const centreOf = (positions: readonly Position[]): Origin => ({
+  latitude: Math.max(-89, Math.min(89, middleOf(positions.map(({ latitude }) => latitude)))),
+  longitude: middleOf(positions.map(({ longitude }) => longitude)),
+});
+
+const drawnFrom = ({ name, where, shape }: Placed, plane: LocalPlane): Parsed<Drawn> => {
+  const points = shape.positions.map((position) => plane.toSite(position));
+  const [at] = points;
+  const base = { where, layer: 'All of it' } as const;
+  if (shape.kind === 'point') {
+    const { height } = shape.positions[0] ?? { height: null };
+    if (at === undefined) return unread('expected a position');
+    const z = height === null ? null : inches(height * inchesIn.metres);
+    return read({ ...base, kind: 'point', name, at, z });
+  }
+  const closed = shape.kind !== 'line';
+  const crossing = closed ? selfCrossing(points) : null;
+  if (crossing !== null) {
+    const { longitude, latitude } = plane.toEarth(crossing);
+    return unread(`crosses itself at ${rounded(longitude)}, ${rounded(latitude)}`);
+  }
+  const label = shape.kind === 'hole' && name !== '' ? `${name}, hole` : name;
+  const path = { name: label, points, bows: points.map(() => 0), closed };
+  return read({ ...base, kind: shape.kind === 'hole' ? 'hole' : 'path', path });
+};
+
+const inThousand = (share: number): string =>
+  `${Math.max(0.001, Math.ceil(share * 1e6) / 1000).toFixed(3)} in 1,000`;
+
+const placeText = ({ latitude, longitude }: PlaceOnEarth): string =>
+  `${latitude.toFixed(6)}, ${longitude.toFixed(6)}`;
+
+/** What laying the ground flat does to it, as lines for a person. */
+const flatText = (drawn: readonly Drawn[], origin: Origin, from: string): string[] => {
+  const away = drawn
+    .flatMap((one) => ('path' in one ? one.path.points : [one.at]))
+    .map(({ x, y }) => Math.hypot(x, y))
+    .reduce((most, one) => (one > farthest ? most : Math.max(most, one)), 0);
+  const { share, north } = laidFlat(inches(away), origin.latitude);
+  const higher = lengthenedBy(inches(12_000), inches(12_000)) / 12_000;
+  return [
+    `Laid flat about latitude and longitude ${placeText(origin)}, ${from}`,
+    `Lengths are out by less than ${inThousand(share)}, north by up to ${toDegrees(radians(north)).toFixed(2)}°`,
+    `Lengths are those near sea level; ground 1,000 ft above it is ${inThousand(higher)} longer`,
+  ];
+};
+
+const parsedJson = (text: string): Parsed<unknown> => {
+  try {
+    return read(JSON.parse(text.replace(/^\uFEFF/, '')));
+  } catch {
+    const end = text.trimEnd();
+    return /[}\]]$/.test(end)
+      ? unread(`expected JSON, found ${quotedText(end)}`)
+      : unread(`ends too early: expected JSON, found ${quotedText(end.slice(-40))} at its end`);
+  }
+};
+
+const shapesIn = (items: readonly NamedItem[]): { shapes: Placed[]; refused: FoundRefusal[] } => ({
+  shapes: items.flatMap(({ name, where, shape }) =>
+    shape.ok ? [{ name, where, shape: shape.value }] : [],
+  ),
+  refused: items.flatMap(({ where, shape }) => (shape.ok ? [] : [{ where, reason: shape.reason }])),
+});
+
+/**
+ * What the text of a GeoJSON file (RFC 7946) has, laid flat about `origin`, or about its own middle
+ * where that is null. A ring or line that is at fault is refused by its place in the file, the others
+ * can be brought. Unread with one line for what is no GeoJSON, has another reference system or nothing
+ * that can be read.
+ */
+export const fromGeoJson = (text: string, origin: Origin | null): Parsed<Found> => {
+  const json = parsedJson(text);
+  if (!json.ok) return json;
+  const features = geoFeatures(json.value);
+  if (!features.ok) return features;
+  const { shapes, refused } = shapesIn(features.value.items);
+  const about = origin ?? centreOf(shapes.flatMap(({ shape }) => shape.positions));
+  const plane = localPlane(about);
+  const drawn: Drawn[] = [];
+  for (const placed of shapes) {
+    const one = drawnFrom(placed, plane);
+    if (one.ok) drawn.push(one.value);
+    else refused.push({ where: placed.where, reason: one.reason });
+  }
+  const from = origin === null ? 'the middle of the file' : 'where 0, 0 of this yard is';
+  const { unplaced } = features.value;
+  const told = [
+    ...flatText(drawn, about, from),
+    ...(unplaced === 0 ? [] : [`Left out, since they say no place: ${unplaced}`]),
+  ];
+  const none = 'expected parcels, lines or points, found none';
+  return foundFrom(drawn, { unit: 'feet', lines: 'apart', origin: about, told, refused, none });
+};

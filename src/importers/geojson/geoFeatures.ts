@@ -1,0 +1,80 @@
+import { read, unread, type Parsed } from '../../units/parsed.ts';
+import { labelText } from '../labelText.ts';
+import { geometryShapes, geometryTypes, type GeoItem } from './geometryShapes.ts';
+import { shown } from './position.ts';
+
+/** A shape of a file, or the line that refuses it, and the name of what it belongs to. */
+export interface NamedItem extends GeoItem {
+  readonly name: string;
+}
+
+/** What a file has, and how many of its features say no place. */
+export interface GeoFeatures {
+  readonly items: readonly NamedItem[];
+  readonly unplaced: number;
+}
+
+type Plain = Readonly<Record<string, unknown>>;
+
+const isPlain = (value: unknown): value is Plain =>
+  typeof value === 'object' && value !== null && !Array.isArray(value);
+
+const nameKey = /^(?:name|label|title)$/i;
+
+const nameOf = ({ id, properties }: Plain): string => {
+  const named = isPlain(properties)
+    ? Object.entries(properties).find(([key, value]) => nameKey.test(key) && value !== null)
+    : undefined;
+  const name = named?.[1] ?? id;
+  return typeof name === 'string' || typeof name === 'number' ? labelText(String(name)) : '';
+};
+
+/** Names of longitude and latitude on WGS 84, which older files say though RFC 7946 has no other. */
+const usual = /CRS:?:?84$|EPSG:?:?(?:[\d.]*:)?4326$/i;
+
+const crsFault = ({ crs }: Plain): string | null => {
+  if (crs === undefined || crs === null) return null;
+  const properties = isPlain(crs) ? crs['properties'] : undefined;
+  const name = isPlain(properties) ? properties['name'] : undefined;
+  if (typeof name === 'string' && usual.test(name)) return null;
+  return `crs: expected longitude and latitude on WGS 84 (RFC 7946), found ${shown(name ?? crs)}`;
+};
+
+const featureItems = (value: unknown, where: string): NamedItem[] | null => {
+  if (!isPlain(value) || value['type'] !== 'Feature') {
+    const found = shown(isPlain(value) ? value['type'] : value);
+    return [{ where, name: '', shape: unread(`expected a feature, found ${found}`) }];
+  }
+  if (value['geometry'] === null) return null;
+  const name = nameOf(value);
+  return geometryShapes(value['geometry'], `${where} › geometry`).map((one) => ({ ...one, name }));
+};
+
+const collected = (all: readonly (readonly NamedItem[] | null)[]): GeoFeatures => ({
+  items: all.flatMap((one) => one ?? []),
+  unplaced: all.filter((one) => one === null).length,
+});
+
+/**
+ * Everything that a GeoJSON document (RFC 7946) has, each by its place in it, counted from 1. Unread
+ * with one line for a document that is none, or of another reference system.
+ */
+export const geoFeatures = (document: unknown): Parsed<GeoFeatures> => {
+  if (!isPlain(document)) return unread(`expected a GeoJSON object, found ${shown(document)}`);
+  const fault = crsFault(document);
+  if (fault !== null) return unread(fault);
+  const { type, features } = document;
+  if (type === 'FeatureCollection') {
+    if (!Array.isArray(features)) {
+      return unread(`features: expected a list, found ${shown(features)}`);
+    }
+    const all = features.map((one: unknown, n) => featureItems(one, `features › ${n + 1}`));
+    return read(collected(all));
+  }
+  if (type === 'Feature') return read(collected([featureItems(document, 'feature')]));
+  if (typeof type === 'string' && geometryTypes.includes(type)) {
+    const items = geometryShapes(document, 'geometry').map((one) => ({ ...one, name: '' }));
+    return read({ items, unplaced: 0 });
+  }
+  return unread(`type: expected FeatureCollection, Feature or a geometry, found ${shown(type)}`);
+};

@@ -1,0 +1,109 @@
+import { read, unread, type Parsed } from '../../units/parsed.ts';
+import { readPosition, shown, type Position } from './position.ts';
+
+/** One line, ring or point of a GeoJSON file, on earth. A ring is without its last position. */
+export interface GeoShape {
+  readonly kind: 'ring' | 'hole' | 'line' | 'point';
+  readonly positions: readonly Position[];
+}
+
+/** A shape, or one line for what should have been one, and where in the file it stands. */
+export interface GeoItem {
+  readonly where: string;
+  readonly shape: Parsed<GeoShape>;
+}
+
+/** Collections in collections go no deeper. */
+const deepest = 8;
+
+const listIn = (value: unknown, of: string): Parsed<readonly unknown[]> =>
+  Array.isArray(value) ? read(value) : unread(`expected a list of ${of}, found ${shown(value)}`);
+
+const positionsIn = (value: unknown, least: number): Parsed<readonly Position[]> => {
+  const list = listIn(value, 'positions');
+  if (!list.ok) return list;
+  const positions: Position[] = [];
+  for (const [n, one] of list.value.entries()) {
+    const position = readPosition(one);
+    if (!position.ok) return unread(`position ${n + 1}: ${position.reason}`);
+    positions.push(position.value);
+  }
+  if (positions.length >= least) return read(positions);
+  return unread(`expected ${least} positions or more, found ${positions.length}`);
+};
+
+/** A linear ring (RFC 7946, 3.1.6): four positions or more, the last the same as the first. */
+const ringIn = (value: unknown): Parsed<readonly Position[]> => {
+  const positions = positionsIn(value, 4);
+  if (!positions.ok) return positions;
+  const [first, last] = [positions.value[0], positions.value.at(-1)];
+  const closed = first?.longitude === last?.longitude && first?.latitude === last?.latitude;
+  if (closed) return read(positions.value.slice(0, -1));
+  return unread('expected a ring that ends where it begins, found one that stays open');
+};
+
+const item = (
+  where: string,
+  kind: GeoShape['kind'],
+  positions: Parsed<readonly Position[]>,
+): GeoItem => ({
+  where,
+  shape: positions.ok ? read({ kind, positions: positions.value }) : positions,
+});
+
+const lineItem = (value: unknown, where: string): GeoItem[] => [
+  item(where, 'line', positionsIn(value, 2)),
+];
+
+const pointItem = (value: unknown, where: string): GeoItem[] => {
+  const position = readPosition(value);
+  return [item(where, 'point', position.ok ? read([position.value]) : position)];
+};
+
+const polygonItems = (value: unknown, where: string): GeoItem[] =>
+  each(value, where, 'rings', (ring, at, n) => [item(at, n === 0 ? 'ring' : 'hole', ringIn(ring))]);
+
+const each = (
+  value: unknown,
+  where: string,
+  of: string,
+  one: (value: unknown, where: string, n: number) => readonly GeoItem[],
+): GeoItem[] => {
+  const list = listIn(value, of);
+  if (!list.ok) return [{ where, shape: list }];
+  const noun = of.slice(0, -1);
+  return list.value.flatMap((inner, n) => one(inner, `${where} › ${noun} ${n + 1}`, n));
+};
+
+type Reader = (coordinates: unknown, where: string) => GeoItem[];
+
+/** The types of geometry that have coordinates (RFC 7946, 3.1). */
+const readers: Readonly<Record<string, Reader>> = {
+  Point: pointItem,
+  MultiPoint: (value, where) => each(value, where, 'points', pointItem),
+  LineString: lineItem,
+  MultiLineString: (value, where) => each(value, where, 'lines', lineItem),
+  Polygon: polygonItems,
+  MultiPolygon: (value, where) => each(value, where, 'polygons', polygonItems),
+};
+
+export const geometryTypes: readonly string[] = [...Object.keys(readers), 'GeometryCollection'];
+
+/** All shapes of a geometry at a place in the file, each by itself; never throws. */
+export const geometryShapes = (value: unknown, where: string, depth = 0): GeoItem[] => {
+  const refuse = (reason: string): GeoItem[] => [{ where, shape: unread(reason) }];
+  if (typeof value !== 'object' || value === null) {
+    return refuse(`expected a geometry, found ${shown(value)}`);
+  }
+  const { type, coordinates, geometries } = value as Record<string, unknown>;
+  if (type === 'GeometryCollection') {
+    if (depth >= deepest) return refuse('expected collections less deep in one another');
+    return each(geometries, `${where} › geometries`, 'geometries', (inner, at) =>
+      geometryShapes(inner, at, depth + 1),
+    );
+  }
+  const reader =
+    typeof type === 'string' && Object.hasOwn(readers, type) ? readers[type] : undefined;
+  if (reader !== undefined) return reader(coordinates, where);
+  return refuse(`type: expected ${geometryTypes.join(', ')}; found ${shown(type)}`);
+};
