@@ -25,7 +25,7 @@ const legLengths = (site: Site): number[] =>
 const total = (lengths: readonly number[]): number => lengths.reduce((sum, one) => sum + one, 0);
 
 describe('sample sites', () => {
-  it('there are seven', () => {
+  it('there are eight', () => {
     expect(sampleSites.map(({ name }) => name).toSorted()).toEqual([
       'back-yard',
       'contractors-yard',
@@ -34,6 +34,7 @@ describe('sample sites', () => {
       'long-boundary',
       'plant-nursery',
       'sports-court',
+    'taped-yard',
     ]);
   });
 

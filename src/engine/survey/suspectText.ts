@@ -5,16 +5,9 @@ import { formatLength } from '../../units/formatLength.ts';
 import { inches } from '../../units/inches.ts';
 import { radians } from '../../units/radians.ts';
 import type { Layout } from '../layout.ts';
+import { azimuthText } from './figureOf.ts';
 import { observationName } from './observationName.ts';
 import type { Suspect } from './survey.ts';
-
-const quarter = Math.PI / 2;
-
-/** Clockwise from north, as a compass is read. */
-const azimuth = (bearing: number): string => {
-  const turned = (((quarter - bearing) % (2 * Math.PI)) + 2 * Math.PI) % (2 * Math.PI);
-  return formatAngle(radians(turned));
-};
 
 /** What an observation reads and what it would by all others, as `reads A, everything else says B`. */
 const figures = (site: Site, seen: Observation, expects: number): string => {
@@ -27,7 +20,7 @@ const figures = (site: Site, seen: Observation, expects: number): string => {
     case 'offset':
       return says(length(Math.abs(seen.distance)), length(Math.abs(expects)));
     case 'bearing':
-      return says(azimuth(seen.bearing), azimuth(expects));
+      return says(azimuthText(seen.bearing), azimuthText(expects));
     case 'square':
       return `is told square, everything else says ${formatAngle(radians(Math.abs(expects)))}`;
     case 'straight':

@@ -4,7 +4,7 @@ import { inches } from '../../../units/inches.ts';
 import { useLayout, useSite } from '../../bench.ts';
 import { LengthField } from '../../fields/LengthField.tsx';
 import { useEdit } from '../cards/useEdit.ts';
-import { helpsText } from './standsText.ts';
+import { helpsText } from '../../../engine/survey/standsText.ts';
 
 /** The one tape that would help most, with a field for what it reads. */
 export const NextTape = () => {

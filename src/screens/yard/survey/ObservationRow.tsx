@@ -10,7 +10,7 @@ import { LengthField } from '../../fields/LengthField.tsx';
 import { TextField } from '../../fields/TextField.tsx';
 import { formatAzimuth, parseAzimuth } from '../../fields/azimuth.ts';
 import { useDo, useEdit } from '../cards/useEdit.ts';
-import { readingText } from './readingText.ts';
+import { readingText } from '../../../engine/survey/readingText.ts';
 import { TrustField } from './TrustField.tsx';
 
 interface Props {

@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { useSite } from '../../bench.ts';
-import { standsText } from './standsText.ts';
+import { standsText } from '../../../engine/survey/standsText.ts';
 import { SurveyNotes } from './SurveyNotes.tsx';
 import { useSurvey } from './useSurvey.ts';
 

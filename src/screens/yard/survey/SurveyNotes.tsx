@@ -7,7 +7,7 @@ import { UndoKeys } from '../../frame/UndoKeys.tsx';
 import { AddObservation } from './AddObservation.tsx';
 import { ObservationRow } from './ObservationRow.tsx';
 import { NextTape } from './NextTape.tsx';
-import { standsText } from './standsText.ts';
+import { standsText } from '../../../engine/survey/standsText.ts';
 import { Suspects } from './Suspects.tsx';
 import './survey.css';
 import { TrustFields } from './TrustFields.tsx';

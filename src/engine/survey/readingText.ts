@@ -1,7 +1,7 @@
-import { offText } from '../../../engine/survey/figureText.ts';
-import type { Reading } from '../../../engine/survey/survey.ts';
-import type { Observation } from '../../../site/observation.ts';
-import type { LengthStyle } from '../../../units/lengthStyle.ts';
+import { offText } from './figureText.ts';
+import type { Reading } from './survey.ts';
+import type { Observation } from '../../site/observation.ts';
+import type { LengthStyle } from '../../units/lengthStyle.ts';
 
 /** Below this an error in a reading would hardly show in any other. Ours, no published source. */
 const shows = 0.05;

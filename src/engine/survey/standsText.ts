@@ -1,11 +1,22 @@
-import { markName } from '../../../engine/survey/markName.ts';
-import type { Survey } from '../../../engine/survey/survey.ts';
-import { mostMarks } from '../../../engine/survey/surveyOf.ts';
-import type { Layout } from '../../../engine/layout.ts';
-import type { Site } from '../../../site/site.ts';
+import { markName } from './markName.ts';
+import type { Survey } from './survey.ts';
+import { checkedFrom } from './helpfulTape.ts';
+import { mostMarks } from './surveyOf.ts';
+import type { Layout } from '../layout.ts';
+import type { Site } from '../../site/site.ts';
+
+const unchecked = (readings: Survey['readings']): string => {
+  const all = Object.values(readings);
+  const alone = all.filter(({ redundancy }) => redundancy < checkedFrom).length;
+  if (alone === all.length)
+    return 'Held, by not one reading more than it takes: nothing checks them';
+  return alone === 1
+    ? 'Held; 1 reading is checked by no other'
+    : `Held; ${alone} readings are checked by no other`;
+};
 
 /** How the yard stands by what was taped, in one line. */
-export const standsText = ({ stands, loose, suspects, spare }: Survey): string => {
+export const standsText = ({ stands, loose, suspects, spare, readings }: Survey): string => {
   const marks = loose.length === 1 ? '1 mark is loose' : `${loose.length} marks are loose`;
   switch (stands) {
     case 'sketched':
@@ -19,7 +30,7 @@ export const standsText = ({ stands, loose, suspects, spare }: Survey): string =
     case 'loose':
       return marks;
     case 'unchecked':
-      return 'Held, and not checked: one more tape would show an error';
+      return unchecked(readings);
     case 'held':
       return spare === 1 ? 'Held: 1 reading checks it' : `Held: ${spare} readings check it`;
   }
