@@ -1,0 +1,70 @@
+import { pathPoints } from '../../drawing/plan/pathPoints.ts';
+import { centroid } from '../../geometry/centroid.ts';
+import type { SitePoint } from '../../geometry/point.ts';
+import type { Feature } from '../../site/feature.ts';
+import type { Mark } from '../../site/mark.ts';
+import { isClosed, type PathFeature } from '../../site/pathFeature.ts';
+import type { Shot } from '../../site/shot.ts';
+import type { Site } from '../../site/site.ts';
+import type { DxfLayer } from './dxfLayers.ts';
+import type { DxfThing } from './dxfThing.ts';
+
+type Service = Extract<Feature, { kind: 'utility' }>['service'];
+
+const utilities: Readonly<Record<Service, DxfLayer>> = {
+  electric: 'UTILITY-ELECTRIC',
+  gas: 'UTILITY-GAS',
+  communication: 'UTILITY-COMMUNICATION',
+  water: 'UTILITY-WATER',
+  reclaimed: 'UTILITY-RECLAIMED',
+  sewer: 'UTILITY-SEWER',
+};
+
+const layers: Readonly<Record<Exclude<PathFeature['kind'], 'utility'>, DxfLayer>> = {
+  boundary: 'BOUNDARY',
+  building: 'BUILDING',
+  paving: 'PAVING',
+  pool: 'POOL',
+  'keep-out': 'KEEP-OUT',
+};
+
+const named = (layer: DxfLayer, at: SitePoint | undefined | null, text: string): DxfThing[] =>
+  at === undefined || at === null || text.trim() === '' ? [] : [{ kind: 'text', layer, at, text }];
+
+const pathThings = (feature: PathFeature, site: Site): DxfThing[] => {
+  const points = pathPoints(site, feature.path);
+  const closed = isClosed(feature);
+  const layer = feature.kind === 'utility' ? utilities[feature.service] : layers[feature.kind];
+  const corners = points.map((at) => ({ at, bow: 0 }));
+  return [
+    { kind: 'path', layer, corners, closed },
+    ...named(layer, closed ? centroid(points) : points[0], feature.label),
+  ];
+};
+
+const featureThings = (feature: Feature, site: Site): DxfThing[] => {
+  if ('path' in feature) return pathThings(feature, site);
+  const at = site.marks[feature.mark];
+  if (at === undefined) return [];
+  if (feature.kind === 'note') return named('NOTES', at, feature.text || feature.label);
+  return [
+    { kind: 'circle', layer: 'TREES', at, radius: feature.trunk },
+    { kind: 'circle', layer: 'TREES', at, radius: feature.roots },
+    ...named('TREES', at, feature.label),
+  ];
+};
+
+/** What is on the ground beside the fence: features, named marks, grade shots with their heights. */
+export const groundThings = (site: Site): DxfThing[] => [
+  ...Object.values<Feature>(site.features).flatMap((feature) => featureThings(feature, site)),
+  ...Object.values<Mark>(site.marks)
+    .filter(({ label }) => label.trim() !== '')
+    .flatMap((mark): DxfThing[] => [
+      { kind: 'point', layer: 'MARKS', at: mark, z: 0 },
+      ...named('MARKS', mark, mark.label),
+    ]),
+  ...Object.values<Shot>(site.shots).flatMap((shot): DxfThing[] => [
+    { kind: 'point', layer: 'GRADE-SHOTS', at: shot, z: shot.z },
+    ...named('GRADE-SHOTS', shot, shot.label),
+  ]),
+];

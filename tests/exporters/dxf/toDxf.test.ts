@@ -1,0 +1,129 @@
+import DxfReader, {
+  type IArcEntity,
+  type ICircleEntity,
+  type ILwpolylineEntity,
+  type IMtextEntity,
+} from 'dxf-parser';
+import { describe, expect, it } from 'vitest';
+import type { GateLayout } from '../../../src/engine/layout.ts';
+import type { Post } from '../../../src/engine/post.ts';
+import { distance } from '../../../src/geometry/distance.ts';
+import { trackLength } from '../../../src/geometry/track.ts';
+import { dxfLayerNames } from '../../../src/exporters/dxf/dxfLayers.ts';
+import { toDxf } from '../../../src/exporters/dxf/toDxf.ts';
+import { fromDxf } from '../../../src/importers/dxf/fromDxf.ts';
+import type { Feature } from '../../../src/site/feature.ts';
+import type { Site } from '../../../src/site/site.ts';
+import { foundIn, pathsOf } from '../../importers/foundIn.ts';
+import { samples } from '../samples.ts';
+
+/** Another reader of the format, by other authors than the writer. */
+const readBack = (text: string) => {
+  const dxf = new DxfReader().parseSync(text);
+  if (dxf === null) throw new Error('expected a DXF');
+  const on = <T>(layer: string, type: string): T[] =>
+    dxf.entities.filter((one) => one.layer === layer && one.type === type) as unknown as T[];
+  return { dxf, on };
+};
+
+/** The length along a polyline by its bulges: r times the angle, the angle four times their arctangent. */
+const lengthOf = ({ vertices, shape }: ILwpolylineEntity): number =>
+  vertices.slice(0, shape ? undefined : -1).reduce((sum, from, n) => {
+    const to = vertices[(n + 1) % vertices.length] ?? from;
+    const chord = distance(from, to);
+    const angle = 4 * Math.atan(Math.abs(from.bulge ?? 0));
+    return sum + (angle === 0 ? chord : (chord / (2 * Math.sin(angle / 2))) * angle);
+  }, 0);
+
+describe.each(samples)('the DXF of $name, read back by another reader', ({ site, layout }) => {
+  const text = toDxf(site, layout);
+  const { dxf, on } = readBack(text);
+
+  it('[X9] is in inches, on layers that it names', () => {
+    expect(dxf.header['$INSUNITS']).toBe(1);
+    const layers = Object.keys(dxf.tables.layer.layers);
+    expect(layers).toEqual(expect.arrayContaining([...dxfLayerNames]));
+    expect(dxf.entities.filter(({ layer }) => !layers.includes(layer))).toEqual([]);
+  });
+
+  it('[X9] has every post at its actual outside diameter and its place, with its tag', () => {
+    const circles = on<ICircleEntity>('POSTS', 'CIRCLE');
+    const posts = Object.values<Post>(layout.posts);
+    expect(circles).toHaveLength(posts.length);
+    posts.forEach(({ at, od }) => {
+      const found = circles.find(({ center }) => distance(center, at) < 1e-6);
+      expect(found?.radius).toBeCloseTo(od / 2, 9);
+    });
+    const tags = on<IMtextEntity>('POST-TAGS', 'MTEXT').map((one) => one.text);
+    expect(tags.toSorted()).toEqual(posts.map(({ tag }) => tag).toSorted());
+  });
+
+  it('[X9] has every fence line as long as it is, curves as arcs', () => {
+    const lines = on<ILwpolylineEntity>('FENCE', 'LWPOLYLINE').map(lengthOf);
+    const due = Object.values(layout.lines).map(({ legs }) =>
+      legs.reduce((sum, leg) => sum + trackLength(leg), 0),
+    );
+    expect(lines).toHaveLength(due.length);
+    due.forEach((length, n) => expect(lines[n]).toBeCloseTo(length, 6));
+  });
+
+  it('[X9] has the leaves of every gate closed, and the way that they swing', () => {
+    const leaves = Object.values<GateLayout>(layout.gates).flatMap((gate) =>
+      gate.placed ? gate.leaves : [],
+    );
+    const arcs = on<IArcEntity>('GATE-SWINGS', 'ARC');
+    expect(arcs).toHaveLength(leaves.length);
+    leaves.forEach(({ hinge, hung, width, turns, closed }) => {
+      const arc = arcs.find(({ center }) => distance(center, hinge) < 1e-6);
+      if (arc === undefined) throw new Error('expected an arc about the hinge');
+      expect(arc.radius).toBeCloseTo(hung + width, 9);
+      const turn = 2 * Math.PI;
+      const sweep = (arc.endAngle - arc.startAngle + 2 * turn) % turn;
+      expect(sweep).toBeCloseTo(Math.abs(turns), 6);
+      const shut = turns < 0 ? arc.endAngle : arc.startAngle;
+      expect(Math.cos(shut - closed)).toBeCloseTo(1, 9);
+    });
+  });
+
+  it('[X9] has every feature with sides, and comes back by our own reader as it was', () => {
+    const features = Object.values<Feature>(site.features).filter((one) => 'path' in one);
+    const found = foundIn(fromDxf(text, { chosen: null, usual: 'feet' }));
+    expect(found.told[0]).toBe('Read in inches, as the file says');
+    expect(found.refused).toEqual([]);
+    const buildings = features.filter(({ kind }) => kind === 'building');
+    expect(pathsOf(found, 'BUILDING › areas')).toHaveLength(buildings.length);
+    const back = pathsOf(found, 'BUILDING › areas').flatMap(({ points }) => points);
+    const due = buildings.flatMap((one) =>
+      'path' in one ? Object.values(one.path).map(({ mark }) => site.marks[mark]) : [],
+    );
+    expect(back).toHaveLength(due.length);
+    due.forEach((mark) => {
+      const at = mark ?? { x: NaN, y: NaN };
+      expect(Math.min(...back.map((one) => distance(one, at)))).toBeLessThan(1e-6);
+    });
+  });
+
+  it('[X9] is the same bytes again', () => {
+    expect(toDxf(site, layout)).toBe(text);
+  });
+});
+
+it('[X9] no text of a site breaks the file', () => {
+  const [sample] = samples;
+  if (sample === undefined) throw new Error('expected a sample');
+  const bad = '0\nENDSEC\r\n0\nEOF\n\u2028{\\fArial;} %%d \\P';
+  const features = Object.fromEntries(
+    Object.entries<Feature>(sample.site.features).map(([id, one]) => [id, { ...one, label: bad }]),
+  ) as Site['features'];
+  const { dxf, on } = readBack(toDxf({ ...sample.site, features }, sample.layout));
+  expect(dxf.entities.length).toBeGreaterThan(10);
+  const [text] = on<IMtextEntity>('BUILDING', 'MTEXT');
+  expect(text?.text).toContain('ENDSEC\\P');
+  const found = foundIn(
+    fromDxf(toDxf({ ...sample.site, features }, sample.layout), { chosen: null, usual: 'feet' }),
+  );
+  const group = found.groups.find(({ key }) => key === 'BUILDING › texts');
+  expect(group !== undefined && 'points' in group ? group.points[0]?.name : '').toContain(
+    '{\\fArial;}',
+  );
+});

@@ -1,0 +1,81 @@
+import { check } from '@placemarkio/check-geojson';
+import geodesic from 'geographiclib-geodesic';
+import { describe, expect, it } from 'vitest';
+import type { Post } from '../../../src/engine/post.ts';
+import { distance } from '../../../src/geometry/distance.ts';
+import { toGeoJson } from '../../../src/exporters/geojson/toGeoJson.ts';
+import { fromGeoJson } from '../../../src/importers/geojson/fromGeoJson.ts';
+import { foundIn, pathsOf } from '../../importers/foundIn.ts';
+import { samples } from '../samples.ts';
+
+const origin = { latitude: 41.25, longitude: -96 };
+
+interface Collection {
+  readonly features: readonly {
+    readonly properties: Readonly<Record<string, string | number>>;
+    readonly geometry: { readonly type: string; readonly coordinates: unknown };
+  }[];
+}
+
+describe.each(samples)('the GeoJSON of $name', ({ site, layout }) => {
+  const text = toGeoJson({ ...site, origin }, layout);
+  if (!text.ok) throw new Error(text.reason);
+  const { features } = check(text.value) as unknown as Collection;
+
+  it('[X10] is one by another library’s account, with rims that run counter-clockwise', () => {
+    for (const { geometry } of features) {
+      if (geometry.type !== 'Polygon') continue;
+      const [ring = []] = geometry.coordinates as (readonly [number, number])[][];
+      const area = ring
+        .slice(1)
+        .reduce((sum, [x, y], n) => sum + ((ring[n]?.[0] ?? 0) * y - x * (ring[n]?.[1] ?? 0)), 0);
+      expect(area).toBeGreaterThan(0);
+    }
+    expect(features.filter(({ properties }) => properties['kind'] === 'post')).toHaveLength(
+      Object.keys(layout.posts).length,
+    );
+  });
+
+  it('[X10] posts are as far apart as geodesics on the ellipsoid are long', () => {
+    const places = new Map(
+      features
+        .filter(({ properties }) => properties['kind'] === 'post')
+        .map(({ properties, geometry }) => [
+          properties['name'],
+          geometry.coordinates as [number, number],
+        ]),
+    );
+    const posts = Object.values<Post>(layout.posts);
+    posts.slice(1).forEach((post, n) => {
+      const before = posts[n] ?? post;
+      const [from, to] = [places.get(before.tag), places.get(post.tag)];
+      if (from === undefined || to === undefined) throw new Error('expected both posts');
+      const metres = geodesic.Geodesic.WGS84.Inverse(from[1], from[0], to[1], to[0]).s12 ?? NaN;
+      // positions are rounded to a tenth of a millimetre
+      expect(Math.abs(metres / 0.0254 - distance(before.at, post.at))).toBeLessThan(0.02);
+    });
+  });
+
+  it('[X10] comes back onto the site where it was', () => {
+    const found = foundIn(fromGeoJson(text.value, origin));
+    expect(found.refused).toEqual([]);
+    const corners = Object.values(site.features).flatMap((one) =>
+      one.kind === 'building' ? Object.values(one.path).map(({ mark }) => site.marks[mark]) : [],
+    );
+    const back = pathsOf(found, 'All of it › areas').flatMap(({ points }) => points);
+    corners.forEach((mark) => {
+      const at = mark ?? { x: NaN, y: NaN };
+      expect(Math.min(...back.map((one) => distance(one, at)))).toBeLessThan(0.01);
+    });
+  });
+});
+
+it('[X10] a yard that does not know where on earth it is says so, and how it comes to know', () => {
+  const [sample] = samples;
+  if (sample === undefined) throw new Error('expected a sample');
+  expect(toGeoJson({ ...sample.site, origin: null }, sample.layout)).toEqual({
+    ok: false,
+    reason:
+      'this yard does not know where on earth it is: bring in a GeoJSON, or find a mark by satellites, first',
+  });
+});
