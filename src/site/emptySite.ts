@@ -24,6 +24,7 @@ export const emptySite = ({ specs, hardware }: Pick<Site, 'specs' | 'hardware'>)
   trusts: usualTrusts,
   origin: null,
   underlays: {},
+  pictures: {},
   specs,
   hardware,
 });

@@ -15,6 +15,11 @@ export const shotId = z.templateLiteral(['shot:', tail]);
 export const levelId = z.templateLiteral(['level:', tail]);
 export const observationId = z.templateLiteral(['observation:', tail]);
 export const underlayId = z.templateLiteral(['underlay:', tail]);
+/** The SHA-256 of the file that a picture came in, and of a PDF which page. */
+export const pictureId = z.templateLiteral([
+  'picture:',
+  z.string().regex(/^[0-9a-f]{64}(-p[1-9][0-9]{0,4})?$/),
+]);
 export const tieId = z.templateLiteral(['tie:', tail]);
 export const hardwareId = z.templateLiteral(['hardware:', tail]);
 
@@ -30,5 +35,6 @@ export type ShotId = `shot:${string}`;
 export type LevelId = `level:${string}`;
 export type ObservationId = `observation:${string}`;
 export type UnderlayId = `underlay:${string}`;
+export type PictureId = `picture:${string}`;
 export type TieId = `tie:${string}`;
 export type HardwareId = `hardware:${string}`;

@@ -23,6 +23,7 @@ const choice = (values: readonly unknown[]): string => values.map(quoted).join('
 /** `^mark:[…` is an id that starts with `mark:`; other patterns here are order keys. */
 const form = (pattern: string): string => {
   const kind = /^\^([a-z]+:)/.exec(pattern)?.[1];
+  if (kind === 'picture:') return 'an id of "picture:" and 64 hex digits';
   return kind === undefined
     ? 'up to 60 letters and digits'
     : `an id such as ${quoted(`${kind}12`)}`;

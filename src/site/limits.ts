@@ -13,8 +13,12 @@ export const limits = {
   shots: 20_000,
   observations: 20_000,
   underlays: 20,
+  pictures: 20,
   specs: 1_000,
   hardware: 1_000,
+  /** Base64 characters of one picture that is kept in the file (6 MB), and of all together. */
+  pictureText: 8_000_000,
+  picturesText: 15_000_000,
   /** Marks passed by one line, wall or boundary. */
   path: 20_000,
   /** Objects in objects; a site has six. */
@@ -31,6 +35,7 @@ export type MapName =
   | 'shots'
   | 'observations'
   | 'underlays'
+  | 'pictures'
   | 'specs'
   | 'hardware';
 
@@ -43,6 +48,7 @@ export const mapNames: readonly MapName[] = [
   'shots',
   'observations',
   'underlays',
+  'pictures',
   'specs',
   'hardware',
 ];

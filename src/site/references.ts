@@ -1,3 +1,4 @@
+import { tiesFault } from '../geometry/tiesFault.ts';
 import type { Feature } from './feature.ts';
 import type { FenceLine } from './fenceLine.ts';
 import type { Gate, Leaf } from './gate.ts';
@@ -72,8 +73,10 @@ const wrongObservation = (site: Site, observation: Observation): Wrong[] => {
 };
 
 const wrongTies = ({ ties }: Underlay): Wrong[] => {
-  const count = Object.keys(ties).length;
-  return count === 2 || count === 4 ? [] : [[['ties'], 'two or four', count]];
+  const all = Object.values(ties);
+  const fault = tiesFault(all);
+  if (fault === null) return [];
+  return [[['ties'], 'points that say where the picture lies', `${all.length}: ${fault}`]];
 };
 
 /** The vertices of each line at which a leg starts. */
@@ -194,7 +197,7 @@ function* everyWrong(site: Site): Generator<Wrong> {
 /**
  * The first thing of a site that points at nothing, as one line, else null: a mark, line, leg,
  * spec or part that is not there, a hinge where a latch belongs, a gate with
- * another number of leaves than its way has, an observation that names one mark twice, two vertices or leaves with one order key. A line of fewer than two marks is no fault.
+ * another number of leaves than its way has, an observation that names one mark twice, a picture tied so that it lies nowhere, two vertices or leaves with one order key. A line of fewer than two marks is no fault.
  */
 export const brokenReference = (site: Site): string | null => {
   const first = everyWrong(site).next();

@@ -11,6 +11,7 @@ import {
   lineId,
   markId,
   observationId,
+  pictureId,
   pinId,
   shotId,
   specId,
@@ -20,6 +21,7 @@ import { levelsSchema } from './levels.ts';
 import { markSchema } from './mark.ts';
 import { observationSchema } from './observation.ts';
 import { originSchema } from './origin.ts';
+import { pictureSchema } from './picture.ts';
 import { pinSchema } from './pin.ts';
 import { label, positiveLength, remark } from './quantities.ts';
 import { shotSchema } from './shot.ts';
@@ -64,6 +66,8 @@ export const siteSchema = z.strictObject({
   /** Where on earth the point 0, 0 is; the y axis goes north. Null where nobody has said. */
   origin: originSchema.nullable(),
   underlays: z.record(underlayId, underlaySchema),
+  /** Pictures of underlays that are kept in this file. */
+  pictures: z.record(pictureId, pictureSchema),
   specs: z.record(specId, fenceSpecSchema),
   hardware: z.record(hardwareId, hardwareSchema),
 });

@@ -1,40 +1,30 @@
 import { z } from 'zod';
-import { tieId } from './ids.ts';
+import { pictureId, tieId } from './ids.ts';
 import { coordinate, label } from './quantities.ts';
 import type { Frozen } from './frozen.ts';
 
+/** A side of a picture as it came, pixels. */
 const pixels = z.number().int().min(1).max(32_768);
+/** A coordinate on a picture, pixels; a point may lie beside it. */
+const pixel = z.number().min(-65_536).max(65_536);
 
 /** A point of the picture, in pixels right and down from its top left, and the site point it shows. */
-const tie = z.strictObject({
-  u: z.number().min(-65_536).max(65_536),
-  v: z.number().min(-65_536).max(65_536),
-  x: coordinate,
-  y: coordinate,
-});
+const tie = z.strictObject({ u: pixel, v: pixel, x: coordinate, y: coordinate });
 
-/** SHA-256 of the picture's bytes, as 64 hex digits. */
-const digest = z.string().regex(/^[0-9a-f]{64}$/, '64 hex digits');
-
-const picture = z.discriminatedUnion('kept', [
-  /** In this file: the bytes in base64. */
-  z.strictObject({
-    kept: z.literal('in the file'),
-    type: z.enum(['image/jpeg', 'image/png', 'image/webp']),
-    data: z.string().regex(/^[A-Za-z0-9+/]*={0,2}$/, 'base64'),
-    digest,
-  }),
-  /** Beside this file: on the device, or in a picture file that is asked for. */
-  z.strictObject({ kept: z.literal('beside the file'), name: label, digest }),
-]);
-
-/** A photo, scan or page under the drawing. Two ties turn and scale it, four straighten it. */
+/**
+ * A photo, scan or page under the drawing. Two ties turn and scale it, four straighten it. What it is
+ * made of is found by its id: in the `pictures` of this file where it is kept in it, else on the device.
+ */
 export const underlaySchema = z.strictObject({
   label,
-  picture,
+  picture: pictureId,
+  /** The name of the file that it came from: asked for where the picture is not at hand. */
+  file: label,
   width: pixels,
   height: pixels,
   ties: z.record(tieId, tie),
+  /** Whether anybody has said how large it is on the ground. */
+  size: z.enum(['guessed', 'told']),
   /** How much of it shows: 0 nothing, 1 all. */
   shows: z.number().min(0).max(1),
   locked: z.boolean(),

@@ -108,6 +108,7 @@ const fromFour = (document: PlainDocument): PlainDocument => ({
   },
   origin: null,
   underlays: {},
+  pictures: {},
 });
 
 /**

@@ -31,6 +31,7 @@ describe('the JSON Schema of a site file', () => {
       'trusts',
       'origin',
       'underlays',
+      'pictures',
       'specs',
       'hardware',
     ]);

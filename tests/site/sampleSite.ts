@@ -193,6 +193,7 @@ export const sampleDocument = {
   trusts: usualTrusts,
   origin: null,
   underlays: {},
+  pictures: {},
   shots: { 'shot:1': { x: 10, y: -20, z: 3.5, label: 'step' } },
   specs: { 'spec:1': spec },
   hardware: {

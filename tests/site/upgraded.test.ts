@@ -11,12 +11,21 @@ import { sampleSite } from './sampleSite.ts';
 import { versionOne } from './versionOne.ts';
 
 /** What version 5 added taken out again, where it is as a document without it is brought up. */
-const withoutSurvey = ({ marks, observations, trusts, origin, underlays, ...site }: Site) => {
-  expect({ observations, trusts, origin, underlays }).toEqual({
+const withoutSurvey = ({
+  marks,
+  observations,
+  trusts,
+  origin,
+  underlays,
+  pictures,
+  ...site
+}: Site) => {
+  expect({ observations, trusts, origin, underlays, pictures }).toEqual({
     observations: {},
     trusts: usualTrusts,
     origin: null,
     underlays: {},
+    pictures: {},
   });
   const drawn = Object.entries<Mark>(marks).map(([id, { fixed, ...mark }]) => {
     expect(fixed).toBe(false);

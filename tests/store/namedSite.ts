@@ -28,6 +28,7 @@ export const namedSite = (name: string): Site => ({
   trusts: usualTrusts,
   origin: null,
   underlays: {},
+  pictures: {},
   specs: {},
   hardware: {},
 });
