@@ -31,6 +31,8 @@ const figures = (site: Site, seen: Observation, expects: number): string => {
   }
 };
 
+const sentenceCase = (text: string): string => `${text.slice(0, 1).toUpperCase()}${text.slice(1)}`;
+
 /** The reading that is most likely wrong, and what to do about it, in one line. */
 export const suspectText = (
   site: Site,
@@ -40,7 +42,7 @@ export const suspectText = (
   const [first, ...others] = ids.flatMap((id) => site.observations[id] ?? []);
   if (first === undefined) return '';
   const again = first.kind === 'tape' || first.kind === 'offset' ? 'tape it again' : 'look again';
-  const said = `${observationName(site, posts, first)} ${figures(site, first, expects)}: ${again}`;
+  const said = `${sentenceCase(observationName(site, posts, first))} ${figures(site, first, expects)}: ${again}`;
   if (others.length === 0) return said;
   const also = others.map((seen) => observationName(site, posts, seen)).join('; or ');
   return `${said}; or ${also}, which cannot be told from it`;

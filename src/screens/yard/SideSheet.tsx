@@ -48,7 +48,6 @@ const Selected = ({ selection }: { readonly selection: Selection }) => {
       <>
         <Next />
         <YardSummary />
-        {tool !== 'tape' && <SurveyKey />}
         <Unused />
       </>
     );
@@ -77,6 +76,7 @@ export const SideSheet = ({ sign }: { readonly sign: Sign | null }) => {
   const bench = useBench();
   const { session } = bench;
   const selection = useSession((state) => state.selection);
+  const tool = useSession((state) => state.tool);
   const site = useSite();
   const { flags } = useLayout();
   const { piece, asked } = useStored(bench.sender.hand, (state) => state);
@@ -104,6 +104,7 @@ export const SideSheet = ({ sign }: { readonly sign: Sign | null }) => {
       </div>
       <div className="card-body">
         <Selected selection={selection} />
+        {tool !== 'tape' && <SurveyKey />}
         <section aria-label="Flags">
           <h3>Flags</h3>
           <FlagList flags={flags} onFlag={goTo} />
