@@ -45,9 +45,12 @@ const asText = (path: string, bytes: Uint8Array): Parsed<string> => {
 };
 
 const tooLong = (path: string): Parsed<never> =>
-  unread(`${path}: it is over ${mostBytes / 1024 / 1024} MB: expected a site file`);
+  unread(`${path}: it is over ${mostBytes / 1024 / 1024} MB: expected a smaller file`);
 
-const readStream = async (path: string, source: AsyncIterable<Buffer>): Promise<Parsed<string>> => {
+const readStream = async (
+  path: string,
+  source: AsyncIterable<Buffer>,
+): Promise<Parsed<Uint8Array>> => {
   const parts: Buffer[] = [];
   let size = 0;
   for await (const part of source) {
@@ -55,10 +58,10 @@ const readStream = async (path: string, source: AsyncIterable<Buffer>): Promise<
     if (size > mostBytes) return tooLong(path);
     parts.push(part);
   }
-  return asText(path, Buffer.concat(parts));
+  return read(Buffer.concat(parts));
 };
 
-const readText = async (path: string): Promise<Parsed<string>> => {
+const readBytes = async (path: string): Promise<Parsed<Uint8Array>> => {
   if (path === '-') return readStream('standard input', process.stdin);
   try {
     // a stream, since a pipe has no size to ask for
@@ -66,6 +69,11 @@ const readText = async (path: string): Promise<Parsed<string>> => {
   } catch (fault) {
     return said(path, fault);
   }
+};
+
+const readText = async (path: string): Promise<Parsed<string>> => {
+  const bytes = await readBytes(path);
+  return bytes.ok ? asText(path === '-' ? 'standard input' : path, bytes.value) : bytes;
 };
 
 const isDirectory = async (path: string): Promise<boolean> => {
@@ -104,6 +112,7 @@ const twoDigits = (value: number): string => String(value).padStart(2, '0');
 /** The world as it is: files, standard input and output, the clock. */
 export const nodeIo: Io = {
   readText,
+  readBytes,
   writeFile: writeWhole,
   readFont: async (weight) => new Uint8Array(await readFile(require.resolve(fonts[weight]))),
   out: (text) => process.stdout.write(text),

@@ -1,4 +1,5 @@
 import type { Verb } from './verb.ts';
+import { bring } from './verbs/bring.ts';
 import { calls } from './verbs/calls.ts';
 import { flags } from './verbs/flags.ts';
 import { help } from './verbs/help.ts';
@@ -9,6 +10,7 @@ import { schema } from './verbs/schema.ts';
 import { sheet } from './verbs/sheet.ts';
 import { spacing } from './verbs/spacing.ts';
 import { survey } from './verbs/survey.ts';
+import { take } from './verbs/take.ts';
 
 /** The table of verbs, in the order in which `help` names them. */
 export const verbs = (): readonly Verb[] => [
@@ -20,6 +22,8 @@ export const verbs = (): readonly Verb[] => [
   spacing,
   survey,
   calls,
+  bring,
+  take,
   schema,
   help(verbs),
 ];

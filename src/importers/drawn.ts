@@ -17,3 +17,6 @@ export type Drawn = {
     }
   | { readonly kind: 'text'; readonly name: string; readonly at: SitePoint }
 );
+
+/** The layer of all that is in a file without layers. */
+export const wholeFile = 'All of it';

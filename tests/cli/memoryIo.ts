@@ -18,6 +18,11 @@ export const memoryIo = (files: Readonly<Record<string, string>> = {}): MemoryIo
       const content = kept.get(path);
       return typeof content === 'string' ? read(content) : unread(`${path}: no such file`);
     },
+    readBytes: async (path) => {
+      const content = kept.get(path);
+      if (content === undefined) return unread(`${path}: no such file`);
+      return read(typeof content === 'string' ? new TextEncoder().encode(content) : content);
+    },
     writeFile: async (path, content) => {
       kept.set(path, content);
       return read(path);

@@ -12,6 +12,7 @@ import type { Site } from '../../site/site.ts';
 import { read, unread, type Parsed } from '../../units/parsed.ts';
 import { quotedText } from '../../units/quotedText.ts';
 import { valueOf, type Call } from '../call.ts';
+import { choiceOf } from '../choiceOf.ts';
 import type { Io } from '../io.ts';
 import { readDocument } from '../readSite.ts';
 import type { Answer, Verb } from '../verb.ts';
@@ -33,19 +34,6 @@ const endingOf = (out: string): Parsed<Order['ending']> => {
 };
 
 const ways: readonly Orientation[] = ['portrait', 'landscape'];
-
-/** One of several words, in capitals or not; null where the option was not given. */
-const choiceOf = <T extends string>(
-  call: Call,
-  name: string,
-  choices: readonly T[],
-): Parsed<T | null> => {
-  const text = valueOf(call, name);
-  if (text === null) return read(null);
-  const choice = choices.find((one) => one === text.toLowerCase());
-  if (choice !== undefined) return read(choice);
-  return unread(`--${name}: ${quotedText(text)}: expected one of ${choices.join(', ')}`);
-};
 
 /** A day of the calendar: 2026-02-30 is none. */
 const dateOf = (call: Call, io: Io): Parsed<string> => {

@@ -1,6 +1,6 @@
 import type { Found, FoundRefusal } from '../../site/found.ts';
 import { read, unread, type Parsed } from '../../units/parsed.ts';
-import type { Drawn } from '../drawn.ts';
+import { wholeFile, type Drawn } from '../drawn.ts';
 import type { FileUnit } from '../fileUnit.ts';
 import { foundFrom } from '../foundFrom.ts';
 import { csvDelimiter } from './csvDelimiter.ts';
@@ -71,7 +71,7 @@ const readRows = (rows: readonly CsvRow[], columns: PointColumns, form: NumberFo
     if (!point.ok) refused.push({ where, reason: point.reason });
     else {
       const { name, x, y, z } = point.value;
-      drawn.push({ kind: 'point', layer: 'All of it', where, name, at: { x, y }, z });
+      drawn.push({ kind: 'point', layer: wholeFile, where, name, at: { x, y }, z });
     }
   }
   return { drawn, refused };

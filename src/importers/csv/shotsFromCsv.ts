@@ -4,6 +4,7 @@ import type { LengthSystem } from '../../units/lengthStyle.ts';
 import { read, unread, type Parsed } from '../../units/parsed.ts';
 import { quotedText } from '../../units/quotedText.ts';
 import type { FileUnit } from '../fileUnit.ts';
+import { usualUnit } from '../usualUnit.ts';
 import { bareColumns, headedColumns, type PointColumns } from './pointColumns.ts';
 import { readCsv, type CsvRow } from './readCsv.ts';
 import { readPointRow } from './readPointRow.ts';
@@ -24,10 +25,6 @@ export interface ShotImportInto {
   readonly shots: readonly Shot[];
   readonly system: LengthSystem;
 }
-
-/** The unit of numbers without one: nobody writes grade shots in inches or millimetres. */
-const bareUnit = (system: LengthSystem): 'feet' | 'metres' =>
-  system === 'mm' || system === 'm' ? 'metres' : 'feet';
 
 const axes = ['x', 'y', 'z'] as const;
 
@@ -67,7 +64,7 @@ export const shotsFromCsv = (text: string, into: ShotImportInto): Parsed<ShotImp
   const bare = bareColumns(first, null);
   const columns = bare === null ? headedColumns(first, 'needed') : read(bare);
   if (!columns.ok) return columns;
-  const unit = bareUnit(into.system);
+  const unit = usualUnit(into.system);
   const known = new Set(into.shots.map(keyOf));
   const taken: { line: number; shot: Shot }[] = [];
   const refused: { line: number; reason: string }[] = [];

@@ -8,7 +8,7 @@ import { inches } from '../../units/inches.ts';
 import { read, unread, type Parsed } from '../../units/parsed.ts';
 import { quotedText } from '../../units/quotedText.ts';
 import { toDegrees, radians } from '../../units/radians.ts';
-import type { Drawn } from '../drawn.ts';
+import { wholeFile, type Drawn } from '../drawn.ts';
 import { inchesIn } from '../fileUnit.ts';
 import { foundFrom } from '../foundFrom.ts';
 import { geoFeatures, type NamedItem } from './geoFeatures.ts';
@@ -43,7 +43,7 @@ const centreOf = (positions: readonly Position[]): Origin => ({
 const drawnFrom = ({ name, where, shape }: Placed, plane: LocalPlane): Parsed<Drawn> => {
   const points = shape.positions.map((position) => plane.toSite(position));
   const [at] = points;
-  const base = { where, layer: 'All of it' } as const;
+  const base = { where, layer: wholeFile } as const;
   if (shape.kind === 'point') {
     const { height } = shape.positions[0] ?? { height: null };
     if (at === undefined) return unread('expected a position');

@@ -7,7 +7,10 @@ import { sampleSite, sampleSites } from '../sampleSites.ts';
 
 /** A fence of 54 ft, 4 ft high, between two marks: nothing else on the ground. */
 const straight = changed({
-  marks: { 'mark:a': { x: 0, y: 0, label: '', fixed: false }, 'mark:b': { x: 648, y: 0, label: '', fixed: false } },
+  marks: {
+    'mark:a': { x: 0, y: 0, label: '', fixed: false },
+    'mark:b': { x: 648, y: 0, label: '', fixed: false },
+  },
   features: {},
   gates: {},
   'lines/line:yard/path': {

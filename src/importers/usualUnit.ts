@@ -1,0 +1,5 @@
+import type { LengthSystem } from '../units/lengthStyle.ts';
+
+/** In what numbers of a file are read that name no unit: nobody writes land in inches or millimetres. */
+export const usualUnit = (system: LengthSystem): 'feet' | 'metres' =>
+  system === 'mm' || system === 'm' ? 'metres' : 'feet';
