@@ -1,16 +1,18 @@
+import { readCallsAtHand } from './callsAtHand.ts';
 import { screenNames, themes } from './session.ts';
 import { sheetPapers, sheetWays } from './sheetOptions.ts';
 import type { Session } from './session.ts';
 
 /** The parts of a session that outlast it. */
-export type KeptSession = Pick<Session, 'screen' | 'theme' | 'view' | 'sheet'>;
+export type KeptSession = Pick<Session, 'screen' | 'theme' | 'view' | 'sheet' | 'calls'>;
 
 /** The parts of a session that are kept on the device. */
-export const keptOf = ({ screen, theme, view, sheet }: Session): KeptSession => ({
+export const keptOf = ({ screen, theme, view, sheet, calls }: Session): KeptSession => ({
   screen,
   theme,
   view,
   sheet,
+  calls,
 });
 
 const partOf = (value: unknown, key: string): unknown =>
@@ -36,11 +38,13 @@ export const readKept = (value: unknown): Partial<KeptSession> => {
   const view = viewOf(partOf(value, 'view'));
   const sheet = partOf(value, 'sheet');
   const paper = oneOf(sheetPapers, partOf(sheet, 'paper'));
+  const calls = readCallsAtHand(partOf(value, 'calls'));
   const orientation = oneOf(sheetWays, partOf(sheet, 'orientation'));
   return {
     ...(screen !== null && { screen }),
     ...(theme !== null && { theme }),
     ...(view !== null && { view }),
+    ...(calls !== null && { calls }),
     ...(paper !== null && orientation !== null && { sheet: { paper, orientation } }),
   };
 };

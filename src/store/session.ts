@@ -1,4 +1,5 @@
 import { createStore } from 'zustand/vanilla';
+import { noCalls, type CallsAtHand } from './callsAtHand.ts';
 import type { Plans } from './plans.ts';
 import type { Selection } from './selection.ts';
 import type { SheetOptions } from './sheetOptions.ts';
@@ -20,6 +21,7 @@ export interface Session {
   readonly say: string;
   readonly sheet: SheetOptions;
   readonly plans: Plans;
+  readonly calls: CallsAtHand;
 }
 
 /** The session with which the program starts; `setState` writes any part of it. */
@@ -34,6 +36,7 @@ export const createSession = (plans: Plans) =>
     say: '',
     sheet: { paper: 'letter', orientation: 'fitting' },
     plans,
+    calls: noCalls,
   }));
 
 export type SessionStore = ReturnType<typeof createSession>;

@@ -36,7 +36,8 @@ describe('persist', () => {
     const { shelf } = memory();
     const { site, session } = desk();
     const keeper = keep({ shelf, site, session });
-    session.setState({ view: { scale: 2, x: 3, y: 4 }, theme: 'sun', screen: 'load' });
+    const calls = { text: 'N 26 E 100', unit: 'chains', parts: 10_000 } as const;
+    session.setState({ view: { scale: 2, x: 3, y: 4 }, theme: 'sun', screen: 'load', calls });
     const names = async () => (await loadKept(shelf)).site?.job.name;
     site.getState().commit(namedSite('second'), 'Edit');
     await keeper.now();
@@ -54,6 +55,7 @@ describe('persist', () => {
       theme: 'sun',
       view: { scale: 2, x: 3, y: 4 },
       sheet: { paper: 'letter', orientation: 'fitting' },
+      calls,
     });
   });
 

@@ -12,6 +12,7 @@ import { formatArea } from '../../units/formatArea.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import { landUnits, type LandUnit } from '../../units/landUnits.ts';
 import { read, unread, type Parsed } from '../../units/parsed.ts';
+import { parseParts } from '../../units/parseParts.ts';
 import { quotedText } from '../../units/quotedText.ts';
 import { valueOf, type Call } from '../call.ts';
 import { columns } from '../columns.ts';
@@ -28,13 +29,8 @@ const readUnit = (call: Call): Parsed<LandUnit['name']> => {
 };
 
 const readParts = (call: Call): Parsed<number> => {
-  const text = valueOf(call, 'closure') ?? `${usualCallClosing}`;
-  const found = /^(?:1 ?(?::|in|\/) ?)?(\d{1,3}(?:,\d{3})*|\d{1,7})$/.exec(text.trim());
-  const parts = Number(found?.[1]?.replaceAll(',', ''));
-  if (parts >= 1) return read(parts);
-  return unread(
-    `--closure: ${quotedText(text)} is not a precision: expected the n of 1:n, such as 5000`,
-  );
+  const parts = parseParts(valueOf(call, 'closure') ?? `${usualCallClosing}`);
+  return parts.ok ? parts : unread(`--closure: ${parts.reason}`);
 };
 
 const pieceRows = (pieces: readonly CallPiece[], { style }: CallTerms): string[][] =>

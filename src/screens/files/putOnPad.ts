@@ -1,4 +1,5 @@
 import type { Site } from '../../site/site.ts';
+import { noCalls } from '../../store/callsAtHand.ts';
 import type { Bench } from '../bench.ts';
 import { fitAll } from '../fitAll.ts';
 
@@ -10,7 +11,7 @@ export interface Opened {
 
 /** Takes the drawing off the pad and puts another on it; undo brings the old one back. */
 export const putOnPad = (bench: Bench, { site, label }: Opened): void => {
-  bench.session.setState({ selection: null, tool: 'select', say: '' });
+  bench.session.setState({ selection: null, tool: 'select', say: '', calls: noCalls });
   bench.site.getState().load(site, label);
   fitAll(bench);
 };

@@ -1,6 +1,7 @@
 import { useBench } from '../bench.ts';
 import { openSample } from '../files/openSample.ts';
 import { samples } from '../files/samples.ts';
+import { CallsKey } from './calls/CallsKey.tsx';
 
 /** What an empty pad says: what to do first. */
 export const FirstSteps = () => {
@@ -26,6 +27,7 @@ export const FirstSteps = () => {
           <button type="button" onClick={() => session.setState({ tool: 'fence' })}>
             Draw a fence
           </button>
+          <CallsKey />
           {sample !== undefined && (
             <button type="button" onClick={() => void openSample(bench, sample)}>
               Look at a sample yard

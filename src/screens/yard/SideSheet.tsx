@@ -9,6 +9,8 @@ import { useStored } from '../useStored.ts';
 import { Card, cardTitle } from './cards/Card.tsx';
 import { FlagList } from './FlagList.tsx';
 import { KeysHelp } from './KeysHelp.tsx';
+import { CallsKey } from './calls/CallsKey.tsx';
+import { NextBoundary } from './next/NextBoundary.tsx';
 import { NextFence } from './next/NextFence.tsx';
 import { NextGate } from './next/NextGate.tsx';
 import { NextShot } from './next/NextShot.tsx';
@@ -29,6 +31,7 @@ const Next = () => {
   if (tool === 'gate') return <NextGate />;
   if (tool === 'shot') return <NextShot />;
   if (tool === 'tape') return <NextTapes />;
+  if (tool === 'boundary') return <NextBoundary />;
   return tool === 'utility' ? <NextUtility /> : null;
 };
 
@@ -48,6 +51,7 @@ const Selected = ({ selection }: { readonly selection: Selection }) => {
       <>
         <Next />
         <YardSummary />
+        {tool !== 'boundary' && <CallsKey />}
         <Unused />
       </>
     );

@@ -1,0 +1,122 @@
+import { balanceTable, courseTable } from '../../../drawing/tables/callTables.ts';
+import { pieceText } from '../../../drawing/tables/pieceText.ts';
+import { callRemarks, type CallRemark } from '../../../engine/calls/callRemarks.ts';
+import type { CallPiece } from '../../../engine/calls/calls.ts';
+import { closureText } from '../../../engine/calls/closureText.ts';
+import { formatArea } from '../../../units/formatArea.ts';
+import { formatLength } from '../../../units/formatLength.ts';
+import type { LengthStyle } from '../../../units/lengthStyle.ts';
+import { TableView } from '../../TableView.tsx';
+import { LotSketch } from './LotSketch.tsx';
+import type { ReadCalls } from './useCalls.ts';
+
+const words = { stop: 'Stop', caution: 'Caution' } as const;
+
+const isUnread = ({ found }: CallPiece): boolean =>
+  found.kind === 'fault' || found.kind === 'words';
+
+const Remarks = ({ remarks }: { readonly remarks: readonly CallRemark[] }) => (
+  <ul className="plain call-remarks">
+    {remarks.map(({ level, text }) => (
+      <li key={text} className={`call-remark ${level}`}>
+        <b>{words[level]}</b> {text}
+      </li>
+    ))}
+  </ul>
+);
+
+interface PiecesProps {
+  readonly title: string;
+  readonly pieces: readonly CallPiece[];
+  readonly style: LengthStyle;
+}
+
+/** Pieces of the text with the line in which each stands and what came of it. */
+const Pieces = ({ title, pieces, style }: PiecesProps) => (
+  <section aria-label={title}>
+    <h3>{title}</h3>
+    <ul className="plain">
+      {pieces.map((piece, n) => (
+        <li key={`${piece.line} ${n}`} className="call-piece">
+          <span>
+            <b>Line {piece.line}</b> <q>{piece.text}</q>
+          </span>
+          <span className={piece.found.kind === 'fault' ? 'fault' : 'note'}>
+            {pieceText(piece, style)}
+          </span>
+          {piece.doubts.map((doubt) => (
+            <span key={doubt} className="call-doubt">
+              {doubt}
+            </span>
+          ))}
+        </li>
+      ))}
+    </ul>
+  </section>
+);
+
+const countText = ({ calls }: ReadCalls): string => {
+  const unread = calls.pieces.filter(isUnread).length;
+  const sides = calls.courses.length === 1 ? '1 side' : `${calls.courses.length} sides`;
+  const ties = calls.ties.length === 0 ? '' : `, ${calls.ties.length} ties to its beginning`;
+  return `${sides} of the lot${ties}; ${unread === 0 ? 'every line was understood' : `${unread} not understood`}.`;
+};
+
+/** What came of the calls: how they close, what is in doubt, each course, and what was not understood. */
+export const CallsResults = (read: ReadCalls) => {
+  const { calls, told, terms } = read;
+  const { style } = terms;
+  const unread = calls.pieces.filter(isUnread);
+  const doubtful = calls.pieces.filter((piece) => !isUnread(piece) && piece.doubts.length > 0);
+  const balance = balanceTable(told, style);
+  return (
+    <>
+      <section aria-label="What the calls come to">
+        <p className="call-count" role="status">
+          {countText(read)}
+        </p>
+        <Remarks remarks={callRemarks(calls, told, terms)} />
+        {told.courses.length > 0 && (
+          <div className="call-sums">
+            <LotSketch told={told} />
+            <div className="stack">
+              <p>{closureText(told, style)}</p>
+              <p>
+                Perimeter <b>{formatLength(told.perimeter, style)}</b>
+              </p>
+              {told.lot !== null && (
+                <p>
+                  Area, balanced <b>{formatArea(told.lot.area)}</b>
+                </p>
+              )}
+            </div>
+          </div>
+        )}
+      </section>
+      {unread.length > 0 && <Pieces title="Not understood" pieces={unread} style={style} />}
+      {doubtful.length > 0 && <Pieces title="Worth a look" pieces={doubtful} style={style} />}
+      {calls.courses.length > 0 && (
+        <TableView table={courseTable(calls.courses, { title: 'Courses', style })} />
+      )}
+      {calls.ties.length > 0 && (
+        <TableView
+          table={courseTable(calls.ties, { title: 'Ties to the point of beginning', style })}
+        />
+      )}
+      {balance.rows.length > 0 && (
+        <details className="more">
+          <summary>How they were balanced</summary>
+          <p className="note">
+            By the compass rule: the misclosure is shared out by the length of the courses, curves
+            by their chords. Curves keep their central angle.
+          </p>
+          <TableView table={balance} />
+        </details>
+      )}
+      <details className="more">
+        <summary>Every line as it was read</summary>
+        <Pieces title="All lines" pieces={calls.pieces} style={style} />
+      </details>
+    </>
+  );
+};
