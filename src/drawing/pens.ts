@@ -32,6 +32,7 @@ export const pens = {
   reclaimed: pen('reclaimed', 0.014, [0.2, 0.06]),
   sewer: pen('sewer', 0.014, [0.2, 0.06]),
   mark: pen('survey', 0.018),
+  here: pen('selected', 0.012, [0.06, 0.04]),
   accuracy: pen('survey', 0.006, [0.03, 0.05]),
   tape: pen('dimension', 0.01, [0.12, 0.03]),
   loose: pen('settle', 0.014, [0.04, 0.04]),

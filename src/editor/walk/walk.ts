@@ -55,6 +55,9 @@ const walkedOn = (before: Here, now: Position): Here => {
   return { is: 'here', now, gathered: [...gathered, now].slice(-mostGathered), told };
 };
 
+/** Whether there is anything to show of a walk: it goes on, or says why it does not. */
+export const isShown = (state: WalkState): boolean => state.is !== 'off' || state.why !== null;
+
 /** Whether positions are asked for. */
 export const isWatching = ({ is }: WalkState): boolean => is === 'waiting' || is === 'here';
 

@@ -8,6 +8,7 @@ import { touchedKnob } from '../../editor/bowKnob.ts';
 import { hits, isSame, type Touch } from '../../editor/hit.ts';
 import type { Input } from '../../editor/input.ts';
 import type { Hand } from '../../editor/send.ts';
+import { isShown } from '../../editor/walk/walk.ts';
 import { panBy, type Pad as PadSize } from '../../editor/view.ts';
 import type { SitePoint } from '../../geometry/point.ts';
 import { useBench, useDrawn, useLayout, useSession, useSite } from '../bench.ts';
@@ -16,16 +17,20 @@ import { padInch } from '../padInch.ts';
 import { useStored } from '../useStored.ts';
 import { FirstSteps } from './FirstSteps.tsx';
 import { selectionMarks } from './selectionMarks.ts';
+import type { Walk } from './walk/useWalk.ts';
+import { walkMarks } from './walk/walkMarks.ts';
+import type { WalkPlace } from './walk/walkPlace.ts';
 import { ZoomKeys } from './ZoomKeys.tsx';
 
 interface SheetProps {
+  readonly place: WalkPlace | null;
   readonly hand: Hand;
   readonly cross: SitePoint | null;
   readonly onInput: (input: Input) => void;
 }
 
 /** The pad itself: the drawing as it is now, what is selected, and what the tool shows. */
-const DrawingPad = ({ hand, cross, onInput }: SheetProps) => {
+const DrawingPad = ({ place, hand, cross, onInput }: SheetProps) => {
   const bench = useBench();
   const { session } = bench;
   const site = useSite();
@@ -64,7 +69,11 @@ const DrawingPad = ({ hand, cross, onInput }: SheetProps) => {
   return (
     <Pad
       still={still}
-      live={[...selectionMarks(site, layout, { selection, scale: view.scale }), ...hand.preview]}
+      live={[
+        ...(place === null ? [] : walkMarks(place)),
+        ...selectionMarks(site, layout, { selection, scale: view.scale }),
+        ...hand.preview,
+      ]}
       view={view}
       cross={tool === 'select' && selection !== null ? null : cross}
       cursor={tool === 'pan' || space ? 'grab' : drawing}
@@ -79,16 +88,18 @@ const DrawingPad = ({ hand, cross, onInput }: SheetProps) => {
 };
 
 interface Props {
+  readonly walk: Walk;
   readonly cross: SitePoint | null;
   /** Called when a pointer takes over from the keys. */
   readonly onPointer: () => void;
 }
 
 /** The pad with what lies over it: what to do next, and the keys that zoom. */
-export const Ground = ({ cross, onPointer }: Props) => {
+export const Ground = ({ walk, cross, onPointer }: Props) => {
   const { sender, pointer } = useBench();
   const marks = useSite().marks;
   const tool = useSession((state) => state.tool);
+  const walking = isShown(walk.state);
   const hand = useStored(sender.hand, (state) => state);
   const onInput = (input: Input): void => {
     if ('at' in input) {
@@ -99,9 +110,9 @@ export const Ground = ({ cross, onPointer }: Props) => {
   };
   return (
     <div className="ground">
-      <DrawingPad hand={hand} cross={cross} onInput={onInput} />
+      <DrawingPad place={walk.place} hand={hand} cross={cross} onInput={onInput} />
       <p className="prompt">{hand.prompt}</p>
-      {Object.keys(marks).length === 0 && tool === 'select' && <FirstSteps />}
+      {Object.keys(marks).length === 0 && tool === 'select' && !walking && <FirstSteps />}
       <ZoomKeys />
     </div>
   );

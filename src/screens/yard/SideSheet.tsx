@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { isShown } from '../../editor/walk/walk.ts';
 import type { Flag } from '../../engine/flag.ts';
 import { cautions } from '../../trade/cautions.ts';
 import type { Selection } from '../../store/selection.ts';
@@ -20,6 +21,8 @@ import { SurveyKey } from './survey/SurveyKey.tsx';
 import { FigureEntry } from './FigureEntry.tsx';
 import { TypedEntry, type Sign } from './TypedEntry.tsx';
 import { Unused } from './Unused.tsx';
+import type { Walk } from './walk/useWalk.ts';
+import { WalkPanel } from './walk/WalkPanel.tsx';
 import { YardSummary } from './YardSummary.tsx';
 
 const countOf = (flags: readonly Flag[]): string =>
@@ -75,8 +78,13 @@ const Selected = ({ selection }: { readonly selection: Selection }) => {
   );
 };
 
+interface Props {
+  readonly sign: Sign | null;
+  readonly walk: Walk;
+}
+
 /** The card of what is selected, what is drawn next, and the flags; on a phone pulled up from below. */
-export const SideSheet = ({ sign }: { readonly sign: Sign | null }) => {
+export const SideSheet = ({ sign, walk }: Props) => {
   const bench = useBench();
   const { session } = bench;
   const selection = useSession((state) => state.selection);
@@ -95,6 +103,7 @@ export const SideSheet = ({ sign }: { readonly sign: Sign | null }) => {
     <aside className="card" data-open={open} aria-label="Card">
       {piece !== null && <TypedEntry piece={piece} begun={sign} />}
       {asked !== null && <FigureEntry asked={asked} begun={sign} />}
+      {isShown(walk.state) && <WalkPanel walk={walk} />}
       <div className="card-head">
         <h2>{selection === null ? 'This yard' : cardTitle(selection, site)}</h2>
         {selection !== null && (

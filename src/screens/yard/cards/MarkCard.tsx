@@ -9,6 +9,7 @@ import { useBench, useSite } from '../../bench.ts';
 import { LengthField } from '../../fields/LengthField.tsx';
 import { TextField } from '../../fields/TextField.tsx';
 import { MarkSurvey } from './MarkSurvey.tsx';
+import { RoughFix } from '../walk/RoughFix.tsx';
 import { spareMarks } from './spareMarks.ts';
 import { useDo, useEdit } from './useEdit.ts';
 
@@ -73,6 +74,7 @@ export const MarkCard = ({ id }: { readonly id: MarkId }) => {
           onEnter={(y) => move({ y })}
         />
       </div>
+      <RoughFix id={id} />
       <MarkSurvey id={id} />
       <MarkKeys id={id} />
     </section>

@@ -1,0 +1,74 @@
+import { roughText } from '../../../engine/walk/roughText.ts';
+import type { WalkEnd, WalkLack, WalkState } from '../../../editor/walk/walk.ts';
+import type { LengthStyle } from '../../../units/lengthStyle.ts';
+import { inches } from '../../../units/inches.ts';
+import type { WalkPlace } from './walkPlace.ts';
+
+/** A position is waited for so long before one line says that there is none, seconds. */
+export const patience = 20;
+
+/** Rougher than this is told as such; a mark is kept all the same. 50 ft: ours, no published source. */
+export const roughest = inches(600);
+
+const ends: Readonly<Record<WalkEnd, string>> = {
+  denied: 'Position refused. Allow it for this page in the browser, then try again.',
+  insecure: 'This page does not come over https: browsers tell it no position.',
+  none: 'This browser tells no position.',
+  unloaded: 'The part that lays positions on the drawing did not load. Connect, then try again.',
+};
+
+const lacks: Readonly<Record<WalkLack, string>> = {
+  unavailable: 'The device has no position now; still asking.',
+  timeout: `No position for ${patience} s; still asking. Step out under open sky.`,
+  unreadable: 'A position came that cannot be read; still asking.',
+};
+
+const metresInMile = 1609.344;
+
+/** How far away, as one tells it of journeys. */
+const farText = (away: number, { system }: LengthStyle): string => {
+  if (!Number.isFinite(away)) return 'half the earth';
+  const metres = away * 0.0254;
+  return system === 'mm' || system === 'm'
+    ? `${Math.round(metres / 1000)} km`
+    : `${Math.round(metres / metresInMile)} miles`;
+};
+
+/** What keeps a mark from being dropped where the walk is; null where nothing does. */
+const farLine = ({ away }: WalkPlace, style: LengthStyle): string | null =>
+  away === null
+    ? null
+    : `You are ${farText(away, style)} from the place of this drawing: expected within 10 miles.`;
+
+const hereLine = (
+  state: Extract<WalkState, { is: 'here' }>,
+  place: WalkPlace,
+  style: LengthStyle,
+): string => {
+  const within = roughText(place.radius, style);
+  if (state.told === 'moved') return 'You have moved: averaging starts again here.';
+  if (state.told !== null) return `${lacks[state.told]} The last was within ${within}.`;
+  const count = state.gathered?.length ?? 0;
+  const readings = count === 1 ? '1 reading' : `${count} readings`;
+  const so = count === 0 ? 'You are here' : `Average of ${readings}`;
+  const sure = `${so}, within ${within} 19 times in 20.`;
+  return place.radius > roughest
+    ? `${sure} Rough, over ${roughText(roughest, style)}: wait under open sky.`
+    : sure;
+};
+
+/** The one line that a walk has to say. */
+export const walkText = (state: WalkState, place: WalkPlace | null, style: LengthStyle): string => {
+  switch (state.is) {
+    case 'off':
+      return state.why === null ? 'Stopped.' : ends[state.why];
+    case 'paused':
+      return 'Paused while the page is hidden.';
+    case 'waiting':
+      if (state.lack !== null) return lacks[state.lack];
+      return 'Waiting for a position. The browser may ask you to allow it.';
+    case 'here':
+      if (place === null) return 'Laying your position on the drawing.';
+      return farLine(place, style) ?? hereLine(state, place, style);
+  }
+};
