@@ -6,7 +6,9 @@ import type { Radians } from '../units/radians.ts';
 // minus zero would not come back from a file as it was
 const plusZero = (value: number): number => value + 0;
 
-const within = (low: number, high: number) => z.number().min(low).max(high).overwrite(plusZero);
+/** A number from one to another; minus zero is taken as zero. */
+export const within = (low: number, high: number) =>
+  z.number().min(low).max(high).overwrite(plusZero);
 
 // the one place where a number read from a file becomes a length or an angle
 const asLength = (schema: z.ZodNumber) => schema as unknown as z.ZodType<Inches, number>;

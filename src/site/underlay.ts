@@ -1,12 +1,12 @@
 import { z } from 'zod';
 import { pictureId, tieId } from './ids.ts';
-import { coordinate, label } from './quantities.ts';
+import { coordinate, label, within } from './quantities.ts';
 import type { Frozen } from './frozen.ts';
 
 /** A side of a picture as it came, pixels. */
 const pixels = z.number().int().min(1).max(32_768);
 /** A coordinate on a picture, pixels; a point may lie beside it. */
-const pixel = z.number().min(-65_536).max(65_536);
+const pixel = within(-65_536, 65_536);
 
 /** A point of the picture, in pixels right and down from its top left, and the site point it shows. */
 const tie = z.strictObject({ u: pixel, v: pixel, x: coordinate, y: coordinate });

@@ -7,7 +7,7 @@ import { surveyed } from '../../engine/survey/surveyed.ts';
 import { pdfInfoFor } from '../../exporters/pdf/pdfInfoFor.ts';
 import { toPdf } from '../../exporters/pdf/toPdf.ts';
 import { toSvg } from '../../exporters/svg/toSvg.ts';
-import { saveSite } from '../../site/saveSite.ts';
+import { sheetText } from '../../site/sheetText.ts';
 import type { Site } from '../../site/site.ts';
 import { read, unread, type Parsed } from '../../units/parsed.ts';
 import { quotedText } from '../../units/quotedText.ts';
@@ -100,7 +100,7 @@ const run = async (call: Call, io: Io): Promise<Parsed<Answer>> => {
   if (!drawn.ok) return drawn;
   const { site } = surveyed(drawn.value, null);
   const layout = layOutSite(site);
-  const siteText = saveSite(drawn.value);
+  const siteText = sheetText(drawn.value);
   const { paper: size, way } = order.value;
   const lies = way === null ? {} : { orientation: way };
   const pages = sheetSet(site, layout, { paper: size, ...lies, siteText });

@@ -4,7 +4,7 @@ import { orderSheet } from '../../drawing/orders/orderSheet.ts';
 import { unsignedGates } from '../../drawing/orders/unsignedGates.ts';
 import { papers } from '../../drawing/sheet/papers.ts';
 import { toCsv } from '../../exporters/csv/toCsv.ts';
-import { saveSite } from '../../site/saveSite.ts';
+import { sheetText } from '../../site/sheetText.ts';
 import { sheetPapers } from '../../store/sheetOptions.ts';
 import { useBench, useLayout, useSession, useSite } from '../bench.ts';
 import { ChoiceField } from '../fields/ChoiceField.tsx';
@@ -34,7 +34,7 @@ export const OrderKeys = () => {
   const savePdf = async () => {
     setBusy(true);
     try {
-      const siteText = saveSite(documents.getState().drawn(site));
+      const siteText = sheetText(documents.getState().drawn(site));
       const { paper, orientation } = sheet;
       const way = orientation === 'fitting' ? {} : { orientation };
       const pages = orderSheet(site, layout, { paper, ...way, siteText });

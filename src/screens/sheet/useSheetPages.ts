@@ -1,7 +1,7 @@
 import { useMemo } from 'react';
 import type { Page } from '../../drawing/sheet/page.ts';
 import { sheetSet } from '../../drawing/sheet/sheetSet.ts';
-import { saveSite } from '../../site/saveSite.ts';
+import { sheetText } from '../../site/sheetText.ts';
 import { useBench, useLayout, useSession, useSite } from '../bench.ts';
 
 /** The pages of the crew sheet for the paper that is chosen, and the site's text that they carry. */
@@ -11,7 +11,7 @@ export const useSheetPages = (): { readonly pages: readonly Page[]; readonly sit
   const layout = useLayout();
   const { paper, orientation } = useSession((state) => state.sheet);
   return useMemo(() => {
-    const siteText = saveSite(bench.site.getState().drawn(site));
+    const siteText = sheetText(bench.site.getState().drawn(site));
     const way = orientation === 'fitting' ? {} : { orientation };
     return { pages: sheetSet(site, layout, { paper, ...way, siteText }), siteText };
   }, [bench, site, layout, paper, orientation]);
