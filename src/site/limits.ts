@@ -16,9 +16,9 @@ export const limits = {
   pictures: 20,
   specs: 1_000,
   hardware: 1_000,
-  /** Base64 characters of one picture that is kept in the file (6 MB), and of all together. */
+  /** Base64 characters of one picture that is kept in the file (6 MB), and of all together (10.8 MB). */
   pictureText: 8_000_000,
-  picturesText: 15_000_000,
+  picturesText: 14_400_000,
   /** Marks passed by one line, wall or boundary. */
   path: 20_000,
   /** Objects in objects; a site has six. */

@@ -103,7 +103,7 @@ describe('pictures under the drawing', () => {
     }, sampleSite);
     const eight = { ...bytes, data: 'A'.repeat(12) };
     expect(() => keepUnderlay(full, 'underlay:3', eight)).toThrow(
-      /^picture in the file: expected at most 11\.3 MB of pictures, found 11\.4 MB with this one$/,
+      /^picture in the file: expected at most 10\.8 MB of pictures, found 10\.9 MB with this one$/,
     );
     expect(() => keepUnderlay(one, id, { ...bytes, data: 'A*==' })).toThrow(/base64/);
   });
