@@ -36,7 +36,7 @@ export const pens = {
   accuracy: pen('survey', 0.006, [0.03, 0.05]),
   tape: pen('dimension', 0.01, [0.12, 0.03]),
   loose: pen('settle', 0.014, [0.04, 0.04]),
-  'tape fixed': pen('dimension', 0.014),
+  fixed: pen('dimension', 0.014),
   dimension: pen('dimension', 0.007),
   frame: pen('line', 0.02),
   thin: pen('line', 0.007),

@@ -2,6 +2,7 @@ import { contains } from '../geometry/contains.ts';
 import { distance } from '../geometry/distance.ts';
 import { lerp } from '../geometry/lerp.ts';
 import { nearestOnSegment } from '../geometry/nearestOnSegment.ts';
+import { lyingTapes } from '../engine/survey/lyingTapes.ts';
 import { nearestOnTrack } from '../geometry/track.ts';
 import { signedArea } from '../geometry/signedArea.ts';
 import type { SitePoint } from '../geometry/point.ts';
@@ -92,6 +93,15 @@ const pins = (site: Site, layout: Layout, { at }: Touch): Found[] =>
 
 const heldPost = (id: PinId): Thing => ({ kind: 'post', id: `post:${id}` });
 
+/** Tapes across open ground: along a leg or side that is what is touched. */
+const tapes = (site: Site, { at }: Touch): Found[] =>
+  lyingTapes(site)
+    .filter(({ along }) => !along)
+    .map((tape) => ({
+      what: { kind: 'tape', id: tape.id },
+      distance: nearestOnSegment(at, tape).distance,
+    }));
+
 const legs = (site: Site, { at }: Touch): Found[] =>
   edgesOf(site).flatMap((edge): Found[] => {
     if (edge.of.kind !== 'leg') return [];
@@ -137,7 +147,7 @@ export const isSame = (a: Selection, b: Selection): boolean =>
 
 /**
  * Everything at a point, each once: gates before marks, then posts, shots and kept-clear
- * ground, then legs before features, the nearest of each first, at last the ground that the point lies in. A mark at which only a tree
+ * ground, then legs before features before tapes, the nearest of each first, at last the ground that the point lies in. A mark at which only a tree
  * or a note stands is that.
  */
 export const hits = (site: Site, layout: Layout, touch: Touch): Thing[] => {
@@ -148,6 +158,7 @@ export const hits = (site: Site, layout: Layout, touch: Touch): Thing[] => {
     ...near([...posts(layout, touch), ...shots(site, touch), ...pins(site, layout, touch)], reach),
     ...near(legs(site, touch), reach),
     ...near([...sides(site, touch), ...spots(site, touch)], reach),
+    ...near(tapes(site, touch), reach),
     ...groundsAt(site, touch),
   ];
   return all.filter((what, n) => all.findIndex((one) => isSame(one, what)) === n);

@@ -1,5 +1,5 @@
 import type { PostId } from '../engine/post.ts';
-import type { FeatureId, GateId, LineId, MarkId, PinId, ShotId, VertexId } from '../site/ids.ts';
+import type { FeatureId, GateId, LineId, MarkId, ObservationId, PinId, ShotId, VertexId } from '../site/ids.ts';
 
 /** The one thing that the card, the tape strip and the keys act on; null for nothing. */
 export type Selection =
@@ -13,4 +13,6 @@ export type Selection =
   /** Ground that is kept clear of holes. */
   | { readonly kind: 'pin'; readonly id: PinId }
   | { readonly kind: 'shot'; readonly id: ShotId }
+  /** A tape across open ground. */
+  | { readonly kind: 'tape'; readonly id: ObservationId }
   | null;

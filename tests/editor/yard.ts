@@ -13,7 +13,8 @@ const path = (name: string, corners: readonly (readonly [number, number] | MarkI
   Object.fromEntries(
     corners.map((corner, n) => {
       const mark: MarkId = typeof corner === 'string' ? corner : `mark:${name}${n + 1}`;
-      if (typeof corner !== 'string') marks[mark] = { x: corner[0], y: corner[1], label: '', fixed: false };
+      if (typeof corner !== 'string')
+        marks[mark] = { x: corner[0], y: corner[1], label: '', fixed: false };
       return [`vertex:${name}${n + 1}`, { mark, order: `a${n}` }];
     }),
   ) as Record<VertexId, { mark: MarkId; order: string }>;

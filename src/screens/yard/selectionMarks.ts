@@ -1,5 +1,6 @@
 import type { Primitive } from '../../drawing/primitive.ts';
 import { bowKnob } from '../../editor/bowKnob.ts';
+import { lyingTapes } from '../../engine/survey/lyingTapes.ts';
 import { pinGround } from '../../editor/pinGround.ts';
 import type { Layout } from '../../engine/layout.ts';
 import type { PostId } from '../../engine/post.ts';
@@ -85,6 +86,10 @@ export const selectionMarks = (
   if (selection.kind === 'shot') {
     const shot = site.shots[selection.id];
     return shot === undefined ? [] : [knob({ x: shot.x, y: shot.y })];
+  }
+  if (selection.kind === 'tape') {
+    const tape = lyingTapes(site).find(({ id }) => id === selection.id);
+    return tape === undefined ? [] : stretch([tape.start, tape.end], half);
   }
   if (selection.kind === 'post') return postKnob(site, layout, selection.id);
   if (selection.kind === 'pin') {

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import { select } from '../../../src/editor/tools/select/select.ts';
 import { tape } from '../../../src/editor/tools/tape.ts';
 import { openDocument } from '../../../src/site/openDocument.ts';
-import { deskFor, drive, driven, press, release, typed } from '../drive.ts';
+import { deskFor, drive, driven, move, press, release, typed } from '../drive.ts';
 import { yard } from '../yard.ts';
 
 const finish = { do: 'finish' } as const;
@@ -88,5 +89,23 @@ describe('the tape', () => {
     expect(same.say).toBe('The tape is hooked there: expected another mark to pull it to');
     const zero = pulled(...tap(360, 240), typed(0));
     expect(zero.say).toBe(`Length 0": expected more than 0`);
+  });
+});
+
+describe('a tape that lies on the ground', () => {
+  const taped = pulled(...tap(360, 240), typed(430), finish).site;
+
+  it('[E30] is selected by a tap where nothing else is, and erased', () => {
+    const chosen = drive(select, driven(select, taped), tap(144, 96));
+    expect(chosen.selection).toEqual({ kind: 'tape', id: 'observation:1' });
+    const erased = drive(select, chosen, [{ do: 'erase' }]);
+    expect(erased.labels).toEqual(['Erase tape']);
+    expect(erased.site.observations).toEqual({});
+  });
+
+  it('[E30] moves with its marks, not by itself', () => {
+    const held = drive(select, driven(select, taped), [press(144, 96), move(200, 40)]);
+    expect(held.say).toBe('A tape moves with its marks: drag one of those');
+    expect(held.site).toBe(taped);
   });
 });

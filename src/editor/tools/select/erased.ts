@@ -3,6 +3,7 @@ import { removeFeature } from '../../../site/edits/removeFeature.ts';
 import { removeGate } from '../../../site/edits/removeGate.ts';
 import { removeLine } from '../../../site/edits/removeLine.ts';
 import { removeMark } from '../../../site/edits/removeMark.ts';
+import { removeObservations } from '../../../site/edits/removeObservations.ts';
 import { removePin } from '../../../site/edits/removePin.ts';
 import { removeShots } from '../../../site/edits/removeShots.ts';
 import { removeVertex } from '../../../site/edits/removeVertex.ts';
@@ -72,6 +73,8 @@ export const erased = (site: Site, what: Held): Parsed<Site> => {
       return read(removeFeature(site, what.id));
     case 'pin':
       return read(removePin(site, what.id));
+    case 'tape':
+      return read(removeObservations(site, [what.id]));
     case 'shot':
       return read(removeShots(site, [what.id]));
     case 'post': {

@@ -77,6 +77,9 @@ export const movedBy = (
     }
     case 'line':
       return move(movableLineMarks(site, what.id), by);
+    // a tape lies where its marks are
+    case 'tape':
+      return site;
     case 'shot': {
       const { x, y } = entry(site, 'shots', what.id);
       return changeShot(site, what.id, { x: x + by.x, y: y + by.y });

@@ -59,6 +59,7 @@ const stuckBy = (what: Held, { survey: { body } }: Layout): string | null => {
   if (body?.fast === true && ['mark', 'line', 'feature'].includes(what.kind)) {
     return 'Nothing moves: tapes hold it to a fixed mark. Free that on its card first';
   }
+  if (what.kind === 'tape') return 'A tape moves with its marks: drag one of those';
   return what.kind === 'leg' ? stuck : null;
 };
 

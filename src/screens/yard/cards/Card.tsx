@@ -9,6 +9,7 @@ import { MarkCard } from './MarkCard.tsx';
 import { PinCard } from './PinCard.tsx';
 import { PostCard } from './PostCard.tsx';
 import { ShotCard } from './ShotCard.tsx';
+import { TapeCard } from './TapeCard.tsx';
 
 const kindNames = {
   line: 'Fence line',
@@ -18,6 +19,7 @@ const kindNames = {
   post: 'Post',
   pin: 'Ground kept clear',
   shot: 'Grade shot',
+  tape: 'Tape',
 } as const;
 
 const labelOf = (selection: NonNullable<Selection>, site: Site): string | undefined => {
@@ -27,6 +29,7 @@ const labelOf = (selection: NonNullable<Selection>, site: Site): string | undefi
   if (selection.kind === 'mark') return site.marks[selection.id]?.label;
   if (selection.kind === 'shot') return site.shots[selection.id]?.label;
   if (selection.kind === 'post' || selection.kind === 'pin') return undefined;
+  if (selection.kind === 'tape') return site.observations[selection.id]?.label;
   return site.features[selection.id]?.label;
 };
 
@@ -56,6 +59,8 @@ export const Card = ({ selection }: { readonly selection: NonNullable<Selection>
       return <PinCard key={selection.id} id={selection.id} />;
     case 'shot':
       return <ShotCard key={selection.id} id={selection.id} />;
+    case 'tape':
+      return <TapeCard key={selection.id} id={selection.id} />;
     case 'feature':
       return <FeatureCard key={selection.id} id={selection.id} />;
   }

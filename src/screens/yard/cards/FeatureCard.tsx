@@ -14,6 +14,7 @@ import { Published } from './Published.tsx';
 import { services } from './services.ts';
 import { SideFields } from './SideFields.tsx';
 import { smallUnit } from './SpecFields.tsx';
+import { SquareKeys } from './SquareKeys.tsx';
 import { useDo, useEdit } from './useEdit.ts';
 
 type Change = Parameters<typeof changeFeature>[2];
@@ -105,6 +106,7 @@ export const FeatureCard = ({ id }: { readonly id: FeatureId }) => {
       <SizeFields feature={feature} change={change} />
       {feature.kind === 'boundary' && <BoundaryFields id={id} feature={feature} />}
       {'path' in feature && <SideFields id={id} />}
+      {'path' in feature && <SquareKeys id={id} />}
       <button type="button" onClick={() => make(`Delete ${noun}`, (was) => removeFeature(was, id))}>
         Delete {noun}
       </button>

@@ -19,7 +19,7 @@ export const tapeLine = (
   selection: Selection,
 ): LineId | null => {
   const [first = null] = lineIds(site);
-  if (selection === null || selection.kind === 'feature' || selection.kind === 'shot') return first;
+  if (selection === null) return first;
   if (selection.kind === 'line') return selection.id;
   if (selection.kind === 'leg') return selection.line;
   if (selection.kind === 'gate') return site.gates[selection.id]?.line ?? first;
@@ -30,5 +30,5 @@ export const tapeLine = (
       posts[selection.id]?.lines[0] ?? (pin === null ? first : (site.pins[pin]?.line ?? first))
     );
   }
-  return through(site, selection.id) ?? first;
+  return selection.kind === 'mark' ? (through(site, selection.id) ?? first) : first;
 };
