@@ -1,0 +1,36 @@
+import type { Frame } from './frame.ts';
+
+/** Markers that begin a frame: SOF0 to SOF15 without DHT, JPG and DAC (ITU-T T.81, table B.1). */
+const isFrame = (marker: number): boolean =>
+  marker >= 0xc0 && marker <= 0xcf && ![0xc4, 0xc8, 0xcc].includes(marker);
+
+/** Markers that stand alone, without a length behind them: TEM, RST0 to RST7, SOI. */
+const isAlone = (marker: number): boolean => marker === 0x01 || (marker >= 0xd0 && marker <= 0xd8);
+
+const [app1, endOfImage, startOfScan] = [0xe1, 0xd9, 0xda];
+
+/** `Exif` at the head of an APP1 segment (CIPA DC-008). */
+const isExif = (data: DataView, at: number): boolean =>
+  at + 4 <= data.byteLength && data.getUint32(at) === 0x45786966;
+
+/** The size of a JPEG by its frame header; null where it ends, or its scan begins, before there is one. */
+export const jpegFrame = (data: DataView): Frame | null => {
+  let exif = false;
+  let at = 2;
+  while (at + 4 <= data.byteLength) {
+    if (data.getUint8(at) !== 0xff) return null;
+    const marker = data.getUint8(at + 1);
+    // a marker may be filled up with any number of 0xff before it
+    if (marker === 0xff) at += 1;
+    else if (isAlone(marker)) at += 2;
+    else if (marker === endOfImage || marker === startOfScan) return null;
+    else if (isFrame(marker)) {
+      if (at + 9 > data.byteLength) return null;
+      return { width: data.getUint16(at + 7), height: data.getUint16(at + 5), exif };
+    } else {
+      exif ||= marker === app1 && isExif(data, at + 4);
+      at += 2 + data.getUint16(at + 2);
+    }
+  }
+  return null;
+};
