@@ -1,3 +1,4 @@
+import { AxeBuilder } from '@axe-core/playwright';
 import { expect, test, type Page } from '@playwright/test';
 import { yardPage } from './yardPage.ts';
 
@@ -58,6 +59,7 @@ test('a figure that cannot be is told in one line, and the text is still there w
   await paste(page, 'N 26 E 100\nN 126 E 50\nS 26 W 100');
   await expect(sheet(page)).toContainText('“126” in a bearing is over 90°');
   await expect(sheet(page)).toContainText('1 call was not understood (line 2)');
+  await sheet(page).getByText('Bare distances in feet, to close to 1 in 5,000').click();
   await sheet(page).getByLabel('Has to close to 1 in').fill('well');
   await sheet(page).getByLabel('Has to close to 1 in').press('Enter');
   await expect(sheet(page).getByText(/“well” is not a precision/)).toBeVisible();
@@ -71,4 +73,33 @@ test('a figure that cannot be is told in one line, and the text is still there w
   await sheet(page).getByRole('button', { name: 'Clear the calls' }).click();
   await sheet(page).getByRole('button', { name: 'Put in an example' }).click();
   await expect(sheet(page).getByRole('status')).toContainText('5 sides of the lot');
+});
+
+test('axe finds nothing in the sheet, empty or filled, in any light', async ({ page }) => {
+  const yard = yardPage(page);
+  await yard.openEmpty();
+  await page.getByRole('button', { name: 'Lot from a deed or plat' }).first().click();
+  const check = async (state: string): Promise<void> => {
+    for (const theme of ['day', 'dark', 'sun']) {
+      await page.evaluate((light) => (document.documentElement.dataset['theme'] = light), theme);
+      const { violations } = await new AxeBuilder({ page }).include('dialog').analyze();
+      const found = violations.map(({ id, nodes }) => [state, theme, id, nodes[0]?.html]);
+      expect(found).toEqual([]);
+    }
+  };
+  await check('empty');
+  // a stop, cautions, a curve, a tie and lines that are not understood
+  await paste(
+    page,
+    `COMMENCING at a stone; thence due south 5 feet to the POINT OF BEGINNING; ${deed}; thence N 5`,
+  );
+  await expect(sheet(page).getByRole('status')).toContainText('not understood');
+  for (const summary of ['How they were balanced', 'Every line as it was read']) {
+    const more = sheet(page).getByText(summary);
+    if (await more.isVisible()) await more.click();
+  }
+  await check('filled');
+  const keys = await sheet(page).getByRole('button').all();
+  const heights = await Promise.all(keys.map(async (key) => (await key.boundingBox())?.height));
+  expect(heights.filter((height) => height !== undefined && height < 44)).toEqual([]);
 });

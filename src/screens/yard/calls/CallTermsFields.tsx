@@ -25,35 +25,40 @@ export const CallTermsFields = () => {
   const set = (change: { readonly unit: Unit } | { readonly parts: number }) =>
     session.setState(({ calls }) => ({ calls: { ...calls, ...change } }));
   return (
-    <>
-      <div className="pair">
-        <ChoiceField
-          label="A distance without a unit is in"
-          value={unit}
-          choices={units}
-          onChoose={(value) => set({ unit: value })}
-        />
-        <TextField
-          label="Has to close to 1 in"
-          keys="decimal"
-          value={formatCount(parts)}
-          onEnter={(text) => {
-            const read = parseParts(text);
-            if (!read.ok) return `Has to close to 1 in: ${read.reason}`;
-            set({ parts: read.value });
-            return null;
-          }}
+    <details className="more">
+      <summary>
+        Bare distances in {unit}, to close to 1 in {formatCount(parts)}
+      </summary>
+      <div className="stack">
+        <div className="pair">
+          <ChoiceField
+            label="A distance without a unit is in"
+            value={unit}
+            choices={units}
+            onChoose={(value) => set({ unit: value })}
+          />
+          <TextField
+            label="Has to close to 1 in"
+            keys="decimal"
+            value={formatCount(parts)}
+            onEnter={(text) => {
+              const read = parseParts(text);
+              if (!read.ok) return `Has to close to 1 in: ${read.reason}`;
+              set({ parts: read.value });
+              return null;
+            }}
+          />
+        </div>
+        <Published
+          of="closure"
+          figures={callClosings.map((row) => ({
+            text: `1 in ${formatCount(row.parts)}, ${row.name}`,
+            source: row.source,
+            used: parts === row.parts,
+            onTake: () => set({ parts: row.parts }),
+          }))}
         />
       </div>
-      <Published
-        of="closure"
-        figures={callClosings.map((row) => ({
-          text: `1 in ${formatCount(row.parts)}, ${row.name}`,
-          source: row.source,
-          used: parts === row.parts,
-          onTake: () => set({ parts: row.parts }),
-        }))}
-      />
-    </>
+    </details>
   );
 };

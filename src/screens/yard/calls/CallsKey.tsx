@@ -1,7 +1,8 @@
 import { useState } from 'react';
+import { createPortal } from 'react-dom';
 import { CallsSheet } from './CallsSheet.tsx';
 
-/** Opens what draws a lot from its calls. */
+/** Opens what draws a lot from its calls; the sheet is no part of what the key stands in. */
 export const CallsKey = () => {
   const [open, setOpen] = useState(false);
   return (
@@ -9,7 +10,7 @@ export const CallsKey = () => {
       <button type="button" aria-haspopup="dialog" onClick={() => setOpen(true)}>
         Lot from a deed or plat
       </button>
-      {open && <CallsSheet onClose={() => setOpen(false)} />}
+      {open && createPortal(<CallsSheet onClose={() => setOpen(false)} />, document.body)}
     </>
   );
 };

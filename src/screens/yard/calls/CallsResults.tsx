@@ -25,14 +25,22 @@ const Remarks = ({ remarks }: { readonly remarks: readonly CallRemark[] }) => (
   </ul>
 );
 
+/** What came of a piece; of one that was not understood only why, since its heading says the rest. */
+const reasonOf = (piece: CallPiece, style: LengthStyle): string => {
+  const { found } = piece;
+  if (found.kind === 'words') return found.reason;
+  return found.kind === 'fault' ? `A side is missing: ${found.reason}` : pieceText(piece, style);
+};
+
 interface PiecesProps {
   readonly title: string;
   readonly pieces: readonly CallPiece[];
   readonly style: LengthStyle;
+  readonly say?: (piece: CallPiece, style: LengthStyle) => string;
 }
 
 /** Pieces of the text with the line in which each stands and what came of it. */
-const Pieces = ({ title, pieces, style }: PiecesProps) => (
+const Pieces = ({ title, pieces, style, say = pieceText }: PiecesProps) => (
   <section aria-label={title}>
     <h3>{title}</h3>
     <ul className="plain">
@@ -42,7 +50,7 @@ const Pieces = ({ title, pieces, style }: PiecesProps) => (
             <b>Line {piece.line}</b> <q>{piece.text}</q>
           </span>
           <span className={piece.found.kind === 'fault' ? 'fault' : 'note'}>
-            {pieceText(piece, style)}
+            {say(piece, style)}
           </span>
           {piece.doubts.map((doubt) => (
             <span key={doubt} className="call-doubt">
@@ -58,7 +66,8 @@ const Pieces = ({ title, pieces, style }: PiecesProps) => (
 const countText = ({ calls }: ReadCalls): string => {
   const unread = calls.pieces.filter(isUnread).length;
   const sides = calls.courses.length === 1 ? '1 side' : `${calls.courses.length} sides`;
-  const ties = calls.ties.length === 0 ? '' : `, ${calls.ties.length} ties to its beginning`;
+  const count = calls.ties.length;
+  const ties = count === 0 ? '' : `, ${count} ${count === 1 ? 'tie' : 'ties'} to its beginning`;
   return `${sides} of the lot${ties}; ${unread === 0 ? 'every line was understood' : `${unread} not understood`}.`;
 };
 
@@ -93,7 +102,9 @@ export const CallsResults = (read: ReadCalls) => {
           </div>
         )}
       </section>
-      {unread.length > 0 && <Pieces title="Not understood" pieces={unread} style={style} />}
+      {unread.length > 0 && (
+        <Pieces title="Not understood" pieces={unread} style={style} say={reasonOf} />
+      )}
       {doubtful.length > 0 && <Pieces title="Worth a look" pieces={doubtful} style={style} />}
       {calls.courses.length > 0 && (
         <TableView table={courseTable(calls.courses, { title: 'Courses', style })} />

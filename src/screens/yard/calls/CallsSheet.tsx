@@ -1,6 +1,5 @@
 import { boundaryCaution } from '../../../trade/cautions.ts';
 import { SheetOver } from '../../frame/SheetOver.tsx';
-import { UndoKeys } from '../../frame/UndoKeys.tsx';
 import { useSession } from '../../bench.ts';
 import './calls.css';
 import { CallsResults } from './CallsResults.tsx';
@@ -32,9 +31,6 @@ export const CallsSheet = ({ onClose }: { readonly onClose: () => void }) => {
   return (
     <SheetOver title="Lot from a deed or plat" onClose={onClose}>
       <div className="stack calls">
-        <div className="choices">
-          <UndoKeys />
-        </div>
         <p className="note caution-of-calls">{boundaryCaution.text}</p>
         <CallsText />
         <CallTermsFields />

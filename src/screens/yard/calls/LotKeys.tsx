@@ -15,7 +15,7 @@ import { fitAll } from '../../fitAll.ts';
 import type { ReadCalls } from './useCalls.ts';
 
 /** How far straight pieces in place of a curve may lie inside it, inches: less than a pin is wide. */
-const off = 1 / 4;
+const off = 1 / 2;
 
 /** A list longer than this is none to choose from. */
 const mostMarks = 60;
@@ -91,7 +91,7 @@ export const LotKeys = ({ calls, told, onClose }: ReadCalls & { readonly onClose
         North of the deed is up on the pad. Corners are drawn as fixed marks: tapes hang on them and
         do not move them.{' '}
         {told.courses.some(({ curve }) => curve !== null) &&
-          'Curved sides are drawn as straight pieces that lie at most 1/4 in inside them. '}
+          'Curved sides are drawn as straight pieces that lie at most 1/2 in inside them. '}
         {closed
           ? ''
           : 'The calls do not come back: their sides are drawn as they are, not balanced. '}
