@@ -17,6 +17,7 @@ import { NextGate } from './next/NextGate.tsx';
 import { NextShot } from './next/NextShot.tsx';
 import { NextUtility } from './next/NextUtility.tsx';
 import { NextTapes } from './next/NextTapes.tsx';
+import { SquaringKey } from './squaring/SquaringKey.tsx';
 import { SurveyKey } from './survey/SurveyKey.tsx';
 import { FigureEntry } from './FigureEntry.tsx';
 import { TypedEntry, type Sign } from './TypedEntry.tsx';
@@ -118,6 +119,7 @@ export const SideSheet = ({ sign, walk }: Props) => {
       <div className="card-body">
         <Selected selection={selection} />
         {tool !== 'tape' && <SurveyKey />}
+        {(selection === null || selection.kind === 'mark') && <SquaringKey />}
         <section aria-label="Flags">
           <h3>Flags</h3>
           <FlagList flags={flags} onFlag={goTo} />
