@@ -19,7 +19,10 @@ it('[V5] says in one line why two tapes do not meet, and by how much', () => {
   expect(fault(10, 300)).toBe(
     `the second tape is 4'-2" too long to meet the other: tape them again`,
   );
-  const nowhere = tied({ start: base.start, end: base.start }, { start: 5, end: 5, side: 'left' });
+  const nowhere = tied<'site'>(
+    { start: base.start, end: base.start },
+    { start: 5, end: 5, side: 'left' },
+  );
   expect(tieFault(nowhere, { system: 'mm', fraction: 16 })).toBe(
     'both tapes are hooked on one spot: hook them on two marks',
   );

@@ -1,7 +1,6 @@
 import { markName } from '../../../engine/survey/markName.ts';
 import { addObservation } from '../../../site/edits/addObservation.ts';
 import { fixMarks, freeMarks } from '../../../site/edits/fixMarks.ts';
-import { mirrorMark } from '../../../site/edits/mirrorMark.ts';
 import { removeObservations } from '../../../site/edits/removeObservations.ts';
 import type { MarkId, ObservationId } from '../../../site/ids.ts';
 import { marksObserved } from '../../../site/marksObserved.ts';
@@ -11,6 +10,7 @@ import { turnsAt, type Turn } from '../../../site/turnsAt.ts';
 import { useLayout, useSite } from '../../bench.ts';
 import { TickField } from '../../fields/TickField.tsx';
 import { ObservationRow } from '../survey/ObservationRow.tsx';
+import { TieKeys } from './TieKeys.tsx';
 import { useDo } from './useEdit.ts';
 
 type Kind = 'square' | 'straight';
@@ -46,36 +46,6 @@ const TurnTick = ({ turn, kind }: { readonly turn: Turn; readonly kind: Kind }) 
         )
       }
     />
-  );
-};
-
-/** The two marks from which alone a mark is taped; null where it is held otherwise. */
-const tiedFrom = (seen: readonly Observation[], id: MarkId): readonly [MarkId, MarkId] | null => {
-  const [one, two, more] = seen.flatMap((tape) =>
-    tape.kind === 'tape' ? [tape.from === id ? tape.to : tape.from] : [],
-  );
-  const tied = one !== undefined && two !== undefined && one !== two && more === undefined;
-  return tied && seen.every(({ kind }) => kind === 'tape') ? [one, two] : null;
-};
-
-/** A tie of two tapes meets on either side of the line between: the other one, by a key. */
-const OtherSide = ({
-  id,
-  seen,
-}: {
-  readonly id: MarkId;
-  readonly seen: readonly Observation[];
-}) => {
-  const site = useSite();
-  const { posts } = useLayout();
-  const make = useDo();
-  const across = tiedFrom(seen, id);
-  if (across === null) return null;
-  const [from, to] = across.map((mark) => markName(site, posts, mark));
-  return (
-    <button type="button" onClick={() => make('Other side', (was) => mirrorMark(was, id, across))}>
-      Other side of {from} to {to}
-    </button>
   );
 };
 
@@ -117,7 +87,7 @@ export const MarkSurvey = ({ id }: { readonly id: MarkId }) => {
             <ObservationRow key={one} id={one} seen={observation} />
           ))}
         </ol>
-        <OtherSide id={id} seen={seen.map(([, one]) => one)} />
+        <TieKeys id={id} seen={seen.map(([, one]) => one)} />
         {seen.length === 0 && (
           <p className="note">
             Take the Tape tool, tap this mark and another, and type what it reads.
