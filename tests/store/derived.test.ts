@@ -3,6 +3,8 @@ import { describe, expect, it } from 'vitest';
 import type { Laying } from '../../src/engine/layOutFrom.ts';
 import { layOutFrom } from '../../src/engine/layOutFrom.ts';
 import type { Layout } from '../../src/engine/layout.ts';
+import { addUnderlay } from '../../src/site/edits/addUnderlay.ts';
+import { changeUnderlay } from '../../src/site/edits/changeUnderlay.ts';
 import { moveMark } from '../../src/site/edits/moveMark.ts';
 import type { LineId, MarkId } from '../../src/site/ids.ts';
 import { commit, begin, preview, undo } from '../../src/store/history.ts';
@@ -23,6 +25,38 @@ const empty: Layout = {
 const laying = (): Laying => ({ layout: { ...empty }, pieces: new Map() });
 
 describe('derived', () => {
+  it('[H18] a site that differs in nothing but the pictures under it has the very same layout', () => {
+    let asked = 0;
+    const layoutOf = rememberLayouts((site, before) => {
+      asked += 1;
+      return layOutFrom(site, before);
+    });
+    const site = fence(bare, [
+      [0, 0],
+      [600, 0],
+      [600, 400],
+    ]);
+    const laid = addUnderlay(site, {
+      label: '',
+      picture: `picture:${'0'.repeat(64)}`,
+      file: 'a.png',
+      width: 4,
+      height: 3,
+      ties: [
+        { u: 0, v: 0, x: 0, y: 0 },
+        { u: 4, v: 3, x: 4, y: 3 },
+      ],
+    });
+    const layout = layoutOf(site);
+    expect(layoutOf(laid)).toBe(layout);
+    expect(layoutOf(changeUnderlay(laid, 'underlay:1', { shows: 0.5 }))).toBe(layout);
+    // as it stands: the map of marks is made anew, the marks are the same
+    expect(layoutOf({ ...laid, marks: { ...laid.marks } })).toBe(layout);
+    expect(asked).toBe(1);
+    expect(layoutOf({ ...laid, job: { ...laid.job } })).not.toBe(layout);
+    expect(asked).toBe(2);
+  });
+
   it('[H6] lays the present and the draft out once each', () => {
     const asked: string[] = [];
     const layoutOf = rememberLayouts((site) => {
