@@ -15,7 +15,7 @@ interface Part extends LandLength {
 const units = landUnits.map(({ name, form }) => `(?<${name}>${form})`).join('|');
 const number = String.raw`\d{1,3}(?:,\d{3})+(?:\.\d+)?|\d+(?:\.\d+)?|\.\d+`;
 const partForm = new RegExp(
-  `(?<![a-z\\d.,/]|no\\. ?|# ?)(?:(${number})(?: (\\d+)/(\\d+))?|(\\d+)/(\\d+))[- ]?(?:${units})(?![a-z])`,
+  `(?<![a-z\\d.,/]|no\\. ?|# ?)(?:(${number})(?: (\\d+)/(\\d+))?|(\\d+)/(\\d+))(?:\\) ?|[- ])?(?:${units})(?![a-z])`,
   'g',
 );
 /** What may stand between `4 chains` and `25 links`. */

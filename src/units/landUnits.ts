@@ -20,7 +20,7 @@ export interface LandUnit {
  */
 export const landUnits: readonly LandUnit[] = [
   { name: 'chains', form: String.raw`chains?|chs?\b\.?`, inches: 792 },
-  { name: 'rods', form: String.raw`rods?|rds?\b\.?|perch(?:es)?|poles?`, inches: 198 },
+  { name: 'rods', form: String.raw`rods?|rds?\b\.?|perch(?:es)?|poles?|po?\.`, inches: 198 },
   { name: 'metres', form: String.raw`met(?:er|re)s?|m\b\.?`, inches: 1000 / 25.4 },
   { name: 'yards', form: String.raw`yards?|yds?\b\.?`, inches: 36 },
   { name: 'feet', form: String.raw`feet|foot|ft\b\.?|'`, inches: 12 },

@@ -1,5 +1,6 @@
 import { plainDeed, smallLetters } from '../../units/plainDeed.ts';
 import { readCall } from './readCall.ts';
+import { thence } from './thence.ts';
 
 /** A piece of a text that stands for itself: a line of a list, or a clause of a deed. */
 export interface Clause {
@@ -18,8 +19,8 @@ interface Span {
 
 /** Where clauses of a deed begin, in small letters. */
 const places: readonly RegExp[] = [
-  /(?<![a-z])thence(?![a-z])/g,
-  /(?<![a-z])(?<!of )(?:beginning|commencing) (?:for the same )?(?:at|on|in|from|for)(?![a-z])/g,
+  new RegExp(thence, 'g'),
+  /(?<![a-z])(?<!of )(?:beginning|commencing|beg\.?|com\.?) (?:for the same )?(?:at|on|in|from|for)(?![a-z])/g,
   /(?<!thence,? )(?<![a-z])(?:and )?running (?=(?:from \w+ \w+ )?(?:due |north|south|[ns][. \d]))/g,
   /(?<![a-z])containing(?![a-z])/g,
   /(?<=;)/g,
@@ -29,8 +30,10 @@ const places: readonly RegExp[] = [
 /** Where a sentence ends: not behind the point of `ft.` or `N.` */
 const sentences = /(?<=[A-Za-z]{4}\.)\s+(?=[A-Z])/g;
 
-const called = /^[^a-z]*thence(?![a-z])/;
-const starts = /^[^a-z]*(?:beginning|commencing) /;
+const called = new RegExp(`^[^a-z]*${thence}`);
+const anyThence = new RegExp(thence);
+const everyThence = new RegExp(thence, 'g');
+const starts = /^[^a-z]*(?:beginning|commencing|beg\.?|com\.?) /;
 /** A line that begins with a call, with or without a number of its own. */
 const callLine =
   /^\s*(?:\(?(?:course )?[\da-z]{1,3}[.):]\s+)?(?:(?:north|south|n|s)[. ]{0,2}\d|(?:north|south|east|west) |due )/;
@@ -43,21 +46,23 @@ const isWhole = (text: string): boolean => {
   return call.ok && call.value !== null;
 };
 
+const indexesOf = (text: string, form: RegExp): number[] =>
+  [...text.matchAll(form)].map(({ index }) => index);
+
 /** Whether every `thence` begins a line that is a call by itself, so that each line stands for itself. */
 const isListed = (small: string): boolean =>
   small
     .split('\n')
-    .filter((line) => /(?<![a-z])thence(?![a-z])/.test(line))
-    .every((line) => called.test(line) && line.split('thence').length === 2 && isWhole(line));
+    .filter((line) => anyThence.test(line))
+    .every(
+      (line) => called.test(line) && indexesOf(line, everyThence).length === 1 && isWhole(line),
+    );
 
 /** Cuts a text, which stands at a place of a longer one, before each of some places. */
 const cut = ({ at, text }: Span, before: readonly number[]): readonly Span[] => {
   const all = [...new Set([0, ...before, text.length])].toSorted((a, b) => a - b);
   return all.slice(1).map((to, n) => ({ at: at + (all[n] ?? 0), text: text.slice(all[n], to) }));
 };
-
-const indexesOf = (text: string, form: RegExp): number[] =>
-  [...text.matchAll(form)].map(({ index }) => index);
 
 /** The lines of a clause, cut again where a call has ended and the next line begins another. */
 const linesApart = (span: Span): readonly Span[] => {
@@ -81,7 +86,7 @@ interface Cut {
 
 const cutOf = (plain: string, small: string): Cut => {
   const whole = { at: 0, text: small };
-  if (!/(?<![a-z])thence(?![a-z])/.test(small) || isListed(small)) {
+  if (!anyThence.test(small) || isListed(small)) {
     return { as: 'list', spans: cut(whole, indexesOf(small, /\n|(?<=;)/g)) };
   }
   const before = places.flatMap((form) => indexesOf(small, form));

@@ -8,11 +8,11 @@ export interface Destination {
 
 const longest = 60;
 const beginning =
-  /((?:true|real|actual) )?(?:point|place)(?: (?:and|or) place)? of (?:beginning|commencement|commencing)|(?<![a-z])p\.?o\.?b\.?(?![a-z])/i;
+  /((?:true|real|actual) )?(?:(?:point|place)(?: (?:and|or) place)? of (?:beginning|commencement|commencing)|(?<=(?<![a-z])to (?:the )?)beginning(?! of)|(?<![a-z])p\.?o\.?b\.?(?![a-z]))/i;
 const towards = /(?<![a-z])to (?:an? |the |said )?((?:[^;,.(]|\.(?=\d)){2,})/i;
 /** What is no name of a place: a point, a hand, or what the course runs by. */
 const unnamed =
-  /^point$|^(?:right|left)(?![a-z])|^(?:the )?(?:beginning|point|start) (?:of|on) |(?<![a-z])(?:curve|course)(?![a-z])/i;
+  /^(?:point|beginning)$|^(?:right|left)(?![a-z])|^(?:the )?(?:beginning|point|start) (?:of|on) |(?<![a-z])(?:curve|course)(?![a-z])/i;
 /** What leads from the name of a place over to what the place is. */
 const leads = /,? (?:and|at|being|for|said|which)(?![a-z]).*$/i;
 

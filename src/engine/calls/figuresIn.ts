@@ -17,11 +17,14 @@ const azimuths = new RegExp(
 );
 const due = /(?<![a-z])due (north|south|east|west|[nsew]\b)/g;
 const unit = String.raw`(?:feet|foot|ft|'|chain|ch\b|rod|rd|perch|pole|met|m\b|yard|yd|link|lk)`;
+/** What no way to go is followed by, but an angle in words. */
+const numberWord =
+  'zero|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|\\w+teen|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety';
 /** `north` alone where a call begins, and a length the next figure: not the north line of somebody. */
 const ahead = new RegExp(
-  '^[^a-z]*(?:course \\d+[^a-z]*)?(?:thence,? )?(?:(?:run|go|running|going|continue|continuing) )?' +
-    '(north|south|east|west)(?![a-z-]| ?(?:line|side|half|right|edge|corner|boundary|quarter))' +
-    `(?=[^\\d]*\\d[\\d,.]*(?: \\d+/\\d+)?(?:[- ]?${unit}|[^a-z\\d]*$))`,
+  '^[^a-z]*(?:course \\d+[^a-z]*)?(?:(?:thence|then|th\\.?),? )?(?:(?:run|go|running|going|continue|continuing) )?' +
+    `(north|south|east|west)(?![a-z-]| ?(?:line|side|half|right|edge|corner|boundary|quarter|${numberWord}))` +
+    `(?=(?:(?!deg|min)[^\\d])*\\d[\\d,.]*(?: \\d+/\\d+)?(?:[- ]?${unit}|[^a-z\\d]*$))`,
   'g',
 );
 const numbers = /(?<![\w.,/°'"-])\d+(?:,\d{3})*(?:\.\d+)?(?![\w/°]|[.,-]\d)/g;

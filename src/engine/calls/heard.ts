@@ -8,6 +8,7 @@ import { destination, nameOf, type Destination } from './destination.ts';
 import { figuresIn } from './figuresIn.ts';
 import { readCall } from './readCall.ts';
 import { statedArea } from './statedArea.ts';
+import { thence } from './thence.ts';
 
 /** What one clause is, after the clauses before it. */
 export type Heard =
@@ -37,7 +38,8 @@ export interface Hearing {
 }
 
 const start =
-  /^[^a-z]*(beginning|commencing) (?:for the same )?(?:at|on|in|from|for) (?:an? |the )?([^;,.(]*)/i;
+  /^[^a-z]*(beginning|commencing|beg\.?|com\.?) (?:for the same )?(?:at|on|in|from|for) (?:an? |the )?([^;,.(]*)/i;
+const called = new RegExp(`^[^a-z]*${thence}`);
 const nothing = 'no bearing and no distance: nothing in it to draw';
 
 const unusedLines = (unused: readonly string[]): readonly string[] =>
@@ -50,7 +52,7 @@ const startOf = (text: string): Heard | null => {
   const told = figuresIn(small).filter(({ kind }) => kind !== 'number');
   return {
     kind: 'start',
-    word: word.toLowerCase() === 'commencing' ? 'commencing' : 'beginning',
+    word: word.toLowerCase().startsWith('c') ? 'commencing' : 'beginning',
     at: nameOf(at),
     doubts: unusedLines(told.map((one) => small.slice(one.at, one.end))),
   };
@@ -64,7 +66,7 @@ const missed = (clause: Clause, reason: string | null): Heard => {
   const small = smallLetters(clause.text);
   if (reason !== null)
     return isCall(clause) ? { kind: 'fault', reason } : { kind: 'words', reason };
-  const side = /^[^a-z]*thence/.test(small) && !small.includes('following');
+  const side = called.test(small) && !small.includes('following');
   return side
     ? { kind: 'fault', reason: 'has neither bearing nor distance: this side is missing' }
     : { kind: 'words', reason: nothing };

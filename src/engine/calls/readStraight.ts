@@ -10,13 +10,16 @@ import { curveTold } from './curveTold.ts';
 import { figuresOf, type Figure, type FigureOf } from './figure.ts';
 
 /** What may stand between a bearing and a distance without a unit. */
-const bareAfter = /^[ ,:-]*(?:(?:for )?a distance of |for )?$/;
+const bareAfter = /^[ ,:;-]*(?:(?:for )?(?:a )?(?:distance|dist\.?|length)(?: of)?[ :=]*|for )?$/;
+/** What may stand after it: nothing that could be a unit of its own. */
+const unitless =
+  /^\s*(?:$|[;,(&-]|\.(?![a-z\d])|(?:to|along|at|on|by|in|from|more|with|and|thence|is|being|passing|said|the|a|an)(?![a-z]))/;
 const total = /(?<![a-z])(?:in all|total(?:ling)?)(?![a-z])/;
 const near =
   /(?<![a-z0-9])(?:north|south|n|s)\.?(?![a-z])[^;]{0,30}?\d[^;]{0,20}?(?<![a-z])(?:east|west|e|w)(?![a-z])/;
 const half =
   /(?<![a-z0-9])(?:north|south|n|s)\.? ?\d{1,3}(?: ?°|[ -]\d)[^;a-z]{0,20}|^[^a-z]*[ns]\.? ?\d[\d.]*/;
-const turns = /(?<![a-z])(?:deflect|turn|angle)/;
+const turns = /(?<![a-z])(?:deflect|turn|angle|(?:left|right)(?![a-z]| of way))/;
 const vague = /(?<![a-z])(?:north|south|east|west)[a-z]*(?![a-z])/;
 
 /** Figures with letters among them that look like figures, and a unit. */
@@ -78,6 +81,7 @@ const lengthOf = (
   if (length !== undefined) return { figure: length, value: length.length };
   const number = figuresOf(figures, 'number').find(({ at }) => at >= from.end);
   if (number === undefined || !bareAfter.test(text.slice(from.end, number.at))) return null;
+  if (!unitless.test(text.slice(number.end))) return null;
   return { figure: number, value: inches(number.value * bare) };
 };
 

@@ -147,6 +147,57 @@ describe('a deed that is pasted whole', () => {
   });
 });
 
+describe('how deeds are written', () => {
+  // all ours, of no place
+  it.each([
+    [
+      `Thence S. 12° 30' W. 110.25 ft. to the Northerly line of Elm Street`,
+      `S 12°30'00" W 110.25 to Northerly line of Elm Street`,
+    ],
+    [
+      'thence North 26 degrees 10 minutes East (assumed bearing) along the east line of Lot 4 a distance of 660.00 feet',
+      `N 26°10'00" E 660.00`,
+    ],
+    ['Then N 10° W 32 poles to a white oak', `N 10°00'00" W 528.00 to white oak`],
+    ['TH S 10 E 32 p. to a stake', `S 10°00'00" E 528.00 to stake`],
+    [`thence S 5°15' W two hundred twelve and 50/100 (212.50) feet`, `S 5°15'00" W 212.50`],
+    ['thence North along the West line of said lot 100 feet', 'due north 100.00'],
+    [`Course: South 80°00'00" East, Distance: 50.00`, `S 80°00'00" E 50.00`],
+    [`1.\tN45°00'00"E\t100.00`, `N 45°00'00" E 100.00`],
+  ])('[J3] %s', (text, course) => {
+    expect(said(text)).toEqual([`1 lot ${course}`]);
+  });
+
+  it.each([
+    // an angle or a distance in words is not taken for what stands beside it
+    [
+      "thence North twenty-six degrees East one hundred feet (100.00')",
+      'has a distance and no bearing',
+    ],
+    ['thence N 26° E one hundred feet', 'has a bearing and no distance'],
+    ['thence N 26° E 32 varas to a stake', 'has a bearing and no distance'],
+    ['thence 30° right 100 ft', 'tells an angle that is turned'],
+    [
+      'thence in a northerly direction 50 feet',
+      'has a distance and no bearing, “northerly” is no angle',
+    ],
+    [
+      'thence upstream along the creek to the East line of Lot 3',
+      'has neither bearing nor distance',
+    ],
+  ])('[J2] %s', (text, reason) => {
+    expect(said(text)).toEqual([expect.stringContaining(`1 fault ${reason}`)]);
+  });
+
+  it('[J3] the short words of an index of deeds begin and end calls too', () => {
+    const short =
+      "BEG AT NE COR LOT 4 TH S 89°30' W 100 FT TH N 0°30' W 50 FT TH N 89°30' E 100 FT TH S 0°30' E 50 FT TO POB";
+    expect(said(short).length).toBe(5);
+    expect(walked(short)).toMatchObject({ closes: 'exactly' });
+    expect(callsOf('N 1 E 5\nS 1 W 5 to beginning')).toMatchObject({ ends: 'at the beginning' });
+  });
+});
+
 describe('curves of deeds', () => {
   const after = (call: string): string => said(`thence due north 100 feet; ${call}`)[1] ?? '';
 
