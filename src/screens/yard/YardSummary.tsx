@@ -1,3 +1,4 @@
+import { loneMarks, type LoneMark } from '../../engine/walk/loneMarks.ts';
 import { isTerminal, standsByGate } from '../../engine/post.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import { sum } from '../../units/inches.ts';
@@ -6,12 +7,28 @@ import { useLayout, useSite } from '../bench.ts';
 const many = (count: number, one: string, more: string): string =>
   `${count} ${count === 1 ? one : more}`;
 
+/** How many marks nothing stands on, and how many of them are rough; null for none. */
+const marksText = (marks: readonly LoneMark[]): string | null => {
+  if (marks.length === 0) return null;
+  const rough = marks.filter((lone) => lone.rough).length;
+  return `Lone marks: ${marks.length}${rough === 0 ? '' : `, ${rough} by GPS alone`}`;
+};
+
 /** What there is in the yard, in one glance. */
 export const YardSummary = () => {
-  const { lengths, shots } = useSite();
+  const site = useSite();
+  const { lengths, shots } = site;
   const layout = useLayout();
   const lines = Object.values(layout.lines);
-  if (lines.length === 0) return <p className="note">No fence is drawn yet.</p>;
+  const marks = marksText(loneMarks(site));
+  if (lines.length === 0) {
+    return (
+      <>
+        <p className="note">No fence is drawn yet.</p>
+        {marks !== null && <p className="note">{marks}</p>}
+      </>
+    );
+  }
   const posts = Object.values(layout.posts);
   const terminals = posts.filter(isTerminal).length;
   const stands = posts.filter(standsByGate).length;
@@ -27,6 +44,7 @@ export const YardSummary = () => {
         {stands === 0 ? '' : `, ${many(stands, 'other post', 'other posts')} for gates`}
       </li>
       <li>{many(Object.keys(layout.gates).length, 'gate', 'gates')}</li>
+      {marks !== null && <li>{marks}</li>}
       {Object.keys(shots).length > 0 && (
         <li>{many(Object.keys(shots).length, 'grade shot', 'grade shots')}</li>
       )}
