@@ -26,6 +26,8 @@ const showSample: Plugin = {
 export default defineConfig({
   root: 'src',
   plugins: [react(), leaveOut, showSample],
+  // so that a worker, too, fetches only what it is asked for
+  worker: { format: 'es' },
   build: {
     outDir: '../dist',
     emptyOutDir: true,

@@ -69,7 +69,7 @@ export const foundFrom = (drawn: readonly Drawn[], by: FoundBy): Parsed<Found> =
     const [east, north] = [near.moved.x, near.moved.y].map((one) =>
       number(Math.round(one / inchesIn[by.unit])),
     );
-    told.push(`Its 0, 0 is here ${east} east, ${north} north in the file, in ${by.unit}`);
+    told.push(`Moved: 0, 0 is here ${east} east, ${north} north in the file, in ${by.unit}`);
   }
   if (countOf(whole) < countOf(kept)) {
     told.push(

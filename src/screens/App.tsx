@@ -1,5 +1,6 @@
 import { useEffect } from 'react';
 import { useBench, useSession, useSite } from './bench.ts';
+import { BringOver } from './bring/BringOver.tsx';
 import { Board } from './frame/Board.tsx';
 import { DropFile } from './frame/DropFile.tsx';
 import { Mishap } from './frame/Mishap.tsx';
@@ -44,6 +45,7 @@ export const App = () => {
       </main>
       <Say />
       <DropFile />
+      <BringOver />
     </div>
   );
 };

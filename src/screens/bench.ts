@@ -26,6 +26,8 @@ export interface Bench {
   readonly viewKept: boolean;
   /** Where on the ground the pointer or the crosshair was last; null before it was anywhere. */
   readonly pointer: Cell<SitePoint | null>;
+  /** A file of another program that waits to be brought in. */
+  readonly bring: Cell<File | null>;
 }
 
 export const BenchContext = createContext<Bench | null>(null);

@@ -82,5 +82,6 @@ export const start = async (): Promise<Bench> => {
     viewKept: kept.site !== null && kept.session.view !== undefined,
     pad: createCell<Pad | null>(null),
     pointer: createCell<SitePoint | null>(null),
+    bring: createCell<File | null>(null),
   };
 };

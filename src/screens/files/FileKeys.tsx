@@ -1,20 +1,21 @@
 import { useRef } from 'react';
 import { useBench } from '../bench.ts';
-import { openFile } from './openFile.ts';
 import { openSample } from './openSample.ts';
 import { saveFile } from './saveFile.ts';
 import { samples } from './samples.ts';
 import { startNew } from './startNew.ts';
+import { takeFile } from './takeFile.ts';
 
 interface Props {
-  /** Called when another drawing was put on the pad. */
+  /** Called when another drawing was put on the pad, or one waits to be brought in. */
   readonly onOpened: () => void;
 }
 
-/** Open, save, start anew, and the yards that come with the program. */
+/** Open, save, start anew, bring in, and the yards that come with the program. */
 export const FileKeys = ({ onOpened }: Props) => {
   const bench = useBench();
   const chooser = useRef<HTMLInputElement>(null);
+  const bringer = useRef<HTMLInputElement>(null);
   return (
     <>
       <div className="choices">
@@ -33,6 +34,9 @@ export const FileKeys = ({ onOpened }: Props) => {
         >
           New yard
         </button>
+        <button type="button" onClick={() => bringer.current?.click()}>
+          Bring in GeoJSON, DXF or CSV
+        </button>
       </div>
       <input
         ref={chooser}
@@ -44,7 +48,22 @@ export const FileKeys = ({ onOpened }: Props) => {
         onChange={(event) => {
           const file = event.target.files?.[0];
           event.target.value = '';
-          if (file !== undefined) void openFile(bench, file).then(onOpened);
+          if (file !== undefined) void takeFile(bench, file).then(onOpened);
+        }}
+      />
+      <input
+        ref={bringer}
+        className="unseen"
+        type="file"
+        accept=".geojson,.json,.dxf,.csv,.txt"
+        aria-label="File to bring in"
+        tabIndex={-1}
+        onChange={(event) => {
+          const file = event.target.files?.[0];
+          event.target.value = '';
+          if (file === undefined) return;
+          onOpened();
+          bench.bring.setState(file, true);
         }}
       />
       <h3>Sample yards</h3>

@@ -1,8 +1,8 @@
 import { useEffect } from 'react';
 import { useBench } from '../bench.ts';
-import { openFile } from '../files/openFile.ts';
+import { takeFile } from '../files/takeFile.ts';
 
-/** Lets a site file be dropped anywhere on the program. */
+/** Lets a site file, or one to bring in, be dropped anywhere on the program. */
 export const DropFile = () => {
   const bench = useBench();
   useEffect(() => {
@@ -10,7 +10,7 @@ export const DropFile = () => {
     const drop = (event: DragEvent) => {
       event.preventDefault();
       const file = event.dataTransfer?.files[0];
-      if (file !== undefined) void openFile(bench, file);
+      if (file !== undefined) void takeFile(bench, file);
     };
     window.addEventListener('dragover', over);
     window.addEventListener('drop', drop);

@@ -6,6 +6,7 @@ import { Cautions } from '../Cautions.tsx';
 import { ChoiceField } from '../fields/ChoiceField.tsx';
 import { PagePreview } from './PagePreview.tsx';
 import { SheetKeys } from './SheetKeys.tsx';
+import { TakeOutKeys } from './TakeOutKeys.tsx';
 import { useSheetPages } from './useSheetPages.ts';
 
 const paperChoices = sheetPapers.map((value) => ({ value, label: papers[value].label }));
@@ -40,6 +41,7 @@ export const CrewSheet = () => {
         />
         <SheetKeys pages={pages} siteText={siteText} />
       </div>
+      <TakeOutKeys />
       <p className="note" aria-live="polite">
         {pages.length} {pages.length === 1 ? 'page' : 'pages'}, as they will be printed.
       </p>

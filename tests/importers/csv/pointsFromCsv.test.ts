@@ -78,7 +78,7 @@ describe('points in a list', () => {
     expect(pointsOf(found, 'All of it › points').map(({ name }) => name)).toEqual(['A', 'E']);
     const plane = read('name,x,y\nA,2700100,215100\nB,2700200,215300\nC,0,0');
     expect(plane.told.at(-1)).toBe(
-      'Its 0, 0 is here 2,700,000 east, 215,000 north in the file, in feet',
+      'Moved: 0, 0 is here 2,700,000 east, 215,000 north in the file, in feet',
     );
     expect(plane.refused).toEqual([
       { where: 'line 4', reason: 'lies over 10 miles from the others' },

@@ -348,7 +348,7 @@ describe('what a DXF draws', () => {
       }),
     );
     expect(found.told).toContain(
-      'Its 0, 0 is here 2,700,000 east, 215,000 north in the file, in feet',
+      'Moved: 0, 0 is here 2,700,000 east, 215,000 north in the file, in feet',
     );
     expect(pathsOf(found, 'A › lines')[0]?.points[0]).toEqual({ x: 123.5 * 12, y: 400.25 * 12 });
     expect(found.refused).toEqual([

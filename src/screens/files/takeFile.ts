@@ -1,0 +1,31 @@
+import { fileKind } from '../../importers/fileKind.ts';
+import type { Bench } from '../bench.ts';
+import { openFile } from './openFile.ts';
+
+/** What says that a JSON text is a site of ours, or GeoJSON; a site says so somewhere in it. */
+const ours = /"format"\s*:\s*"lathline site"/;
+const geo =
+  /"type"\s*:\s*"(?:FeatureCollection|Feature|Polygon|MultiPolygon|(?:Multi)?LineString|(?:Multi)?Point|GeometryCollection)"/;
+
+const isGeoJson = async (file: File): Promise<boolean> => {
+  if (!/\.json$/i.test(file.name)) return true;
+  try {
+    const text = await file.text();
+    return !ours.test(text) && geo.test(text);
+  } catch {
+    return false;
+  }
+};
+
+/**
+ * A file that was chosen or dropped anywhere: a site file is opened, one of another program waits on the
+ * sheet that brings it in.
+ */
+export const takeFile = async (bench: Bench, file: File): Promise<void> => {
+  const kind = fileKind(file.name);
+  if (kind.ok && (kind.value !== 'geojson' || (await isGeoJson(file)))) {
+    bench.bring.setState(file, true);
+    return;
+  }
+  await openFile(bench, file);
+};

@@ -1,0 +1,82 @@
+import { useState } from 'react';
+import { usualUnit } from '../../importers/usualUnit.ts';
+import { useBench, useLayout, useSite } from '../bench.ts';
+import { ChoiceField } from '../fields/ChoiceField.tsx';
+import { TextField } from '../fields/TextField.tsx';
+import { download } from '../files/download.ts';
+import { takeOut, type TakeOutKind } from './takeOut.ts';
+
+const inchesIn = { feet: 12, metres: 1000 / 25.4 } as const;
+const units = [
+  { value: 'feet', label: 'Feet' },
+  { value: 'metres', label: 'Metres' },
+] as const;
+
+/** A number as surveys write it; null for another text. */
+const numberIn = (text: string): number | null => {
+  const plain = text.trim().replace(/(?<=\d),(?=\d{3}(?:\D|$))/g, '');
+  return /^[-+]?(?:\d+\.?\d*|\.\d+)$/.test(plain) && Math.abs(Number(plain)) <= 1e9
+    ? Number(plain)
+    : null;
+};
+
+/** The yard for other programs and for a total station. */
+export const TakeOutKeys = () => {
+  const { session } = useBench();
+  const site = useSite();
+  const layout = useLayout();
+  const [unit, setUnit] = useState<'feet' | 'metres'>(usualUnit(site.lengths.system));
+  const [added, setAdded] = useState({ east: 0, north: 0 });
+  const each = inchesIn[unit];
+  const take = async (kind: TakeOutKind) => {
+    const stakes = { unit, east: added.east * each, north: added.north * each };
+    try {
+      const file = await takeOut(kind, { site, layout, stakes });
+      if (file.ok) download(file.value);
+      session.setState({ say: file.ok ? `Saved ${file.value.name}` : `${kind}: ${file.reason}` });
+    } catch {
+      session.setState({
+        say: `The ${kind} could not be made: its parts are not on this device yet, and there is no connection`,
+      });
+    }
+  };
+  const addedField = (way: 'east' | 'north') => (
+    <TextField
+      label={`Add to each ${way}ing`}
+      value={String(added[way])}
+      onEnter={(text) => {
+        const number = numberIn(text);
+        if (number === null) return `expected a number such as 2100000, found “${text}”`;
+        setAdded({ ...added, [way]: number });
+        return null;
+      }}
+    />
+  );
+  return (
+    <details className="more take-out">
+      <summary>For other programs and a total station</summary>
+      <div className="choices">
+        <button type="button" onClick={() => void take('DXF')}>
+          Download DXF
+        </button>
+        <button type="button" onClick={() => void take('GeoJSON')}>
+          Download GeoJSON
+        </button>
+      </div>
+      <div className="pair">
+        <ChoiceField label="Stakes in" value={unit} choices={units} onChoose={setUnit} />
+        {addedField('east')}
+        {addedField('north')}
+      </div>
+      <div className="choices">
+        <button type="button" onClick={() => void take('stakes')}>
+          Download stakes as CSV
+        </button>
+      </div>
+      <p className="note">
+        Stakes are every post, then every mark without one: point number, northing, easting, height
+        where the grade shots reach, description.
+      </p>
+    </details>
+  );
+};
