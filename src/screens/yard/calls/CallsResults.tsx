@@ -71,13 +71,41 @@ const countText = ({ calls }: ReadCalls): string => {
   return `${sides} of the lot${ties}; ${unread === 0 ? 'every line was understood' : `${unread} not understood`}.`;
 };
 
+/** A sketch of the calls beside how they close and what they enclose. */
+const Sums = ({ told, terms: { style } }: ReadCalls) => (
+  <div className="call-sums">
+    <LotSketch told={told} />
+    <div className="stack">
+      <p>{closureText(told, style)}</p>
+      <p>
+        Perimeter <b>{formatLength(told.perimeter, style)}</b>
+      </p>
+      {told.lot !== null && (
+        <p>
+          Area, balanced <b>{formatArea(told.lot.area)}</b>
+        </p>
+      )}
+    </div>
+  </div>
+);
+
+const Balance = ({ told, terms: { style } }: ReadCalls) => (
+  <details className="more">
+    <summary>How they were balanced</summary>
+    <p className="note">
+      By the compass rule: the misclosure is shared out by the length of the courses, curves by
+      their chords. Curves keep their central angle.
+    </p>
+    <TableView table={balanceTable(told, style)} />
+  </details>
+);
+
 /** What came of the calls: how they close, what is in doubt, each course, and what was not understood. */
 export const CallsResults = (read: ReadCalls) => {
   const { calls, told, terms } = read;
   const { style } = terms;
   const unread = calls.pieces.filter(isUnread);
   const doubtful = calls.pieces.filter((piece) => !isUnread(piece) && piece.doubts.length > 0);
-  const balance = balanceTable(told, style);
   return (
     <>
       <section aria-label="What the calls come to">
@@ -85,22 +113,7 @@ export const CallsResults = (read: ReadCalls) => {
           {countText(read)}
         </p>
         <Remarks remarks={callRemarks(calls, told, terms)} />
-        {told.courses.length > 0 && (
-          <div className="call-sums">
-            <LotSketch told={told} />
-            <div className="stack">
-              <p>{closureText(told, style)}</p>
-              <p>
-                Perimeter <b>{formatLength(told.perimeter, style)}</b>
-              </p>
-              {told.lot !== null && (
-                <p>
-                  Area, balanced <b>{formatArea(told.lot.area)}</b>
-                </p>
-              )}
-            </div>
-          </div>
-        )}
+        {told.courses.length > 0 && <Sums {...read} />}
       </section>
       {unread.length > 0 && (
         <Pieces title="Not understood" pieces={unread} style={style} say={reasonOf} />
@@ -114,16 +127,7 @@ export const CallsResults = (read: ReadCalls) => {
           table={courseTable(calls.ties, { title: 'Ties to the point of beginning', style })}
         />
       )}
-      {balance.rows.length > 0 && (
-        <details className="more">
-          <summary>How they were balanced</summary>
-          <p className="note">
-            By the compass rule: the misclosure is shared out by the length of the courses, curves
-            by their chords. Curves keep their central angle.
-          </p>
-          <TableView table={balance} />
-        </details>
-      )}
+      {told.lot !== null && <Balance {...read} />}
       <details className="more">
         <summary>Every line as it was read</summary>
         <Pieces title="All lines" pieces={calls.pieces} style={style} />
