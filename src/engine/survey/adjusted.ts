@@ -1,77 +1,90 @@
-import { solved } from '../../geometry/cholesky.ts';
-import type { SitePoint } from '../../geometry/point.ts';
-import type { MarkId } from '../../site/ids.ts';
+import { leastSquares, addRow } from '../../geometry/upperTriangle.ts';
+import { fitted } from './fitted.ts';
+import { isAngle } from './figureText.ts';
+import { nearest } from './nearest.ts';
 import type { Network } from './networks.ts';
-import { columnsOf, factored, rowsOf, sketchSigma, type Columns, type Row } from './normal.ts';
+import { triangleOf, type Places } from './rows.ts';
+import { longestOf, stanceAt, taskOf, type Stance, type Task } from './stance.ts';
 
 /** Where the marks of a network stand, and whether the sums came to an end. */
 export interface Adjusted {
-  readonly places: ReadonlyMap<MarkId, SitePoint>;
+  readonly places: Places;
   readonly converged: boolean;
 }
 
-/** A step shorter than this ends the sums, inches: far below what anybody sets a post to. */
-const still = 1e-7;
-/** What is off by no more is as drawn, and stays there to the last bit. */
+/** What is off by no more inches is as drawn, and stays there to the last bit. */
 const asDrawn = 1e-7;
-const mostSteps = 60;
 
-/** Where the marks are for a vector of moves from where they were drawn. */
-const placesAt = ({ spots }: Network, columns: Columns, moved: Float64Array) =>
-  new Map(
-    [...spots].map(([id, { x, y }]): [MarkId, SitePoint] => {
-      const column = columns.get(id);
-      if (column === undefined) return [id, { x, y }];
-      return [id, { x: x + moved[column]!, y: y + moved[column + 1]! }];
-    }),
-  );
+/** Marks that start apart do so by this share of how far the network reaches. */
+const apart = 1e-3;
 
-const origin: SitePoint = { x: 0, y: 0 };
+/** A golden turn: so many steps of it point every way evenly. */
+const goldenTurn = Math.PI * (3 - Math.sqrt(5));
 
-/** The sum of squares of all rows and of the moves, each over its sigma. */
-const costOf = (rows: readonly Row[], moved: Float64Array): number =>
-  rows.reduce((sum, { off }) => sum + off * off, 0) +
-  moved.reduce((sum, move) => sum + (move / sketchSigma) ** 2, 0);
+/** A reading that is off by more standard deviations may be so since the start was a bad one. */
+const doubtful = 3.29;
 
-/** The downhill side of the normal equations. */
-const rightOf = (rows: readonly Row[], moved: Float64Array): Float64Array => {
-  const right = Float64Array.from(moved, (move) => -move / sketchSigma ** 2);
-  for (const { columns, values, off } of rows) {
-    for (const [n, column] of columns.entries()) right[column]! -= values[n]! * off;
+const fitsAsDrawn = ({ frame, reach }: Task, { rows }: Stance): boolean => {
+  const close = rows.every(({ off, sighting: { sigma, seen } }) => {
+    return Math.abs(off) * sigma <= (isAngle(seen.kind) ? asDrawn / reach : asDrawn);
+  });
+  if (close) return true;
+  const triangle = triangleOf(rows, frame);
+  for (let n = 0; n < frame.later.length; n += 1) addRow(triangle, [n], [1 / reach], 0);
+  return longestOf(leastSquares(triangle)) <= asDrawn;
+};
+
+/** Moves that take marks apart, each another way; of the marks that are asked for, the others stay. */
+const takenApart = ({ network, frame, reach }: Task, which: (key: string) => boolean) => {
+  const moved = new Float64Array(frame.later.length);
+  [...network.spots].forEach(([id, { x, y }], n) => {
+    const column = frame.columns.get(id);
+    if (column === undefined || !which(`${x} ${y}`)) return;
+    moved[column] = apart * reach * Math.cos(n * goldenTurn);
+    moved[column + 1] = apart * reach * Math.sin(n * goldenTurn);
+  });
+  return moved;
+};
+
+/** The start: as drawn, but marks on one spot a little apart, since no tape says which way they go. */
+const startOf = (task: Task): Stance => {
+  const met = new Map<string, number>();
+  for (const { x, y } of task.network.spots.values()) {
+    met.set(`${x} ${y}`, (met.get(`${x} ${y}`) ?? 0) + 1);
   }
-  return right;
+  return stanceAt(
+    task,
+    takenApart(task, (key) => (met.get(key) ?? 0) > 1),
+  );
+};
+
+/**
+ * The best fit from the sketch. Marks drawn in one row cannot leave it, since every tape runs along
+ * it: where readings are far off they start once more a little apart.
+ */
+const bestFit = (task: Task) => {
+  const first = fitted(task, startOf(task));
+  if (first.stance.rows.every(({ off }) => Math.abs(off) < doubtful)) return first;
+  const other = fitted(
+    task,
+    stanceAt(
+      task,
+      takenApart(task, () => true),
+    ),
+  );
+  return other.stance.cost < first.stance.cost / 2 ? other : first;
 };
 
 /**
  * The places of the marks of a network that fit what was observed best: weighted least squares by
- * Gauss and Newton, damped as Levenberg and Marquardt do, held weakly to where the marks were drawn so
- * that there always is an answer. What fits as drawn stays so to the last bit. Never throws.
+ * Gauss and Newton, damped as Levenberg and Marquardt do. Of places that fit as well the nearest to
+ * where the marks were drawn, so that there always is an answer. What fits as drawn stays so to the
+ * last bit. Never throws; says where the sums came to no end.
  */
 export const adjusted = (network: Network): Adjusted => {
-  const columns = columnsOf(network);
-  const size = 2 * columns.size;
-  const look = (moved: Float64Array) => {
-    const places = placesAt(network, columns, moved);
-    const rows = rowsOf(network, columns, (id) => places.get(id) ?? origin);
-    return { moved, places, rows, cost: costOf(rows, moved) };
-  };
-  let now = look(new Float64Array(size));
-  let damping = 0;
-  for (let step = 0; step < mostSteps; step += 1) {
-    const factor = factored(now.rows, size, damping);
-    if (factor === null) return { places: now.places, converged: false };
-    const by = solved(factor, rightOf(now.rows, now.moved));
-    const longest = by.reduce((most, move) => Math.max(most, Math.abs(move)), 0);
-    if (step === 0 && longest < asDrawn) return { places: now.places, converged: true };
-    const next = look(now.moved.map((move, n) => move + by[n]!));
-    if (next.cost <= now.cost || longest < still) {
-      now = next;
-      damping = damping < 1e-9 ? 0 : damping / 10;
-      if (longest < still) return { places: now.places, converged: true };
-    } else {
-      damping = damping === 0 ? 1e-4 : damping * 10;
-      if (damping > 1e12) return { places: now.places, converged: true };
-    }
-  }
-  return { places: now.places, converged: false };
+  const task = taskOf(network);
+  const drawn = stanceAt(task, new Float64Array(task.frame.later.length));
+  if (fitsAsDrawn(task, drawn)) return { places: drawn.places, converged: true };
+  const { stance, converged } = bestFit(task);
+  return { places: (converged ? nearest(task, stance) : stance).places, converged };
 };

@@ -1,6 +1,6 @@
 import { markName } from './markName.ts';
 import type { Survey } from './survey.ts';
-import { checkedFrom } from './helpfulTape.ts';
+import { checkedFrom } from './checkingTape.ts';
 import { mostMarks } from './surveyOf.ts';
 import type { Layout } from '../layout.ts';
 import type { Site } from '../../site/site.ts';
@@ -16,7 +16,10 @@ const unchecked = (readings: Survey['readings']): string => {
 };
 
 /** How the yard stands by what was taped, in one line. */
-export const standsText = ({ stands, loose, suspects, spare, readings }: Survey): string => {
+export const standsText = (survey: Survey): string => {
+  const { stands, loose, suspects, spare, readings, settled } = survey;
+  if (!settled)
+    return 'The readings do not bring the marks to rest: draw them nearer to their place';
   const marks = loose.length === 1 ? '1 mark is loose' : `${loose.length} marks are loose`;
   switch (stands) {
     case 'sketched':

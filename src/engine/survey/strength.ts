@@ -1,30 +1,60 @@
-import { inverse } from '../../geometry/cholesky.ts';
-import type { SitePoint } from '../../geometry/point.ts';
-import type { MarkId } from '../../site/ids.ts';
+import { freeDependent, whitened, type UpperTriangle } from '../../geometry/upperTriangle.ts';
+import { frameOf, type Frame } from './frame.ts';
 import type { Network } from './networks.ts';
-import { columnsOf, factored, rowsOf, through, type Columns, type Row } from './normal.ts';
+import { reachOf } from './reachOf.ts';
+import { rowsOf, triangleOf, type Places, type Row } from './rows.ts';
 
 /** The observation equations of a network where its marks stand, and what they make of its unknowns. */
 export interface Strength {
-  readonly columns: Columns;
-  readonly size: number;
+  readonly frame: Frame;
   readonly rows: readonly Row[];
-  /** Covariance of the moves of the marks, square inches, by rows; what nothing holds is as sketched. */
-  readonly covariance: Float64Array;
+  /** The rows turned together, with what nothing holds set free. */
+  readonly triangle: UpperTriangle;
 }
 
-const origin: SitePoint = { x: 0, y: 0 };
-
-/** How strong a network is whose marks stand at these places. */
-export const strengthOf = (network: Network, places: ReadonlyMap<MarkId, SitePoint>): Strength => {
-  const columns = columnsOf(network);
-  const size = 2 * columns.size;
-  const rows = rowsOf(network, columns, (id) => places.get(id) ?? origin);
-  const factor = factored(rows, size);
-  const covariance = factor === null ? new Float64Array(size * size) : inverse(factor);
-  return { columns, size, rows, covariance };
+/**
+ * How strong a network is whose marks stand at these places. An unknown that is known no better than
+ * to `loose` inches (one standard deviation, with those after it in the sums held) is free; unless told
+ * otherwise that is how far the whole network reaches.
+ */
+export const strengthOf = (
+  network: Network,
+  places: Places,
+  loose: number = reachOf(network),
+): Strength => {
+  const frame = frameOf(network);
+  const rows = rowsOf(network.sightings, frame, places);
+  const triangle = triangleOf(rows, frame);
+  freeDependent(triangle, 1 / loose);
+  return { frame, rows, triangle };
 };
 
-/** Of an error in a row, the share that all others show: its redundancy number, 0 to 1. */
-export const redundancyOf = (row: Row, { covariance, size }: Strength): number =>
-  Math.min(1, Math.max(0, 1 - through(row, covariance, size)));
+/** A row as a combination of all unknowns. */
+export const combinationOf = (
+  { columns, values }: Pick<Row, 'columns' | 'values'>,
+  { frame }: Pick<Strength, 'frame'>,
+): Float64Array => {
+  const combination = new Float64Array(frame.later.length);
+  for (let n = 0; n < columns.length; n += 1) combination[columns[n]!]! += values[n]!;
+  return combination;
+};
+
+/** A row as R⁻ᵀ has it: products of such are covariances, over the sigmas of their readings. */
+export const shadowOf = (row: Row, strength: Strength): Float64Array =>
+  whitened(strength.triangle, combinationOf(row, strength));
+
+/** The sum of the products of two rows of numbers. */
+export const product = (a: Float64Array, b: Float64Array): number => {
+  let sum = 0;
+  for (let n = 0; n < a.length; n += 1) sum += a[n]! * b[n]!;
+  return sum;
+};
+
+/**
+ * Of an error in a row, the share that all others show: its redundancy number, 0 to 1 (W. Baarda, A
+ * Testing Procedure for Use in Geodetic Networks, Delft 1968; from memory).
+ */
+export const redundancyOf = (row: Row, strength: Strength): number => {
+  const shadow = shadowOf(row, strength);
+  return Math.min(1, Math.max(0, 1 - product(shadow, shadow)));
+};

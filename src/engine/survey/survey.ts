@@ -1,3 +1,4 @@
+import type { SitePoint } from '../../geometry/point.ts';
 import type { MarkId, ObservationId } from '../../site/ids.ts';
 import type { Body } from './bodies.ts';
 
@@ -31,14 +32,23 @@ export interface Survey {
   readonly taped: readonly MarkId[];
   /** Marks of fence and of what was observed that nothing holds in their place to the rest. */
   readonly loose: readonly MarkId[];
+  /** Which way each of these is loose: a unit vector, or two for every way. */
+  readonly ways: Readonly<Record<MarkId, readonly SitePoint[]>>;
   /** The most marks that are held to each other, three or more; null for none. */
   readonly body: Body | null;
   /** The gravest first; empty where nothing disagrees. */
   readonly suspects: readonly Suspect[];
   /** The tape that would help most; null where none would. */
   readonly helps: { readonly from: MarkId; readonly to: MarkId } | null;
-  /** Observations more than are needed. */
+  /** Observations more than are needed: degrees of freedom. */
   readonly spare: number;
+  /**
+   * The sum of squares of the residuals, each over its sigma: over `spare` it is the variance factor, near
+   * 1 where all readings are as good as they are trusted to be.
+   */
+  readonly squares: number;
+  /** Whether the marks have come to rest where the readings put them; a sketch far off may keep them from it. */
+  readonly settled: boolean;
   /**
    * `sketched`: nothing was taped; `large`: too many marks to say; `disagrees`: a reading cannot be right; `loose`: marks are not held;
    * `unchecked`: all is held and a wrong reading somewhere would not show; `held`: all is held, checked
@@ -52,9 +62,12 @@ export const unsurveyed: Survey = {
   readings: {},
   taped: [],
   loose: [],
+  ways: {},
   body: null,
   suspects: [],
   helps: null,
   spare: 0,
+  squares: 0,
+  settled: true,
   stands: 'sketched',
 };

@@ -5,46 +5,20 @@ import type { Mark } from '../../site/mark.ts';
 import { marksObserved } from '../../site/marksObserved.ts';
 import type { Site } from '../../site/site.ts';
 import type { Carry } from '../carry/carry.ts';
-import { bodiesOf } from './bodies.ts';
-import { checkedFrom, helpfulTape } from './helpfulTape.ts';
+import { partOf, type Part } from './bodies.ts';
+import { checkedFrom } from './checkingTape.ts';
+import { heldAmong, type Held } from './held.ts';
+import { helpfulTape } from './helpfulTape.ts';
+import { judge, type Judged } from './judged.ts';
 import type { Network } from './networks.ts';
-import type { Sighting, Spot } from './sighting.ts';
-import { snooped, standardisedOf } from './snooped.ts';
-import { redundancyOf, strengthOf, type Strength } from './strength.ts';
+import type { Places } from './rows.ts';
 import { unsurveyed, type Reading, type Suspect, type Survey } from './survey.ts';
-import { networkKey, networksOf, sightingsOf } from './surveyed.ts';
+import { networkKey, networksOf } from './surveyed.ts';
 
 /** Of more marks nobody waits for what holds them. Ours, no published source. */
-export const mostMarks = 200;
+export const mostMarks = 400;
 
 type Readings = readonly (readonly [ObservationId, Reading])[];
-
-/** What one network says of its readings, where its marks stand already. */
-interface Judged {
-  readonly readings: Readings;
-  readonly suspects: readonly Suspect[];
-}
-
-const readingOf = (strength: Strength, { id, sigma, seen }: Sighting): Reading => {
-  const rows = strength.rows.filter((row) => row.sighting.id === id);
-  const off = Math.hypot(...rows.map((row) => row.off)) * sigma;
-  const redundancy = Math.min(...rows.map((row) => redundancyOf(row, strength)));
-  const [only] = rows;
-  if (seen.kind === 'fix' || only === undefined)
-    return { residual: off, redundancy, standardised: null };
-  return { residual: only.off * sigma, redundancy, standardised: standardisedOf(only, strength) };
-};
-
-const placesOf = ({ spots }: Network): ReadonlyMap<MarkId, SitePoint> =>
-  new Map([...spots].map(([id, { x, y }]) => [id, { x, y }]));
-
-const judge = (network: Network): Judged => {
-  const strength = strengthOf(network, placesOf(network));
-  return {
-    readings: network.sightings.map((one) => [one.id, readingOf(strength, one)] as const),
-    suspects: snooped(network),
-  };
-};
 
 /** The marks that have to be held: those of fence, and those that anything firm was observed of. */
 const concerned = (site: Site): MarkId[] => {
@@ -59,26 +33,55 @@ const tapedIn = (site: Site): MarkId[] => {
   return [...new Set(firm.flatMap((seen) => Object.values(marksObserved(seen))))].toSorted();
 };
 
-type Held = Pick<Survey, 'loose' | 'helps' | 'body'>;
+const partsIn = (networks: readonly Network[], carry: Carry): Part[] =>
+  networks.flatMap((network) => {
+    if (network.sightings.every(({ seen }) => seen.kind === 'fix')) return [];
+    const { id, from } = networkKey(network);
+    return [carry.shelf<Part>('part').take(id, from, () => partOf(network))];
+  });
 
-/** What holds in a site as a whole: the marks outside of its largest body, and the tape that would help. */
-const heldIn = (site: Site, marks: readonly MarkId[]): Held => {
-  const spots = new Map(
-    marks.flatMap((id): [MarkId, Spot][] => {
+const placesOf = (site: Site, marks: readonly MarkId[]): Places =>
+  new Map(
+    marks.flatMap((id): [MarkId, SitePoint][] => {
       const mark: Mark | undefined = site.marks[id];
-      return mark === undefined ? [] : [[id, mark]];
+      return mark === undefined ? [] : [[id, { x: mark.x, y: mark.y }]];
     }),
   );
-  const network = { spots, sightings: sightingsOf(site).filter(({ seen }) => isOf(seen, spots)) };
-  const places = placesOf(network);
-  const [body] = bodiesOf(network, places);
-  const loose = marks.filter((id) => body?.marks.has(id) !== true);
-  const helps = helpfulTape(network, places, { trusts: site.trusts, loose: loose.length });
-  return { loose, helps, body: body !== undefined && body.marks.size > 2 ? body : null };
+
+/**
+ * What holds among the marks of a site that have to be held, where they stand by what was observed
+ * already; with it the expected error of whatever stands on them. Null for more than `mostMarks`.
+ */
+export const heldOf = (
+  site: Site,
+  carry: Carry,
+  networks: readonly Network[] = networksOf(site),
+): Held | null => {
+  const marks = concerned(site);
+  if (marks.length > mostMarks) return null;
+  const parts = partsIn(networks, carry);
+  const places = placesOf(site, marks);
+  const fixed = marks.filter((id) => site.marks[id]?.fixed === true);
+  const from = [...parts, ...[...places].flatMap(([id, { x, y }]) => [id, x, y]), ...fixed];
+  return carry.shelf<Held>('held').take('site', from, () => heldAmong(places, parts, fixed));
 };
 
-const isOf = (seen: Sighting['seen'], spots: ReadonlyMap<MarkId, Spot>): boolean =>
-  Object.values(marksObserved(seen)).every((id) => spots.has(id));
+type Holding = Pick<Survey, 'loose' | 'ways' | 'helps' | 'body'>;
+
+/** What of it a survey tells; of too many marks that all are loose. */
+const holdingOf = (site: Site, held: Held | null, carry: Carry): Holding => {
+  if (held === null) return { loose: concerned(site), ways: {}, helps: null, body: null };
+  const { body, loose } = held;
+  const places = placesOf(site, concerned(site));
+  return {
+    loose: loose.map(({ mark }) => mark),
+    ways: Object.fromEntries(loose.map(({ mark, ways }) => [mark, ways] as const)),
+    body: body !== null && body.marks.size > 2 ? { marks: body.marks, fast: body.fast } : null,
+    helps: carry
+      .shelf<Survey['helps']>('helps')
+      .take('site', [held, site.trusts], () => helpfulTape(held, places, site.trusts)),
+  };
+};
 
 const standsBy = (
   { loose, suspects }: Pick<Survey, 'loose' | 'suspects'>,
@@ -95,34 +98,27 @@ const standsBy = (
  */
 export const surveyOf = (site: Site, carry: Carry): Survey => {
   const taped = tapedIn(site);
-  const judged = networksOf(site).map((network) => {
+  const networks = networksOf(site);
+  const judged = networks.map((network) => {
     const { id, from } = networkKey(network);
     return carry.shelf<Judged>('judged').take(id, from, () => judge(network));
   });
   const readings = judged.flatMap((one) => one.readings);
+  const sums = {
+    readings: Object.fromEntries(readings),
+    spare: judged.reduce((sum, one) => sum + one.spare, 0),
+    squares: judged.reduce((sum, one) => sum + one.squares, 0),
+    settled: judged.every((one) => one.settled),
+  };
+  if (taped.length === 0) return { ...unsurveyed, ...sums };
   const suspects = judged
     .flatMap((one) => one.suspects)
     .toSorted((a, b) => sizeOf(b, readings) - sizeOf(a, readings));
-  if (taped.length === 0) return { ...unsurveyed, readings: Object.fromEntries(readings) };
-  const marks = concerned(site);
-  const from = [
-    ...marks.flatMap((id) => [id, site.marks[id]]),
-    site.trusts,
-    ...Object.values(site.observations),
-  ];
-  const large = marks.length > mostMarks;
-  const whole = (): Held =>
-    large ? { loose: marks, helps: null, body: null } : heldIn(site, marks);
-  const held = carry.shelf<Held>('held').take('site', from, whole);
-  const spare = Math.round(readings.reduce((sum, [, { redundancy }]) => sum + redundancy, 0));
-  return {
-    readings: Object.fromEntries(readings),
-    taped,
-    ...held,
-    suspects,
-    spare,
-    stands: large && suspects.length === 0 ? 'large' : standsBy({ ...held, suspects }, readings),
-  };
+  const held = heldOf(site, carry, networks);
+  const holding = holdingOf(site, held, carry);
+  const large = held === null && suspects.length === 0;
+  const stands = large ? 'large' : standsBy({ ...holding, suspects }, readings);
+  return { ...sums, ...holding, taped, suspects, stands };
 };
 
 const sizeOf = ({ ids: [id] }: Suspect, readings: Readings): number =>

@@ -1,0 +1,89 @@
+import { leastSquares } from '../../geometry/upperTriangle.ts';
+import type { Part } from './bodies.ts';
+import type { Candidate } from './candidate.ts';
+import { covarianceOf, shadowsOf } from './datum.ts';
+import { majorAxis, spreads } from './ellipse.ts';
+import type { Held } from './held.ts';
+import { rowsOf } from './rows.ts';
+import { product, redundancyOf, shadowOf } from './strength.ts';
+
+/** A reading of which the others show less than this is not checked. Ours, no published source. */
+export const checkedFrom = 0.05;
+
+/** A tape that gains less than this share helps nothing. Ours, no published source. */
+const leastGain = 0.01;
+
+/** Something that ought to be known better: a combination of a part's unknowns as R⁻ᵀ has it. */
+interface Weak {
+  readonly part: Part;
+  readonly shadow: Float64Array;
+}
+
+/** The places that are known worst, the worst first, each along its longer axis. */
+const weakPlaces = ({ datum, loose }: Held): Weak[] =>
+  datum === null
+    ? []
+    : loose
+        .filter(({ mark }) => datum.body.marks.has(mark))
+        .map(({ mark }) => ({ mark, covariance: covarianceOf(datum, [{ mark, share: 1 }]) }))
+        .toSorted((a, b) => spreads(b.covariance)[0] - spreads(a.covariance)[0])
+        .flatMap(({ mark, covariance }) => {
+          const axis = majorAxis(covariance);
+          return shadowsOf(datum, [{ mark, share: 1 }]).map(([part, x, y]) => ({
+            part,
+            shadow: x.map((value, n) => axis.x * value + axis.y * y[n]!),
+          }));
+        });
+
+/** The readings that are not checked, the least checked first. */
+const weakReadings = ({ parts }: Held): Weak[] =>
+  parts
+    .flatMap((part) => part.strength.rows.map((row) => ({ part, row })))
+    .map(({ part, row }) => ({ part, row, redundancy: redundancyOf(row, part.strength) }))
+    .filter(({ redundancy }) => redundancy < checkedFrom)
+    .toSorted((a, b) => a.redundancy - b.redundancy)
+    .map(({ part, row }) => ({ part, shadow: shadowOf(row, part.strength) }));
+
+/**
+ * The tape that takes the most off the variance of what is weak, by what one more row does to it: with
+ * s and t the two as R⁻ᵀ has them, (s·t)² / (1 + t·t). The product is had without t, and is the most
+ * that a tape can do, so that few have to be looked at.
+ */
+const bestFor = ({ part, shadow }: Weak, candidates: readonly Candidate[]): Candidate | null => {
+  const { frame, triangle } = part.strength;
+  const reach = leastSquares(triangle, shadow);
+  const tried = candidates
+    .filter(({ from, to }) => part.places.has(from) && part.places.has(to))
+    .flatMap((one) =>
+      rowsOf([one.sighting], frame, part.places).map((row) => {
+        const along = row.columns.reduce(
+          (sum, column, n) => sum + row.values[n]! * reach[column]!,
+          0,
+        );
+        return { one, row, most: along * along };
+      }),
+    )
+    .toSorted((a, b) => b.most - a.most || a.one.length - b.one.length);
+  let best: Candidate | null = null;
+  let gain = leastGain * product(shadow, shadow);
+  for (const { one, row, most } of tried) {
+    if (most <= gain) break;
+    const own = shadowOf(row, part.strength);
+    const gained = most / (1 + product(own, own));
+    if (gained > gain) [best, gain] = [one, gained];
+  }
+  return best;
+};
+
+/**
+ * The tape that helps most where all marks hang together: for the mark that is known worst, where some
+ * are not known well enough; else for the reading that the others check least. Null where none is so,
+ * or no tape would help it.
+ */
+export const checkingTape = (held: Held, candidates: readonly Candidate[]): Candidate | null => {
+  for (const weak of [...weakPlaces(held), ...weakReadings(held)]) {
+    const best = bestFor(weak, candidates);
+    if (best !== null) return best;
+  }
+  return null;
+};

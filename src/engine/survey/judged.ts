@@ -1,0 +1,62 @@
+import type { SitePoint } from '../../geometry/point.ts';
+import { spot } from '../../geometry/tolerance.ts';
+import { leastSquares } from '../../geometry/upperTriangle.ts';
+import type { MarkId, ObservationId } from '../../site/ids.ts';
+import type { Network } from './networks.ts';
+import type { Row } from './rows.ts';
+import { snooped, standardisedOf } from './snooped.ts';
+import { longestOf } from './stance.ts';
+import { redundancyOf, strengthOf, type Strength } from './strength.ts';
+import type { Reading, Suspect } from './survey.ts';
+
+/** What one network says of its readings, where its marks stand already. */
+export interface Judged {
+  readonly readings: readonly (readonly [ObservationId, Reading])[];
+  readonly suspects: readonly Suspect[];
+  /** Observations more than are needed: degrees of freedom. */
+  readonly spare: number;
+  /** The sum of squares of the residuals, each over its sigma. */
+  readonly squares: number;
+  /** Whether the marks have come to rest: what is left of the way is less than one spot. */
+  readonly settled: boolean;
+}
+
+const readingOf = (strength: Strength, rows: readonly Row[]): Reading => {
+  const redundancy = Math.min(...rows.map((row) => redundancyOf(row, strength)));
+  const [only, other] = rows;
+  if (only === undefined || other !== undefined) {
+    const residual = Math.hypot(...rows.map(({ off, sighting }) => off * sighting.sigma));
+    return { residual, redundancy, standardised: null };
+  }
+  const standardised = standardisedOf(only, redundancy);
+  return { residual: only.off * only.sighting.sigma, redundancy, standardised };
+};
+
+/** The rows of each observation: one, of a fix two. */
+const rowsById = ({ rows }: Strength): ReadonlyMap<ObservationId, readonly Row[]> => {
+  const found = new Map<ObservationId, Row[]>();
+  for (const row of rows) {
+    const { id } = row.sighting;
+    const own = found.get(id);
+    if (own === undefined) found.set(id, [row]);
+    else own.push(row);
+  }
+  return found;
+};
+
+/** What a network says of its readings where its marks are. */
+export const judge = (network: Network): Judged => {
+  const places = new Map<MarkId, SitePoint>(
+    [...network.spots].map(([id, { x, y }]) => [id, { x, y }]),
+  );
+  const strength = strengthOf(network, places);
+  const { rows, triangle } = strength;
+  const known = triangle.free.reduce((sum, free) => sum + 1 - free, 0);
+  return {
+    readings: [...rowsById(strength)].map(([id, own]) => [id, readingOf(strength, own)] as const),
+    suspects: snooped(network),
+    spare: rows.length - known,
+    squares: rows.reduce((sum, { off }) => sum + off * off, 0),
+    settled: longestOf(leastSquares(triangle)) < spot,
+  };
+};
