@@ -1,4 +1,5 @@
 import { createStore } from 'zustand/vanilla';
+import { eased } from '../engine/survey/eased.ts';
 import { redrawn } from '../engine/survey/redrawn.ts';
 import { surveyed } from '../engine/survey/surveyed.ts';
 import type { Surveyed } from '../engine/survey/surveyed.ts';
@@ -35,10 +36,12 @@ export const createSiteStore = (first: Site, label = 'New site') => {
     return last.site;
   };
   const drawnOf = (site: Site): Site => behind.get(site) ?? site;
+  const documentOf = (stood: Site, edited: Site): Site => {
+    const before = { drawn: drawnOf(stood), stood };
+    return eased(before, redrawn(before, edited));
+  };
   const edit = ({ present }: versions.History, edited: Site): Site =>
-    edited === present.site
-      ? edited
-      : stand(redrawn({ drawn: drawnOf(present.site), stood: present.site }, edited));
+    edited === present.site ? edited : stand(documentOf(present.site, edited));
   return createStore<SiteState>()((set) => {
     const step = (change: (history: versions.History) => versions.History): void =>
       set((state) => {

@@ -1,11 +1,16 @@
+import { add } from '../../geometry/add.ts';
 import { distance } from '../../geometry/distance.ts';
+import { scale } from '../../geometry/scale.ts';
+import { unitVector } from '../../geometry/unitVector.ts';
 import { midpoint } from '../../geometry/midpoint.ts';
 import type { SitePoint } from '../../geometry/point.ts';
 import { lineOffset } from '../../geometry/lineOffset.ts';
 import { markName } from '../../engine/survey/markName.ts';
 import { addMark } from '../../site/edits/addMark.ts';
 import { addObservation } from '../../site/edits/addObservation.ts';
+import { moveMark } from '../../site/edits/moveMark.ts';
 import { setTape } from '../../site/edits/setTape.ts';
+import { marksOfFeatures } from '../../site/marksInUse.ts';
 import type { MarkId } from '../../site/ids.ts';
 import { nextId } from '../../site/nextId.ts';
 import type { Site } from '../../site/site.ts';
@@ -83,9 +88,31 @@ const offered = (site: Site, state: Asking): Inches => {
   return found?.tape.length ?? drawnLength(site, state);
 };
 
+/**
+ * The site in which one of two marks has gone along the line between them until they are as far apart as
+ * the tape reads: the one that it is pulled to, or the one that it is hooked to where only that is free
+ * of walls. A fixed mark stays.
+ */
+const pulledTo = (
+  site: Site,
+  { from, to }: { readonly from: MarkId; readonly to: MarkId },
+  reads: Inches,
+): Site => {
+  const stuck = (id: MarkId): boolean =>
+    marksOfFeatures(site).has(id) || site.marks[id]?.fixed === true;
+  const [stays, goes] = stuck(to) && !stuck(from) ? [to, from] : [from, to];
+  const [here, there] = [site.marks[stays], site.marks[goes]];
+  if (here === undefined || there === undefined || there.fixed) return site;
+  const way = unitVector<'site'>(here, there);
+  return way === null ? site : moveMark(site, goes, add<'site'>(here, scale<'site'>(way, reads)));
+};
+
 /** The site in which the tape reads so, and the mark that it was pulled to, or from where to a wall. */
 const told = (site: Site, { from, target, at }: Asking, reads: Inches): readonly [Site, MarkId] => {
-  if (target.kind === 'mark') return [setTape(site, from, target.mark, reads), target.mark];
+  if (target.kind === 'mark') {
+    const moved = pulledTo(site, { from, to: target.mark }, reads);
+    return [setTape(moved, from, target.mark, reads), target.mark];
+  }
   if (target.kind === 'ground') {
     const mark = nextId(site, 'mark');
     return [setTape(addMark(site, at), from, mark, reads), mark];

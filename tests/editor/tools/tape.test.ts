@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { select } from '../../../src/editor/tools/select/select.ts';
 import { tape } from '../../../src/editor/tools/tape.ts';
+import type { MarkId } from '../../../src/site/ids.ts';
+import { distance } from '../../../src/geometry/distance.ts';
 import { openDocument } from '../../../src/site/openDocument.ts';
 import { deskFor, drive, driven, move, press, release, typed } from '../drive.ts';
 import { yard } from '../yard.ts';
@@ -24,7 +26,10 @@ describe('the tape', () => {
         label: '',
       },
     ]);
-    expect(done.site.marks).toBe(yard.marks);
+    // the mark that it is pulled to goes along the tape, and no other
+    const { 'mark:house3': pulledMark, ...rest } = done.site.marks;
+    expect(distance(done.site.marks['mark:house1']!, pulledMark!)).toBeCloseTo(430, 9);
+    for (const [id, mark] of Object.entries(rest)) expect(mark).toBe(yard.marks[id as MarkId]);
     expect(done.selection).toEqual({ kind: 'mark', id: 'mark:house3' });
     expect(openDocument(done.site).ok).toBe(true);
   });
