@@ -87,8 +87,10 @@ const shapeOf = (entity: DxfEntity): EntityShape => {
       return { kind: 'point', at: pointOf(entity), z: z === 0 ? null : z };
     }
     case 'TEXT':
-    case 'MTEXT':
-      return { kind: 'text', at: pointOf(entity), name: plainDxfText(string) };
+    case 'MTEXT': {
+      const name = plainDxfText(string);
+      return name === '' ? null : { kind: 'text', at: pointOf(entity), name };
+    }
     default:
       return null;
   }

@@ -8,7 +8,7 @@ import { describe, expect, it } from 'vitest';
 import type { GateLayout } from '../../../src/engine/layout.ts';
 import type { Post } from '../../../src/engine/post.ts';
 import { distance } from '../../../src/geometry/distance.ts';
-import { trackLength } from '../../../src/geometry/track.ts';
+import { trackAt, trackLength } from '../../../src/geometry/track.ts';
 import { dxfLayerNames } from '../../../src/exporters/dxf/dxfLayers.ts';
 import { toDxf } from '../../../src/exporters/dxf/toDxf.ts';
 import { fromDxf } from '../../../src/importers/dxf/fromDxf.ts';
@@ -65,6 +65,24 @@ describe.each(samples)('the DXF of $name, read back by another reader', ({ site,
     );
     expect(lines).toHaveLength(due.length);
     due.forEach((length, n) => expect(lines[n]).toBeCloseTo(length, 6));
+  });
+
+  it('[X9] has every curve on the side that it is on', () => {
+    const lines = on<ILwpolylineEntity>('FENCE', 'LWPOLYLINE');
+    Object.values(layout.lines).forEach(({ legs }, n) => {
+      legs.forEach((leg, k) => {
+        const [from, to] = [leg.start, leg.end];
+        const bulge = lines[n]?.vertices[k]?.bulge ?? 0;
+        // the sagitta is the bulge times half the chord; above 0 the arc runs counter-clockwise, so
+        // that it lies to the right of the way from its start to its end (public DXF reference)
+        const right = { x: (to.y - from.y) / 2, y: (from.x - to.x) / 2 };
+        const middle = {
+          x: (from.x + to.x) / 2 + bulge * right.x,
+          y: (from.y + to.y) / 2 + bulge * right.y,
+        };
+        expect(distance(middle, trackAt(leg, trackLength(leg) / 2))).toBeLessThan(1e-6);
+      });
+    });
   });
 
   it('[X9] has the leaves of every gate closed, and the way that they swing', () => {
@@ -126,4 +144,11 @@ it('[X9] no text of a site breaks the file', () => {
   expect(group !== undefined && 'points' in group ? group.points[0]?.name : '').toContain(
     '{\\fArial;}',
   );
+});
+
+it('[X9] a sample has a curve', () => {
+  const bows = samples.flatMap(({ layout }) =>
+    Object.values(layout.lines).flatMap(({ legs }) => legs.map(({ bow }) => bow)),
+  );
+  expect(bows.some((bow) => bow !== 0)).toBe(true);
 });
