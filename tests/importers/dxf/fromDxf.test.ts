@@ -331,6 +331,11 @@ describe('what a DXF draws', () => {
           expect(paths).toHaveLength(1);
           expect(paths[0]?.points).toHaveLength(pieces.length + 1);
           expect(curveLength(paths[0] as FoundPath) / length).toBeCloseTo(1, 9);
+          const [first, last] = [paths[0]?.points[0], paths[0]?.points.at(-1)];
+          const east = (first?.x ?? NaN) < (last?.x ?? NaN);
+          // run the other way every arc is on its other side
+          const due = east ? bows : bows.toReversed().map((bow) => -bow);
+          due.forEach((bow, n) => expect(paths[0]?.bows[n]).toBeCloseTo(bow, 6));
         },
       ),
     );
