@@ -18,7 +18,9 @@ export const SurveyKey = () => {
         aria-haspopup="dialog"
         onClick={() => setOpen(true)}
       >
-        <b>{count === 0 ? 'Tapes' : `Tapes: ${count}`}</b> {standsText(survey)}
+        <span>
+          <b>{count === 0 ? 'Tapes' : `Tapes: ${count}`}</b> {standsText(survey)}
+        </span>
       </button>
       {open && <SurveyNotes onClose={() => setOpen(false)} />}
     </>
