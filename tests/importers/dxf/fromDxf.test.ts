@@ -302,6 +302,7 @@ describe('what a DXF draws', () => {
         (pieces, keys) => {
           let at = { x: 0, y: 0 };
           let length = 0;
+          const bows: number[] = [];
           const drawn = pieces.map(([dx, dy, bulge, back]) => {
             const to = { x: at.x + dx, y: at.y + dy };
             const [a, b] = back ? [to, at] : [at, to];
@@ -309,6 +310,7 @@ describe('what a DXF draws', () => {
             const half = 2 * Math.atan(Math.abs(bulge));
             length += bulge === 0 ? chord : (chord / (2 * Math.sin(half))) * 2 * half;
             at = to;
+            bows.push((-bulge * chord) / 2);
             const turn = back ? -bulge : bulge;
             return {
               key: keys.next().value as number,
