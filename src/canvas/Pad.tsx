@@ -12,13 +12,13 @@ import type { Signal } from './hand.ts';
 import { padProjection } from './padProjection.ts';
 import { paintAtoms } from './paintAtoms.ts';
 import { paintCross } from './paintCross.ts';
-import { showSnapshot, type Still } from './snapshot.ts';
+import { showSnapshot } from './snapshot.ts';
 import { useHand, type Done } from './useHand.ts';
 import { useSize } from './useSize.ts';
-import { useSnapshot } from './useSnapshot.ts';
+import { useSnapshot, type Seen } from './useSnapshot.ts';
 
 interface Props {
-  readonly still: Omit<Still, 'lettered'>;
+  readonly still: Seen;
   /** What is shown over the still drawing and changes with each move. */
   readonly live: readonly Primitive[];
   readonly view: View;
@@ -63,7 +63,7 @@ export const Pad = (props: Props) => {
   const { still, live, view, cross, onView, onInput, onSize } = props;
   const pad = useRef<HTMLDivElement>(null);
   const size = useSize(pad);
-  const snapshot = useSnapshot(still, view, size);
+  const snapshots = useSnapshot(still, view, size);
   useHand(pad, {
     means: (at, kind) => {
       const now = props.viewNow();
@@ -81,7 +81,7 @@ export const Pad = (props: Props) => {
   }, [size, onSize]);
   const { palette, inch } = still;
   const paintStill = paint((context) => {
-    if (snapshot !== null) showSnapshot(context, snapshot, view);
+    for (const snapshot of snapshots) showSnapshot(context, snapshot, view);
   });
   const paintLive = paint((context) => {
     paintAtoms(context, explode(live, padProjection(view, inch)), { palette, scale: inch });

@@ -70,14 +70,17 @@ export interface GridPaint {
   readonly area: Area;
   readonly palette: Palette;
   readonly ruling: Ruling;
+  /** What lies under the ruling: paper is painted with it, pictures are there already. */
+  readonly over: 'paper' | 'pictures';
 }
 
-/** Paints paper and its ruling over an area of the screen (CSS pixels). */
+/** Paints paper and its ruling, or the ruling alone, over an area of the screen (CSS pixels). */
 export const paintGrid = (context: CanvasRenderingContext2D, paint: GridPaint): void => {
-  const { view, area, palette, ruling } = paint;
+  const { view, area, palette, ruling, over } = paint;
   context.save();
   context.fillStyle = palette.paper;
-  context.fillRect(area.left, area.top, area.right - area.left, area.bottom - area.top);
+  const { left, top, right, bottom } = area;
+  if (over === 'paper') context.fillRect(left, top, right - left, bottom - top);
   context.strokeStyle = palette.grid;
   paintLines(context, view, area, { step: ruling.fine, width: 1 });
   paintLines(context, view, area, { step: ruling.heavy, width: 2 });

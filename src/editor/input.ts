@@ -1,6 +1,7 @@
 import type { SitePoint } from '../geometry/point.ts';
 import type { Inches } from '../units/inches.ts';
 import type { Radians } from '../units/radians.ts';
+import type { PictureWay } from './pictureWay.ts';
 
 /**
  * What a hand does, in ground inches, whatever it holds: mouse, finger, pen or keys.
@@ -18,6 +19,8 @@ export type Input =
   | { readonly do: 'type'; readonly length: Inches | null; readonly bearing: Radians | null }
   /** A height that is known before its place is, with the name of its point. */
   | { readonly do: 'offer'; readonly height: Inches; readonly name: string }
+  /** The way in which points of the selected picture will say where it lies. */
+  | { readonly do: 'begin'; readonly way: PictureWay }
   | { readonly do: 'nudge'; readonly x: Inches; readonly y: Inches }
   /** `finish` ends the chain, `close` joins it to its first mark, `back` takes the last mark off. */
   | { readonly do: 'finish' | 'close' | 'back' | 'leave' | 'erase' };

@@ -6,6 +6,7 @@ import { drawBoundary } from './tools/drawBoundary.ts';
 import { drawFence } from './tools/drawFence/drawFence.ts';
 import { drawUtility } from './tools/drawUtility.ts';
 import { pan } from './tools/pan.ts';
+import { picture } from './tools/picture/picture.ts';
 import { placeGate } from './tools/placeGate.ts';
 import { placeMark } from './tools/placeMark.ts';
 import { placeNote } from './tools/placeNote.ts';
@@ -41,5 +42,6 @@ export const toolbox: readonly ToolEntry[] = [
   { id: 'tree', label: 'Tree', key: 't', machine: machine(placeTree) },
   { id: 'shot', label: 'Grade shot', key: 'h', machine: machine(placeShot) },
   { id: 'note', label: 'Note', key: 'n', machine: machine(placeNote) },
+  { id: 'picture', label: 'Picture', key: 'i', machine: machine(picture) },
   { id: 'pan', label: 'Pan', key: 'm', machine: machine(pan) },
 ];

@@ -1,5 +1,15 @@
 import type { PostId } from '../engine/post.ts';
-import type { FeatureId, GateId, LineId, MarkId, ObservationId, PinId, ShotId, VertexId } from '../site/ids.ts';
+import type {
+  FeatureId,
+  GateId,
+  LineId,
+  MarkId,
+  ObservationId,
+  PinId,
+  ShotId,
+  UnderlayId,
+  VertexId,
+} from '../site/ids.ts';
 
 /** The one thing that the card, the tape strip and the keys act on; null for nothing. */
 export type Selection =
@@ -15,4 +25,6 @@ export type Selection =
   | { readonly kind: 'shot'; readonly id: ShotId }
   /** A tape across open ground. */
   | { readonly kind: 'tape'; readonly id: ObservationId }
+  /** A picture under the drawing. */
+  | { readonly kind: 'underlay'; readonly id: UnderlayId }
   | null;

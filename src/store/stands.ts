@@ -18,6 +18,7 @@ export const stands = (site: Site, selection: Selection, posts: Layout['posts'] 
   if (kind === 'pin') return id in site.pins;
   if (kind === 'shot') return id in site.shots;
   if (kind === 'tape') return id in site.observations;
+  if (kind === 'underlay') return id in site.underlays;
   if (kind === 'post') {
     const pin = pinOf(id);
     return pin === null ? id in posts : pin in site.pins;

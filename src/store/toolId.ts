@@ -15,6 +15,7 @@ export const toolIds = [
   'tape',
   'mark',
   'note',
+  'picture',
 ] as const;
 
 export type ToolId = (typeof toolIds)[number];

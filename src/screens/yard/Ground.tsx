@@ -29,6 +29,8 @@ interface SheetProps {
   readonly onInput: (input: Input) => void;
 }
 
+const none: readonly [] = [];
+
 /** The pad itself: the drawing as it is now, what is selected, and what the tool shows. */
 const DrawingPad = ({ place, hand, cross, onInput }: SheetProps) => {
   const bench = useBench();
@@ -40,7 +42,13 @@ const DrawingPad = ({ place, hand, cross, onInput }: SheetProps) => {
   const { system } = site.lengths;
   const drawn = useDrawn();
   const primitives = useMemo(() => padPlan(drawn.site, drawn.layout), [drawn.site, drawn.layout]);
-  const still = { primitives, palette: palettes[theme], inch: padInch[theme], system };
+  const still = {
+    primitives,
+    palette: palettes[theme],
+    inch: padInch[theme],
+    system,
+    pictures: none,
+  };
   const means = (touch: Touch, kind: Signal['kind']): Signal['means'] => {
     if (tool === 'pan' || space) return 'pan';
     if (tool !== 'select') return 'draw';

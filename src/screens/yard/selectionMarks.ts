@@ -12,6 +12,7 @@ import { verticesOf } from '../../site/pathOrder.ts';
 import type { Site } from '../../site/site.ts';
 import { pinOf } from '../../store/pinOf.ts';
 import type { Selection } from '../../store/selection.ts';
+import { underlayMarks } from './underlay/underlayMarks.ts';
 
 /** Half the width of the band over what is selected, in CSS pixels. */
 const halfBand = 8;
@@ -91,6 +92,7 @@ export const selectionMarks = (
     const tape = lyingTapes(site).find(({ id }) => id === selection.id);
     return tape === undefined ? [] : stretch([tape.start, tape.end], half);
   }
+  if (selection.kind === 'underlay') return underlayMarks(site.underlays[selection.id]);
   if (selection.kind === 'post') return postKnob(site, layout, selection.id);
   if (selection.kind === 'pin') {
     const pin = site.pins[selection.id];

@@ -6,6 +6,7 @@ import { removeMark } from '../../../site/edits/removeMark.ts';
 import { removeObservations } from '../../../site/edits/removeObservations.ts';
 import { removePin } from '../../../site/edits/removePin.ts';
 import { removeShots } from '../../../site/edits/removeShots.ts';
+import { removeUnderlay } from '../../../site/edits/removeUnderlay.ts';
 import { removeVertex } from '../../../site/edits/removeVertex.ts';
 import type { MarkId } from '../../../site/ids.ts';
 import { leastMarks } from '../../../site/leastMarks.ts';
@@ -16,6 +17,7 @@ import { pinOf } from '../../../store/pinOf.ts';
 import { read, unread } from '../../../units/parsed.ts';
 import type { Parsed } from '../../../units/parsed.ts';
 import { entriesOf } from '../../entriesOf.ts';
+import { isLocked, lockedLine } from '../../lockedPicture.ts';
 import { withoutLeg } from '../../withoutLeg.ts';
 import type { Held } from './selectState.ts';
 
@@ -82,6 +84,8 @@ export const erased = (site: Site, what: Held): Parsed<Site> => {
       if (pin !== null) return read(removePin(site, pin));
       return unread('The bays put this post here: drag it elsewhere, or keep the ground clear');
     }
+    case 'underlay':
+      return isLocked(site, what.id) ? unread(lockedLine) : read(removeUnderlay(site, what.id));
     case 'line':
       return read(removeLine(site, what.id));
     case 'leg':

@@ -10,7 +10,9 @@ import { changeShot } from '../../../site/edits/changeShot.ts';
 import { moveFeature } from '../../../site/edits/moveFeature.ts';
 import { moveGate } from '../../../site/edits/moveGate.ts';
 import { moveMarks } from '../../../site/edits/moveMarks.ts';
+import { placeUnderlay } from '../../../site/edits/placeUnderlay.ts';
 import type { GateId, MarkId } from '../../../site/ids.ts';
+import { radians } from '../../../units/radians.ts';
 import { ownMarks } from '../../../site/marksInUse.ts';
 import { entry } from '../../../site/entry.ts';
 import { legAt, legGround } from '../../../site/legGround.ts';
@@ -18,6 +20,7 @@ import type { Site } from '../../../site/site.ts';
 import { inches } from '../../../units/inches.ts';
 import { gateSpan } from '../../gateSpan.ts';
 import type { Desk } from '../../tool.ts';
+import { isLocked } from '../../lockedPicture.ts';
 import { movedTogether } from '../../movedTogether.ts';
 import { movableLegMarks, movableLineMarks } from '../../movableMarks.ts';
 import type { Pinned } from './movedPin.ts';
@@ -28,6 +31,8 @@ export type Ground = Pick<Desk, 'site' | 'layout'>;
 
 /** What moves over the ground by itself. */
 export type Loose = Exclude<Held, Pinned>;
+
+const zero: SitePoint = { x: 0, y: 0 };
 
 /** A gate moved along its leg by what a vector has of the leg's direction; it stays on its leg. */
 const gateBy = (site: Site, id: GateId, by: SitePoint): Site => {
@@ -56,7 +61,7 @@ const settled = (by: SitePoint, way: SitePoint, reach: number): SitePoint => {
 
 /**
  * A site in which a thing has moved by a vector in inches: all of a feature, the marks of a leg or
- * line that no feature stands on, with all that tapes hold to them, a gate along its leg, a grade shot with its height. A leg keeps to its own direction or to the
+ * line that no feature stands on, with all that tapes hold to them, a gate along its leg, a grade shot with its height, a picture that is not locked. A leg keeps to its own direction or to the
  * square of it within `reach`. The same site where nothing can move.
  */
 export const movedBy = (
@@ -84,6 +89,9 @@ export const movedBy = (
       const { x, y } = entry(site, 'shots', what.id);
       return changeShot(site, what.id, { x: x + by.x, y: y + by.y });
     }
+    case 'underlay':
+      if (isLocked(site, what.id)) return site;
+      return placeUnderlay(site, what.id, { about: zero, turn: radians(0), times: 1, by });
     case 'gate':
       return gateBy(site, what.id, by);
     case 'leg': {

@@ -1,5 +1,4 @@
 import type { Primitive } from '../../../drawing/primitive.ts';
-import type { Layout } from '../../../engine/layout.ts';
 import type { SitePoint } from '../../../geometry/point.ts';
 import { subtract } from '../../../geometry/subtract.ts';
 import { joinMarks } from '../../../site/edits/joinMarks.ts';
@@ -9,6 +8,7 @@ import type { Site } from '../../../site/site.ts';
 import { stands } from '../../../store/stands.ts';
 import { bowKnob, touchedKnob } from '../../bowKnob.ts';
 import { hits, isSame } from '../../hit.ts';
+import { isLocked, lockedLine } from '../../lockedPicture.ts';
 import type { Input } from '../../input.ts';
 import { snapGuides } from '../../snapGuides.ts';
 import type { Answer, Desk, Tool } from '../../tool.ts';
@@ -16,7 +16,7 @@ import { readTyped } from '../../typed.ts';
 import { chordGuides, curved, curveText } from './curved.ts';
 import { dragged, isDrag, joinsOnto, markSnap } from './dragged.ts';
 import { erased } from './erased.ts';
-import { movedBy } from './movedBy.ts';
+import { movedBy, type Ground } from './movedBy.ts';
 import { pinDragged, pinNudged, type Moved, type Pinned } from './movedPin.ts';
 import type { Held, SelectState } from './selectState.ts';
 
@@ -32,6 +32,7 @@ const chosen = ({ site, layout, selection }: Desk): Held | null =>
 const nounOf = (site: Site, what: Held): string => {
   if (what.kind === 'feature') return site.features[what.id]?.kind ?? what.kind;
   if (what.kind === 'pin') return 'kept-clear ground';
+  if (what.kind === 'underlay') return 'picture';
   return what.kind === 'shot' ? 'grade shot' : what.kind;
 };
 
@@ -55,10 +56,12 @@ const taken = (desk: Desk, { what, from, knob }: Taken, input: Point): Moved => 
 const stuck = 'Nothing moves: its marks belong to a building, a lot line or other ground';
 
 /** Why a thing that was moved stays where it is; null where it has only come back to its place. */
-const stuckBy = (what: Held, { survey: { body } }: Layout): string | null => {
+const stuckBy = (what: Held, { site, layout }: Ground): string | null => {
+  const { body } = layout.survey;
   if (body?.fast === true && ['mark', 'line', 'feature'].includes(what.kind)) {
     return 'Nothing moves: tapes hold it to a fixed mark. Free that on its card first';
   }
+  if (what.kind === 'underlay') return isLocked(site, what.id) ? lockedLine : null;
   if (what.kind === 'tape') return 'A tape moves with its marks: drag one of those';
   return what.kind === 'leg' ? stuck : null;
 };
@@ -109,7 +112,7 @@ const drag = (state: SelectState, input: Point, desk: Desk): Answer<SelectState>
   const guides = guidesFor(what, knob, { site, moved }, input);
   const onto = joinsOnto(site, what, input);
   const dragging: SelectState = { is: 'dragging', what, from, knob, guides, onto };
-  const why = knob === null && moved === site ? stuckBy(what, layout) : null;
+  const why = knob === null && moved === site ? stuckBy(what, desk) : null;
   return why !== null
     ? { state: dragging, draft: null, say: why }
     : { state: dragging, draft: moved, select: chosenNow };
@@ -158,7 +161,7 @@ const nudge = (state: SelectState, { x, y }: { x: number; y: number }, desk: Des
   }
   const moved = movedBy(desk, what, { x, y });
   if (moved === desk.site && what.kind !== 'gate') {
-    return { state, say: stuckBy(what, desk.layout) ?? stuck };
+    return { state, say: stuckBy(what, desk) ?? stuck };
   }
   return { state: idle, commit: { site: moved, label } };
 };

@@ -9,6 +9,7 @@ import { MarkCard } from './MarkCard.tsx';
 import { PinCard } from './PinCard.tsx';
 import { PostCard } from './PostCard.tsx';
 import { ShotCard } from './ShotCard.tsx';
+import { UnderlayCard } from '../underlay/UnderlayCard.tsx';
 import { TapeCard } from './TapeCard.tsx';
 
 const kindNames = {
@@ -20,6 +21,7 @@ const kindNames = {
   pin: 'Ground kept clear',
   shot: 'Grade shot',
   tape: 'Tape',
+  underlay: 'Picture',
 } as const;
 
 const labelOf = (selection: NonNullable<Selection>, site: Site): string | undefined => {
@@ -29,6 +31,7 @@ const labelOf = (selection: NonNullable<Selection>, site: Site): string | undefi
   if (selection.kind === 'mark') return site.marks[selection.id]?.label;
   if (selection.kind === 'shot') return site.shots[selection.id]?.label;
   if (selection.kind === 'post' || selection.kind === 'pin') return undefined;
+  if (selection.kind === 'underlay') return site.underlays[selection.id]?.label;
   if (selection.kind === 'tape') return site.observations[selection.id]?.label;
   return site.features[selection.id]?.label;
 };
@@ -61,6 +64,8 @@ export const Card = ({ selection }: { readonly selection: NonNullable<Selection>
       return <ShotCard key={selection.id} id={selection.id} />;
     case 'tape':
       return <TapeCard key={selection.id} id={selection.id} />;
+    case 'underlay':
+      return <UnderlayCard key={selection.id} id={selection.id} />;
     case 'feature':
       return <FeatureCard key={selection.id} id={selection.id} />;
   }
