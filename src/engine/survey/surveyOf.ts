@@ -33,11 +33,16 @@ const tapedIn = (site: Site): MarkId[] => {
   return [...new Set(firm.flatMap((seen) => Object.values(marksObserved(seen))))].toSorted();
 };
 
+/** The networks of all that is firm: what satellites found holds nothing and checks nothing. */
+const firmNetworks = (site: Site): Network[] => {
+  const firm = Object.entries(site.observations).filter(([, { kind }]) => kind !== 'fix');
+  return networksOf({ ...site, observations: Object.fromEntries(firm) });
+};
+
 const partsIn = (networks: readonly Network[], carry: Carry): Part[] =>
-  networks.flatMap((network) => {
-    if (network.sightings.every(({ seen }) => seen.kind === 'fix')) return [];
+  networks.map((network) => {
     const { id, from } = networkKey(network);
-    return [carry.shelf<Part>('part').take(id, from, () => partOf(network))];
+    return carry.shelf<Part>('part').take(id, from, () => partOf(network));
   });
 
 const placesOf = (site: Site, marks: readonly MarkId[]): Places =>
@@ -55,7 +60,7 @@ const placesOf = (site: Site, marks: readonly MarkId[]): Places =>
 export const heldOf = (
   site: Site,
   carry: Carry,
-  networks: readonly Network[] = networksOf(site),
+  networks: readonly Network[] = firmNetworks(site),
 ): Held | null => {
   const marks = concerned(site);
   if (marks.length > mostMarks) return null;
@@ -98,7 +103,7 @@ const standsBy = (
  */
 export const surveyOf = (site: Site, carry: Carry): Survey => {
   const taped = tapedIn(site);
-  const networks = networksOf(site);
+  const networks = firmNetworks(site);
   const judged = networks.map((network) => {
     const { id, from } = networkKey(network);
     return carry.shelf<Judged>('judged').take(id, from, () => judge(network));

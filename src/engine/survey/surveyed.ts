@@ -1,3 +1,4 @@
+import { sameSpot } from '../../geometry/sameSpot.ts';
 import type { MarkId, ObservationId } from '../../site/ids.ts';
 import type { Mark } from '../../site/mark.ts';
 import type { Observation } from '../../site/observation.ts';
@@ -15,13 +16,20 @@ export interface Surveyed {
   readonly pieces: Pieces;
 }
 
-/** What was observed on a site, each with how far it is trusted. */
-export const sightingsOf = ({ observations, trusts }: Site): Sighting[] =>
-  (Object.entries(observations) as [ObservationId, Observation][]).map(([id, seen]) => ({
-    id,
-    seen,
-    sigma: sigmaOf(seen, trusts),
-  }));
+/** Whether a hand has drawn a mark elsewhere than satellites found it: the hand knows better. */
+const isOutdone = (marks: Site['marks'], seen: Observation): boolean => {
+  const mark = seen.kind === 'fix' ? marks[seen.mark] : undefined;
+  return seen.kind === 'fix' && mark !== undefined && !sameSpot(mark, seen);
+};
+
+/**
+ * What was observed on a site as it was drawn, each with how far it is trusted; not what satellites
+ * found of marks that are drawn elsewhere.
+ */
+export const sightingsOf = ({ marks, observations, trusts }: Site): Sighting[] =>
+  (Object.entries(observations) as [ObservationId, Observation][])
+    .filter(([, seen]) => !isOutdone(marks, seen))
+    .map(([id, seen]) => ({ id, seen, sigma: sigmaOf(seen, trusts) }));
 
 /** The networks of a site. */
 export const networksOf = (site: Site): Network[] =>

@@ -11,6 +11,7 @@ import { layOutSite } from '../../../src/engine/layOutSite.ts';
 import { addMark } from '../../../src/site/edits/addMark.ts';
 import { addObservation } from '../../../src/site/edits/addObservation.ts';
 import { fixMarks } from '../../../src/site/edits/fixMarks.ts';
+import { moveMark } from '../../../src/site/edits/moveMark.ts';
 import { setTape } from '../../../src/site/edits/setTape.ts';
 import type { MarkId } from '../../../src/site/ids.ts';
 import type { Site } from '../../../src/site/site.ts';
@@ -31,7 +32,7 @@ const nameless = addMark(bare, at);
 const walked = addObservation(named, {
   kind: 'fix',
   mark: added(named),
-  x: at.x + 30,
+  x: at.x,
   y: at.y,
   accuracy: inches(100),
   label: '',
@@ -69,6 +70,9 @@ describe('marks on which nothing stands', () => {
     const taped = setTape(walked, added(named), other ?? 'mark:0', inches(900));
     expect(names(drawLoneMarks(taped))).toEqual(['NE pin']);
     expect(names(drawLoneMarks(fixMarks(walked, [added(named)])))).toEqual(['NE pin']);
+    expect(names(drawLoneMarks(moveMark(walked, added(named), { x: 0, y: 0 })))).toEqual([
+      'NE pin',
+    ]);
   });
 
   it('[D76] are as large on every scale: two laths of 0.12 in across', () => {
@@ -83,9 +87,10 @@ describe('marks on which nothing stands', () => {
 
 describe('places found by satellites', () => {
   it('[D77] have a circle on the pad that holds them 95 times in 100, round what was found', () => {
-    const [circle] = circles(padPlan(walked, layOutSite(walked)));
+    const put = moveMark(walked, added(named), { x: 0, y: 0 });
+    const [circle] = circles(padPlan(put, layOutSite(put)));
     // 2.4477 standard deviations: Rayleigh distribution (from memory)
-    expect(circle).toMatchObject({ centre: { x: at.x + 30, y: at.y } });
+    expect(circle).toMatchObject({ centre: at });
     expect(circle?.kind === 'circle' ? circle.radius : 0).toBeCloseTo(244.77, 1);
     expect(circles(drawPlan(walked, layOutSite(walked)))).toEqual([]);
     expect(drawFixes(named)).toEqual([]);

@@ -4,6 +4,7 @@ import { RoughFix } from '../../../../src/screens/yard/walk/RoughFix.tsx';
 import { WalkPanel } from '../../../../src/screens/yard/walk/WalkPanel.tsx';
 import type { WalkPlace } from '../../../../src/screens/yard/walk/walkPlace.ts';
 import { addFix } from '../../../../src/site/edits/addFix.ts';
+import { moveMark } from '../../../../src/site/edits/moveMark.ts';
 import { inches } from '../../../../src/units/inches.ts';
 import { namedSite } from '../../../store/namedSite.ts';
 import { shown } from '../shown.tsx';
@@ -43,4 +44,6 @@ it('the card of a mark says how rough satellites left it, and nothing of any oth
     shown({ ...site, lengths: { system: 'mm', fraction: 16 } }, <RoughFix id="mark:1" />),
   ).toContain('±4 m');
   expect(shown(site, <RoughFix id="mark:2" />)).toBe('');
+  const put = moveMark(site, 'mark:1', { x: 0, y: 120 });
+  expect(shown(put, <RoughFix id="mark:1" />)).toContain('GPS had it 10 ft from here, ±12 ft');
 });
