@@ -1,9 +1,17 @@
-import { addRow, leastSquares } from '../../geometry/upperTriangle.ts';
+import {
+  addRow,
+  leastSquares,
+  whitened,
+  type UpperTriangle,
+} from '../../geometry/upperTriangle.ts';
 import { triangleOf, type Row } from './rows.ts';
 import { longestOf, stepped, type Stance, type Task } from './stance.ts';
 
 /** A step shorter than this ends the sums, inches: far below what anybody sets a post to. */
 export const still = 1e-8;
+
+/** Steps shorter than this need no bending, inches. Ours. */
+const straight = 0.01;
 
 const mostSteps = 100;
 
@@ -21,12 +29,48 @@ const foretold = (rows: readonly Row[], by: Float64Array): number => {
   return fall;
 };
 
-const stepOf = ({ frame }: Task, { rows }: Stance, hold: number): Float64Array => {
-  const triangle = triangleOf(rows, frame);
+/** The share of a step at which its bend is felt. */
+const feel = 0.1;
+
+/** A bend longer than this share of the step says that the step is no longer to be trusted. */
+const mostBend = 0.75;
+
+/**
+ * How a step ought to bend, so that the rows stay as the step would have them: half the second
+ * derivative of the rows along it, mended as the step mends the rows. Nothing where it is too much.
+ */
+const bendOf = (task: Task, now: Stance, by: Float64Array, triangle: UpperTriangle) => {
+  const part = stepped(
+    task,
+    now,
+    by.map((move) => feel * move),
+  );
+  const down = new Float64Array(by.length);
+  now.rows.forEach(({ columns, values, off }, n) => {
+    let along = 0;
+    for (let k = 0; k < columns.length; k += 1) along += values[k]! * by[columns[k]!]!;
+    const bent = (2 / feel) * ((part.rows[n]!.off - off) / feel - along);
+    for (let k = 0; k < columns.length; k += 1) down[columns[k]!]! -= values[k]! * bent;
+  });
+  const bend = leastSquares(triangle, whitened(triangle, down));
+  return longestOf(bend) > mostBend * longestOf(by) ? null : bend;
+};
+
+/**
+ * A step of Gauss and Newton that is held to where the marks stand, bent as the ground asks (geodesic
+ * acceleration: M. Transtrum and J. Sethna 2012, from memory): where fixes turn a stiff body, straight
+ * steps would have to be short ones.
+ */
+const stepOf = (task: Task, now: Stance, hold: number) => {
+  const triangle = triangleOf(now.rows, task.frame);
   const root = [Math.sqrt(hold)];
-  for (let column = 0; column < frame.later.length; column += 1)
+  for (let column = 0; column < triangle.later.length; column += 1)
     addRow(triangle, [column], root, 0);
-  return leastSquares(triangle);
+  const by = leastSquares(triangle);
+  const fall = foretold(now.rows, by);
+  if (longestOf(by) < straight) return { by, fall };
+  const bend = bendOf(task, now, by, triangle);
+  return { by: bend === null ? by : by.map((move, n) => move + bend[n]! / 2), fall };
 };
 
 /** How the next step is held for how well the last one did what it foretold. */
@@ -49,8 +93,7 @@ export const fitted = (
   const least = task.reach ** -2;
   let [now, hold, growth, rested] = [start, least, 2, false];
   for (let step = 0; step < mostSteps; step += 1) {
-    const by = stepOf(task, now, hold);
-    const fall = foretold(now.rows, by);
+    const { by, fall } = stepOf(task, now, hold);
     const next = stepped(task, now, by);
     const falls = next.cost < now.cost;
     if (longestOf(by) < still || fall <= rounding * now.cost) {
