@@ -34,7 +34,7 @@ describe('sample sites', () => {
       'long-boundary',
       'plant-nursery',
       'sports-court',
-    'taped-yard',
+      'taped-yard',
     ]);
   });
 

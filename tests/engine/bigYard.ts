@@ -28,7 +28,12 @@ const withBattlements = (site: Site, line: number): Site => {
   const places = Object.fromEntries([
     ...marks.map((id, n) => [
       id,
-      { x: Math.floor(n / 2) * side, y: up + (n % 4 === 1 || n % 4 === 2 ? side : 0), label: '', fixed: false },
+      {
+        x: Math.floor(n / 2) * side,
+        y: up + (n % 4 === 1 || n % 4 === 2 ? side : 0),
+        label: '',
+        fixed: false,
+      },
     ]),
     [`${across}-a`, { x: side * 1.4, y: up - side / 3, label: '', fixed: false }],
     [`${across}-b`, { x: side * 1.7, y: up + side * 1.2, label: '', fixed: false }],

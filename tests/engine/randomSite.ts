@@ -113,7 +113,10 @@ const withLine = (site: Site, drawn: DrawnLine, n: number): Site => {
   const before = Object.values(site.lines).flatMap(marksOf);
   const joined = drawn.starts === 'at a mark' ? before[drawn.joins % before.length] : undefined;
   const fresh = Object.fromEntries(
-    halved(drawn).map(([x, y], k) => [`mark:${n}-${k}`, { x: x * 36, y: y * 36, label: '', fixed: false }]),
+    halved(drawn).map(([x, y], k) => [
+      `mark:${n}-${k}`,
+      { x: x * 36, y: y * 36, label: '', fixed: false },
+    ]),
   ) as Site['marks'];
   const own = Object.keys(fresh) as MarkId[];
   const path = pathOf(`${n}`, joined === undefined ? own : [joined, ...own.slice(1)]);
@@ -245,7 +248,12 @@ const drawnService = fc.record({
 type DrawnService = typeof drawnService extends fc.Arbitrary<infer T> ? T : never;
 
 const withService = (site: Site, { from, to, tolerance }: DrawnService, n: number): Site => {
-  const off = ([x, y]: readonly [number, number]) => ({ x: x * 17.37, y: y * 16.91, label: '', fixed: false });
+  const off = ([x, y]: readonly [number, number]) => ({
+    x: x * 17.37,
+    y: y * 16.91,
+    label: '',
+    fixed: false,
+  });
   const ends: [MarkId, MarkId] = [`mark:gas-${n}-a`, `mark:gas-${n}-b`];
   const service: Feature = {
     kind: 'utility',
