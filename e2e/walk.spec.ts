@@ -178,3 +178,29 @@ test('one who is far from the place of the drawing is told so', async ({ page, c
   await expect(walk(page)).toContainText('You are 69 miles from the place of this drawing');
   await expect(drop(page)).toBeHidden();
 });
+
+test('a walk pauses while the page is hidden, and says so where there is no position at all', async ({
+  page,
+  context,
+}) => {
+  const yard = yardPage(page);
+  await context.grantPermissions(['geolocation']);
+  await context.setGeolocation(start);
+  await yard.openEmpty();
+  const show = (visibilityState: string): Promise<void> =>
+    page.evaluate((value) => {
+      Object.defineProperty(document, 'visibilityState', { value, configurable: true });
+      document.dispatchEvent(new Event('visibilitychange'));
+    }, visibilityState);
+  await yard.take('Walk');
+  await expect(drop(page)).toBeVisible();
+  await show('hidden');
+  await expect(walk(page)).toContainText('Paused while the page is hidden.');
+  await expect(drop(page)).toBeHidden();
+  await show('visible');
+  await expect(drop(page)).toBeVisible();
+  await walk(page).getByRole('button', { name: 'Stop' }).click();
+  await page.evaluate(() => Reflect.deleteProperty(Navigator.prototype, 'geolocation'));
+  await yard.take('Walk');
+  await expect(walk(page)).toContainText('This browser tells no position.');
+});

@@ -10,7 +10,10 @@ const sign = ({ mark: { x, y } }: LoneMark): Primitive => ({
   off: 0,
 });
 
-const name = ({ mark: { x, y, label }, rough }: LoneMark): Primitive => ({
+const name = ({
+  mark: { x, y, label },
+  rough,
+}: LoneMark): Extract<Primitive, { kind: 'text' }> => ({
   kind: 'text',
   at: { x, y },
   text: rough ? `${label.trim()} (rough)` : label.trim(),
@@ -21,6 +24,9 @@ const name = ({ mark: { x, y, label }, rough }: LoneMark): Primitive => ({
   weight: 'bold',
 });
 
+/** Names of more marks than this are not led out to where there is room: the leaders would hide the plan. */
+const mostLedOut = 60;
+
 /** The marks on which nothing stands that have a name: those that a sheet speaks of. */
 export const namedLoneMarks = (site: Site): LoneMark[] =>
   loneMarks(site).filter(({ mark }) => mark.label.trim() !== '');
@@ -29,8 +35,11 @@ export const namedLoneMarks = (site: Site): LoneMark[] =>
  * Every mark with a name on which nothing stands, as a small lath cross with its name; one that only
  * satellites found says that it is rough.
  */
-export const drawLoneMarks = (site: Site): readonly Primitive[] =>
-  namedLoneMarks(site).flatMap((lone) => [sign(lone), name(lone)]);
+export const drawLoneMarks = (site: Site): readonly Primitive[] => {
+  const marks = namedLoneMarks(site);
+  const far = marks.length > mostLedOut ? ({ far: 'leave out' } as const) : {};
+  return marks.flatMap((lone) => [sign(lone), { ...name(lone), ...far }]);
+};
 
 /** The marks without a name on which nothing stands: a pad shows them, a sheet has nothing to say of them. */
 export const drawNamelessMarks = (site: Site): readonly Primitive[] =>

@@ -75,6 +75,18 @@ describe('marks on which nothing stands', () => {
     ]);
   });
 
+  it('[D76] have names that are led out only while there are few', () => {
+    const many = (count: number): Site =>
+      Array.from({ length: count }).reduce<Site>(
+        (site, _, n) => addMark(site, { x: n * 100, y: 0 }, `P${n}`),
+        bare,
+      );
+    const farOf = (site: Site) =>
+      new Set(drawLoneMarks(site).flatMap((one) => (one.kind === 'text' ? [one.far] : [])));
+    expect([...farOf(many(60))]).toEqual([undefined]);
+    expect([...farOf(many(61))]).toEqual(['leave out']);
+  });
+
   it('[D76] are as large on every scale: two laths of 0.12 in across', () => {
     for (const scale of [1 / 12, 1 / 240]) {
       const [cross] = explode(drawNamelessMarks(nameless), { origin: at, scale });
