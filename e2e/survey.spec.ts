@@ -33,7 +33,14 @@ const mark = (n: number): MarkId => `mark:${n + 1}`;
 
 const entry = (page: Page) => page.getByRole('form', { name: 'What the tape reads' });
 
-const pull = async (page: Page, yard: Yard, site: Site, pair: Point, reads: string) => {
+/** A tape: the site as it stands, the two corners, and what is typed. */
+interface Pulled {
+  readonly site: Site;
+  readonly pair: Point;
+  readonly reads: string;
+}
+
+const pull = async (page: Page, yard: Yard, { site, pair, reads }: Pulled): Promise<void> => {
   // the form and the card take room from the pad
   await page.getByRole('button', { name: 'Show all' }).click();
   const [a, b] = pair.map((n) => site.marks[mark(n)]!);
@@ -77,16 +84,17 @@ test('a house is sketched and taped, and the tape that was misread is named', as
   const legs = [0, 1, 2, 3, 4].map((n): Point => [n, (n + 1) % 5]);
   let stood = site;
   for (const pair of legs) {
-    await pull(page, yard, stood, pair, reading(...pair));
+    await pull(page, yard, { site: stood, pair, reads: reading(...pair) });
     stood = await shown(yard);
   }
   await open(page);
   await expect(notes(page).getByRole('status')).toHaveText(/marks? (is|are) loose/);
   await close(page);
   // the first diagonal is read a foot too long
-  await pull(page, yard, stood, [0, 2], `${Math.round(between(0, 2) * 8) / 8 + 12}in`);
+  const tooLong = `${Math.round(between(0, 2) * 8) / 8 + 12}in`;
+  await pull(page, yard, { site: stood, pair: [0, 2], reads: tooLong });
   stood = await shown(yard);
-  await pull(page, yard, stood, [1, 4], reading(1, 4));
+  await pull(page, yard, { site: stood, pair: [1, 4], reads: reading(1, 4) });
   for (const n of [0, 1, 4]) await squareCorner(page, yard, n);
   await open(page);
   await expect(notes(page).getByRole('status')).toHaveText('One reading disagrees with the rest');
