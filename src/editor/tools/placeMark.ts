@@ -31,14 +31,13 @@ const idle: PlaceMarkState = { is: 'idle', pointer: null };
 const meant = (site: Site, pointer: Hand): Snap =>
   snap(site, { ...pointer, from: null, last: null, typed: untyped, except: [], also: [] });
 
-const set = (state: PlaceMarkState, pointer: Hand, { site }: Desk): Answer<PlaceMarkState> => {
+const set = (pointer: Hand, { site }: Desk): Answer<PlaceMarkState> => {
   const { point } = meant(site, pointer);
-  const after: PlaceMarkState = { ...state, is: 'idle', pointer };
   const there = footingIn(groundOf(site, []), point);
-  if (there?.kind === 'mark') return { state: after, select: there };
+  if (there?.kind === 'mark') return { state: idle, select: there };
   const names = Object.values(site.marks).map(({ label }) => label);
   return {
-    state: after,
+    state: idle,
     commit: { site: addMark(site, point, freshName('M', names)), label: 'Set mark' },
     select: { kind: 'mark', id: nextId(site, 'mark') },
   };
@@ -51,7 +50,7 @@ const on = (before: PlaceMarkState, input: Input, desk: Desk): Answer<PlaceMarkS
       return { state: { ...state, is: 'aiming' } };
     case 'release':
       if (state.is === 'idle' || state.pointer === null) return { state };
-      return set(state, state.pointer, desk);
+      return set(state.pointer, desk);
     case 'leave':
     case 'back':
       return { state: idle };
@@ -72,7 +71,7 @@ export const placeMark: Tool<PlaceMarkState> = {
   prompt: (state, { site }) => {
     const there = state.pointer !== null && meant(site, state.pointer).on?.kind === 'mark';
     if (state.is === 'aiming') return there ? 'Let go to select this mark' : 'Let go to set a mark';
-    return 'Tap where the mark is: a property pin, a stake to tape from';
+    return 'Tap where the mark is: a pin, a stake';
   },
   rest: () => idle,
 };

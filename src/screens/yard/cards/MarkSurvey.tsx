@@ -59,10 +59,11 @@ export const MarkSurvey = ({ id }: { readonly id: MarkId }) => {
   const seen = (Object.entries(site.observations) as [ObservationId, Observation][]).filter(
     ([, one]) => Object.values(marksObserved(one)).includes(id),
   );
+  const firm = seen.filter(([, one]) => one.kind !== 'fix').length;
   const loose = survey.stands !== 'sketched' && survey.loose.includes(id);
   return (
-    <details className="more" open={seen.length > 0 && seen.length < 4}>
-      <summary>What holds it{seen.length === 0 ? '' : `: ${seen.length}`}</summary>
+    <details className="more" open={firm > 0 && firm < 4}>
+      <summary>What holds it{firm === 0 ? '' : `: ${firm}`}</summary>
       <div className="stack">
         {loose && (
           <p className="note">Loose: no tape holds it to the rest. It stands as sketched.</p>
@@ -88,7 +89,7 @@ export const MarkSurvey = ({ id }: { readonly id: MarkId }) => {
           ))}
         </ol>
         <TieKeys id={id} seen={seen.map(([, one]) => one)} />
-        {seen.length === 0 && (
+        {firm === 0 && (
           <p className="note">
             Take the Tape tool, tap this mark and another, and type what it reads.
           </p>

@@ -9,7 +9,8 @@ export const SurveyKey = () => {
   const survey = useSurvey();
   const { observations } = useSite();
   const [open, setOpen] = useState(false);
-  const count = Object.keys(observations).length;
+  // what satellites found is no tape and holds nothing
+  const count = Object.values(observations).filter(({ kind }) => kind !== 'fix').length;
   return (
     <>
       <button
