@@ -3,18 +3,12 @@ import { triplesIn, type Triple } from '../../../engine/squaring/triplesIn.ts';
 import { formatLength } from '../../../units/formatLength.ts';
 import { inches, type Inches } from '../../../units/inches.ts';
 import type { LengthStyle } from '../../../units/lengthStyle.ts';
-import { LengthField } from '../../fields/LengthField.tsx';
 import { ReadingField } from './ReadingField.tsx';
+import { RoomFields, type SquareProps } from './RoomFields.tsx';
 import { SquareDrawing } from './SquareDrawing.tsx';
 import { cornerVerdict, tripleText } from './squaringText.ts';
-import { longEnough, squareUnit, type SquareAtHand } from './squareAtHand.ts';
+import { squareUnit } from './squareAtHand.ts';
 import { Verdict } from './Verdict.tsx';
-
-interface Props {
-  readonly hand: SquareAtHand;
-  readonly style: LengthStyle;
-  readonly onHand: (change: Partial<SquareAtHand>) => void;
-}
 
 /** What is done on the ground with three lengths, one step after another. */
 const Steps = ({
@@ -47,46 +41,59 @@ const Steps = ({
   );
 };
 
-/** A square corner by 3-4-5, as large as there is room for. */
-export const CornerSquare = ({ hand, style, onHand }: Props) => {
-  const [chosen, setChosen] = useState(0);
-  const { base, leg, tape, across } = hand;
-  const triples = triplesIn({ legs: [base, leg], tape }, squareUnit(style));
-  const triple = triples[Math.min(chosen, triples.length - 1)];
-  const enter = (change: Partial<SquareAtHand>): string | null => {
-    const fault = longEnough(change, style);
-    if (fault === null) onHand(change);
-    return fault;
-  };
+/** What is missing where not even the smallest fits. */
+const NoRoom = ({ style }: Pick<SquareProps, 'style'>) => {
+  const [short, long, across] = [3, 4, 5].map((times) =>
+    formatLength(inches(times * squareUnit(style)), style),
+  );
+  return (
+    <p className="fault" role="status">
+      3-4-5 needs legs of {short} and {long} and a tape of {across}: expected more room.
+    </p>
+  );
+};
+
+interface ChosenProps extends SquareProps {
+  readonly triple: Triple;
+}
+
+/** Three lengths drawn, laid out step by step, and checked. */
+const Chosen = ({ triple, hand: { tape, across }, style, onHand }: ChosenProps) => {
   const write = (length: Inches): string => formatLength(length, style);
+  const texts = {
+    base: write(triple.long),
+    leg: write(triple.short),
+    across: write(triple.across),
+  };
   return (
     <>
-      <div className="pair">
-        <LengthField
-          label="Room one way"
-          value={base}
-          style={style}
-          onEnter={(value) => enter({ base: value })}
-        />
-        <LengthField
-          label="Room the other"
-          value={leg}
-          style={style}
-          onEnter={(value) => enter({ leg: value })}
-        />
-        <LengthField
-          label="Tape"
-          value={tape}
-          style={style}
-          onEnter={(value) => enter({ tape: value })}
-        />
-      </div>
+      <SquareDrawing shape="triangle" base={triple.long} leg={triple.short} texts={texts} />
+      <Steps triple={triple} tape={tape} style={style} />
+      <ReadingField
+        label="To check, what the tape reads from B to C"
+        value={across}
+        style={style}
+        onEnter={(value) => onHand({ across: value })}
+      />
+      {across !== null && (
+        <Verdict verdict={cornerVerdict({ base: triple.long, leg: triple.short, across }, style)} />
+      )}
+    </>
+  );
+};
+
+/** A square corner by 3-4-5, as large as there is room for. */
+export const CornerSquare = ({ hand, style, onHand }: SquareProps) => {
+  const [chosen, setChosen] = useState(0);
+  const { base, leg, tape } = hand;
+  const triples = triplesIn({ legs: [base, leg], tape }, squareUnit(style));
+  const triple = triples[Math.min(chosen, triples.length - 1)];
+  const names = { base: 'Room one way', leg: 'Room the other' };
+  return (
+    <>
+      <RoomFields hand={hand} style={style} onHand={onHand} names={names} />
       {triple === undefined ? (
-        <p className="fault" role="status">
-          3-4-5 needs legs of {write(inches(3 * squareUnit(style)))} and{' '}
-          {write(inches(4 * squareUnit(style)))} and a tape of{' '}
-          {write(inches(5 * squareUnit(style)))}: expected more room.
-        </p>
+        <NoRoom style={style} />
       ) : (
         <>
           <div className="choices" role="group" aria-label="Lengths that make a square corner">
@@ -101,28 +108,7 @@ export const CornerSquare = ({ hand, style, onHand }: Props) => {
               </button>
             ))}
           </div>
-          <SquareDrawing
-            shape="triangle"
-            base={triple.long}
-            leg={triple.short}
-            texts={{
-              base: write(triple.long),
-              leg: write(triple.short),
-              across: write(triple.across),
-            }}
-          />
-          <Steps triple={triple} tape={tape} style={style} />
-          <ReadingField
-            label="To check, what the tape reads from B to C"
-            value={across}
-            style={style}
-            onEnter={(value) => onHand({ across: value })}
-          />
-          {across !== null && (
-            <Verdict
-              verdict={cornerVerdict({ base: triple.long, leg: triple.short, across }, style)}
-            />
-          )}
+          <Chosen triple={triple} hand={hand} style={style} onHand={onHand} />
         </>
       )}
     </>

@@ -1,30 +1,17 @@
 import { squareAcross } from '../../../engine/squaring/squareAcross.ts';
 import { formatLength } from '../../../units/formatLength.ts';
-import type { LengthStyle } from '../../../units/lengthStyle.ts';
 import { useSite } from '../../bench.ts';
-import { LengthField } from '../../fields/LengthField.tsx';
 import { ReadingField } from './ReadingField.tsx';
+import { RoomFields, type SquareProps } from './RoomFields.tsx';
 import { SquareDrawing } from './SquareDrawing.tsx';
-import { longEnough, type SquareAtHand } from './squareAtHand.ts';
 import { rectangleVerdict, roundingText } from './squaringText.ts';
 import { Verdict } from './Verdict.tsx';
 
-interface Props {
-  readonly hand: SquareAtHand;
-  readonly style: LengthStyle;
-  readonly onHand: (change: Partial<SquareAtHand>) => void;
-}
-
 /** A rectangle by its two diagonals: what both have to read, and what is wrong where they do not. */
-export const RectangleSquare = ({ hand, style, onHand }: Props) => {
+export const RectangleSquare = ({ hand, style, onHand }: SquareProps) => {
   const { trusts } = useSite();
   const { base, leg, tape, ac, bd } = hand;
   const across = squareAcross(base, leg);
-  const enter = (change: Partial<SquareAtHand>): string | null => {
-    const fault = longEnough(change, style);
-    if (fault === null) onHand(change);
-    return fault;
-  };
   const texts = {
     base: formatLength(base, style),
     leg: formatLength(leg, style),
@@ -32,26 +19,12 @@ export const RectangleSquare = ({ hand, style, onHand }: Props) => {
   };
   return (
     <>
-      <div className="pair">
-        <LengthField
-          label="A to B"
-          value={base}
-          style={style}
-          onEnter={(value) => enter({ base: value })}
-        />
-        <LengthField
-          label="A to D"
-          value={leg}
-          style={style}
-          onEnter={(value) => enter({ leg: value })}
-        />
-        <LengthField
-          label="Tape"
-          value={tape}
-          style={style}
-          onEnter={(value) => enter({ tape: value })}
-        />
-      </div>
+      <RoomFields
+        hand={hand}
+        style={style}
+        onHand={onHand}
+        names={{ base: 'A to B', leg: 'A to D' }}
+      />
       <SquareDrawing shape="rectangle" base={base} leg={leg} texts={texts} />
       <p className="answer">
         <span>Both diagonals have to read</span>
