@@ -78,13 +78,16 @@ const bestFit = (task: Task) => {
 /**
  * The places of the marks of a network that fit what was observed best: weighted least squares by
  * Gauss and Newton, damped as Levenberg and Marquardt do. Of places that fit as well the nearest to
- * where the marks were drawn, so that there always is an answer. What fits as drawn stays so to the
- * last bit. Never throws; says where the sums came to no end.
+ * where the marks were drawn, so that there always is an answer; what satellites found says no more
+ * than that a mark is drawn the better. What fits as drawn stays so to the last bit. Never throws; says
+ * where the sums came to no end.
  */
 export const adjusted = (network: Network): Adjusted => {
-  const task = taskOf(network);
+  const firm = network.sightings.filter(({ seen }) => seen.kind !== 'fix');
+  const fixes = network.sightings.filter(({ seen }) => seen.kind === 'fix');
+  const task = taskOf({ ...network, sightings: firm });
   const drawn = stanceAt(task, new Float64Array(task.frame.later.length));
   if (fitsAsDrawn(task, drawn)) return { places: drawn.places, converged: true };
   const { stance, converged } = bestFit(task);
-  return { places: (converged ? nearest(task, stance) : stance).places, converged };
+  return { places: (converged ? nearest(task, stance, fixes) : stance).places, converged };
 };

@@ -6,8 +6,10 @@ import {
   type UpperTriangle,
 } from '../../geometry/upperTriangle.ts';
 import { still } from './fitted.ts';
+import type { Frame } from './frame.ts';
 import { unknown } from './freedoms.ts';
 import { triangleOf } from './rows.ts';
+import type { Sighting } from './sighting.ts';
 import { longestOf, stepped, type Stance, type Task } from './stance.ts';
 
 /**
@@ -17,41 +19,80 @@ import { longestOf, stepped, type Stance, type Task } from './stance.ts';
  */
 const sketchSigma = 1e7;
 
+/**
+ * A sketch counts as a fix of so many inches does: two miles. So a mark that satellites found stays
+ * nearer to where they did than one that was drawn by hand stays to its sketch. Ours.
+ */
+const sketchAsFix = 1e5;
+
 const mostSteps = 80;
 
 /** By what share the sum of squares may be over the least while the marks slide along what is free. */
 const spare = 1e-9;
 
+/**
+ * How weakly each column is held to where its mark was drawn, one standard deviation in inches: all
+ * alike, but those that satellites found the tighter the better they did. Tells which way to go in what
+ * is free; what is known it moves no more than the sketch does.
+ */
+const pullsOf = ({ columns, later }: Frame, sightings: readonly Sighting[]): Float64Array => {
+  const weights = new Float64Array(later.length).fill(sketchSigma ** -2);
+  for (const { seen } of sightings) {
+    const column = seen.kind === 'fix' ? columns.get(seen.mark) : undefined;
+    if (seen.kind !== 'fix' || column === undefined) continue;
+    const weight = (sketchSigma * (seen.accuracy / sketchAsFix)) ** -2;
+    weights[column]! += weight;
+    weights[column + 1]! += weight;
+  }
+  return weights.map((weight) => weight ** -0.5);
+};
+
 /** Least squares that asks of the marks to come back to the sketch, but for what a triangle holds. */
-const backTo = ({ later, diagonal, rows }: UpperTriangle, moved: Float64Array): Float64Array => {
+const backTo = (
+  { later, diagonal, rows }: UpperTriangle,
+  moved: Float64Array,
+  pulls: Float64Array,
+): Float64Array => {
   const triangle = emptyTriangle(later);
   // a right side of nothing adds no rounding to what is free, however weak the sketch is
   diagonal.forEach((value, column) => {
     const own = [value, ...rows[column]!];
     if (value !== 0) addRow(triangle, [column, ...later[column]!], own, 0);
   });
-  moved.forEach((move, column) =>
-    addRow(triangle, [column], [1 / sketchSigma], -move / sketchSigma),
-  );
+  moved.forEach((move, column) => {
+    const pull = pulls[column]!;
+    addRow(triangle, [column], [1 / pull], -move / pull);
+  });
   return leastSquares(triangle);
 };
 
-const stepOf = ({ frame }: Task, { rows, moved }: Stance, loose: number): Float64Array => {
+/** How the nearest is looked for: what counts as free, and how the columns are pulled. */
+interface Search {
+  readonly loose: number;
+  readonly pulls: Float64Array;
+}
+
+const stepOf = (
+  { frame }: Task,
+  { rows, moved }: Stance,
+  { loose, pulls }: Search,
+): Float64Array => {
   const triangle = triangleOf(rows, frame);
   freeDependent(triangle, 1 / loose);
   const fit = leastSquares(triangle);
   const back = backTo(
     triangle,
     moved.map((move, n) => move + fit[n]!),
+    pulls,
   );
   return fit.map((move, n) => move + back[n]!);
 };
 
 /** The nearest, with what is known no better than to `loose` inches free; null where the steps do not end. */
-const nearestFrom = (task: Task, fit: Stance, loose: number): Stance | null => {
+const nearestFrom = (task: Task, fit: Stance, search: Search): Stance | null => {
   let [now, before] = [fit, task.reach];
   for (let step = 0; step < mostSteps; step += 1) {
-    const by = stepOf(task, now, loose);
+    const by = stepOf(task, now, search);
     const longest = longestOf(by);
     // written so that what is no number ends here too
     if (!(longest <= before)) return null;
@@ -63,9 +104,16 @@ const nearestFrom = (task: Task, fit: Stance, loose: number): Stance | null => {
 
 /**
  * Of all the places that fit as well the ones nearest to where the marks were drawn, by the sum of
- * squares of their moves: least squares with the sketch as a weak observation of every mark. From a
- * stance that fits; that itself where these steps come to no end (in special positions they may not,
- * even if all is free there that is known no better than to how far the network reaches).
+ * squares of their moves: least squares with the sketch as a weak observation of every mark, and the
+ * `fixes` as stronger ones. From a stance that fits; that itself where these steps come to no end (in
+ * special positions they may not, even if all is free there that is known no better than to how far
+ * the network reaches).
  */
-export const nearest = (task: Task, fit: Stance): Stance =>
-  nearestFrom(task, fit, unknown) ?? nearestFrom(task, fit, task.reach) ?? fit;
+export const nearest = (task: Task, fit: Stance, fixes: readonly Sighting[]): Stance => {
+  const pulls = pullsOf(task.frame, fixes);
+  return (
+    nearestFrom(task, fit, { loose: unknown, pulls }) ??
+    nearestFrom(task, fit, { loose: task.reach, pulls }) ??
+    fit
+  );
+};

@@ -4,6 +4,8 @@ import { surveyed } from '../../../src/engine/survey/surveyed.ts';
 import { distance } from '../../../src/geometry/distance.ts';
 import { addFeature } from '../../../src/site/edits/addFeature.ts';
 import { addFix } from '../../../src/site/edits/addFix.ts';
+import { addMark } from '../../../src/site/edits/addMark.ts';
+import { addObservation } from '../../../src/site/edits/addObservation.ts';
 import { moveMark } from '../../../src/site/edits/moveMark.ts';
 import { moveMarks } from '../../../src/site/edits/moveMarks.ts';
 import { setTape } from '../../../src/site/edits/setTape.ts';
@@ -12,6 +14,7 @@ import type { Site } from '../../../src/site/site.ts';
 import { current } from '../../../src/store/history.ts';
 import { createSiteStore } from '../../../src/store/siteStore.ts';
 import { inches } from '../../../src/units/inches.ts';
+import { radians } from '../../../src/units/radians.ts';
 import { namedSite } from '../../store/namedSite.ts';
 
 const origin = { latitude: 40, longitude: -90 };
@@ -80,5 +83,24 @@ describe('what satellites found', () => {
     const [corner] = Object.keys(house.marks) as MarkId[];
     const tied = setTape(walked, pin ?? 'mark:0', corner ?? 'mark:0', inches(500));
     expect(surveyOf(tied).loose).toEqual([pin]);
+  });
+
+  it('[Y5] bends nothing that a reading tells, and leaves the marks at rest', () => {
+    const two = walk(addMark(namedSite('Yard'), { x: 0, y: 0 }), 390, 100);
+    const taped = setTape(two, 'mark:1', 'mark:2', inches(400));
+    const [from, to] = ['mark:1', 'mark:2'] as const;
+    const seen = {
+      kind: 'bearing',
+      from,
+      to,
+      bearing: radians(0),
+      trust: null,
+      label: '',
+    } as const;
+    const walked = addObservation(taped, seen);
+    const { site } = surveyed(walked, null);
+    const [a, b] = [site.marks['mark:1']!, site.marks['mark:2']!];
+    expect(b.y - a.y).toBeCloseTo(0, 4);
+    expect(surveyOf(walked).settled).toBe(true);
   });
 });
