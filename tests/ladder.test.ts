@@ -38,6 +38,8 @@ const doors: Record<string, readonly string[]> = {
   'react-dom': ['screens'],
   '@expo-google-fonts/barlow': ['screens', 'cli'],
   '@fontsource/barlow': ['screens'],
+  'pdfjs-dist': ['screens'],
+  '@noble/hashes': ['screens'],
   fontkit: ['cli'],
   node: ['cli'],
 };

@@ -3,7 +3,7 @@ import { composed } from './composed.ts';
 import { determinant } from './determinant.ts';
 import { pictureMap } from './pictureMap.ts';
 import type { SitePoint } from './point.ts';
-import type { Projective } from './projective.ts';
+import { depthAt, type Projective } from './projective.ts';
 import { reversed } from './reversed.ts';
 import { shownGround, type LaidPicture } from './shownGround.ts';
 
@@ -15,7 +15,7 @@ export interface StraightPlan {
   readonly corner: SitePoint;
   /** Inches of ground to a pixel. */
   readonly pixel: number;
-  /** From its pixels to those of the picture as it was taken. */
+  /** From its pixels to those of the picture as it was taken; a pixel before the horizon has a depth above zero. */
   readonly toPicture: Projective;
 }
 
@@ -34,15 +34,19 @@ export const straightPlan = (laid: LaidPicture, longest: number): StraightPlan |
   const finest = laid.ties.map(({ u, v }) => Math.sqrt(area / map.depth({ x: u, y: v }) ** 3));
   const pixel = Math.max(Math.min(...finest), Math.max(across, up) / longest);
   const corner = { x: ground.minX, y: ground.maxY };
+  const back = composed(reversed(map.toGround), [
+    ...([pixel, 0, corner.x] as const),
+    ...([0, -pixel, corner.y] as const),
+    ...([0, 0, 1] as const),
+  ]);
+  // of either sign: by one of the ties, which lie before the horizon, it is made to be above zero
+  const [{ x, y } = corner] = laid.ties;
+  const sign = Math.sign(depthAt(back, { x: (x - corner.x) / pixel, y: (corner.y - y) / pixel }));
   return {
     width: Math.max(1, Math.min(longest, Math.ceil(across / pixel))),
     height: Math.max(1, Math.min(longest, Math.ceil(up / pixel))),
     corner,
     pixel,
-    toPicture: composed(reversed(map.toGround), [
-      ...([pixel, 0, corner.x] as const),
-      ...([0, -pixel, corner.y] as const),
-      ...([0, 0, 1] as const),
-    ]),
+    toPicture: back.map((value) => value * sign) as unknown as Projective,
   };
 };

@@ -1,12 +1,13 @@
 import fc from 'fast-check';
 import { Matrix, solve } from 'ml-matrix';
 import { describe, expect, it } from 'vitest';
+import { carried } from '../../src/geometry/carried.ts';
 import { contains } from '../../src/geometry/contains.ts';
 import { cutPolygon } from '../../src/geometry/cutPolygon.ts';
 import { distance } from '../../src/geometry/distance.ts';
 import { homographyOf, type FourTies } from '../../src/geometry/homographyOf.ts';
 import { pictureMap } from '../../src/geometry/pictureMap.ts';
-import { projected } from '../../src/geometry/projective.ts';
+import { depthAt, projected } from '../../src/geometry/projective.ts';
 import { shownGround } from '../../src/geometry/shownGround.ts';
 import { signedArea } from '../../src/geometry/signedArea.ts';
 import { similarityOf } from '../../src/geometry/similarityOf.ts';
@@ -14,7 +15,7 @@ import { straightPlan } from '../../src/geometry/straightPlan.ts';
 import type { Tie } from '../../src/geometry/tie.ts';
 import { tiesFault } from '../../src/geometry/tiesFault.ts';
 import type { PicturePoint } from '../../src/geometry/point.ts';
-import { sitePoint, starPolygon } from './arbitraries.ts';
+import { rigidMotion, sitePoint, starPolygon } from './arbitraries.ts';
 
 const pixel = fc.record({
   x: fc.integer({ min: 0, max: 8000 }),
@@ -244,7 +245,47 @@ describe('the ground that a picture shows', () => {
         for (const { u, v, x, y } of ties) {
           const at = { x: (x - plan.corner.x) / plan.pixel, y: (plan.corner.y - y) / plan.pixel };
           expect(distance(projected(plan.toPicture, at), { x: u, y: v })).toBeLessThan(1e-3);
+          expect(depthAt(plan.toPicture, at)).toBeGreaterThan(0);
         }
+      }),
+    );
+  });
+
+  it('[G36] moved, turned and made larger as a whole it is the same picture, else it is another', () => {
+    const times = fc.double({ min: 0.1, max: 9, noNaN: true });
+    fc.assert(
+      fc.property(seenSquare, rigidMotion, times, (ties, motion, grown) => {
+        const laid = ties.map(({ u, v, x, y }): Tie => ({
+          u,
+          v,
+          ...motion({ x: x * grown, y: y * grown }),
+        }));
+        const by = carried(ties, laid);
+        if (by === null) throw new Error('expected a motion');
+        laid.forEach(({ x, y }, n) => {
+          const was = ties[n] ?? { x: 0, y: 0 };
+          expect(distance(projected(by, { x: was.x, y: was.y }), { x, y })).toBeLessThan(1e-2);
+        });
+        expect(
+          carried(
+            ties,
+            laid.map((tie, n) => (n === 2 ? { ...tie, x: tie.x + 9 } : tie)),
+          ),
+        ).toBeNull();
+        expect(
+          carried(
+            ties,
+            laid.map((tie, n) => (n === 2 ? { ...tie, u: tie.u + 9 } : tie)),
+          ),
+        ).toBeNull();
+        // turned over is no motion of the ground
+        expect(
+          carried(
+            ties,
+            ties.map(({ x, ...tie }) => ({ ...tie, x: -x })),
+          ),
+        ).toBeNull();
+        expect(carried(ties, laid.slice(0, 2))).toBeNull();
       }),
     );
   });
