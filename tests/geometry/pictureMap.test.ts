@@ -72,7 +72,7 @@ describe('a picture tied at two points', () => {
       ([a, b, c, d]) => [{ u: a.x, v: a.y, ...c } as Tie, { u: b.x, v: b.y, ...d } as Tie] as const,
     );
 
-  it('[G32] both points lie where they are tied, and no length is stretched more than another', () => {
+  it('[G40] both points lie where they are tied, and no length is stretched more than another', () => {
     fc.assert(
       fc.property(two, pixel, pixel, ([first, second], a, b) => {
         const map = similarityOf(first, second);
@@ -86,7 +86,7 @@ describe('a picture tied at two points', () => {
     );
   });
 
-  it('[G32] a picture is seen from above: clockwise on it is clockwise on the ground', () => {
+  it('[G40] a picture is seen from above: clockwise on it is clockwise on the ground', () => {
     fc.assert(
       fc.property(two, starPolygon, ([first, second], star) => {
         const map = similarityOf(first, second);
@@ -98,7 +98,7 @@ describe('a picture tied at two points', () => {
     );
   });
 
-  it('[G32] a picture 400 px wide tied 100 in across lies a quarter inch to the pixel, up is north', () => {
+  it('[G40] a picture 400 px wide tied 100 in across lies a quarter inch to the pixel, up is north', () => {
     const { toSite, toPicture } = pictureMap([
       { u: 0, v: 0, x: 50, y: 20 },
       { u: 400, v: 0, x: 150, y: 20 },
@@ -109,7 +109,7 @@ describe('a picture tied at two points', () => {
 });
 
 describe('a picture straightened by four points', () => {
-  it('[G33] is mapped as the linear system of the textbook has it', () => {
+  it('[G41] is mapped as the linear system of the textbook has it', () => {
     fc.assert(
       fc.property(seenSquare, (ties) => {
         // about the first tie, else the system of the other library loses digits
@@ -130,7 +130,7 @@ describe('a picture straightened by four points', () => {
     );
   });
 
-  it('[G33] its four points lie where they are tied, straight lines stay straight, and back is the way it came', () => {
+  it('[G41] its four points lie where they are tied, straight lines stay straight, and back is the way it came', () => {
     fc.assert(
       fc.property(seenSquare, fc.double({ min: 0, max: 1, noNaN: true }), (ties, share) => {
         const { toSite, toPicture } = pictureMap(ties);
@@ -146,7 +146,7 @@ describe('a picture straightened by four points', () => {
     );
   });
 
-  it('[G33] of a square that nobody looked at aslant it is the similarity', () => {
+  it('[G41] of a square that nobody looked at aslant it is the similarity', () => {
     const ties: FourTies = [
       { u: 10, v: 10, x: 0, y: 0 },
       { u: 110, v: 10, x: 50, y: 0 },
@@ -157,7 +157,7 @@ describe('a picture straightened by four points', () => {
     homographyOf(ties).forEach((value, n) => expect(value).toBeCloseTo(flat[n] ?? NaN, 9));
   });
 
-  it('[G33] a court of 60 ft by 120 ft seen from its end comes out as that', () => {
+  it('[G41] a court of 60 ft by 120 ft seen from its end comes out as that', () => {
     // a pinhole camera over the middle of the near side, looking down at it: by hand
     const seen = (x: number, y: number) => {
       const [back, high, focal] = [300, 200, 1000];
@@ -204,11 +204,11 @@ describe('ties at fault', () => {
       square.map(({ y, ...rest }) => ({ ...rest, y: -y })),
       'the four points do not go round the same way on the picture and on the ground',
     ],
-  ])('[G34] %j: %s', (ties, line) => {
+  ])('[G42] %j: %s', (ties, line) => {
     expect(tiesFault(ties)).toBe(line);
   });
 
-  it('[G34] good ties have none, in any order and turned any way', () => {
+  it('[G42] good ties have none, in any order and turned any way', () => {
     expect(tiesFault(square)).toBeNull();
     expect(tiesFault(square.toReversed())).toBeNull();
     expect(tiesFault(square.map(({ x, y, ...seen }) => ({ ...seen, x: -y, y: x })))).toBeNull();
@@ -217,7 +217,7 @@ describe('ties at fault', () => {
 });
 
 describe('the ground that a picture shows', () => {
-  it('[G35] lies before the horizon, holds what lies about the four points, and is what the picture has', () => {
+  it('[G43] lies before the horizon, holds what lies about the four points, and is what the picture has', () => {
     fc.assert(
       fc.property(seenSquare, (ties) => {
         const laid = { width: 3000, height: 3000, ties };
@@ -236,7 +236,7 @@ describe('the ground that a picture shows', () => {
     );
   });
 
-  it('[G35] the picture made of it has each of the four points at its place', () => {
+  it('[G43] the picture made of it has each of the four points at its place', () => {
     fc.assert(
       fc.property(seenSquare, (ties) => {
         const plan = straightPlan({ width: 3000, height: 3000, ties }, 4096);
@@ -251,7 +251,7 @@ describe('the ground that a picture shows', () => {
     );
   });
 
-  it('[G36] moved, turned and made larger as a whole it is the same picture, else it is another', () => {
+  it('[G44] moved, turned and made larger as a whole it is the same picture, else it is another', () => {
     const times = fc.double({ min: 0.1, max: 9, noNaN: true });
     fc.assert(
       fc.property(seenSquare, rigidMotion, times, (ties, motion, grown) => {
@@ -290,7 +290,7 @@ describe('the ground that a picture shows', () => {
     );
   });
 
-  it('[G35] half of a square is left of one that is cut through its middle', () => {
+  it('[G43] half of a square is left of one that is cut through its middle', () => {
     const unit = [
       { x: 0, y: 0 },
       { x: 4, y: 0 },
