@@ -19,7 +19,7 @@ const openText = async (page: Page, name: string, text: string): Promise<void> =
 /** Files that are not what they should be, and what the one line about each must name. */
 const bad: readonly (readonly [name: string, text: string, says: RegExp])[] = [
   ['truncated.json', sample().slice(0, 700), /truncated\.json: .+/],
-  ['foreign.json', '{"type":"FeatureCollection","features":[]}', /foreign\.json: .+format/],
+  ['foreign.json', '{"kind":"drawing","shapes":[]}', /foreign\.json: .+format/],
   ['hostile.json', '{"__proto__":{"format":"lathline site"},"version":1}', /hostile\.json: .+/],
   [
     'newer.json',
