@@ -1,6 +1,7 @@
 import type { Palette } from '../drawing/ink.ts';
 import { toScreen } from '../editor/view.ts';
 import { boundsOf } from '../geometry/bounds.ts';
+import type { SitePoint } from '../geometry/point.ts';
 import type { View } from '../store/view.ts';
 import { lettering } from './paintAtoms.ts';
 import type { UnderPicture } from './underPicture.ts';
@@ -11,13 +12,33 @@ export interface PicturePaint {
   readonly palette: Palette;
 }
 
-const paintBitmap = (
+type Pixels = Extract<UnderPicture, { readonly kind: 'pixels' }>;
+type Frame = Extract<UnderPicture, { readonly kind: 'frame' }>;
+
+const trace = (
   context: CanvasRenderingContext2D,
-  bitmap: CanvasImageSource,
-  { toGround, shows }: UnderPicture,
-  { scale, x, y }: View,
+  points: readonly SitePoint[],
+  view: View,
 ): void => {
+  context.beginPath();
+  for (const point of points) {
+    const { x, y } = toScreen(view, point);
+    context.lineTo(x, y);
+  }
+  context.closePath();
+};
+
+const paintPixels = (
+  context: CanvasRenderingContext2D,
+  { bitmap, toGround, within, shows }: Pixels,
+  view: View,
+): void => {
+  if (within !== null) {
+    trace(context, within, view);
+    context.clip();
+  }
   const [a, b, c, d, e, f] = toGround;
+  const { scale, x, y } = view;
   context.globalAlpha = shows;
   context.imageSmoothingQuality = 'medium';
   // inches go up the ground and down the screen
@@ -30,15 +51,12 @@ const [letter, line] = [15, 20];
 
 const paintFrame = (
   context: CanvasRenderingContext2D,
-  { outline, words }: UnderPicture,
+  { outline, words }: Frame,
   { view, palette }: PicturePaint,
 ): void => {
-  const corners = outline.map((point) => toScreen(view, point));
-  const bounds = boundsOf(corners);
+  const bounds = boundsOf(outline.map((point) => toScreen(view, point)));
   if (bounds === null) return;
-  context.beginPath();
-  for (const { x, y } of corners) context.lineTo(x, y);
-  context.closePath();
+  trace(context, outline, view);
   context.setLineDash([8, 5]);
   context.lineWidth = 1.5;
   context.strokeStyle = palette.line;
@@ -62,8 +80,8 @@ export const paintPictures = (
 ): void => {
   for (const picture of pictures) {
     context.save();
-    if (picture.bitmap === null) paintFrame(context, picture, paint);
-    else if (picture.shows > 0) paintBitmap(context, picture.bitmap, picture, paint.view);
+    if (picture.kind === 'frame') paintFrame(context, picture, paint);
+    else if (picture.shows > 0) paintPixels(context, picture, paint.view);
     context.restore();
   }
 };

@@ -1,6 +1,7 @@
 import { useEffect } from 'react';
 import { useBench, useSession, useSite } from './bench.ts';
 import { BringOver } from './bring/BringOver.tsx';
+import { PageOver } from './yard/underlay/PageOver.tsx';
 import { Board } from './frame/Board.tsx';
 import { DropFile } from './frame/DropFile.tsx';
 import { Mishap } from './frame/Mishap.tsx';
@@ -46,6 +47,7 @@ export const App = () => {
       <Say />
       <DropFile />
       <BringOver />
+      <PageOver />
     </div>
   );
 };

@@ -10,6 +10,7 @@ import type { Cell } from '../store/cell.ts';
 import { current } from '../store/history.ts';
 import type { Session, SessionStore } from '../store/session.ts';
 import type { SiteStore } from '../store/siteStore.ts';
+import type { PictureBox } from './pictures/pictureBox.ts';
 import { useStored } from './useStored.ts';
 
 /** What all screens work on: the document, the session, the layout that follows, and the tools. */
@@ -28,6 +29,10 @@ export interface Bench {
   readonly pointer: Cell<SitePoint | null>;
   /** A file of another program that waits to be brought in. */
   readonly bring: Cell<File | null>;
+  /** The pictures under the drawing. */
+  readonly pictures: PictureBox;
+  /** A PDF of which a page is to be chosen. */
+  readonly page: Cell<File | null>;
 }
 
 export const BenchContext = createContext<Bench | null>(null);

@@ -1,6 +1,8 @@
 import { fitInk } from '../canvas/fitInk.ts';
 import { fitPlan } from '../drawing/plan/fitPlan.ts';
 import { boundsOf } from '../geometry/bounds.ts';
+import type { Underlay } from '../site/underlay.ts';
+import { underlayGround } from '../site/underlayGround.ts';
 import { current } from '../store/history.ts';
 import type { Bench } from './bench.ts';
 import { padInch } from './padInch.ts';
@@ -22,10 +24,12 @@ export const fitAll = ({ site, session, layOut, pad }: Bench): void => {
   const size = pad.getState();
   if (size === null) return;
   const shown = current(site.getState().history);
+  // where nothing is drawn yet, what there is to draw over
+  const pictured = Object.values<Underlay>(shown.underlays).flatMap(underlayGround);
   const { width, height } = size;
   const view = fitInk({
     primitives: fitPlan(shown, layOut(shown)),
-    ground: boundsOf(Object.values(shown.marks)) ?? emptyGround,
+    ground: boundsOf(Object.values(shown.marks)) ?? boundsOf(pictured) ?? emptyGround,
     pad: size,
     room: { minX: edge, minY: promptHeight, maxX: width - edge, maxY: height - keysHeight },
     inch: padInch[session.getState().theme],

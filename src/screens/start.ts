@@ -4,6 +4,7 @@ import { layOutFrom } from '../engine/layOutFrom.ts';
 import { emptySite } from '../site/emptySite.ts';
 import { openDocument } from '../site/openDocument.ts';
 import type { Site } from '../site/site.ts';
+import type { Underlay } from '../site/underlay.ts';
 import { createCell } from '../store/cell.ts';
 import type { Pad } from '../editor/view.ts';
 import type { SitePoint } from '../geometry/point.ts';
@@ -12,11 +13,15 @@ import { deviceBookShelf } from '../store/bookShelf.ts';
 import { createBookStore } from '../store/bookStore.ts';
 import { rememberLayouts } from '../store/derived.ts';
 import { deviceShelf, keep, loadKept } from '../store/persist.ts';
+import { picturesApart } from '../store/picturesApart.ts';
+import { devicePictureShelf, type PictureShelf } from '../store/pictureShelf.ts';
 import { createSession } from '../store/session.ts';
 import { createSiteStore } from '../store/siteStore.ts';
 import type { Bench } from './bench.ts';
 import { screenOf } from './frame/tabs.ts';
 import { samples } from './files/samples.ts';
+import { createPictureWorker } from './pictures/askWorker.ts';
+import { createPictureBox } from './pictures/pictureBox.ts';
 import { genericBook } from './plans/genericBook.ts';
 import { plansFrom } from './plans/startingPlans.ts';
 
@@ -48,12 +53,22 @@ const startBook = async (say: (line: string) => void) => {
   return book;
 };
 
+/** Bytes of pictures that a device keeps of yards that are not open. Ours. */
+const mostPictures = 300_000_000;
+
+/** Lets old pictures go; a device that cannot tell which it has keeps them. */
+const prunePictures = (shelf: PictureShelf, { underlays }: Site): void => {
+  const wanted = new Set(Object.values<Underlay>(underlays).map(({ picture }) => picture));
+  void shelf.prune(mostPictures, wanted).catch(() => undefined);
+};
+
 /**
  * The bench as the program opens: the drawing kept on this device; where there is none, the sample
  * that the address asks for, else an empty pad. From here on what is drawn is kept.
  */
 export const start = async (): Promise<Bench> => {
-  const shelf = deviceShelf();
+  const pictureShelf = devicePictureShelf();
+  const shelf = picturesApart(deviceShelf(), pictureShelf);
   const kept = await loadKept(shelf);
   const asked = kept.site === null ? await askedSample() : null;
   const site = createSiteStore(
@@ -65,6 +80,7 @@ export const start = async (): Promise<Bench> => {
   const book = await startBook((say) => session.setState({ say }));
   session.setState({ plans: plansFrom(book.getState().parts) });
   if (kept.trouble !== null) session.setState({ say: kept.trouble });
+  prunePictures(pictureShelf, site.getState().history.present.site);
   const screen = screenOf(window.location.hash);
   if (screen !== null) session.setState({ screen });
   const remembered = rememberLayouts(layOutFrom);
@@ -83,5 +99,7 @@ export const start = async (): Promise<Bench> => {
     pad: createCell<Pad | null>(null),
     pointer: createCell<SitePoint | null>(null),
     bring: createCell<File | null>(null),
+    pictures: createPictureBox({ site, shelf: pictureShelf, worker: createPictureWorker() }),
+    page: createCell<File | null>(null),
   };
 };

@@ -1,7 +1,22 @@
 import { saveSite } from '../../site/saveSite.ts';
+import type { Site } from '../../site/site.ts';
+import type { Underlay } from '../../site/underlay.ts';
 import type { Bench } from '../bench.ts';
 import { download } from './download.ts';
 import { fileStem } from './fileStem.ts';
+
+/** What a file does not have: pictures that are kept beside it; empty where it has all. */
+const without = ({ underlays, pictures }: Site): string => {
+  const beside = new Set(
+    Object.values<Underlay>(underlays)
+      .map(({ picture }) => picture)
+      .filter((id) => !(id in pictures)),
+  ).size;
+  if (beside === 0) return '';
+  return beside === 1
+    ? '; 1 picture is kept on this device and is not in it'
+    : `; ${beside} pictures are kept on this device and are not in it`;
+};
 
 /** Saves the document as a site file, named for the job. A running gesture is not saved. */
 export const saveFile = ({ site, session }: Bench): void => {
@@ -9,5 +24,5 @@ export const saveFile = ({ site, session }: Bench): void => {
   const document = drawn(history.present.site);
   const name = `${fileStem(document.job.name)}.site.json`;
   download({ name, type: 'application/json', content: saveSite(document) });
-  session.setState({ say: `Saved ${name}` });
+  session.setState({ say: `Saved ${name}${without(document)}` });
 };

@@ -42,6 +42,8 @@ export interface PictureBox {
   readonly bytes: (id: PictureId) => Promise<Blob | null>;
   /** Takes bytes in hand, and on the device; one line where it does not keep them, else null. */
   readonly put: (id: PictureId, picture: Blob) => Promise<string | null>;
+  /** Decodes files that are brought. */
+  readonly worker: PictureWorker;
 }
 
 interface Parts {
@@ -165,5 +167,5 @@ export const createPictureBox = ({ site, shelf, worker }: Parts): PictureBox => 
       return 'it is not kept on this device: there is no room, or it keeps nothing';
     }
   };
-  return { shown, bytes, put };
+  return { shown, bytes, put, worker };
 };

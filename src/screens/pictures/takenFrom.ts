@@ -4,11 +4,9 @@ import { pictureHeader } from '../../importers/picture/pictureHeader.ts';
 import type { PictureId } from '../../site/ids.ts';
 import { read, unread, type Parsed } from '../../units/parsed.ts';
 import { encoded } from './encoded.ts';
+import { mostKept } from './mostKept.ts';
 import type { Taken } from './pictureCall.ts';
 import { reduced } from './reduced.ts';
-
-/** Pixels on the longer side of what is kept of a picture, and bytes of one that is kept as it came. */
-export const mostKept = { side: 4096, bytes: 4_000_000 } as const;
 
 /** The id of a file's picture: the digest of its bytes, and of a PDF which page. */
 export const pictureIdOf = (bytes: Uint8Array, page: number | null): PictureId =>

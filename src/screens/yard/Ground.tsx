@@ -1,21 +1,23 @@
-import { useCallback, useMemo } from 'react';
+import { useCallback } from 'react';
 import type { Signal } from '../../canvas/hand.ts';
 import { Pad } from '../../canvas/Pad.tsx';
 import { useHeldKey } from '../../canvas/useHeldKey.ts';
 import { palettes } from '../../drawing/palettes.ts';
-import { padPlan } from '../../drawing/plan/padPlan.ts';
 import { touchedKnob } from '../../editor/bowKnob.ts';
 import { hits, isSame, type Touch } from '../../editor/hit.ts';
 import type { Input } from '../../editor/input.ts';
 import type { Hand } from '../../editor/send.ts';
+import { pictureHand } from '../../editor/tools/picture/taken.ts';
 import { isShown } from '../../editor/walk/walk.ts';
 import { panBy, type Pad as PadSize } from '../../editor/view.ts';
 import type { SitePoint } from '../../geometry/point.ts';
 import { useBench, useDrawn, useLayout, useSession, useSite } from '../bench.ts';
 import { fitAll } from '../fitAll.ts';
 import { padInch } from '../padInch.ts';
+import { useUnderPictures } from '../pictures/underPictures.ts';
 import { useStored } from '../useStored.ts';
 import { FirstSteps } from './FirstSteps.tsx';
+import { planOf } from './planOf.ts';
 import { selectionMarks } from './selectionMarks.ts';
 import type { Walk } from './walk/useWalk.ts';
 import { walkMarks } from './walk/walkMarks.ts';
@@ -29,8 +31,6 @@ interface SheetProps {
   readonly onInput: (input: Input) => void;
 }
 
-const none: readonly [] = [];
-
 /** The pad itself: the drawing as it is now, what is selected, and what the tool shows. */
 const DrawingPad = ({ place, hand, cross, onInput }: SheetProps) => {
   const bench = useBench();
@@ -41,16 +41,13 @@ const DrawingPad = ({ place, hand, cross, onInput }: SheetProps) => {
   const space = useHeldKey(' ');
   const { system } = site.lengths;
   const drawn = useDrawn();
-  const primitives = useMemo(() => padPlan(drawn.site, drawn.layout), [drawn.site, drawn.layout]);
-  const still = {
-    primitives,
-    palette: palettes[theme],
-    inch: padInch[theme],
-    system,
-    pictures: none,
-  };
+  const primitives = planOf(drawn.site, drawn.layout);
+  const pictures = useUnderPictures();
+  const [palette, inch] = [palettes[theme], padInch[theme]];
+  const still = { primitives, palette, inch, system, pictures };
   const means = (touch: Touch, kind: Signal['kind']): Signal['means'] => {
     if (tool === 'pan' || space) return 'pan';
+    if (tool === 'picture') return pictureHand(site, selection, touch, kind);
     if (tool !== 'select') return 'draw';
     const all = hits(site, layout, touch);
     const [first = null] = all;
@@ -105,7 +102,8 @@ interface Props {
 /** The pad with what lies over it: what to do next, and the keys that zoom. */
 export const Ground = ({ walk, cross, onPointer }: Props) => {
   const { sender, pointer } = useBench();
-  const marks = useSite().marks;
+  const { marks, underlays } = useSite();
+  const bare = Object.keys(marks).length === 0 && Object.keys(underlays).length === 0;
   const tool = useSession((state) => state.tool);
   const walking = isShown(walk.state);
   const hand = useStored(sender.hand, (state) => state);
@@ -120,7 +118,7 @@ export const Ground = ({ walk, cross, onPointer }: Props) => {
     <div className="ground">
       <DrawingPad place={walk.place} hand={hand} cross={cross} onInput={onInput} />
       <p className="prompt">{hand.prompt}</p>
-      {Object.keys(marks).length === 0 && tool === 'select' && !walking && <FirstSteps />}
+      {bare && tool === 'select' && !walking && <FirstSteps />}
       <ZoomKeys />
     </div>
   );

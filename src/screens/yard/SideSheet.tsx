@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useCallback, useState } from 'react';
 import { isShown } from '../../editor/walk/walk.ts';
 import type { Flag } from '../../engine/flag.ts';
 import { cautions } from '../../trade/cautions.ts';
@@ -18,7 +18,9 @@ import { NextShot } from './next/NextShot.tsx';
 import { NextUtility } from './next/NextUtility.tsx';
 import { NextTapes } from './next/NextTapes.tsx';
 import { SquaringKey } from './squaring/SquaringKey.tsx';
+import { PutDownContext } from './putDown.ts';
 import { SurveyKey } from './survey/SurveyKey.tsx';
+import { NextPictures } from './underlay/NextPictures.tsx';
 import { FigureEntry } from './FigureEntry.tsx';
 import { TypedEntry, type Sign } from './TypedEntry.tsx';
 import { Unused } from './Unused.tsx';
@@ -36,6 +38,7 @@ const Next = () => {
   if (tool === 'shot') return <NextShot />;
   if (tool === 'tape') return <NextTapes />;
   if (tool === 'boundary') return <NextBoundary />;
+  if (tool === 'picture') return <NextPictures />;
   return tool === 'utility' ? <NextUtility /> : null;
 };
 
@@ -45,6 +48,7 @@ const drawnBy: Readonly<Partial<Record<ToolId, readonly string[]>>> = {
   gate: ['gate'],
   utility: ['feature'],
   shot: ['shot'],
+  picture: ['underlay'],
 };
 
 /** The card of what is selected, and what is drawn next, so that neither is taken for the other. */
@@ -72,7 +76,9 @@ const Selected = ({ selection }: { readonly selection: Selection }) => {
     <>
       <Card selection={selection} />
       <details className="more">
-        <summary>What the next one will be</summary>
+        <summary>
+          {tool === 'picture' ? 'All pictures, and one more' : 'What the next one will be'}
+        </summary>
         <Next />
       </details>
     </>
@@ -94,6 +100,7 @@ export const SideSheet = ({ sign, walk }: Props) => {
   const { flags } = useLayout();
   const { piece, asked } = useStored(bench.sender.hand, (state) => state);
   const [open, setOpen] = useState(false);
+  const putDown = useCallback(() => setOpen(false), []);
   const goTo = (flag: Flag) => {
     session.setState({ selection: flag.place, tool: 'select' });
     centreOn(bench, flag.at);
@@ -117,7 +124,9 @@ export const SideSheet = ({ sign, walk }: Props) => {
         </button>
       </div>
       <div className="card-body">
-        <Selected selection={selection} />
+        <PutDownContext value={putDown}>
+          <Selected selection={selection} />
+        </PutDownContext>
         {tool !== 'tape' && <SurveyKey />}
         {(selection === null || selection.kind === 'mark') && <SquaringKey />}
         <section aria-label="Flags">

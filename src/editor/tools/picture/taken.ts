@@ -8,6 +8,7 @@ import type { UnderlayId } from '../../../site/ids.ts';
 import type { Site } from '../../../site/site.ts';
 import { underlayGround } from '../../../site/underlayGround.ts';
 import { underlaysInOrder } from '../../../site/underlaysInOrder.ts';
+import type { Selection } from '../../../store/selection.ts';
 import { radians } from '../../../units/radians.ts';
 import type { Touch } from '../../hit.ts';
 import { turnKnob } from '../../turnKnob.ts';
@@ -64,4 +65,20 @@ export const takenAt = (site: Site, chosen: UnderlayId | null, touch: Touch): Ta
   if (id === undefined) return null;
   const next = (at === -1 ? id : all[(at + 1) % all.length]) ?? id;
   return { is: 'held', id, from, by: 'itself', next };
+};
+
+/**
+ * What a hand that comes down with the tool for pictures is there for: a mouse takes what it is on, a
+ * finger draws on the picture that is selected; anywhere else a tap is a tap and a drag moves the pad.
+ */
+export const pictureHand = (
+  site: Site,
+  selection: Selection,
+  touch: Touch,
+  kind: 'mouse' | 'touch' | 'pen',
+): 'draw' | 'tap' => {
+  const chosen = selection?.kind === 'underlay' ? selection.id : null;
+  const taken = takenAt(site, chosen, touch);
+  if (taken === null) return 'tap';
+  return kind !== 'touch' || taken.id === chosen ? 'draw' : 'tap';
 };
