@@ -22,7 +22,7 @@ export const layOutFrom = (site: Site, before: Laying | null): Laying => {
   const carry = newCarry(before?.pieces);
   const laid = layLines(site, carry);
   const { lines, posts, gates, ground } = laid;
-  const survey = surveyOf(site, carry);
+  const survey = surveyOf(site, carry, laid);
   const load = loadList(laid, site, carry);
   const flags = flagsOf(site, { ...laid, survey }, carry);
   return { layout: { lines, posts, gates, ground, survey, load, flags }, pieces: carry.pieces };

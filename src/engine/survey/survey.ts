@@ -1,5 +1,6 @@
 import type { SitePoint } from '../../geometry/point.ts';
-import type { MarkId, ObservationId } from '../../site/ids.ts';
+import type { GateId, MarkId, ObservationId } from '../../site/ids.ts';
+import type { Inches } from '../../units/inches.ts';
 import type { Body } from './bodies.ts';
 
 /**
@@ -36,6 +37,11 @@ export interface Survey {
   readonly ways: Readonly<Record<MarkId, readonly SitePoint[]>>;
   /** The most marks that are held to each other, three or more; null for none. */
   readonly body: Body | null;
+  /**
+   * How far off the middle of each opening may be on the ground, told from the body: one standard deviation
+   * the way that is known worst, inches. None for a gate on a loose mark.
+   */
+  readonly places: Readonly<Record<GateId, Inches>>;
   /** The gravest first; empty where nothing disagrees. */
   readonly suspects: readonly Suspect[];
   /** The tape that would help most; null where none would. */
@@ -64,6 +70,7 @@ export const unsurveyed: Survey = {
   loose: [],
   ways: {},
   body: null,
+  places: {},
   suspects: [],
   helps: null,
   spare: 0,

@@ -7,6 +7,7 @@ import type { Site } from '../../site/site.ts';
 import type { Carry } from '../carry/carry.ts';
 import { partOf, type Part } from './bodies.ts';
 import { checkedFrom } from './checkingTape.ts';
+import { gatePlaces, type Stood } from './gatePlaces.ts';
 import { heldAmong, type Held } from './held.ts';
 import { helpfulTape } from './helpfulTape.ts';
 import { judge, type Judged } from './judged.ts';
@@ -97,11 +98,14 @@ const standsBy = (
   return readings.some(([, { redundancy }]) => redundancy < checkedFrom) ? 'unchecked' : 'held';
 };
 
+/** Nothing that stands on the marks. */
+const bareGround: Stood = { lines: {}, gates: {} };
+
 /**
- * What the observations of a site say of themselves and of its marks, where these stand by them
- * already. What no edit touched is taken over from the layout before. Never throws.
+ * What the observations of a site say of themselves, of its marks and of the gates that stand between
+ * them, where the marks stand by them already. What no edit touched is taken over from the layout before. Never throws.
  */
-export const surveyOf = (site: Site, carry: Carry): Survey => {
+export const surveyOf = (site: Site, carry: Carry, stood: Stood = bareGround): Survey => {
   const taped = tapedIn(site);
   const networks = firmNetworks(site);
   const judged = networks.map((network) => {
@@ -123,7 +127,8 @@ export const surveyOf = (site: Site, carry: Carry): Survey => {
   const holding = holdingOf(site, held, carry);
   const large = held === null && suspects.length === 0;
   const stands = large ? 'large' : standsBy({ ...holding, suspects }, readings);
-  return { ...sums, ...holding, taped, suspects, stands };
+  const places = held === null ? {} : gatePlaces(site, { held, stood, carry });
+  return { ...sums, ...holding, places, taped, suspects, stands };
 };
 
 const sizeOf = ({ ids: [id] }: Suspect, readings: Readings): number =>

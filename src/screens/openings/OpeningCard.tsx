@@ -16,6 +16,7 @@ import { GateFlags } from './GateFlags.tsx';
 import { needWords } from './needWords.ts';
 import { OpeningBar } from './OpeningBar.tsx';
 import { OrderSize } from './OrderSize.tsx';
+import { PlaceLine } from './PlaceLine.tsx';
 import { Ranges } from './Ranges.tsx';
 import { cardAt } from './showCard.ts';
 import { SignOff, type Signer } from './SignOff.tsx';
@@ -60,6 +61,7 @@ export const OpeningCard = ({ gate, standing, signer, onSigner }: Props) => {
         </div>
       </header>
       <GateFlags gate={gate.id} />
+      <PlaceLine gate={gate.id} />
       <Bar gate={gate} drawn={drawn} name={name} />
       <Working opening={gate.opening} style={site.lengths} name={name} />
       <div className="halves">

@@ -8,6 +8,7 @@ import { fineStyle } from '../../../units/fineStyle.ts';
 import { formatLength } from '../../../units/formatLength.ts';
 import { useLayout, useSite } from '../../bench.ts';
 import { TextField } from '../../fields/TextField.tsx';
+import { PlaceLine } from '../../openings/PlaceLine.tsx';
 import { StandingLine } from '../../openings/StandingLine.tsx';
 import { Working } from '../../openings/Working.tsx';
 import { AnchorFields } from './AnchorFields.tsx';
@@ -63,6 +64,7 @@ const Laid = ({ gate, laid }: Props) => {
         <strong>{formatLength(laid.opening.target, fineStyle(lengths))}</strong>
       </p>
       <StandingLine gate={laid.id} />
+      <PlaceLine gate={laid.id} />
       <HungFields gate={gate} laid={laid} />
       <Fold title="How it closes">
         <WayFields gate={gate} laid={laid} />
