@@ -6,7 +6,7 @@ import type { Spot } from '../../../src/engine/survey/sighting.ts';
 import { networksOf, sightingsOf } from '../../../src/engine/survey/surveyed.ts';
 import { distance } from '../../../src/geometry/distance.ts';
 import type { SitePoint } from '../../../src/geometry/point.ts';
-import { spot } from '../../../src/geometry/tolerance.ts';
+import { spot as oneSpot } from '../../../src/geometry/tolerance.ts';
 import { rotated } from '../../../src/geometry/rotated.ts';
 import type { MarkId } from '../../../src/site/ids.ts';
 import type { Observation } from '../../../src/site/observation.ts';
@@ -106,7 +106,7 @@ describe('where least squares puts marks', () => {
           [...one.spots].map(([id, spot]) => [id, { ...spot, ...places.get(id) }] as const),
         );
         const again = adjusted({ ...one, spots }).places;
-        for (const [id, at] of places) expect(distance(again.get(id)!, at)).toBeLessThan(spot);
+        for (const [id, at] of places) expect(distance(again.get(id)!, at)).toBeLessThan(oneSpot);
       }
     }
   });
@@ -207,14 +207,14 @@ describe('where least squares puts marks', () => {
         label: fc.constant(''),
       }),
     );
-    const spot = fc.record({
+    const place = fc.record({
       x: coordinate,
       y: coordinate,
       fixed: fc.constantFrom(false, false, true),
     });
     fc.assert(
       fc.property(
-        fc.tuple(spot, spot, spot, spot, spot),
+        fc.tuple(place, place, place, place, place),
         fc.array(all, { minLength: 1, maxLength: 12 }),
         (five, seen) => {
           const spots = new Map(
