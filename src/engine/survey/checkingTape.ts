@@ -4,7 +4,7 @@ import type { Candidate } from './candidate.ts';
 import { covarianceOf, shadowsOf } from './datum.ts';
 import { majorAxis, spreads } from './ellipse.ts';
 import type { Held } from './held.ts';
-import { rowsOf } from './rows.ts';
+import { rowsOf, type Places } from './rows.ts';
 import { product, redundancyOf, shadowOf } from './strength.ts';
 
 /** A reading of which the others show less than this is not checked. Ours, no published source. */
@@ -44,18 +44,32 @@ const weakReadings = ({ parts }: Held): Weak[] =>
     .toSorted((a, b) => a.redundancy - b.redundancy)
     .map(({ part, row }) => ({ part, shadow: shadowOf(row, part.strength) }));
 
+/** What a tape is off by on its own in parts other than one: its far end may stand in another. */
+const elsewhere = (parts: readonly Part[], not: Part, { sighting }: Candidate, places: Places) =>
+  parts.reduce((sum, part) => {
+    if (part === not) return sum;
+    const [row] = rowsOf([sighting], part.strength.frame, places);
+    if (row === undefined || row.columns.length === 0) return sum;
+    const own = shadowOf(row, part.strength);
+    return sum + product(own, own);
+  }, 0);
+
 /**
  * The tape that takes the most off the variance of what is weak, by what one more row does to it: with
  * s and t the two as R⁻ᵀ has them, (s·t)² / (1 + t·t). The product is had without t, and is the most
  * that a tape can do, so that few have to be looked at.
  */
-const bestFor = ({ part, shadow }: Weak, candidates: readonly Candidate[]): Candidate | null => {
+const bestFor = (
+  { part, shadow }: Weak,
+  parts: readonly Part[],
+  candidates: readonly Candidate[],
+  places: Places,
+): Candidate | null => {
   const { frame, triangle } = part.strength;
   const reach = leastSquares(triangle, shadow);
   const tried = candidates
-    .filter(({ from, to }) => part.places.has(from) && part.places.has(to))
     .flatMap((one) =>
-      rowsOf([one.sighting], frame, part.places).map((row) => {
+      rowsOf([one.sighting], frame, places).map((row) => {
         const along = row.columns.reduce(
           (sum, column, n) => sum + row.values[n]! * reach[column]!,
           0,
@@ -69,7 +83,7 @@ const bestFor = ({ part, shadow }: Weak, candidates: readonly Candidate[]): Cand
   for (const { one, row, most } of tried) {
     if (most <= gain) break;
     const own = shadowOf(row, part.strength);
-    const gained = most / (1 + product(own, own));
+    const gained = most / (1 + product(own, own) + elsewhere(parts, part, one, places));
     if (gained > gain) [best, gain] = [one, gained];
   }
   return best;
@@ -80,9 +94,13 @@ const bestFor = ({ part, shadow }: Weak, candidates: readonly Candidate[]): Cand
  * are not known well enough; else for the reading that the others check least. Null where none is so,
  * or no tape would help it.
  */
-export const checkingTape = (held: Held, candidates: readonly Candidate[]): Candidate | null => {
+export const checkingTape = (
+  held: Held,
+  places: Places,
+  candidates: readonly Candidate[],
+): Candidate | null => {
   for (const weak of [...weakPlaces(held), ...weakReadings(held)]) {
-    const best = bestFor(weak, candidates);
+    const best = bestFor(weak, held.parts, candidates, places);
     if (best !== null) return best;
   }
   return null;

@@ -19,6 +19,8 @@ export const helpfulTape = (
   const sightings = held.parts.flatMap(({ network }) => network.sightings);
   const candidates = candidatesAmong(places, sightings, trusts);
   const hangs = held.loose.every(({ mark }) => held.body?.marks.has(mark) === true);
-  const found = hangs ? checkingTape(held, candidates) : holdingTape(held, places, candidates);
+  const found = hangs
+    ? checkingTape(held, places, candidates)
+    : holdingTape(held, places, candidates);
   return found === null ? null : { from: found.from, to: found.to };
 };
