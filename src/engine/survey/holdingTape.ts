@@ -107,6 +107,23 @@ const better = (a: Tried, b: Tried): number =>
   a.error - b.error ||
   a.one.length - b.one.length;
 
+/** What a tape does to each freedom: how its far end moves along it, less how its near end does. */
+const stretchOf = (
+  { from, to }: Candidate,
+  moves: ReadonlyMap<MarkId, Moves>,
+  places: Places,
+): Effect => {
+  const [a, b] = [moves.get(from) ?? still, moves.get(to) ?? still];
+  const [start, end] = [places.get(from), places.get(to)];
+  if ((a === still && b === still) || start === undefined || end === undefined) return new Map();
+  const way = unitVector(start, end);
+  if (way === null) return new Map();
+  const effect = effectOf(b, way);
+  for (const [freedom, move] of a) effect.set(freedom, (effect.get(freedom) ?? 0) - dot(move, way));
+  for (const [freedom, value] of effect) if (Math.abs(value) <= hair) effect.delete(freedom);
+  return effect;
+};
+
 /**
  * The tape that holds the most marks at once, where one can; else one from the body to where the most
  * loose marks hang together, as the first of two or three. Of tapes that do as much, the one that
@@ -122,30 +139,23 @@ export const holdingTape = (
   const inBody = (id: MarkId): boolean => held.body?.marks.has(id) === true;
   const hanging = (id: MarkId): number =>
     held.parts.find((part) => !inBody(id) && part.strength.frame.columns.has(id))?.places.size ?? 1;
-  let best: Tried | null = null;
-  for (const one of candidates) {
-    const [a, b] = [moves.get(one.from) ?? still, moves.get(one.to) ?? still];
-    if (a === still && b === still) continue;
-    const way = unitVector(
-      places.get(one.from) ?? { x: 0, y: 0 },
-      places.get(one.to) ?? { x: 0, y: 0 },
-    );
-    if (way === null) continue;
-    const effect = effectOf(b, way);
-    for (const [freedom, move] of a)
-      effect.set(freedom, (effect.get(freedom) ?? 0) - dot(move, way));
-    for (const [freedom, value] of effect) if (Math.abs(value) <= hair) effect.delete(freedom);
+  const tryOut = (one: Candidate): Tried | null => {
+    const effect = stretchOf(one, moves, places);
     const size = sizeOf(effect);
-    if (size <= hair) continue;
+    if (size <= hair) return null;
     const group = groups.get(kindOf(effect))?.find((other) => together(other.effect, effect));
-    const tried: Tried = {
+    return {
       one,
       holds: group?.marks.length ?? 0,
       joins: inBody(one.from) !== inBody(one.to),
       hang: Math.max(hanging(one.from), hanging(one.to)),
       error: (one.sighting.sigma * (group?.most ?? 1)) / size,
     };
-    if (best === null || better(best, tried) > 0) best = tried;
+  };
+  let best: Tried | null = null;
+  for (const one of candidates) {
+    const tried = tryOut(one);
+    if (tried !== null && (best === null || better(best, tried) > 0)) best = tried;
   }
   return best?.one ?? null;
 };
