@@ -4,10 +4,11 @@ import { leastSquares } from '../../geometry/upperTriangle.ts';
 import type { MarkId, ObservationId } from '../../site/ids.ts';
 import type { Network } from './networks.ts';
 import type { Row } from './rows.ts';
-import { snooped, standardisedOf } from './snooped.ts';
+import { snooped } from './snooped.ts';
 import { longestOf } from './stance.ts';
 import { redundancyOf, strengthOf, type Strength } from './strength.ts';
 import type { Reading, Suspect } from './survey.ts';
+import { standardisedOf } from './tested.ts';
 
 /** What one network says of its readings, where its marks stand already. */
 export interface Judged {

@@ -4,6 +4,7 @@ import type { MarkId } from '../../../src/site/ids.ts';
 import type { Observation } from '../../../src/site/observation.ts';
 import { inches } from '../../../src/units/inches.ts';
 import { leastSigmas, planted } from './plantedNetworks.ts';
+import { leastRedundancy, toldYard } from './plantedYard.ts';
 import { networkOf } from './yardNetwork.ts';
 
 describe('the reading that is most likely wrong', () => {
@@ -18,6 +19,15 @@ describe('the reading that is most likely wrong', () => {
   it('[V11] fence corners on two ties alone give it away nearly as often', () => {
     const all = Array.from({ length: 100 }, (_, seed) => planted(seed + 1, 2));
     expect(all.filter(({ place }) => place === 0).length).toBeGreaterThanOrEqual(0.9 * all.length);
+  }, 120_000);
+
+  it('[V11] and so it is in yards with less to spare, where others check the tape at all', () => {
+    const all = Array.from({ length: 150 }, (_, seed) => toldYard(seed));
+    expect(Math.min(...all.map(({ sigmas }) => sigmas))).toBeGreaterThanOrEqual(leastSigmas);
+    const checked = all.filter(({ redundancy }) => redundancy >= leastRedundancy);
+    expect(checked.length).toBeGreaterThan(100);
+    for (const some of [all, checked])
+      expect(some.filter(({ first }) => first).length).toBeGreaterThanOrEqual(0.95 * some.length);
   }, 120_000);
 
   const marks: Readonly<Record<string, readonly [number, number]>> = {

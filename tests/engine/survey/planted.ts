@@ -1,4 +1,5 @@
 import { leastSigmas, planted, type Planted } from './plantedNetworks.ts';
+import { leastRedundancy, toldYard, type ToldYard } from './plantedYard.ts';
 
 /** What a command prints: how many of so many planted errors were named first. */
 const shareOf = (all: readonly Planted[]): string => {
@@ -31,3 +32,25 @@ const lines = [
 ];
 
 console.log(lines.join('\n'));
+
+const told = Array.from({ length: count }, (_, seed) => toldYard(seed));
+const ofThem = (some: readonly ToldYard[]): string => {
+  const share = (of: (one: ToldYard) => boolean): string => {
+    const found = some.filter(of).length;
+    return `${found} of ${some.length}, ${((100 * found) / some.length).toFixed(1)} %`;
+  };
+  const first = share((one) => one.first);
+  return `named first ${first}; named first or as one that cannot be told from it ${share((one) => one.among)}`;
+};
+
+console.log(
+  [
+    '',
+    `${count} more, with less to spare: a house whose corners are told to be square or that has its two`,
+    'diagonals taped, and four to eight fence corners on two or three ties, the legs taped; readings to',
+    'the eighth of an inch. Only a tape that others check can be found out.',
+    '',
+    `all: ${ofThem(told)}`,
+    `tapes of which the others show ${(100 * leastRedundancy).toFixed(0)} % or more: ${ofThem(told.filter(({ redundancy }) => redundancy >= leastRedundancy))}`,
+  ].join('\n'),
+);
