@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { layOutFrom } from '../../../src/engine/layOutFrom.ts';
 import { layOutSite } from '../../../src/engine/layOutSite.ts';
 import { surveyed } from '../../../src/engine/survey/surveyed.ts';
 import { suspectText } from '../../../src/engine/survey/suspectText.ts';
@@ -19,7 +20,6 @@ const sketched = addFeature(namedSite('House'), { kind: 'building', label: 'Hous
   { x: -12, y: 251 },
 ]);
 
-const feet = (value: number) => inches(value * 12);
 const tape = (site: Site, from: number, to: number, length: number): Site =>
   setTape(site, `mark:${from}`, `mark:${to}`, inches(length));
 const diagonal = Math.hypot(360, 240);
@@ -38,11 +38,11 @@ const standing = (drawn: Site) => {
 };
 
 describe('what tapes say', () => {
-  it('a sketch is a sketch', () => {
+  it('[V22] a sketch is a sketch', () => {
     expect(standing(sketched).survey.stands).toBe('sketched');
   });
 
-  it('four sides leave two marks loose, and a diagonal would help', () => {
+  it('[V22] four sides leave two marks loose, and a diagonal would help', () => {
     const { survey, apart } = standing(walls);
     expect(apart('mark:1', 'mark:2')).toBeCloseTo(360, 4);
     expect(survey.stands).toBe('loose');
@@ -50,7 +50,7 @@ describe('what tapes say', () => {
     expect([survey.helps?.from, survey.helps?.to]).toEqual(['mark:1', 'mark:3']);
   });
 
-  it('one diagonal holds them, a second checks them', () => {
+  it('[V22] one diagonal holds them, a second checks them', () => {
     const one = standing(tape(walls, 1, 3, diagonal));
     expect(one.survey.loose).toEqual([]);
     expect(one.survey.stands).toBe('unchecked');
@@ -61,7 +61,7 @@ describe('what tapes say', () => {
     expect(two.survey.helps).toBeNull();
   });
 
-  it('square corners show which tape is a foot off', () => {
+  it('[V22] square corners show which tape is a foot off', () => {
     const corners = ([1, 2, 3, 4] as const).reduce(
       (so, n) =>
         addObservation(so, {
@@ -92,15 +92,38 @@ describe('what tapes say', () => {
     expect(flags).toMatchObject([{ level: 'settle', rule: 'reading disagrees' }]);
   });
 
-  it('keeps a sketch that fits to the last bit, and what no edit touched', () => {
+  it('[V7] keeps a sketch that fits to the last bit', () => {
     const { site } = surveyed(
       tape(sketched, 1, 2, distance(sketched.marks['mark:1']!, sketched.marks['mark:2']!)),
       null,
     );
     expect(site.marks).toBe(sketched.marks);
-    const first = surveyed(walls, null);
-    const named = { ...walls, job: { ...walls.job, name: 'Other' } };
-    expect(surveyed(named, first).site.marks['mark:1']).toBe(first.site.marks['mark:1']);
-    expect(feet(20)).toBe(240);
+  });
+
+  it('[V23] takes over the marks and what is said of the network that no edit touched', () => {
+    const corner = (n: number, x: number, y: number): Site['marks'] => ({
+      [`mark:far${n}`]: { x: 5000 + x, y: 5000 + y, label: '', fixed: false },
+    });
+    const far = { ...corner(1, 0, 0), ...corner(2, 200, 0), ...corner(3, 90, 150) };
+    const two: Site = { ...walls, marks: { ...walls.marks, ...far } };
+    const triangle = [
+      ['mark:far1', 'mark:far2'],
+      ['mark:far2', 'mark:far3'],
+      ['mark:far1', 'mark:far3'],
+    ] as const;
+    const both = triangle.reduce((so, [a, b]) => setTape(so, a, b, inches(190)), two);
+    const before = surveyed(both, null);
+    const laid = layOutFrom(before.site, null);
+    const edited = tape(both, 1, 3, diagonal);
+    const after = surveyed(edited, before);
+    for (const id of ['mark:far1', 'mark:far2', 'mark:far3'] as const)
+      expect(after.site.marks[id]).toBe(before.site.marks[id]);
+    expect(after.site).toEqual(surveyed(edited, null).site);
+    const again = layOutFrom(after.site, laid);
+    expect(again.layout.survey).toEqual(layOutSite(after.site).survey);
+    const judged = (pieces: typeof laid.pieces) =>
+      [...(pieces.get('judged') ?? [])].find(([id]) => id === 'observation:5')?.[1];
+    expect(judged(again.pieces)).toBeDefined();
+    expect(judged(again.pieces)).toBe(judged(laid.pieces));
   });
 });
