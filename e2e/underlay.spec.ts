@@ -1,0 +1,406 @@
+import { readFileSync, writeFileSync } from 'node:fs';
+import { expect, test, type Page } from '@playwright/test';
+import { distance } from '../src/geometry/distance.ts';
+import { pictureMap } from '../src/geometry/pictureMap.ts';
+import type { Site } from '../src/site/site.ts';
+import { tiesOf } from '../src/site/tiesOf.ts';
+import type { Underlay } from '../src/site/underlay.ts';
+import { dragGround } from './dragGround.ts';
+import { bombFile, dropFile, jpegFile, pdfFile, pngFile } from './pictureFiles.ts';
+import { yardPage } from './yardPage.ts';
+
+/** A picture of white ground with a black house on it, 300 by 200 px from 200, 150; made for this test. */
+const house = pngFile('house.png', [800, 600], (x, y) =>
+  x >= 200 && x < 500 && y >= 150 && y < 350 ? [20, 20, 20] : [235, 240, 230],
+);
+
+const first = (site: Site): Underlay => {
+  const [underlay] = Object.values<Underlay>(site.underlays);
+  if (underlay === undefined) throw new Error('expected a picture under the drawing');
+  return underlay;
+};
+const mapOf = (site: Site) => pictureMap(tiesOf(first(site)));
+
+const middleOf = (numbers: readonly number[]): number =>
+  numbers.toSorted((a, b) => a - b)[Math.floor(numbers.length / 2)] ?? NaN;
+
+/**
+ * What the pad has painted where it shows a point of the ground, red, green and blue: the middle one of a
+ * small patch, so that a line of the graph paper does not count.
+ */
+const inkAt = async (
+  page: Page,
+  { x, y }: { readonly x: number; readonly y: number },
+): Promise<number[]> => {
+  const patch = await page.evaluate(
+    ([east, north]) => {
+      const pad = document.querySelector<HTMLElement>('.pad');
+      const canvas = pad?.querySelector('canvas');
+      const [scale = 1, left = 0, top = 0] = (pad?.dataset['view'] ?? '').split(' ').map(Number);
+      const density = canvas ? canvas.width / canvas.clientWidth : 1;
+      const [across, down] = [(left + east * scale) * density, (top - north * scale) * density];
+      const seen = canvas?.getContext('2d')?.getImageData(across - 4, down - 4, 9, 9).data;
+      return [...(seen ?? [])];
+    },
+    [x, y] as const,
+  );
+  return [0, 1, 2].map((channel) => middleOf(patch.filter((_, n) => n % 4 === channel)));
+};
+
+const bring = async (page: Page, file: Parameters<typeof dropFile>[1]): Promise<void> => {
+  await dropFile(page, file);
+  await expect(page.getByText(`${file.name}: under the drawing`)).toBeVisible();
+};
+
+/** Takes up a way to lay the picture; on a phone its card puts itself down for that. */
+const begin = async (page: Page, way: RegExp): Promise<void> => {
+  const pull = page.getByRole('button', { name: /^Pull up/ });
+  if (await pull.isVisible()) await pull.click();
+  await card(page).getByRole('button', { name: way }).click();
+};
+
+const card = (page: Page) => page.getByRole('region', { name: 'Picture under the drawing' });
+
+test('a photo is sized by two points and a distance, faded, locked, undone, kept and removed', async ({
+  page,
+  context,
+}) => {
+  const yard = yardPage(page);
+  await yard.openEmpty();
+  await bring(page, house);
+  const laid = await yard.saved();
+  expect(first(laid)).toMatchObject({ width: 800, height: 600, size: 'guessed', label: 'house' });
+  expect(Object.keys(laid.pictures)).toEqual([first(laid).picture]);
+  const seen = mapOf(laid);
+  const middle = seen.toSite({ x: 350, y: 250 });
+  await expect.poll(() => inkAt(page, middle)).toEqual([20, 20, 20]);
+
+  await begin(page, /^Two points, a known/);
+  const [west, east] = [seen.toSite({ x: 200, y: 350 }), seen.toSite({ x: 500, y: 350 })];
+  await yard.pressGround(west.x, west.y);
+  await yard.pressGround(east.x, east.y);
+  const form = page.getByRole('form', { name: 'Distance on the picture' });
+  await form.getByLabel('From point 1 to point 2').fill(`30'`);
+  await form.getByRole('button', { name: 'Set', exact: true }).click();
+  const sized = await yard.saved();
+  expect(first(sized).size).toBe('told');
+  const { toSite } = mapOf(sized);
+  const wide = distance(toSite({ x: 200, y: 350 }), toSite({ x: 500, y: 350 }));
+  // a tap is good to a pixel of the screen
+  expect(Math.abs(wide - 360)).toBeLessThan(360 * 0.02);
+
+  await yard.onCard(async () => {
+    const slider = card(page).getByRole('slider', { name: /^Shows/ });
+    await slider.focus();
+    for (let n = 0; n < 10; n += 1) await page.keyboard.press('ArrowLeft');
+    await expect(card(page).getByText('Shows: 50 %')).toBeVisible();
+    await card(page).getByLabel('Locked').check();
+  });
+  const faded = await yard.saved();
+  expect(first(faded)).toMatchObject({ shows: 0.5, locked: true });
+  const [dark = 0] = await inkAt(page, toSite({ x: 350, y: 250 }));
+  expect(dark).toBeGreaterThan(100);
+
+  // a locked picture lets the hand draw over it
+  await yard.take('Building');
+  const corner = toSite({ x: 200, y: 150 });
+  await yard.pressGround(corner.x, corner.y);
+  await yard.piece(`30'`, 'East, to the right');
+  await yard.piece(`20'`, 'South, down');
+  await yard.piece(`30'`, 'West, to the left');
+  await yard.close();
+  const drawn = await yard.saved();
+  expect(Object.keys(drawn.features)).toHaveLength(1);
+  expect(drawn.underlays).toEqual(faded.underlays);
+  await yard.take('Select');
+  await dragGround(page, toSite({ x: 700, y: 550 }), toSite({ x: 600, y: 450 }));
+  expect((await yard.saved()).underlays).toEqual(faded.underlays);
+
+  await page.close();
+  const later = await context.newPage();
+  const again = yardPage(later);
+  await later.goto('/index.html');
+  expect(await again.saved()).toEqual(drawn);
+  // half faded as before
+  const shade = async () => (await inkAt(later, toSite({ x: 350, y: 250 })))[0] ?? 0;
+  await expect.poll(async () => Math.abs((await shade()) - dark)).toBeLessThan(20);
+
+  await again.take('Picture');
+  await again.onCard(async () => {
+    await later.getByRole('button', { name: 'house (locked)' }).click();
+    await card(later).getByRole('button', { name: 'Remove picture' }).click();
+  });
+  const bare = await again.saved();
+  expect([bare.underlays, bare.pictures]).toEqual([{}, {}]);
+  await later.getByRole('button', { name: /^Undo/ }).click();
+  expect(await again.saved()).toEqual(drawn);
+});
+
+test('a picture is dragged, turned by its knob and straightened by a rectangle and by four marks', async ({
+  page,
+}) => {
+  const yard = yardPage(page);
+  await yard.openEmpty();
+  await bring(page, house);
+  const laid = await yard.saved();
+  const seen = mapOf(laid);
+  const at = (x: number, y: number) => seen.toSite({ x, y });
+  await dragGround(page, at(600, 500), at(640, 460));
+  const moved = await yard.saved();
+  const by = distance(mapOf(moved).toSite({ x: 0, y: 0 }), at(0, 0));
+  expect(by).toBeGreaterThan(distance(at(600, 500), at(640, 460)) * 0.8);
+  await page.getByRole('button', { name: /^Undo/ }).click();
+  await dragGround(page, at(400, 0), at(700, 100));
+  const turned = await yard.saved();
+  const up = mapOf(turned).toSite({ x: 400, y: 0 });
+  expect(Math.abs(up.x - at(400, 0).x)).toBeGreaterThan(distance(at(0, 0), at(100, 0)));
+  await page.getByRole('button', { name: /^Undo/ }).click();
+  expect(await yard.saved()).toEqual(laid);
+
+  // the house as it is, said to be 30 ft by 15 ft: the picture is drawn out to that
+  await begin(page, /^Corners of a rect/);
+  const corners = [at(200, 150), at(500, 150), at(500, 350), at(200, 350)];
+  for (const { x, y } of corners) await yard.pressGround(x, y);
+  const form = page.getByRole('form', { name: 'Sides of the rectangle' });
+  await form.getByLabel('From corner 1 to corner 2').fill(`30'`);
+  await form.getByRole('button', { name: 'Set', exact: true }).click();
+  await form.getByLabel('From corner 2 to corner 3').fill(`15'`);
+  await form.getByRole('button', { name: 'Set', exact: true }).click();
+  const straight = await yard.saved();
+  expect(Object.keys(first(straight).ties)).toHaveLength(4);
+  const map = mapOf(straight);
+  const sides = [
+    distance(map.toSite({ x: 200, y: 150 }), map.toSite({ x: 500, y: 150 })),
+    distance(map.toSite({ x: 500, y: 150 }), map.toSite({ x: 500, y: 350 })),
+  ];
+  sides.forEach((side, n) => {
+    const wanted = [360, 180][n] ?? 0;
+    expect(Math.abs(side - wanted)).toBeLessThan(wanted * 0.03);
+  });
+  const middle = map.toSite({ x: 350, y: 250 });
+  await expect.poll(() => inkAt(page, middle), { timeout: 20_000 }).toEqual([20, 20, 20]);
+  // dragged as a whole it stays straight, and is not straightened again
+  await dragGround(page, middle, { x: middle.x + 60, y: middle.y - 30 });
+  await expect
+    .poll(async () => inkAt(page, mapOf(await yard.saved()).toSite({ x: 350, y: 250 })))
+    .toEqual([20, 20, 20]);
+});
+
+test('what cannot come under the drawing gets one clear line, and the pad still answers', async ({
+  page,
+}) => {
+  const yard = yardPage(page);
+  await page.goto('/');
+  const before = await yard.saved();
+  const say = page.getByRole('status').filter({ hasText: 'the drawing is as it was' });
+  await dropFile(page, bombFile('bomb.png', 60_000, 60_000));
+  await expect(say).toContainText(
+    'bomb.png: expected at most 100 megapixels, found 60000 × 60000 (3,600 megapixels)',
+  );
+  const cut = { ...house, name: 'cut.png', buffer: house.buffer.subarray(0, 20) };
+  await dropFile(page, cut);
+  await expect(say).toContainText('cut.png: the picture is cut off or damaged');
+  const torn = Buffer.concat([house.buffer.subarray(0, 60), Buffer.alloc(400, 7)]);
+  await dropFile(page, { ...house, name: 'torn.png', buffer: torn });
+  await expect(say).toContainText('torn.png: the picture is damaged or cut off');
+  await dropFile(page, { name: 'a.heic', mimeType: 'image/heic', buffer: Buffer.from('ftypheic') });
+  await expect(say).toContainText('a.heic: expected a JPEG, PNG or WebP picture');
+
+  const plat = pdfFile('plat.pdf', ['Lot 1']);
+  await dropFile(page, { ...plat, name: 'bad.pdf', buffer: plat.buffer.subarray(0, 90) });
+  const sheet = page.getByRole('dialog', { name: 'Which page?' });
+  await expect(sheet.getByRole('alert')).toContainText(/bad\.pdf: the PDF is damaged/);
+  await sheet.getByRole('button', { name: 'Done' }).click();
+  expect(await yard.saved()).toEqual(before);
+  const view = await yard.pad.getAttribute('data-view');
+  await page.getByRole('button', { name: 'Larger' }).click();
+  await expect.poll(() => yard.pad.getAttribute('data-view')).not.toBe(view);
+});
+
+test('a page of a PDF comes under the drawing: the only one at once, of several the one chosen', async ({
+  page,
+}) => {
+  const yard = yardPage(page);
+  await yard.openEmpty();
+  await dropFile(page, pdfFile('lot.pdf', ['Lot 7']));
+  await expect(page.getByText('lot.pdf: under the drawing')).toBeVisible();
+  const one = await yard.saved();
+  expect(first(one)).toMatchObject({ label: 'lot', width: 3165, height: 4096 });
+  expect(first(one).picture).toMatch(/-p1$/);
+  // the red square stands from 100 pt to 300 pt of 792, from below
+  const px = 4096 / 792;
+  const square = mapOf(one).toSite({ x: 200 * px, y: (792 - 200) * px });
+  await expect.poll(() => inkAt(page, square)).toEqual([255, 0, 0]);
+
+  await dropFile(page, pdfFile('sheets.pdf', ['Sheet 1', 'Sheet 2', 'Sheet 3']));
+  const sheet = page.getByRole('dialog', { name: 'Which page?' });
+  await sheet.getByRole('button', { name: 'Next page' }).click();
+  await expect(sheet.getByRole('img', { name: 'Page 2' })).toBeVisible();
+  await sheet.getByLabel('Page, 1 to 3').fill('9');
+  await sheet.getByLabel('Page, 1 to 3').press('Enter');
+  await expect(sheet.getByRole('alert')).toContainText('expected a whole number from 1 to 3');
+  await sheet.getByLabel('Page, 1 to 3').fill('3');
+  await sheet.getByLabel('Page, 1 to 3').press('Enter');
+  await sheet.getByRole('button', { name: 'Put page 3 under the drawing' }).click();
+  await expect(page.getByText('sheets.pdf: under the drawing')).toBeVisible();
+  const labels = Object.values<Underlay>((await yard.saved()).underlays).map(({ label }) => label);
+  expect(labels).toEqual(['lot', 'sheets, page 3']);
+});
+
+test('a picture kept beside the file is asked for where it is not, and taken back by its bytes', async ({
+  page,
+  browser,
+}) => {
+  const yard = yardPage(page);
+  await yard.openEmpty();
+  await bring(page, house);
+  await yard.onCard(() =>
+    card(page).getByRole('button', { name: 'Beside it, on this device' }).click(),
+  );
+  await expect.poll(async () => Object.keys((await yard.saved()).pictures)).toEqual([]);
+  await page.getByRole('button', { name: 'Job & file' }).click();
+  const path = await yard.download(() => page.getByRole('button', { name: 'Save file' }).click());
+  await page.getByRole('button', { name: 'Done' }).click();
+  await expect(page.getByText('1 picture is kept on this device and is not in it')).toBeVisible();
+  await page.reload();
+  const middle = mapOf(await yard.saved()).toSite({ x: 350, y: 250 });
+  await expect.poll(() => inkAt(page, middle)).toEqual([20, 20, 20]);
+
+  const other = await browser.newContext({ viewport: page.viewportSize() });
+  const there = await other.newPage();
+  const far = yardPage(there);
+  await there.goto('/index.html');
+  await there.getByRole('button', { name: 'Job & file' }).click();
+  await there.getByLabel('Site file to open').setInputFiles(path);
+  await expect(there.getByRole('dialog')).toBeHidden();
+  await there.getByRole('button', { name: 'Show all' }).click();
+  expect(await inkAt(there, middle)).not.toEqual([20, 20, 20]);
+  await far.take('Picture');
+  await far.onCard(async () => {
+    await there.getByRole('button', { name: 'house', exact: true }).click();
+    await expect(card(there)).toContainText('house.png is not on this device.');
+  });
+  // under another name, but the same bytes
+  await dropFile(there, { ...house, name: 'copy of house.png' });
+  await expect(there.getByText('copy of house.png: back under the drawing')).toBeVisible();
+  await expect.poll(() => inkAt(there, middle)).toEqual([20, 20, 20]);
+  const opened = await far.saved();
+  const told = JSON.parse(readFileSync(path, 'utf8')) as Site;
+  expect(opened.underlays).toEqual(told.underlays);
+  await other.close();
+});
+
+/**
+ * Watches how long the page does not answer: gives the longest block since it was asked last,
+ * milliseconds; 0 where none was as long as 50, which is what a browser reports.
+ */
+const watchBlocks = async (page: Page): Promise<() => Promise<number>> => {
+  await page.evaluate(() => {
+    const blocks: number[] = [];
+    Object.assign(window, { blocks });
+    new PerformanceObserver((list) => {
+      for (const { duration } of list.getEntries()) blocks.push(duration);
+    }).observe({ type: 'longtask', buffered: false });
+  });
+  const longest = () =>
+    page.evaluate(async () => {
+      // what was seen last is told a little later
+      await new Promise((done) => setTimeout(done, 100));
+      const { blocks } = window as unknown as { blocks: number[] };
+      return Math.max(0, ...blocks.splice(0));
+    });
+  // a watch that sees nothing would find everything well
+  await page.evaluate(() => {
+    setTimeout(() => {
+      for (const until = performance.now() + 150; performance.now() < until;);
+    });
+  });
+  await page.waitForTimeout(200);
+  expect(await longest()).toBeGreaterThan(140);
+  return longest;
+};
+
+const onDesktopOnly = (project: string): void =>
+  test.skip(project !== 'desktop', 'it measures this machine: once is enough');
+
+test('a 40-megapixel photo, turned by its camera, does not freeze the pad', async ({
+  page,
+}, info) => {
+  onDesktopOnly(info.project.name);
+  const yard = yardPage(page);
+  await yard.openEmpty();
+  const size = { name: 'big.jpg', width: 7728, height: 5368 };
+  const photo = await jpegFile(page, { ...size, orientation: 6 });
+  // from the disk, as a person chooses it: else the test's own hands hold up the page
+  const path = info.outputPath(photo.name);
+  writeFileSync(path, photo.buffer);
+  await page.reload();
+  await yard.take('Picture');
+  const longest = await watchBlocks(page);
+  await page.getByLabel('Picture or PDF to put under the drawing').setInputFiles(path);
+  const before = await yard.pad.getAttribute('data-view');
+  const started = Date.now();
+  await yard.pad.hover();
+  await page.mouse.wheel(0, -200);
+  await expect.poll(() => yard.pad.getAttribute('data-view')).not.toBe(before);
+  const answered = Date.now() - started;
+  await expect(page.getByText('big.jpg: under the drawing')).toBeVisible({ timeout: 60_000 });
+  const block = await longest();
+  const site = await yard.saved();
+  expect([first(site).width, first(site).height]).toEqual([5368, 7728]);
+  // it stands upright: the sky is at the left of what was taken, at the right when it is turned
+  const [sky, ground] = [
+    { x: 5200, y: 4000 },
+    { x: 300, y: 4000 },
+  ].map((point) => mapOf(site).toSite(point));
+  const blue = async (at: typeof sky) => {
+    const [red = 0, , most = 0] = at === undefined ? [] : await inkAt(page, at);
+    return most - red;
+  };
+  await expect.poll(() => blue(sky), { timeout: 30_000 }).toBeGreaterThan(30);
+  expect(await blue(ground)).toBeLessThan(0);
+  const painted = await longest();
+  console.log(
+    `40 megapixels (${(photo.buffer.length / 1e6).toFixed(1)} MB): longest block while it is read ${Math.round(block)} ms, with saving it ${Math.round(painted)} ms; a wheel turn answered in ${answered} ms`,
+  );
+  expect(block).toBeLessThan(500);
+});
+
+test('with 8 MB of picture in the file an edit blocks the page no longer than without', async ({
+  page,
+}, info) => {
+  onDesktopOnly(info.project.name);
+  const yard = yardPage(page);
+  await yard.openEmpty();
+  await bring(page, await jpegFile(page, { name: 'photo.jpg', width: 800, height: 600 }));
+  const marked = async (): Promise<number> => {
+    const longest = await watchBlocks(page);
+    await yard.take('Mark');
+    for (const x of [300, 360, 420, 480, 540]) await yard.pressAt(x, 300);
+    await page.waitForTimeout(500);
+    return longest();
+  };
+  const plain = await marked();
+  const site = await yard.saved();
+  const [[id, picture] = ['', { type: 'image/jpeg', data: '' }] as const] = Object.entries(
+    site.pictures,
+  );
+  // what follows the end of a JPEG is passed over by who decodes it: as much as a file takes
+  const bytes = Buffer.concat([Buffer.from(picture.data, 'base64'), Buffer.alloc(6_000_000)]);
+  const data = bytes.subarray(0, 6_000_000).toString('base64');
+  const large = { ...site, pictures: { [id]: { ...picture, data } } };
+  expect(data).toHaveLength(8_000_000);
+  await page.getByRole('button', { name: 'Job & file' }).click();
+  const path = info.outputPath('large.site.json');
+  writeFileSync(path, JSON.stringify(large));
+  await page.getByLabel('Site file to open').setInputFiles(path);
+  await expect(page.getByRole('dialog')).toBeHidden();
+  await page.waitForTimeout(1500);
+  const full = await marked();
+  console.log(
+    `five marks set: longest block ${Math.round(plain)} ms with a small picture, ${Math.round(full)} ms with one of 8,000,000 characters in the file`,
+  );
+  expect(full).toBeLessThan(plain + 150);
+  await page.reload();
+  expect((await yard.saved()).pictures).toEqual(large.pictures);
+});
