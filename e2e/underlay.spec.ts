@@ -1,4 +1,5 @@
 import { readFileSync, writeFileSync } from 'node:fs';
+import { AxeBuilder } from '@axe-core/playwright';
 import { expect, test, type Page } from '@playwright/test';
 import { distance } from '../src/geometry/distance.ts';
 import { pictureMap } from '../src/geometry/pictureMap.ts';
@@ -7,6 +8,7 @@ import { tiesOf } from '../src/site/tiesOf.ts';
 import type { Underlay } from '../src/site/underlay.ts';
 import { dragGround } from './dragGround.ts';
 import { bombFile, dropFile, jpegFile, pdfFile, pngFile } from './pictureFiles.ts';
+import { watchBlocks } from './watchBlocks.ts';
 import { yardPage } from './yardPage.ts';
 
 /** A picture of white ground with a black house on it, 300 by 200 px from 200, 150; made for this test. */
@@ -186,6 +188,88 @@ test('a picture is dragged, turned by its knob and straightened by a rectangle a
     .toEqual([20, 20, 20]);
 });
 
+test('a picture is sized by the keys alone, on a metric yard', async ({ page }) => {
+  const yard = yardPage(page);
+  await yard.openEmpty();
+  await page.getByRole('button', { name: 'Job & file' }).click();
+  await page.getByLabel('Written in').selectOption('m');
+  await page.getByRole('button', { name: 'Done' }).click();
+  await bring(page, house);
+  const laid = mapOf(await yard.saved());
+  await begin(page, /^Two points, a known/);
+  // the crosshair goes from line to line of the graph paper, from the middle of the pad
+  await page.keyboard.press('ArrowLeft');
+  await page.keyboard.press('Space');
+  for (let n = 0; n < 3; n += 1) await page.keyboard.press('ArrowRight');
+  await page.keyboard.press('Space');
+  const form = page.getByRole('form', { name: 'Distance on the picture' });
+  await expect(form).toBeVisible();
+  await page.keyboard.press('Escape');
+  await expect(form).toBeHidden();
+  await begin(page, /^Two points, a known/);
+  const points = page.getByRole('group', { name: 'Points on the picture' });
+  await expect(points).toContainText('0 of 2 set');
+  await page.getByRole('application').focus();
+  await page.keyboard.press('Space');
+  await expect(points).toContainText('1 of 2 set');
+  await page.keyboard.press('Backspace');
+  await expect(points).toContainText('0 of 2 set');
+  await page.keyboard.press('Space');
+  for (let n = 0; n < 3; n += 1) await page.keyboard.press('ArrowLeft');
+  await page.keyboard.press('Enter');
+  await form.getByLabel('From point 1 to point 2').fill('7.5');
+  await form.getByLabel('From point 1 to point 2').press('Enter');
+  await expect(form).toBeHidden();
+  const site = await yard.saved();
+  expect(first(site).size).toBe('told');
+  const [a, b] = [0, 800].map((x) => mapOf(site).toSite({ x, y: 0 }));
+  const [c, d] = [0, 800].map((x) => laid.toSite({ x, y: 0 }));
+  if (!a || !b || !c || !d) throw new Error('expected the corners');
+  // three squares of the paper were 7.5 m: so much larger or smaller is all of it
+  expect(distance(a, b)).not.toBeCloseTo(distance(c, d), 3);
+  await yard.onCard(async () => {
+    const width = card(page).getByLabel('All of it is so wide');
+    await width.fill('20 m');
+    await width.press('Enter');
+    const up = card(page).getByLabel('Up on it, ° from north');
+    await up.fill('90');
+    await up.press('Enter');
+  });
+  const turned = mapOf(await yard.saved());
+  const [left, right] = [turned.toSite({ x: 0, y: 0 }), turned.toSite({ x: 800, y: 0 })];
+  expect(distance(left, right)).toBeCloseTo(20 / 0.0254, 6);
+  // up is east, so its right is south
+  expect(right.x).toBeCloseTo(left.x, 6);
+  expect(right.y).toBeLessThan(left.y);
+});
+
+test('axe finds nothing on the card of a picture or on the sheet of pages, in any light', async ({
+  page,
+}) => {
+  const yard = yardPage(page);
+  await yard.openEmpty();
+  await bring(page, house);
+  for (const light of ['Day', 'Dark', 'Full sun']) {
+    await page.getByRole('button', { name: 'Job & file' }).click();
+    await page.getByRole('button', { name: light, exact: true }).click();
+    await page.getByRole('button', { name: 'Done' }).click();
+    await begin(page, /^Corners of a rect/);
+    const onPad = await new AxeBuilder({ page }).analyze();
+    expect(onPad.violations.map(({ id, nodes }) => [light, id, nodes[0]?.html])).toEqual([]);
+    await page.getByRole('button', { name: 'Drop them all' }).click();
+    await yard.onCard(async () => {
+      const { violations } = await new AxeBuilder({ page }).analyze();
+      expect(violations.map(({ id, nodes }) => [light, id, nodes[0]?.html])).toEqual([]);
+    });
+    await dropFile(page, pdfFile('sheets.pdf', ['Sheet 1', 'Sheet 2']));
+    const sheet = page.getByRole('dialog', { name: 'Which page?' });
+    await expect(sheet.getByRole('img', { name: 'Page 1' })).toBeVisible();
+    const onSheet = await new AxeBuilder({ page }).analyze();
+    expect(onSheet.violations.map(({ id, nodes }) => [light, id, nodes[0]?.html])).toEqual([]);
+    await sheet.getByRole('button', { name: 'Done' }).click();
+  }
+});
+
 test('what cannot come under the drawing gets one clear line, and the pad still answers', async ({
   page,
 }) => {
@@ -289,36 +373,6 @@ test('a picture kept beside the file is asked for where it is not, and taken bac
   expect(opened.underlays).toEqual(told.underlays);
   await other.close();
 });
-
-/**
- * Watches how long the page does not answer: gives the longest block since it was asked last,
- * milliseconds; 0 where none was as long as 50, which is what a browser reports.
- */
-const watchBlocks = async (page: Page): Promise<() => Promise<number>> => {
-  await page.evaluate(() => {
-    const blocks: number[] = [];
-    Object.assign(window, { blocks });
-    new PerformanceObserver((list) => {
-      for (const { duration } of list.getEntries()) blocks.push(duration);
-    }).observe({ type: 'longtask', buffered: false });
-  });
-  const longest = () =>
-    page.evaluate(async () => {
-      // what was seen last is told a little later
-      await new Promise((done) => setTimeout(done, 100));
-      const { blocks } = window as unknown as { blocks: number[] };
-      return Math.max(0, ...blocks.splice(0));
-    });
-  // a watch that sees nothing would find everything well
-  await page.evaluate(() => {
-    setTimeout(() => {
-      for (const until = performance.now() + 150; performance.now() < until;);
-    });
-  });
-  await page.waitForTimeout(200);
-  expect(await longest()).toBeGreaterThan(140);
-  return longest;
-};
 
 const onDesktopOnly = (project: string): void =>
   test.skip(project !== 'desktop', 'it measures this machine: once is enough');
