@@ -1,6 +1,6 @@
 import type { Primitive } from '../drawing/primitive.ts';
 import type { Input } from './input.ts';
-import type { Answer, Asked, Desk, Piece, Tool } from './tool.ts';
+import type { Answer, Asked, Desk, Piece, Steps, Tool } from './tool.ts';
 
 /** A tool in one of its states, the state's type hidden: what `send` keeps for every tool. */
 export interface Machine {
@@ -13,6 +13,7 @@ export interface Machine {
   readonly prompt: (desk: Desk) => string;
   readonly piece: (desk: Desk) => Piece | null;
   readonly asked: (desk: Desk) => Asked | null;
+  readonly steps: (desk: Desk) => Steps | null;
   /** The machine as it is put aside for another tool. */
   readonly rest: () => Machine;
 }
@@ -37,5 +38,6 @@ export const machine = <State>(tool: Tool<State>, state: State = tool.idle): Mac
   prompt: (desk) => tool.prompt(state, desk),
   piece: (desk) => tool.piece?.(state, desk) ?? null,
   asked: (desk) => tool.asked?.(state, desk) ?? null,
+  steps: (desk) => tool.steps?.(state, desk) ?? null,
   rest: () => machine(tool, tool.rest(state)),
 });

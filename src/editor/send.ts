@@ -10,7 +10,7 @@ import { stands } from '../store/stands.ts';
 import type { ToolId } from '../store/toolId.ts';
 import type { Input } from './input.ts';
 import type { Machine } from './machine.ts';
-import type { Answer, Asked, Desk, Piece } from './tool.ts';
+import type { Answer, Asked, Desk, Piece, Steps } from './tool.ts';
 import type { ToolEntry } from './toolbox.ts';
 
 /** The stores that inputs act on, and the tools that answer them. */
@@ -30,6 +30,8 @@ export interface Hand {
   readonly piece: Piece | null;
   /** The place for which a figure is asked. */
   readonly asked: Asked | null;
+  /** The points that are being set one after the other. */
+  readonly steps: Steps | null;
 }
 
 /** The one way for an input to reach the document. */
@@ -85,6 +87,7 @@ export const createSend = (bench: Workbench): Sender => {
       prompt: tool.prompt(desk),
       piece: tool.piece(desk),
       asked: tool.asked(desk),
+      steps: tool.steps(desk),
     };
   };
   const hand = createCell(look());

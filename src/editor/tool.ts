@@ -50,6 +50,13 @@ export interface Asked {
   readonly words: { readonly form: string; readonly field: string; readonly drop: string };
 }
 
+/** Points that are being set one after the other: how many are set, of how many, and what is said of them. */
+export interface Steps {
+  readonly set: number;
+  readonly of: number;
+  readonly form: string;
+}
+
 /** A pure state machine: input in, answer out, and what to show while it is in a state. */
 export interface Tool<State> {
   readonly idle: State;
@@ -61,6 +68,8 @@ export interface Tool<State> {
   readonly piece?: (state: State, desk: Desk) => Piece | null;
   /** The place for which a figure can be typed; absent or null where there is none. */
   readonly asked?: (state: State, desk: Desk) => Asked | null;
+  /** The points that are being set; absent or null where none are. */
+  readonly steps?: (state: State, desk: Desk) => Steps | null;
   /** What is left of a state when another tool is taken up; a chain being drawn is not lost. */
   readonly rest: (state: State) => State;
 }

@@ -19,6 +19,7 @@ import { NextUtility } from './next/NextUtility.tsx';
 import { NextTapes } from './next/NextTapes.tsx';
 import { SquaringKey } from './squaring/SquaringKey.tsx';
 import { PutDownContext } from './putDown.ts';
+import { StepKeys } from './StepKeys.tsx';
 import { SurveyKey } from './survey/SurveyKey.tsx';
 import { NextPictures } from './underlay/NextPictures.tsx';
 import { FigureEntry } from './FigureEntry.tsx';
@@ -98,7 +99,7 @@ export const SideSheet = ({ sign, walk }: Props) => {
   const tool = useSession((state) => state.tool);
   const site = useSite();
   const { flags } = useLayout();
-  const { piece, asked } = useStored(bench.sender.hand, (state) => state);
+  const { piece, asked, steps } = useStored(bench.sender.hand, (state) => state);
   const [open, setOpen] = useState(false);
   const putDown = useCallback(() => setOpen(false), []);
   const goTo = (flag: Flag) => {
@@ -111,6 +112,7 @@ export const SideSheet = ({ sign, walk }: Props) => {
     <aside className="card" data-open={open} aria-label="Card">
       {piece !== null && <TypedEntry piece={piece} begun={sign} />}
       {asked !== null && <FigureEntry asked={asked} begun={sign} />}
+      {steps !== null && <StepKeys steps={steps} />}
       {isShown(walk.state) && <WalkPanel walk={walk} />}
       <div className="card-head">
         <h2>{selection === null ? 'This yard' : cardTitle(selection, site)}</h2>

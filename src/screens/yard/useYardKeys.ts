@@ -67,11 +67,15 @@ const place = (bench: Bench): void => {
   sender.send({ do: 'release', ...touch });
 };
 
-/** Whether a piece is being drawn or a height is asked: keys then go to that first. */
-const isBusy = ({ sender }: Bench): boolean => {
+/** Whether a piece is being drawn or a figure is asked: what is typed then goes to that. */
+const isTyped = ({ sender }: Bench): boolean => {
   const { piece, asked } = sender.hand.getState();
   return piece !== null || asked !== null;
 };
+
+/** Whether anything is begun that can be taken back step by step. */
+const isBusy = (bench: Bench): boolean =>
+  isTyped(bench) || bench.sender.hand.getState().steps !== null;
 
 const leave = (bench: Bench, hand: KeyHand): void => {
   const { session, sender } = bench;
@@ -108,7 +112,7 @@ const carryOut = (bench: Bench, hand: KeyHand, deed: KeyDeed): void => {
     case 'place':
       return place(bench);
     case 'finish':
-      return drawing ? sender.send({ do: 'finish' }) : place(bench);
+      return isTyped(bench) ? sender.send({ do: 'finish' }) : place(bench);
     case 'back':
       return sender.send({ do: drawing ? 'back' : 'erase' });
     case 'leave':
@@ -135,7 +139,7 @@ export const useYardKeys = (hand: KeyHand): void => {
     const press = (event: KeyboardEvent) => {
       const command = event.ctrlKey || event.metaKey;
       if (event.altKey || belongsTo(event.target, event.key)) return;
-      const drawing = isBusy(bench) ? 'a piece' : 'nothing';
+      const drawing = isTyped(bench) ? 'a piece' : 'nothing';
       const deed = keyDeed({ key: event.key, command, shift: event.shiftKey }, drawing, letters);
       if (deed === null) return;
       event.preventDefault();

@@ -267,6 +267,11 @@ describe('pictures in hand', () => {
   it('[E44] back takes off the last point or place, then all; erasing while marking is back', () => {
     const marking = onOne(one, begin('four places'), ...tap(0, 0), ...tap(0, 240), ...tap(100, 0));
     expect(marking.state).toMatchObject({ seen: [{}, {}], shown: [{}] });
+    expect(picture.steps?.(marking.state, deskFor(one))).toEqual({
+      set: 3,
+      of: 8,
+      form: 'Points and their places',
+    });
     const less = drive(picture, marking, [back]);
     expect(less.state).toMatchObject({ seen: [{}], shown: [{}] });
     const place = drive(picture, less, [{ do: 'erase' }]);

@@ -172,5 +172,15 @@ export const picture: Tool<PictureState> = {
     const underlay = state.is === 'asking' ? site.underlays[state.id] : undefined;
     return state.is === 'asking' && underlay !== undefined ? askedOf(underlay, state) : null;
   },
+  steps: (state) => {
+    if (state.is !== 'marking') return null;
+    const { seen, shown, way } = state;
+    const pairs = way.endsWith('places');
+    return {
+      set: pairs ? seen.length + shown.length : seen.length,
+      of: pointsOf[way] * (pairs ? 2 : 1),
+      form: pairs ? 'Points and their places' : 'Points on the picture',
+    };
+  },
   rest: () => idle,
 };
