@@ -53,14 +53,17 @@ export const bombFile = (name: string, width: number, height: number): MadeFile 
   return { name, mimeType: 'image/png', buffer: Buffer.concat([sign, ...parts]) };
 };
 
-/** A PDF of pages of 8-1/2 by 11 in, each with one line of text and a filled square (ISO 32000-1). */
-export const pdfFile = (name: string, words: readonly string[]): MadeFile => {
+/**
+ * A PDF of pages of 8-1/2 by 11 in, each with one line of text, a filled square, and `more` drawn over
+ * them (ISO 32000-1).
+ */
+export const pdfFile = (name: string, words: readonly string[], more = ''): MadeFile => {
   const objects = [
     '<< /Type /Catalog /Pages 2 0 R >>',
     `<< /Type /Pages /Count ${words.length} /Kids [${words.map((_, n) => `${4 + 2 * n} 0 R`).join(' ')}] >>`,
     '<< /Type /Font /Subtype /Type1 /BaseFont /Helvetica >>',
     ...words.flatMap((text, n) => {
-      const drawn = `BT /F1 36 Tf 72 700 Td (${text}) Tj ET 1 0 0 rg 100 100 200 200 re f`;
+      const drawn = `BT /F1 36 Tf 72 700 Td (${text}) Tj ET 1 0 0 rg 100 100 200 200 re f ${more}`;
       return [
         `<< /Type /Page /Parent 2 0 R /MediaBox [0 0 612 792] /Contents ${5 + 2 * n} 0 R /Resources << /Font << /F1 3 0 R >> >> >>`,
         `<< /Length ${drawn.length} >>\nstream\n${drawn}\nendstream`,
@@ -92,22 +95,24 @@ const exifSegment = (orientation: number): Buffer =>
  * A photo of so many pixels made by the browser itself: sky over ground with a grain, so that its file
  * is as large as a camera's. With an `orientation` it says that it is to be turned.
  */
-export const jpegFile = async (
+export const photoFile = async (
   page: Page,
   {
     name,
     width,
     height,
     orientation,
+    type = 'image/jpeg',
   }: {
     readonly name: string;
     readonly width: number;
     readonly height: number;
     readonly orientation?: number;
+    readonly type?: 'image/jpeg' | 'image/webp';
   },
 ): Promise<MadeFile> => {
   const text = await page.evaluate(
-    async ([across, up]) => {
+    async ([across, up, as]) => {
       const canvas = new OffscreenCanvas(across, up);
       const context = canvas.getContext('2d');
       if (context === null) throw new Error('no canvas');
@@ -125,21 +130,21 @@ export const jpegFile = async (
       const pattern = context.createPattern(grain, 'repeat');
       if (pattern !== null) context.fillStyle = pattern;
       context.fillRect(0, 0, across, up);
-      const blob = await canvas.convertToBlob({ type: 'image/jpeg', quality: 0.9 });
+      const blob = await canvas.convertToBlob({ type: as, quality: 0.9 });
       return new Promise<string>((done) => {
         const reader = new FileReader();
         reader.addEventListener('load', () => done(String(reader.result).split(',')[1] ?? ''));
         reader.readAsDataURL(blob);
       });
     },
-    [width, height] as const,
+    [width, height, type] as const,
   );
   const made = Buffer.from(text, 'base64');
   const turned =
     orientation === undefined
       ? made
       : Buffer.concat([made.subarray(0, 2), exifSegment(orientation), made.subarray(2)]);
-  return { name, mimeType: 'image/jpeg', buffer: turned };
+  return { name, mimeType: type, buffer: turned };
 };
 
 /** Drops a file on the program, as a hand would from another window. */

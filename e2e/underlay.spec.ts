@@ -3,11 +3,13 @@ import { AxeBuilder } from '@axe-core/playwright';
 import { expect, test, type Page } from '@playwright/test';
 import { distance } from '../src/geometry/distance.ts';
 import { pictureMap } from '../src/geometry/pictureMap.ts';
+import { pictureHeader } from '../src/importers/picture/pictureHeader.ts';
+import type { Picture } from '../src/site/picture.ts';
 import type { Site } from '../src/site/site.ts';
 import { tiesOf } from '../src/site/tiesOf.ts';
 import type { Underlay } from '../src/site/underlay.ts';
 import { dragGround } from './dragGround.ts';
-import { bombFile, dropFile, jpegFile, pdfFile, pngFile } from './pictureFiles.ts';
+import { bombFile, dropFile, photoFile, pdfFile, pngFile } from './pictureFiles.ts';
 import { watchBlocks } from './watchBlocks.ts';
 import { yardPage } from './yardPage.ts';
 
@@ -374,6 +376,35 @@ test('a picture kept beside the file is asked for where it is not, and taken bac
   await other.close();
 });
 
+test('a WebP comes as it is, and a photo that is reduced loses what its camera wrote in it', async ({
+  page,
+}) => {
+  const yard = yardPage(page);
+  await yard.openEmpty();
+  const webp = { name: 'a.webp', width: 1200, height: 700, type: 'image/webp' } as const;
+  const plain = await photoFile(page, webp);
+  await bring(page, plain);
+  const site = await yard.saved();
+  expect(first(site)).toMatchObject({ width: 1200, height: 700 });
+  const [kept] = Object.values<Picture>(site.pictures);
+  expect(kept?.type).toBe('image/webp');
+  expect(Buffer.from(kept?.data ?? '', 'base64').equals(plain.buffer)).toBe(true);
+  await page.getByRole('button', { name: /^Undo/ }).click();
+  const told = { name: 'b.jpg', width: 5000, height: 2500, orientation: 8 };
+  const photo = await photoFile(page, told);
+  expect(photo.buffer.includes('Exif')).toBe(true);
+  await bring(page, photo);
+  const other = await yard.saved();
+  expect(first(other)).toMatchObject({ width: 2500, height: 5000 });
+  const [reduced] = Object.values<Picture>(other.pictures);
+  const bytes = Buffer.from(reduced?.data ?? '', 'base64');
+  expect(bytes.includes('Exif')).toBe(false);
+  expect(pictureHeader(new Uint8Array(bytes))).toEqual({
+    ok: true,
+    value: { type: 'image/jpeg', width: 2048, height: 4096, exif: false },
+  });
+});
+
 const onDesktopOnly = (project: string): void =>
   test.skip(project !== 'desktop', 'it measures this machine: once is enough');
 
@@ -384,7 +415,7 @@ test('a 40-megapixel photo, turned by its camera, does not freeze the pad', asyn
   const yard = yardPage(page);
   await yard.openEmpty();
   const size = { name: 'big.jpg', width: 7728, height: 5368 };
-  const photo = await jpegFile(page, { ...size, orientation: 6 });
+  const photo = await photoFile(page, { ...size, orientation: 6 });
   // from the disk, as a person chooses it: else the test's own hands hold up the page
   const path = info.outputPath(photo.name);
   writeFileSync(path, photo.buffer);
@@ -420,13 +451,31 @@ test('a 40-megapixel photo, turned by its camera, does not freeze the pad', asyn
   expect(block).toBeLessThan(500);
 });
 
+test('a plat of 30,000 lines on a page does not freeze the pad while it is drawn', async ({
+  page,
+}, info) => {
+  onDesktopOnly(info.project.name);
+  const yard = yardPage(page);
+  await yard.openEmpty();
+  const lines = Array.from({ length: 30_000 }, (_, n) => {
+    const [x, y] = [20 + ((n * 37) % 570), 20 + ((n * 91) % 750)];
+    return `${x} ${y} m ${x + (n % 29)} ${y + (n % 17)} l S`;
+  });
+  const longest = await watchBlocks(page);
+  await dropFile(page, pdfFile('plat.pdf', ['Plat'], lines.join(' ')));
+  await expect(page.getByText('plat.pdf: under the drawing')).toBeVisible({ timeout: 60_000 });
+  const block = await longest();
+  console.log(`a page of 30,000 lines: longest block ${Math.round(block)} ms`);
+  expect(block).toBeLessThan(1000);
+});
+
 test('with 8 MB of picture in the file an edit blocks the page no longer than without', async ({
   page,
 }, info) => {
   onDesktopOnly(info.project.name);
   const yard = yardPage(page);
   await yard.openEmpty();
-  await bring(page, await jpegFile(page, { name: 'photo.jpg', width: 800, height: 600 }));
+  await bring(page, await photoFile(page, { name: 'photo.jpg', width: 800, height: 600 }));
   const marked = async (): Promise<number> => {
     const longest = await watchBlocks(page);
     await yard.take('Mark');

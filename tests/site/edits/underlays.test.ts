@@ -271,4 +271,58 @@ describe('pictures under the drawing', () => {
     expect(sheetText(sampleSite)).toBe(saveSite(sampleSite));
     expect(saveSite(kept)).not.toBe(sheetText(kept));
   });
+
+  it('[S10] whatever edits of pictures follow one another, the file opens again as it is', () => {
+    const at = fc.record({
+      x: fc.integer({ min: -999, max: 999 }),
+      y: fc.integer({ min: -999, max: 999 }),
+    });
+    const deed = fc.record({ verb: fc.nat(8), n: fc.nat(40), at, to: at });
+    type Deed = typeof deed extends fc.Arbitrary<infer T> ? T : never;
+    const edited = (site: Site, { verb, n, at: from, to }: Deed): Site => {
+      const ids = Object.keys(site.underlays) as (typeof id)[];
+      const which = ids[n % (ids.length || 1)] ?? id;
+      const seen = { x: from.x / 4, y: from.y / 4 };
+      const other = { x: to.x / 4, y: to.y / 4 };
+      const length = inches(n * 10);
+      const edits: readonly (() => Site)[] = [
+        () => addUnderlay(site, { ...laid, label: String(n) }),
+        () => removeUnderlay(site, which),
+        () => changeUnderlay(site, which, { shows: n / 40, locked: n % 5 === 0 }),
+        () => placeUnderlay(site, which, { about: from, turn: radians(n), times: n / 9, by: to }),
+        () => scaleUnderlay(site, which, { from: seen, to: other, length }),
+        () =>
+          straightenUnderlay(
+            site,
+            which,
+            aslant.map((tie, k) => (k === n % 4 ? { ...tie, ...to } : tie)) as unknown as FourTies,
+          ),
+        () =>
+          tieUnderlay(site, which, [aslant[n % 4] ?? aslant[0], { u: seen.x, v: seen.y, ...to }]),
+        () => keepUnderlay(site, which, n % 2 === 0 ? bytes : null),
+        () =>
+          addUnderlay(site, { ...laid, picture: `picture:${String(n % 10).repeat(64)}-p${n + 1}` }),
+      ];
+      try {
+        return edits[verb]?.() ?? site;
+      } catch (error) {
+        if (error instanceof RangeError) return site;
+        throw error;
+      }
+    };
+    fc.assert(
+      fc.property(fc.array(deed, { maxLength: 30 }), (deeds) => {
+        let site = sampleSite;
+        for (const next of deeds) {
+          const text = JSON.stringify(site);
+          const after = edited(site, next);
+          expect(JSON.stringify(site)).toBe(text);
+          expect(after.marks).toBe(site.marks);
+          site = after;
+        }
+        expect(openSite(saveSite(site))).toEqual({ ok: true, value: site });
+      }),
+      { numRuns: 200 },
+    );
+  });
 });

@@ -228,6 +228,8 @@ export const select: Tool<SelectState> = {
     }
     const what = chosen(desk);
     if (what === null) return 'Tap what you want to change';
+    // no picture takes a tap from the drawing while this tool is in hand
+    if (what.kind === 'underlay') return 'Take the Picture tool to drag or turn this picture';
     const more = state.is === 'idle' && isSame(state.tapped?.what ?? null, what);
     const under =
       more && (state.tapped?.of ?? 0) > 1 ? ', or tap again for what is under it' : ' to move it';
