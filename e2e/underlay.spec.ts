@@ -1,69 +1,20 @@
-import { readFileSync, writeFileSync } from 'node:fs';
+import { readFileSync } from 'node:fs';
 import { AxeBuilder } from '@axe-core/playwright';
-import { expect, test, type Page } from '@playwright/test';
+import { expect, test } from '@playwright/test';
 import { distance } from '../src/geometry/distance.ts';
-import { pictureMap } from '../src/geometry/pictureMap.ts';
 import { pictureHeader } from '../src/importers/picture/pictureHeader.ts';
 import type { Picture } from '../src/site/picture.ts';
 import type { Site } from '../src/site/site.ts';
-import { tiesOf } from '../src/site/tiesOf.ts';
 import type { Underlay } from '../src/site/underlay.ts';
 import { dragGround } from './dragGround.ts';
 import { bombFile, dropFile, photoFile, pdfFile, pngFile } from './pictureFiles.ts';
-import { watchBlocks } from './watchBlocks.ts';
+import { begin, bring, card, first, inkAt, mapOf } from './underlayPage.ts';
 import { yardPage } from './yardPage.ts';
 
 /** A picture of white ground with a black house on it, 300 by 200 px from 200, 150; made for this test. */
 const house = pngFile('house.png', [800, 600], (x, y) =>
   x >= 200 && x < 500 && y >= 150 && y < 350 ? [20, 20, 20] : [235, 240, 230],
 );
-
-const first = (site: Site): Underlay => {
-  const [underlay] = Object.values<Underlay>(site.underlays);
-  if (underlay === undefined) throw new Error('expected a picture under the drawing');
-  return underlay;
-};
-const mapOf = (site: Site) => pictureMap(tiesOf(first(site)));
-
-const middleOf = (numbers: readonly number[]): number =>
-  numbers.toSorted((a, b) => a - b)[Math.floor(numbers.length / 2)] ?? NaN;
-
-/**
- * What the pad has painted where it shows a point of the ground, red, green and blue: the middle one of a
- * small patch, so that a line of the graph paper does not count.
- */
-const inkAt = async (
-  page: Page,
-  { x, y }: { readonly x: number; readonly y: number },
-): Promise<number[]> => {
-  const patch = await page.evaluate(
-    ([east, north]) => {
-      const pad = document.querySelector<HTMLElement>('.pad');
-      const canvas = pad?.querySelector('canvas');
-      const [scale = 1, left = 0, top = 0] = (pad?.dataset['view'] ?? '').split(' ').map(Number);
-      const density = canvas ? canvas.width / canvas.clientWidth : 1;
-      const [across, down] = [(left + east * scale) * density, (top - north * scale) * density];
-      const seen = canvas?.getContext('2d')?.getImageData(across - 4, down - 4, 9, 9).data;
-      return [...(seen ?? [])];
-    },
-    [x, y] as const,
-  );
-  return [0, 1, 2].map((channel) => middleOf(patch.filter((_, n) => n % 4 === channel)));
-};
-
-const bring = async (page: Page, file: Parameters<typeof dropFile>[1]): Promise<void> => {
-  await dropFile(page, file);
-  await expect(page.getByText(`${file.name}: under the drawing`)).toBeVisible();
-};
-
-/** Takes up a way to lay the picture; on a phone its card puts itself down for that. */
-const begin = async (page: Page, way: RegExp): Promise<void> => {
-  const pull = page.getByRole('button', { name: /^Pull up/ });
-  if (await pull.isVisible()) await pull.click();
-  await card(page).getByRole('button', { name: way }).click();
-};
-
-const card = (page: Page) => page.getByRole('region', { name: 'Picture under the drawing' });
 
 test('a photo is sized by two points and a distance, faded, locked, undone, kept and removed', async ({
   page,
@@ -401,109 +352,6 @@ test('a WebP comes as it is, and a photo that is reduced loses what its camera w
   expect(bytes.includes('Exif')).toBe(false);
   expect(pictureHeader(new Uint8Array(bytes))).toEqual({
     ok: true,
-    value: { type: 'image/jpeg', width: 2048, height: 4096, exif: false },
+    value: { type: 'image/jpeg', width: 2048, height: 4096, notes: false },
   });
-});
-
-const onDesktopOnly = (project: string): void =>
-  test.skip(project !== 'desktop', 'it measures this machine: once is enough');
-
-test('a 40-megapixel photo, turned by its camera, does not freeze the pad', async ({
-  page,
-}, info) => {
-  onDesktopOnly(info.project.name);
-  const yard = yardPage(page);
-  await yard.openEmpty();
-  const size = { name: 'big.jpg', width: 7728, height: 5368 };
-  const photo = await photoFile(page, { ...size, orientation: 6 });
-  // from the disk, as a person chooses it: else the test's own hands hold up the page
-  const path = info.outputPath(photo.name);
-  writeFileSync(path, photo.buffer);
-  await page.reload();
-  await yard.take('Picture');
-  const longest = await watchBlocks(page);
-  await page.getByLabel('Picture or PDF to put under the drawing').setInputFiles(path);
-  const before = await yard.pad.getAttribute('data-view');
-  const started = Date.now();
-  await yard.pad.hover();
-  await page.mouse.wheel(0, -200);
-  await expect.poll(() => yard.pad.getAttribute('data-view')).not.toBe(before);
-  const answered = Date.now() - started;
-  await expect(page.getByText('big.jpg: under the drawing')).toBeVisible({ timeout: 60_000 });
-  const block = await longest();
-  const site = await yard.saved();
-  expect([first(site).width, first(site).height]).toEqual([5368, 7728]);
-  // it stands upright: the sky is at the left of what was taken, at the right when it is turned
-  const [sky, ground] = [
-    { x: 5200, y: 4000 },
-    { x: 300, y: 4000 },
-  ].map((point) => mapOf(site).toSite(point));
-  const blue = async (at: typeof sky) => {
-    const [red = 0, , most = 0] = at === undefined ? [] : await inkAt(page, at);
-    return most - red;
-  };
-  await expect.poll(() => blue(sky), { timeout: 30_000 }).toBeGreaterThan(30);
-  expect(await blue(ground)).toBeLessThan(0);
-  const painted = await longest();
-  console.log(
-    `40 megapixels (${(photo.buffer.length / 1e6).toFixed(1)} MB): longest block while it is read ${Math.round(block)} ms, with saving it ${Math.round(painted)} ms; a wheel turn answered in ${answered} ms`,
-  );
-  expect(block).toBeLessThan(500);
-});
-
-test('a plat of 30,000 lines on a page does not freeze the pad while it is drawn', async ({
-  page,
-}, info) => {
-  onDesktopOnly(info.project.name);
-  const yard = yardPage(page);
-  await yard.openEmpty();
-  const lines = Array.from({ length: 30_000 }, (_, n) => {
-    const [x, y] = [20 + ((n * 37) % 570), 20 + ((n * 91) % 750)];
-    return `${x} ${y} m ${x + (n % 29)} ${y + (n % 17)} l S`;
-  });
-  const longest = await watchBlocks(page);
-  await dropFile(page, pdfFile('plat.pdf', ['Plat'], lines.join(' ')));
-  await expect(page.getByText('plat.pdf: under the drawing')).toBeVisible({ timeout: 60_000 });
-  const block = await longest();
-  console.log(`a page of 30,000 lines: longest block ${Math.round(block)} ms`);
-  expect(block).toBeLessThan(1000);
-});
-
-test('with 8 MB of picture in the file an edit blocks the page no longer than without', async ({
-  page,
-}, info) => {
-  onDesktopOnly(info.project.name);
-  const yard = yardPage(page);
-  await yard.openEmpty();
-  await bring(page, await photoFile(page, { name: 'photo.jpg', width: 800, height: 600 }));
-  const marked = async (): Promise<number> => {
-    const longest = await watchBlocks(page);
-    await yard.take('Mark');
-    for (const x of [300, 360, 420, 480, 540]) await yard.pressAt(x, 300);
-    await page.waitForTimeout(500);
-    return longest();
-  };
-  const plain = await marked();
-  const site = await yard.saved();
-  const [[id, picture] = ['', { type: 'image/jpeg', data: '' }] as const] = Object.entries(
-    site.pictures,
-  );
-  // what follows the end of a JPEG is passed over by who decodes it: as much as a file takes
-  const bytes = Buffer.concat([Buffer.from(picture.data, 'base64'), Buffer.alloc(6_000_000)]);
-  const data = bytes.subarray(0, 6_000_000).toString('base64');
-  const large = { ...site, pictures: { [id]: { ...picture, data } } };
-  expect(data).toHaveLength(8_000_000);
-  await page.getByRole('button', { name: 'Job & file' }).click();
-  const path = info.outputPath('large.site.json');
-  writeFileSync(path, JSON.stringify(large));
-  await page.getByLabel('Site file to open').setInputFiles(path);
-  await expect(page.getByRole('dialog')).toBeHidden();
-  await page.waitForTimeout(1500);
-  const full = await marked();
-  console.log(
-    `five marks set: longest block ${Math.round(plain)} ms with a small picture, ${Math.round(full)} ms with one of 8,000,000 characters in the file`,
-  );
-  expect(full).toBeLessThan(plain + 150);
-  await page.reload();
-  expect((await yard.saved()).pictures).toEqual(large.pictures);
 });

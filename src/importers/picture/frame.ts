@@ -2,6 +2,6 @@
 export interface Frame {
   readonly width: number;
   readonly height: number;
-  /** Whether it carries what the camera wrote of it (Exif): how it is turned, and maybe where it was taken. */
-  readonly exif: boolean;
+  /** Whether it carries what a camera or program wrote of it: how it is turned, maybe where it was taken. */
+  readonly notes: boolean;
 }

@@ -7,15 +7,14 @@ const isFrame = (marker: number): boolean =>
 /** Markers that stand alone, without a length behind them: TEM, RST0 to RST7, SOI. */
 const isAlone = (marker: number): boolean => marker === 0x01 || (marker >= 0xd0 && marker <= 0xd8);
 
-const [app1, endOfImage, startOfScan] = [0xe1, 0xd9, 0xda];
+/** Segments for notes: APP1 for Exif and XMP (CIPA DC-008; ISO 16684-1), APP13 for IPTC. */
+const isNote = (marker: number): boolean => marker === 0xe1 || marker === 0xed;
 
-/** `Exif` at the head of an APP1 segment (CIPA DC-008). */
-const isExif = (data: DataView, at: number): boolean =>
-  at + 4 <= data.byteLength && data.getUint32(at) === 0x45786966;
+const [endOfImage, startOfScan] = [0xd9, 0xda];
 
 /** The size of a JPEG by its frame header; null where it ends, or its scan begins, before there is one. */
 export const jpegFrame = (data: DataView): Frame | null => {
-  let exif = false;
+  let notes = false;
   let at = 2;
   while (at + 4 <= data.byteLength) {
     if (data.getUint8(at) !== 0xff) return null;
@@ -26,9 +25,9 @@ export const jpegFrame = (data: DataView): Frame | null => {
     else if (marker === endOfImage || marker === startOfScan) return null;
     else if (isFrame(marker)) {
       if (at + 9 > data.byteLength) return null;
-      return { width: data.getUint16(at + 7), height: data.getUint16(at + 5), exif };
+      return { width: data.getUint16(at + 7), height: data.getUint16(at + 5), notes };
     } else {
-      exif ||= marker === app1 && isExif(data, at + 4);
+      notes ||= isNote(marker);
       at += 2 + data.getUint16(at + 2);
     }
   }

@@ -33,14 +33,14 @@ export const takenFrom = async (file: Blob): Promise<Parsed<Taken>> => {
   const bytes = new Uint8Array(await file.arrayBuffer());
   const head = pictureHeader(bytes);
   if (!head.ok) return head;
-  const { type, exif } = head.value;
+  const { type, notes } = head.value;
   const whole = new Blob([bytes], { type });
   const bitmap = await decoded(whole);
   if (bitmap === null) return unread(damaged);
   const { width, height } = bitmap;
   const id = pictureIdOf(bytes, null);
   const small = Math.max(width, height) <= mostKept.side && bytes.length <= mostKept.bytes;
-  if (small && !exif) {
+  if (small && !notes) {
     bitmap.close();
     return read({ id, width, height, kept: whole });
   }

@@ -41,9 +41,9 @@ const webp = (kind: string, body: readonly number[]): number[] => [
 ];
 
 const headOf = (bytes: readonly number[]) => pictureHeader(new Uint8Array(bytes));
-const size = (type: string, width: number, height: number, exif = false) => ({
+const size = (type: string, width: number, height: number, notes = false) => ({
   ok: true,
-  value: { type, width, height, exif },
+  value: { type, width, height, notes },
 });
 
 describe('the head of a picture', () => {
@@ -58,7 +58,7 @@ describe('the head of a picture', () => {
     expect(headOf(webp('VP8X', more))).toEqual(size('image/webp', 6000, 4000, true));
   });
 
-  it('[I20] of a JPEG is found behind all that comes before it, and says whether there is Exif', () => {
+  it('[I20] of a JPEG is found behind all that comes before it, and says whether there are notes', () => {
     const before = [
       segment(0xe0, ascii('JFIF\0')),
       segment(0xe1, [...ascii('Exif\0\0'), ...Array.from({ length: 9000 }, () => 0xff)]),
@@ -77,6 +77,10 @@ describe('the head of a picture', () => {
         size('image/jpeg', 8000, 5000, true),
       );
     }
+    const chunk = [...big(3, 4), ...ascii('tEXt'), 1, 2, 3, 0, 0, 0, 0];
+    const whole = [...png(40, 30), 0, 0, 0, 0];
+    expect(headOf([...whole, ...chunk])).toEqual(size('image/png', 40, 30, true));
+    expect(headOf(whole)).toEqual(size('image/png', 40, 30, false));
     const cut = headOf(jpeg(...before));
     expect(cut).toEqual({
       ok: false,

@@ -1,0 +1,59 @@
+import { expect, type Locator, type Page } from '@playwright/test';
+import { pictureMap, type PictureMap } from '../src/geometry/pictureMap.ts';
+import type { Site } from '../src/site/site.ts';
+import { tiesOf } from '../src/site/tiesOf.ts';
+import type { Underlay } from '../src/site/underlay.ts';
+import { dropFile } from './pictureFiles.ts';
+
+/** The picture under the drawing of a saved site. */
+export const first = (site: Site): Underlay => {
+  const [underlay] = Object.values<Underlay>(site.underlays);
+  if (underlay === undefined) throw new Error('expected a picture under the drawing');
+  return underlay;
+};
+
+/** How the picture of a saved site lies. */
+export const mapOf = (site: Site): PictureMap => pictureMap(tiesOf(first(site)));
+
+const middleOf = (numbers: readonly number[]): number =>
+  numbers.toSorted((a, b) => a - b)[Math.floor(numbers.length / 2)] ?? NaN;
+
+/**
+ * What the pad has painted where it shows a point of the ground, red, green and blue: the middle one of a
+ * small patch, so that a line of the graph paper does not count.
+ */
+export const inkAt = async (
+  page: Page,
+  { x, y }: { readonly x: number; readonly y: number },
+): Promise<number[]> => {
+  const patch = await page.evaluate(
+    ([east, north]) => {
+      const pad = document.querySelector<HTMLElement>('.pad');
+      const canvas = pad?.querySelector('canvas');
+      const [scale = 1, left = 0, top = 0] = (pad?.dataset['view'] ?? '').split(' ').map(Number);
+      const density = canvas ? canvas.width / canvas.clientWidth : 1;
+      const [across, down] = [(left + east * scale) * density, (top - north * scale) * density];
+      const seen = canvas?.getContext('2d')?.getImageData(across - 4, down - 4, 9, 9).data;
+      return [...(seen ?? [])];
+    },
+    [x, y] as const,
+  );
+  return [0, 1, 2].map((channel) => middleOf(patch.filter((_, n) => n % 4 === channel)));
+};
+
+/** Drops a picture on the program and waits until it lies there. */
+export const bring = async (page: Page, file: Parameters<typeof dropFile>[1]): Promise<void> => {
+  await dropFile(page, file);
+  await expect(page.getByText(`${file.name}: under the drawing`)).toBeVisible();
+};
+
+/** The card of the picture that is selected. */
+export const card = (page: Page): Locator =>
+  page.getByRole('region', { name: 'Picture under the drawing' });
+
+/** Takes up a way to lay the picture; on a phone its card puts itself down for that. */
+export const begin = async (page: Page, way: RegExp): Promise<void> => {
+  const pull = page.getByRole('button', { name: /^Pull up/ });
+  if (await pull.isVisible()) await pull.click();
+  await card(page).getByRole('button', { name: way }).click();
+};
