@@ -1,4 +1,4 @@
-import { leastSquares, addRow } from '../../geometry/upperTriangle.ts';
+import { leastSquares } from '../../geometry/upperTriangle.ts';
 import { fitted } from './fitted.ts';
 import { isAngle } from './figureText.ts';
 import { nearest } from './nearest.ts';
@@ -29,9 +29,7 @@ const fitsAsDrawn = ({ frame, reach }: Task, { rows }: Stance): boolean => {
     return Math.abs(off) * sigma <= (isAngle(seen.kind) ? asDrawn / reach : asDrawn);
   });
   if (close) return true;
-  const triangle = triangleOf(rows, frame);
-  for (let n = 0; n < frame.later.length; n += 1) addRow(triangle, [n], [1 / reach], 0);
-  return longestOf(leastSquares(triangle)) <= asDrawn;
+  return longestOf(leastSquares(triangleOf(rows, frame, reach ** -2))) <= asDrawn;
 };
 
 /** Moves that take marks apart, each another way; of the marks that are asked for, the others stay. */

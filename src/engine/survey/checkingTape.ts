@@ -1,6 +1,8 @@
+import type { SitePoint } from '../../geometry/point.ts';
 import { leastSquares } from '../../geometry/upperTriangle.ts';
+import type { MarkId } from '../../site/ids.ts';
 import type { Part } from './bodies.ts';
-import type { Candidate } from './candidate.ts';
+import { pulled, type Candidate } from './candidate.ts';
 import { covarianceOf, shadowsOf } from './datum.ts';
 import { majorAxis, spreads } from './ellipse.ts';
 import type { Held } from './held.ts';
@@ -45,14 +47,39 @@ const weakReadings = ({ parts }: Held): Weak[] =>
     .map(({ part, row }) => ({ part, shadow: shadowOf(row, part.strength) }));
 
 /** What a tape is off by on its own in parts other than one: its far end may stand in another. */
-const elsewhere = (parts: readonly Part[], not: Part, { sighting }: Candidate, places: Places) =>
+const elsewhere = (parts: readonly Part[], not: Part, one: Candidate, places: Places) =>
   parts.reduce((sum, part) => {
     if (part === not) return sum;
-    const [row] = rowsOf([sighting], part.strength.frame, places);
+    const [row] = rowsOf([pulled(one)], part.strength.frame, places);
     if (row === undefined || row.columns.length === 0) return sum;
     const own = shadowOf(row, part.strength);
     return sum + product(own, own);
   }, 0);
+
+/** How far a combination reaches along a tape, over its sigma: the product of the two by covariance. */
+const alongTape = (
+  { from, to, length, sigma }: Candidate,
+  reach: (id: MarkId) => SitePoint,
+  places: Places,
+): number => {
+  const [a, b] = [places.get(from), places.get(to)];
+  if (a === undefined || b === undefined) return 0;
+  const [here, there] = [reach(from), reach(to)];
+  const stretch = (there.x - here.x) * (b.x - a.x) + (there.y - here.y) * (b.y - a.y);
+  return stretch / (length * sigma);
+};
+
+const none: SitePoint = { x: 0, y: 0 };
+
+/** What a combination and each mark have in common: the covariances of its move with the combination. */
+const reachOf = ({ part, shadow }: Weak): ((id: MarkId) => SitePoint) => {
+  const { frame, triangle } = part.strength;
+  const all = leastSquares(triangle, shadow);
+  return (id) => {
+    const column = frame.columns.get(id);
+    return column === undefined ? none : { x: all[column]!, y: all[column + 1]! };
+  };
+};
 
 /**
  * The tape that takes the most off the variance of what is weak, by what one more row does to it: with
@@ -60,28 +87,23 @@ const elsewhere = (parts: readonly Part[], not: Part, { sighting }: Candidate, p
  * that a tape can do, so that few have to be looked at.
  */
 const bestFor = (
-  { part, shadow }: Weak,
+  weak: Weak,
   parts: readonly Part[],
   candidates: readonly Candidate[],
   places: Places,
 ): Candidate | null => {
-  const { frame, triangle } = part.strength;
-  const reach = leastSquares(triangle, shadow);
+  const { part, shadow } = weak;
+  const reach = reachOf(weak);
+  const least = leastGain * product(shadow, shadow);
   const tried = candidates
-    .flatMap((one) =>
-      rowsOf([one.sighting], frame, places).map((row) => {
-        const along = row.columns.reduce(
-          (sum, column, n) => sum + row.values[n]! * reach[column]!,
-          0,
-        );
-        return { one, row, most: along * along };
-      }),
-    )
+    .map((one) => ({ one, most: alongTape(one, reach, places) ** 2 }))
+    .filter(({ most }) => most > least)
     .toSorted((a, b) => b.most - a.most || a.one.length - b.one.length);
-  let best: Candidate | null = null;
-  let gain = leastGain * product(shadow, shadow);
-  for (const { one, row, most } of tried) {
+  let [best, gain]: [Candidate | null, number] = [null, least];
+  for (const { one, most } of tried) {
     if (most <= gain) break;
+    const [row] = rowsOf([pulled(one)], part.strength.frame, places);
+    if (row === undefined) continue;
     const own = shadowOf(row, part.strength);
     const gained = most / (1 + product(own, own) + elsewhere(parts, part, one, places));
     if (gained > gain) [best, gain] = [one, gained];

@@ -17,8 +17,14 @@ export interface Datum {
   readonly body: Board;
   /** The marks that are taken for the body: their moves average out. */
   readonly by: ReadonlySet<MarkId>;
-  /** For each part the motions that take the body along whole, as columns; orthonormal on the datum. */
-  readonly whole: ReadonlyMap<Part, readonly Float64Array[]>;
+  /** For each part the motions that take the body along whole; orthonormal on the datum. */
+  readonly whole: ReadonlyMap<Part, readonly Whole[]>;
+}
+
+/** A motion of a body as a whole by columns: of all its marks, and of those of the datum alone. */
+interface Whole {
+  readonly all: Float64Array;
+  readonly inDatum: Float64Array;
 }
 
 /** What is left of a motion when those before it are taken out; smaller than this it is made up of them. */
@@ -38,11 +44,7 @@ const columnsOf = ({ strength: { frame } }: Part, motion: Motion, marks: Readonl
 };
 
 /** The motions of a body as a whole, by Gram and Schmidt with the moves of the datum's marks alone. */
-const wholeMotions = (
-  part: Part,
-  body: Board,
-  by: ReadonlySet<MarkId>,
-): readonly Float64Array[] => {
+const wholeMotions = (part: Part, body: Board, by: ReadonlySet<MarkId>): readonly Whole[] => {
   const inDatum = columnsMask(part, by);
   const inner = (a: Float64Array, b: Float64Array): number =>
     a.reduce((sum, move, n) => sum + (inDatum[n] === 1 ? move * b[n]! : 0), 0);
@@ -60,7 +62,7 @@ const wholeMotions = (
     const left = Math.sqrt(inner(vector, vector));
     if (left > trace) found.push(scaled(vector, 1 / left));
   }
-  return found;
+  return found.map((all) => ({ all, inDatum: all.map((move, n) => move * inDatum[n]!) }));
 };
 
 const columnsMask = ({ strength: { frame } }: Part, marks: ReadonlySet<MarkId>): Uint8Array => {
@@ -82,12 +84,13 @@ export const datumBy = (parts: readonly Part[], body: Board, by: ReadonlySet<Mar
 };
 
 /** A combination of the unknowns less what the datum's marks move and turn by on the whole. */
-const besideDatum = (part: Part, { whole, by }: Datum, combination: Float64Array) => {
-  const mask = columnsMask(part, by);
-  return (whole.get(part) ?? []).reduce((left, vector) => {
-    const along = product(combination, vector);
-    return left.map((value, n) => (mask[n] === 1 ? value - along * vector[n]! : value));
-  }, combination);
+const besideDatum = (part: Part, { whole }: Datum, combination: Float64Array): Float64Array => {
+  const left = Float64Array.from(combination);
+  for (const { all, inDatum } of whole.get(part) ?? []) {
+    const along = product(combination, all);
+    for (let n = 0; n < left.length; n += 1) left[n]! -= along * inDatum[n]!;
+  }
+  return left;
 };
 
 /** R⁻ᵀ of the x and y of a place that is made up of marks of a body, by parts. */

@@ -1,9 +1,4 @@
-import {
-  addRow,
-  leastSquares,
-  whitened,
-  type UpperTriangle,
-} from '../../geometry/upperTriangle.ts';
+import { leastSquares, whitened, type UpperTriangle } from '../../geometry/upperTriangle.ts';
 import { triangleOf, type Row } from './rows.ts';
 import { longestOf, stepped, type Stance, type Task } from './stance.ts';
 
@@ -62,10 +57,7 @@ const bendOf = (task: Task, now: Stance, by: Float64Array, triangle: UpperTriang
  * steps would have to be short ones.
  */
 const stepOf = (task: Task, now: Stance, hold: number) => {
-  const triangle = triangleOf(now.rows, task.frame);
-  const root = [Math.sqrt(hold)];
-  for (let column = 0; column < triangle.later.length; column += 1)
-    addRow(triangle, [column], root, 0);
+  const triangle = triangleOf(now.rows, task.frame, hold);
   const by = leastSquares(triangle);
   const fall = foretold(now.rows, by);
   if (longestOf(by) < straight) return { by, fall };

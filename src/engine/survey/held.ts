@@ -69,15 +69,29 @@ const freeWays = (part: Part | undefined, mark: MarkId, body: Board | null) => {
   return large === 0 || small > trace * large ? everyWay : [majorAxis(squares)];
 };
 
+/** A datum, and how well each of its marks is known from it. */
+interface Firm {
+  readonly datum: Datum;
+  readonly known: ReadonlyMap<MarkId, Covariance>;
+}
+
+const covarianceAt = (datum: Datum, mark: MarkId): Covariance =>
+  covarianceOf(datum, [{ mark, share: 1 }]);
+
+const firmBy = (datum: Datum): Firm => ({
+  datum,
+  known: new Map([...datum.by].map((mark) => [mark, covarianceAt(datum, mark)] as const)),
+});
+
 /**
  * The datum of a body by those of its marks that are held themselves: the worst are left out of it
  * until all that are in it are known, so that one mark that hardly hangs on does not blur the others.
  */
-const firmDatum = (parts: readonly Part[], body: Board, within: number): Datum => {
-  let datum = datumBy(parts, body, body.marks);
-  while (datum.by.size > 2 && !body.fast) {
-    const sized = [...datum.by].map((mark) => {
-      const [large] = spreads(covarianceOf(datum, [{ mark, share: 1 }]));
+const firmDatum = (parts: readonly Part[], body: Board, within: number): Firm => {
+  let firm = firmBy(datumBy(parts, body, body.marks));
+  while (firm.known.size > 2 && !body.fast) {
+    const sized = [...firm.known].map(([mark, covariance]) => {
+      const [large] = spreads(covariance);
       return { mark, size: Math.sqrt(large) };
     });
     const worst = Math.max(...sized.map(({ size }) => size));
@@ -85,9 +99,9 @@ const firmDatum = (parts: readonly Part[], body: Board, within: number): Datum =
     const most = Math.max(within, worst / 2);
     const kept = sized.filter(({ size }) => size <= most).map(({ mark }) => mark);
     if (kept.length < 2) break;
-    datum = datumBy(parts, body, new Set(kept));
+    firm = firmBy(datumBy(parts, body, new Set(kept)));
   }
-  return datum;
+  return firm;
 };
 
 /**
@@ -101,17 +115,17 @@ export const heldAmong = (
 ): Held => {
   const body = bodyOf(parts, fixed);
   const within = heldWithin(marks);
-  const datum = body === null ? null : firmDatum(parts, body, within);
+  const firm = body === null ? null : firmDatum(parts, body, within);
   const partOf = new Map(
     parts.flatMap((part) =>
       [...part.strength.frame.columns.keys()].map((id) => [id, part] as const),
     ),
   );
   const loose = [...marks.keys()].flatMap((mark): LooseMark[] => {
-    if (datum === null || !datum.body.marks.has(mark))
+    if (firm === null || body?.marks.has(mark) !== true)
       return [{ mark, ways: freeWays(partOf.get(mark), mark, body) }];
-    const ways = openWays(covarianceOf(datum, [{ mark, share: 1 }]), within);
+    const ways = openWays(firm.known.get(mark) ?? covarianceAt(firm.datum, mark), within);
     return ways.length === 0 ? [] : [{ mark, ways }];
   });
-  return { parts, body, datum, loose };
+  return { parts, body, datum: firm?.datum ?? null, loose };
 };

@@ -118,7 +118,8 @@ const stretchOf = (
   if ((a === still && b === still) || start === undefined || end === undefined) return new Map();
   const way = unitVector(start, end);
   if (way === null) return new Map();
-  const effect = effectOf(b, way);
+  const effect = new Map<number, number>();
+  for (const [freedom, move] of b) effect.set(freedom, dot(move, way));
   for (const [freedom, move] of a) effect.set(freedom, (effect.get(freedom) ?? 0) - dot(move, way));
   for (const [freedom, value] of effect) if (Math.abs(value) <= hair) effect.delete(freedom);
   return effect;
@@ -137,19 +138,24 @@ export const holdingTape = (
   const moves = movesIn(held);
   const groups = groupsIn(held, moves);
   const inBody = (id: MarkId): boolean => held.body?.marks.has(id) === true;
-  const hanging = (id: MarkId): number =>
-    held.parts.find((part) => !inBody(id) && part.strength.frame.columns.has(id))?.places.size ?? 1;
+  const sizes = new Map(
+    held.parts.flatMap(({ strength, places: own }) =>
+      [...strength.frame.columns.keys()].map((id) => [id, own.size] as const),
+    ),
+  );
+  const hanging = (id: MarkId): number => (inBody(id) ? 1 : (sizes.get(id) ?? 1));
   const tryOut = (one: Candidate): Tried | null => {
     const effect = stretchOf(one, moves, places);
     const size = sizeOf(effect);
     if (size <= hair) return null;
-    const group = groups.get(kindOf(effect))?.find((other) => together(other.effect, effect));
+    const alike = groups.size === 0 ? undefined : groups.get(kindOf(effect));
+    const group = alike?.find((other) => together(other.effect, effect));
     return {
       one,
       holds: group?.marks.length ?? 0,
       joins: inBody(one.from) !== inBody(one.to),
       hang: Math.max(hanging(one.from), hanging(one.to)),
-      error: (one.sighting.sigma * (group?.most ?? 1)) / size,
+      error: (one.sigma * (group?.most ?? 1)) / size,
     };
   };
   let best: Tried | null = null;

@@ -6,9 +6,9 @@ import type { Network } from './networks.ts';
 import type { Row } from './rows.ts';
 import { snooped } from './snooped.ts';
 import { longestOf } from './stance.ts';
-import { redundancyOf, strengthOf, type Strength } from './strength.ts';
+import { strengthOf, type Strength } from './strength.ts';
 import type { Reading, Suspect } from './survey.ts';
-import { standardisedOf } from './tested.ts';
+import { critical, redundanciesIn, standardisedOf, testedIn } from './tested.ts';
 
 /** What one network says of its readings, where its marks stand already. */
 export interface Judged {
@@ -22,8 +22,8 @@ export interface Judged {
   readonly settled: boolean;
 }
 
-const readingOf = (strength: Strength, rows: readonly Row[]): Reading => {
-  const redundancy = Math.min(...rows.map((row) => redundancyOf(row, strength)));
+const readingOf = (redundancies: ReadonlyMap<Row, number>, rows: readonly Row[]): Reading => {
+  const redundancy = Math.min(...rows.map((row) => redundancies.get(row) ?? 0));
   const [only, other] = rows;
   if (only === undefined || other !== undefined) {
     const residual = Math.hypot(...rows.map(({ off, sighting }) => off * sighting.sigma));
@@ -52,10 +52,14 @@ export const judge = (network: Network): Judged => {
   );
   const strength = strengthOf(network, places);
   const { rows, triangle } = strength;
+  const redundancies = redundanciesIn(strength);
+  const [worst] = testedIn(strength, redundancies);
   const known = triangle.free.reduce((sum, free) => sum + 1 - free, 0);
   return {
-    readings: [...rowsById(strength)].map(([id, own]) => [id, readingOf(strength, own)] as const),
-    suspects: snooped(network),
+    readings: [...rowsById(strength)].map(
+      ([id, own]) => [id, readingOf(redundancies, own)] as const,
+    ),
+    suspects: worst === undefined || worst.size <= critical ? [] : snooped(network),
     spare: rows.length - known,
     squares: rows.reduce((sum, { off }) => sum + off * off, 0),
     settled: longestOf(leastSquares(triangle)) < spot,

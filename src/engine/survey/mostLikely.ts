@@ -1,4 +1,4 @@
-import { adjustedRest, type Rest } from './adjustedRest.ts';
+import { adjustedRest, type Rest } from './refitted.ts';
 import type { Network } from './networks.ts';
 import { otherSides } from './otherSides.ts';
 import { resistant } from './resistant.ts';

@@ -33,7 +33,9 @@ export const networks = (spots: Spots, sightings: readonly Sighting[]): Network[
   for (const sighting of sightings.toSorted((a, b) => (a.id < b.id ? -1 : 1))) {
     const [first] = free(marksOf(sighting));
     const key = first === undefined ? 'fixed' : find(first);
-    parted.set(key, [...(parted.get(key) ?? []), sighting]);
+    const known = parted.get(key);
+    if (known === undefined) parted.set(key, [sighting]);
+    else known.push(sighting);
   }
   return [...parted.values()].map((own) => {
     const ids = [...new Set(own.flatMap(marksOf))].toSorted();

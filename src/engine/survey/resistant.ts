@@ -1,5 +1,5 @@
 import type { ObservationId } from '../../site/ids.ts';
-import { adjusted } from './adjusted.ts';
+import { refitted } from './refitted.ts';
 import type { Network } from './networks.ts';
 import { stanceAt, taskOf } from './stance.ts';
 
@@ -9,11 +9,7 @@ const rounds = 8;
 /** The network with its marks where they stand by readings of these sigmas. */
 const standing = (network: Network, sigmas: readonly number[]): Network => {
   const sightings = network.sightings.map((one, n) => ({ ...one, sigma: sigmas[n] ?? one.sigma }));
-  const { places } = adjusted({ ...network, sightings });
-  const spots = [...network.spots].map(
-    ([id, spot]) => [id, { ...spot, ...places.get(id) }] as const,
-  );
-  return { ...network, spots: new Map(spots) };
+  return { ...network, spots: refitted({ ...network, sightings }).network.spots };
 };
 
 /** What each observation is off by, over its sigma, without its sign; of a fix the larger of two. */

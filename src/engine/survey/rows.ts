@@ -40,9 +40,13 @@ export const rowsOf = (sightings: readonly Sighting[], frame: Frame, places: Pla
   );
 };
 
-/** Rows turned into a triangle: their right side is the move that would mend what they are off by. */
-export const triangleOf = (rows: readonly Row[], { later }: Frame): UpperTriangle => {
+/**
+ * Rows turned into a triangle: their right side is the move that would mend what they are off by. A hold,
+ * over square inches, is the weight of staying where the marks are.
+ */
+export const triangleOf = (rows: readonly Row[], { later }: Frame, hold = 0): UpperTriangle => {
   const triangle = emptyTriangle(later);
+  triangle.diagonal.fill(Math.sqrt(hold));
   for (const { columns, values, off } of rows) addRow(triangle, columns, values, -off);
   return triangle;
 };

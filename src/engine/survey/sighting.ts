@@ -18,13 +18,17 @@ export interface Spot {
 
 export type Spots = ReadonlyMap<MarkId, Spot>;
 
+/** What a tape of a length is trusted to that nobody has said more of, inches. */
+export const tapeSigma = (length: number, { tapeLeast, tapeShare }: Trusts): number =>
+  tapeLeast + tapeShare * length;
+
 /** What an observation is trusted to: what was said of it, else what the site trusts its kind by. */
 export const sigmaOf = (seen: Observation, trusts: Trusts): number => {
   if (seen.kind === 'fix') return seen.accuracy;
   if (seen.trust !== null && seen.trust > 0) return seen.trust;
   switch (seen.kind) {
     case 'tape':
-      return trusts.tapeLeast + trusts.tapeShare * seen.length;
+      return tapeSigma(seen.length, trusts);
     case 'square':
       return trusts.square;
     case 'straight':

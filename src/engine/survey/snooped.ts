@@ -1,4 +1,4 @@
-import { adjustedRest, type Rest } from './adjustedRest.ts';
+import { refitted, type Rest } from './refitted.ts';
 import { mostLikely } from './mostLikely.ts';
 import type { Network } from './networks.ts';
 import { rowsOf, type Row } from './rows.ts';
@@ -50,7 +50,7 @@ const readOf = (seen: Row['sighting']['seen']): number => {
  */
 export const snooped = (network: Network): Suspect[] => {
   const suspects: Suspect[] = [];
-  let left = adjustedRest(network, null);
+  let left = refitted(network);
   while (suspects.length < mostSuspects) {
     const strength = strengthOf(left.network, left.places);
     const tested = testedIn(strength);

@@ -25,12 +25,19 @@ export interface Tested {
 export const standardisedOf = ({ off }: Row, redundancy: number): number | null =>
   redundancy < leastRedundancy ? null : off / Math.sqrt(redundancy);
 
+/** The redundancy number of every row. */
+export const redundanciesIn = (strength: Strength): ReadonlyMap<Row, number> =>
+  new Map(strength.rows.map((row) => [row, redundancyOf(row, strength)] as const));
+
 /** The rows that can be tested, the largest residual first; fixes are rough, and are not tested. */
-export const testedIn = (strength: Strength): Tested[] =>
+export const testedIn = (
+  strength: Strength,
+  redundancies: ReadonlyMap<Row, number> = redundanciesIn(strength),
+): Tested[] =>
   strength.rows
     .flatMap((row): Tested[] => {
       if (row.sighting.seen.kind === 'fix') return [];
-      const redundancy = redundancyOf(row, strength);
+      const redundancy = redundancies.get(row) ?? 0;
       const w = standardisedOf(row, redundancy);
       return w === null ? [] : [{ row, redundancy, size: Math.abs(w) }];
     })
