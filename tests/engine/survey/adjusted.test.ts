@@ -127,7 +127,8 @@ describe('where least squares puts marks', () => {
       const ours = placesOf({ spots, sightings });
       const other = placesOf({
         spots: new Map(shuffled(spots)),
-        sightings: shuffled(sightings),
+        // ids are given in the order of entry
+        sightings: shuffled(sightings).map((one, n) => ({ ...one, id: `observation:${n + 1}` })),
       });
       for (const [id, at] of ours) expect(other.get(id)).toEqual(at);
     }
