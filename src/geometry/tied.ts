@@ -21,8 +21,8 @@ export interface Tapes {
   readonly side: 'left' | 'right';
 }
 
-/** What two tapes miss one another by, as a share of the base, that is no more than rounding. */
-const rounding = 1e-12;
+/** What two tapes miss one another by, as a share of all three lengths, that is no more than rounding. */
+const rounding = 4 * Number.EPSILON;
 
 /**
  * The point at two distances from the ends of a base, on one side of the way from its start to its
@@ -38,8 +38,9 @@ export const tied = <Space extends string>(
   if (base === 0) return { kind: 'no base' };
   const short = base - tapes.start - tapes.end;
   const past = Math.abs(tapes.start - tapes.end) - base;
-  if (short > rounding * base) return { kind: 'short', by: short };
-  if (past > rounding * base)
+  const rounded = rounding * (base + tapes.start + tapes.end);
+  if (short > rounded) return { kind: 'short', by: short };
+  if (past > rounded)
     return { kind: 'long', tape: tapes.start > tapes.end ? 'start' : 'end', by: past };
   const [sum, apart] = [tapes.start + tapes.end, Math.abs(tapes.start - tapes.end)];
   const along = (base + ((tapes.start - tapes.end) * sum) / base) / 2;

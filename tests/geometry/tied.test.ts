@@ -75,6 +75,23 @@ describe('a two-tape tie', () => {
     );
   });
 
+  it('[G24] meets in line with a short base far off, where lengths are rounded by more than it shows', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0, max: Math.PI, noNaN: true }),
+        fc.double({ min: 1.01, max: 12, noNaN: true }),
+        fc.double({ min: 1_000, max: 60_000, noNaN: true }),
+        (way, base, far) => {
+          const along = (by: number) => ({ x: 7 + by * Math.cos(way), y: 9 + by * Math.sin(way) });
+          const [start, end, point] = [along(0), along(base), along(far)];
+          const tapes = { start: distance(start, point), end: distance(end, point) };
+          expect(tied({ start, end }, { ...tapes, side: 'left' }).kind).toBe('met');
+        },
+      ),
+      { numRuns: 2000 },
+    );
+  });
+
   it('[G25] says by how much two tapes are too short together', () => {
     const base = { start: { x: 100, y: 50 }, end: { x: 100, y: 290 } };
     expect(tied(base, { start: 100, end: 120, side: 'left' })).toEqual({ kind: 'short', by: 20 });
