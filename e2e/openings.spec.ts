@@ -118,3 +118,17 @@ test('hardware that cannot be is refused at its field, and the order says what d
     expect.stringMatching(/^Hinges,2,/),
   ]);
 });
+
+test('an opening says how well its place on the ground is known, on both its cards', async ({
+  page,
+}) => {
+  await page.goto('/?sample=taped-yard#openings');
+  const card = page.getByRole('article').first();
+  const line = card.getByText(/^Its place on the ground is known to ±.+ by the tapes$/);
+  await expect(line).toBeVisible();
+  const said = await line.innerText();
+  await card.getByRole('button', { name: 'Show in the yard' }).click();
+  await yardPage(page).onCard(() =>
+    expect(page.getByRole('region', { name: 'Gate' }).getByText(said)).toBeVisible(),
+  );
+});
