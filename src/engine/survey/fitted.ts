@@ -76,15 +76,16 @@ const heldBy = (hold: number, gain: number): number => {
  * before it, as Levenberg and Marquardt do. The hold is that of a standard deviation as wide as the
  * network, tighter only while steps fail; since it goes along with the marks it pulls the result
  * nowhere. In a special position, where the free step leads on and on past a place that tighter ones
- * have come to rest at, that place is the end.
+ * have come to rest at, that place is the end. After so many `steps` it ends anyway.
  */
 export const fitted = (
   task: Task,
   start: Stance,
+  steps = mostSteps,
 ): { readonly stance: Stance; readonly converged: boolean } => {
   const least = task.reach ** -2;
   let [now, hold, growth, rested] = [start, least, 2, false];
-  for (let step = 0; step < mostSteps; step += 1) {
+  for (let step = 0; step < steps; step += 1) {
     const { by, fall } = stepOf(task, now, hold);
     const next = stepped(task, now, by);
     const falls = next.cost < now.cost;

@@ -15,11 +15,11 @@ export interface Rest {
 
 /**
  * A network fitted on from where its marks are, without going back to any sketch: for what readings say
- * to each other, which is the same wherever a body stands.
+ * to each other, which is the same wherever a body stands. No more than so many `steps`, where these are told.
  */
-export const refitted = (network: Network): Rest => {
+export const refitted = (network: Network, steps?: number): Rest => {
   const task = taskOf(network);
-  const { stance } = fitted(task, stanceAt(task, new Float64Array(task.frame.later.length)));
+  const { stance } = fitted(task, stanceAt(task, new Float64Array(task.frame.later.length)), steps);
   const spots = new Map(
     [...network.spots].map(([id, spot]) => [id, { ...spot, ...stance.places.get(id) }] as const),
   );

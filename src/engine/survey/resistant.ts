@@ -3,13 +3,13 @@ import { refitted } from './refitted.ts';
 import type { Network } from './networks.ts';
 import { stanceAt, taskOf } from './stance.ts';
 
-/** After so many rounds the wrong readings stand out. Ours. */
-const rounds = 8;
+/** After so many rounds of so few steps the wrong readings stand out. Ours. */
+const [rounds, stepsEach] = [8, 2];
 
 /** The network with its marks where they stand by readings of these sigmas. */
 const standing = (network: Network, sigmas: readonly number[]): Network => {
   const sightings = network.sightings.map((one, n) => ({ ...one, sigma: sigmas[n] ?? one.sigma }));
-  return { ...network, spots: refitted({ ...network, sightings }).network.spots };
+  return { ...network, spots: refitted({ ...network, sightings }, stepsEach).network.spots };
 };
 
 /** What each observation is off by, over its sigma, without its sign; of a fix the larger of two. */
