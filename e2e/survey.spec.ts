@@ -3,6 +3,8 @@ import { surveyed } from '../src/engine/survey/surveyed.ts';
 import { distance } from '../src/geometry/distance.ts';
 import type { MarkId } from '../src/site/ids.ts';
 import type { Site } from '../src/site/site.ts';
+import { pngFile } from './pictureFiles.ts';
+import { begin, bring, mapOf } from './underlayPage.ts';
 import { yardPage } from './yardPage.ts';
 
 type Yard = ReturnType<typeof yardPage>;
@@ -17,11 +19,21 @@ const truth: readonly Point[] = [
   [0, 360],
 ];
 
-/** As a hand sketches it, a foot or two off. */
-const sketch: readonly Point[] = truth.map(([x, y], n) => [
+/** As a hand traces it from the photo, a foot or two off. */
+const traced: readonly Point[] = truth.map(([x, y], n) => [
   x + [0, 14, -10, 12, -16][n]!,
   y + [0, 16, -12, 18, 10][n]!,
 ]);
+
+/** Where a point of the true house is on the photo: 1 px for 1 in, the first corner at 60, 420. */
+const onPhoto = ([x, y]: Point): { x: number; y: number } => ({ x: 60 + x, y: 420 - y });
+
+/** A photo from above of the house on grass, 600 by 480 px; made for this test. */
+const photo = pngFile('from-above.png', [600, 480], (px, py) => {
+  const [x, y] = [px - 60, 420 - py];
+  const inside = x >= 0 && x < 480 && y >= 0 && y < 360 && 2 * x + 3 * y < 1680;
+  return inside ? [150, 90, 70] : [120, 150, 100];
+});
 
 const between = (a: number, b: number): number =>
   Math.hypot(truth[a]![0] - truth[b]![0], truth[a]![1] - truth[b]![1]);
@@ -50,10 +62,27 @@ const pull = async (page: Page, yard: Yard, { site, pair, reads }: Pulled): Prom
   await entry(page).getByRole('button', { name: 'Set', exact: true }).click();
 };
 
-const drawHouse = async (yard: Yard, page: Page): Promise<void> => {
+/** Lays the photo, says what its front wall measures on it, and traces the house. */
+const traceHouse = async (yard: Yard, page: Page): Promise<void> => {
   await yard.openEmpty();
+  await bring(page, photo);
+  const guessed = mapOf(await yard.saved());
+  await begin(page, /^Two points, a known/);
+  for (const end of [truth[0]!, truth[1]!]) {
+    const { x, y } = guessed.toSite(onPhoto(end));
+    await yard.pressGround(x, y);
+  }
+  const form = page.getByRole('form', { name: 'Distance on the picture' });
+  await form.getByLabel('From point 1 to point 2').fill(`40'`);
+  await form.getByRole('button', { name: 'Set', exact: true }).click();
+  await yard.onCard(() => page.getByLabel('Locked').check());
+  await page.getByRole('button', { name: 'Show all' }).click();
+  const sized = mapOf(await yard.saved());
   await yard.take('Building');
-  for (const [x, y] of sketch) await yard.pressGround(x, y);
+  for (const corner of traced) {
+    const { x, y } = sized.toSite(onPhoto(corner));
+    await yard.pressGround(x, y);
+  }
   await page.keyboard.press('Enter');
   await page.getByRole('button', { name: 'Show all' }).click();
 };
@@ -75,9 +104,11 @@ const close = async (page: Page): Promise<void> => {
   if (await down.isVisible()) await down.click();
 };
 
-test('a house is sketched and taped, and the tape that was misread is named', async ({ page }) => {
+test('a house is traced from a photo and taped, and the tape that was misread is named', async ({
+  page,
+}) => {
   const yard = yardPage(page);
-  await drawHouse(yard, page);
+  await traceHouse(yard, page);
   const site = await yard.saved();
   expect(Object.keys(site.marks)).toHaveLength(5);
   await yard.take('Tape');
