@@ -1,15 +1,12 @@
 import { layOutSite } from '../../engine/layOutSite.ts';
 import type { Layout } from '../../engine/layout.ts';
-import { figureOf } from '../../engine/survey/figureOf.ts';
+import { measuredTable } from '../../drawing/tables/measuredTable.ts';
 import { markName } from '../../engine/survey/markName.ts';
-import { observationName } from '../../engine/survey/observationName.ts';
-import { readingText } from '../../engine/survey/readingText.ts';
 import { helpsText, standsText } from '../../engine/survey/standsText.ts';
 import { suspectText } from '../../engine/survey/suspectText.ts';
 import { surveyed } from '../../engine/survey/surveyed.ts';
-import type { MarkId, ObservationId } from '../../site/ids.ts';
+import type { MarkId } from '../../site/ids.ts';
 import type { Mark } from '../../site/mark.ts';
-import type { Observation } from '../../site/observation.ts';
 import type { Site } from '../../site/site.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import { inches } from '../../units/inches.ts';
@@ -24,16 +21,6 @@ interface Stood {
   readonly site: Site;
   readonly layout: Layout;
 }
-
-const readingRows = ({ site, layout: { posts, survey } }: Stood): string[][] =>
-  (Object.entries(site.observations) as [ObservationId, Observation][]).map(([id, seen]) => {
-    const reading = survey.readings[id];
-    return [
-      observationName(site, posts, seen),
-      figureOf(seen, site.lengths),
-      reading === undefined ? '' : readingText(seen, reading, site.lengths),
-    ];
-  });
 
 const markRows = ({ drawn, site, layout: { posts, survey } }: Stood): string[][] =>
   survey.taped.flatMap((id: MarkId) => {
@@ -66,7 +53,7 @@ const linesOf = (stood: Stood): string[] => {
     ...columns(markRows(stood), ['left', 'right', 'right']),
     '',
     'Readings',
-    ...columns(readingRows(stood), ['left', 'right']),
+    ...columns(measuredTable(site, layout).rows, ['left', 'right']),
   ];
 };
 

@@ -11,6 +11,7 @@ import { cautionsSection } from './sections/cautionsSection.ts';
 import { flagsSection } from './sections/flagsSection.ts';
 import { holesSection } from './sections/holesSection.ts';
 import { loadSection } from './sections/loadSection.ts';
+import { measuredSection } from './sections/measuredSection.ts';
 import { openingsSection } from './sections/openingsSection.ts';
 import { sheetFrame } from './sheetFrame.ts';
 import { titleBlock } from './titleBlock.ts';
@@ -55,6 +56,7 @@ const draftsOf = (site: Site, layout: Layout, paper: Paper): Draft[] => {
     ...named('Tapes and holes', holesSection(site, layout, width)),
     ...named('Load list', loadSection(site, layout, width)),
     ...named(flagsPart, flagsSection(layout, width)),
+    ...named('Measuring', measuredSection(site, layout, width)),
     ...named('Cautions', cautionsSection(site, plan.left, width)),
   ];
   const pages = paginate(stacks, content);
@@ -69,7 +71,7 @@ const draftsOf = (site: Site, layout: Layout, paper: Paper): Draft[] => {
 
 /**
  * The whole crew sheet: the plan, the openings, the tapes with the holes, then load list, flags,
- * notes and cautions, as many pages as they need, each with its title block.
+ * how the plan was measured, notes and cautions, as many pages as they need, each with its title block.
  */
 export const sheetSet = (site: Site, layout: Layout, options: SheetOptions): readonly Page[] => {
   const paper = chosenPaper(site, layout, options);

@@ -10,17 +10,15 @@ import { useStored } from '../useStored.ts';
 import { Card, cardTitle } from './cards/Card.tsx';
 import { FlagList } from './FlagList.tsx';
 import { KeysHelp } from './KeysHelp.tsx';
-import { CallsKey } from './calls/CallsKey.tsx';
+import { Measuring } from './Measuring.tsx';
 import { NextBoundary } from './next/NextBoundary.tsx';
 import { NextFence } from './next/NextFence.tsx';
 import { NextGate } from './next/NextGate.tsx';
 import { NextShot } from './next/NextShot.tsx';
 import { NextUtility } from './next/NextUtility.tsx';
 import { NextTapes } from './next/NextTapes.tsx';
-import { SquaringKey } from './squaring/SquaringKey.tsx';
 import { PutDownContext } from './putDown.ts';
 import { StepKeys } from './StepKeys.tsx';
-import { SurveyKey } from './survey/SurveyKey.tsx';
 import { NextPictures } from './underlay/NextPictures.tsx';
 import { FigureEntry } from './FigureEntry.tsx';
 import { TypedEntry, type Sign } from './TypedEntry.tsx';
@@ -60,8 +58,6 @@ const Selected = ({ selection }: { readonly selection: Selection }) => {
       <>
         <Next />
         <YardSummary />
-        {tool !== 'boundary' && <CallsKey />}
-        <Unused />
       </>
     );
   }
@@ -96,7 +92,6 @@ export const SideSheet = ({ sign, walk }: Props) => {
   const bench = useBench();
   const { session } = bench;
   const selection = useSession((state) => state.selection);
-  const tool = useSession((state) => state.tool);
   const site = useSite();
   const { flags } = useLayout();
   const { piece, asked, steps } = useStored(bench.sender.hand, (state) => state);
@@ -129,12 +124,12 @@ export const SideSheet = ({ sign, walk }: Props) => {
         <PutDownContext value={putDown}>
           <Selected selection={selection} />
         </PutDownContext>
-        {tool !== 'tape' && <SurveyKey />}
-        {(selection === null || selection.kind === 'mark') && <SquaringKey />}
+        <Measuring />
         <section aria-label="Flags">
           <h3>Flags</h3>
           <FlagList flags={flags} onFlag={goTo} />
         </section>
+        {selection === null && <Unused />}
         <p className="caution-line">{cautions[0]?.text}</p>
         <KeysHelp />
       </div>

@@ -156,10 +156,10 @@ describe('sheetSet', () => {
       '1 Plan',
       '2 Openings, tapes and holes',
       '3 Tapes and holes',
-      '4 Tapes and holes, load list, flags, cautions',
+      '4 Tapes and holes, load list, flags, measuring, cautions',
     ]);
     expect(wordsOf(pages.slice(-1)).replaceAll(' | ', ' ')).toContain(
-      'Tapes and holes, load list, flags, cautions',
+      'Tapes and holes, load list, flags, measuring, cautions',
     );
   });
 
