@@ -3,6 +3,7 @@ import { figureOf } from '../../engine/survey/figureOf.ts';
 import type { Layout } from '../../engine/layout.ts';
 import { bearing } from '../../geometry/bearing.ts';
 import { lerp } from '../../geometry/lerp.ts';
+import type { SitePoint } from '../../geometry/point.ts';
 import type { MarkId } from '../../site/ids.ts';
 import type { Site } from '../../site/site.ts';
 import type { PenName } from '../pens.ts';
@@ -37,10 +38,25 @@ const ring = (site: Site, id: MarkId, { least, pen }: { least: number; pen: PenN
   return drawn;
 };
 
+/** How far the way is drawn that a mark may still give, inches on the ground to either side. Ours. */
+const giveDrawn = 36;
+
+/** The one way that a loose mark may still give; nothing where it may give every way. */
+const give = (site: Site, id: MarkId, ways: readonly SitePoint[]): Primitive[] => {
+  const at = site.marks[id];
+  const [way, other] = ways;
+  if (at === undefined || way === undefined || other !== undefined) return [];
+  const points = [-giveDrawn, giveDrawn].map((by) => ({
+    x: at.x + by * way.x,
+    y: at.y + by * way.y,
+  }));
+  return [{ kind: 'polyline', points, closed: false, pen: 'loose' }];
+};
+
 /**
  * What was taped, over the plan of a pad: tapes across open ground and square off lines with what they
- * read, the readings that are most likely wrong, broken rings round marks that nothing holds and full
- * ones round fixed marks.
+ * read, the readings that are most likely wrong, broken rings round marks that nothing holds with
+ * the way they may give where it is only one, and full rings round fixed marks.
  */
 export const drawSurvey = (site: Site, { survey }: Layout): readonly Primitive[] => {
   const wrong = new Set(survey.suspects.flatMap(({ ids }) => ids));
@@ -49,6 +65,7 @@ export const drawSurvey = (site: Site, { survey }: Layout): readonly Primitive[]
   return [
     ...lyingTapes(site).flatMap((one) => drawTape(site, one, wrong.has(one.id))),
     ...loose.flatMap((id) => ring(site, id, { least: 0.14, pen: 'loose' })),
+    ...loose.flatMap((id) => give(site, id, survey.ways[id] ?? [])),
     ...fixed.flatMap((id) => ring(site, id, { least: 0.1, pen: 'fixed' })),
   ];
 };

@@ -45,8 +45,30 @@ describe('what was taped, on the pad', () => {
 
   it('[D80] marks that nothing holds have a broken ring, fixed ones a full one', () => {
     expect(pensOf(house)).toEqual([]);
-    expect(pensOf(walls).filter((pen) => pen === 'loose')).toHaveLength(2);
+    const rings = drawn(walls).filter((one) => one.kind === 'circle' && one.pen === 'loose');
+    expect(rings).toHaveLength(2);
     expect(pensOf(fixMarks(house, ['mark:1']))).toEqual(['fixed']);
+  });
+
+  it('[D80] a mark that one tape holds has a broken line through it, the way that it may still give', () => {
+    // of the corners 2 and 4 one is held by three tapes, the other by the wall from corner 1 alone
+    const three = [
+      [1, 2, 360],
+      [2, 3, 240],
+      [1, 3, diagonal],
+      [1, 4, 240],
+    ] as const;
+    const site = three.reduce((so, [from, to, length]) => tape(so, from, to, length), house);
+    const [line, ...more] = drawn(site).filter(
+      (one) => one.kind === 'polyline' && one.pen === 'loose',
+    );
+    expect(more).toEqual([]);
+    if (line?.kind !== 'polyline') throw new Error('expected one line');
+    const [from, to] = line.points;
+    // square to the wall that holds it, which goes north
+    expect(from?.y).toBeCloseTo(240, 6);
+    expect(to?.y).toBeCloseTo(240, 6);
+    expect(Math.abs((from?.x ?? 0) - (to?.x ?? 0))).toBeCloseTo(72, 6);
   });
 
   it('[D80] the reading that is most likely wrong is drawn over its wall, in the ink of a stop', () => {

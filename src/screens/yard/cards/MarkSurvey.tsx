@@ -1,3 +1,4 @@
+import type { SitePoint } from '../../../geometry/point.ts';
 import { markName } from '../../../engine/survey/markName.ts';
 import { addObservation } from '../../../site/edits/addObservation.ts';
 import { fixMarks, freeMarks } from '../../../site/edits/fixMarks.ts';
@@ -7,9 +8,11 @@ import { marksObserved } from '../../../site/marksObserved.ts';
 import type { Observation } from '../../../site/observation.ts';
 import type { Site } from '../../../site/site.ts';
 import { turnsAt, type Turn } from '../../../site/turnsAt.ts';
+import { radians } from '../../../units/radians.ts';
 import { useLayout, useSite } from '../../bench.ts';
 import { TickField } from '../../fields/TickField.tsx';
 import { ObservationRow } from '../survey/ObservationRow.tsx';
+import { compassWord } from './compassWord.ts';
 import { TieKeys } from './TieKeys.tsx';
 import { useDo } from './useEdit.ts';
 
@@ -49,6 +52,15 @@ const TurnTick = ({ turn, kind }: { readonly turn: Turn; readonly kind: Kind }) 
   );
 };
 
+/** That nothing holds a mark, and which way where it is only one. */
+const looseText = ([way, other]: readonly SitePoint[]): string => {
+  if (way === undefined || other !== undefined)
+    return 'Loose: no tape holds it to the rest. It stands as sketched.';
+  const one = compassWord(radians(Math.atan2(way.y, way.x)));
+  const back = compassWord(radians(Math.atan2(-way.y, -way.x)));
+  return `Loose: it may still give ${one} or ${back}, where it stands as sketched.`;
+};
+
 /** What holds a mark in its place: fixed, a square corner, in line, and every tape of it. */
 export const MarkSurvey = ({ id }: { readonly id: MarkId }) => {
   const site = useSite();
@@ -65,9 +77,7 @@ export const MarkSurvey = ({ id }: { readonly id: MarkId }) => {
     <details className="more" open={firm > 0 && firm < 4}>
       <summary>What holds it{firm === 0 ? '' : `: ${firm}`}</summary>
       <div className="stack">
-        {loose && (
-          <p className="note">Loose: no tape holds it to the rest. It stands as sketched.</p>
-        )}
+        {loose && <p className="note">{looseText(survey.ways[id] ?? [])}</p>}
         <TickField
           label="Fixed: no tape moves it"
           ticked={mark.fixed}
