@@ -1,4 +1,4 @@
-import { openDB } from 'idb';
+import { openDB, type IDBPDatabase } from 'idb';
 import { openDocument } from '../site/openDocument.ts';
 import type { Site } from '../site/site.ts';
 import { keptOf, readKept } from './keptSession.ts';
@@ -17,33 +17,42 @@ export interface Shelf {
 const chest = 'lathline';
 const drawer = 'desk';
 
-/** The shelf in the browser's IndexedDB. Opened at each use, so that a failure can pass. */
+/**
+ * The shelf in the browser's IndexedDB. It stays open, so that a write is on its way before the page can
+ * go; after a failure it is opened anew, so that the failure can pass.
+ */
 export const deviceShelf = (): Shelf => {
-  const open = () =>
+  let opened: Promise<IDBPDatabase> | null = null;
+  const letGo = (): void => {
+    void opened?.then((db) => db.close()).catch(() => undefined);
+    opened = null;
+  };
+  const open = (): Promise<IDBPDatabase> =>
     openDB(chest, 1, {
       upgrade: (db) => {
         db.createObjectStore(drawer);
       },
+      blocking: letGo,
+      terminated: letGo,
     });
+  const using = async <T>(deed: (db: IDBPDatabase) => Promise<T>): Promise<T> => {
+    try {
+      return await deed(await (opened ??= open()));
+    } catch (error) {
+      letGo();
+      throw error;
+    }
+  };
   return {
-    read: async (key) => {
-      const db = await open();
-      try {
-        return await db.get(drawer, key);
-      } finally {
-        db.close();
-      }
-    },
-    write: async (values) => {
-      const db = await open();
-      try {
+    read: (key) => using((db) => db.get(drawer, key)),
+    write: (values) =>
+      using(async (db) => {
         const deal = db.transaction(drawer, 'readwrite');
         const puts = Object.entries(values).map(([key, value]) => deal.store.put(value, key));
+        // waits for no answer: a page that is left gives none
+        deal.commit();
         await Promise.all([...puts, deal.done]);
-      } finally {
-        db.close();
-      }
-    },
+      }),
   };
 };
 
