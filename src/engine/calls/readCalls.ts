@@ -18,6 +18,18 @@ const hearingOf = (unit: LandUnit['name']): Hearing => ({
   style: { system: unit === 'metres' ? 'm' : 'decimal feet', fraction: 16 },
 });
 
+const unfollowed =
+  'tells of a curve that no side follows: expected “thence along said curve” after it';
+
+/** Pieces with a doubt where the end of a side tells of a curve that the next side does not follow. */
+const withUnfollowed = (said: readonly Heard[]): readonly Heard[] =>
+  said.map((one, n) => {
+    if (one.kind !== 'course' || one.next === null) return one;
+    const next = said.slice(n + 1).find(({ kind }) => kind === 'course' || kind === 'fault');
+    if (next?.kind === 'course' && next.course.curve !== null) return one;
+    return { ...one, doubts: [...one.doubts, unfollowed] };
+  });
+
 /** Every clause in its turn, with what the one before it leaves to it. */
 const hearAll = (all: readonly Clause[], hearing: Hearing): readonly Heard[] => {
   let before: Before = { out: null, next: null };
@@ -79,7 +91,7 @@ export const readCalls = (text: string, unit: LandUnit['name'] = 'feet'): Parsed
     return unread(`the calls have ${cut.length} pieces: expected at most ${mostPieces}`);
   }
   const all = joined(cut, hearing.bare);
-  const said = hearAll(all, hearing);
+  const said = withUnfollowed(hearAll(all, hearing));
   const pieces = piecesOf(all, said);
   const of = (part: CallPart): readonly Course[] =>
     pieces.flatMap(({ found }) =>

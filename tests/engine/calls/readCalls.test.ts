@@ -244,6 +244,20 @@ describe('curves of deeds', () => {
     ).toBe(`2 lot N 72°52'35" E 91.67 right R 160.00 L 92.97`);
   });
 
+  it('[J5] a curve that the end of a side tells of and no side follows is told', () => {
+    const doubts = (text: string) => callsOf(text).pieces.flatMap((piece) => piece.doubts);
+    const ahead = 'thence North 100 feet to the beginning of a curve to the right, radius 40 feet;';
+    const curve =
+      'thence along said curve through a central angle of 90°, tangent to the last course;';
+    expect(doubts(`${ahead} thence East 50 feet;`)).toContainEqual(
+      expect.stringContaining('a curve that no side follows'),
+    );
+    expect(doubts(ahead)).toContainEqual(expect.stringContaining('a curve that no side follows'));
+    expect(doubts(`${ahead} ${curve} thence East 50 feet;`)).not.toContainEqual(
+      expect.stringContaining('a curve that no side follows'),
+    );
+  });
+
   it('[J5] what is taken for granted, or told twice and not alike, is told', () => {
     expect(
       after('thence along a curve to the left, radius 682.70 feet, a distance of 50.47 feet'),
