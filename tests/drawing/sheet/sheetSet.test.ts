@@ -156,10 +156,10 @@ describe('sheetSet', () => {
       '1 Plan',
       '2 Openings, tapes and holes',
       '3 Tapes and holes',
-      '4 Tapes and holes, load list, flags, measuring, cautions',
+      '4 Tapes and holes, load list, flags, cautions',
     ]);
     expect(wordsOf(pages.slice(-1)).replaceAll(' | ', ' ')).toContain(
-      'Tapes and holes, load list, flags, measuring, cautions',
+      'Tapes and holes, load list, flags, cautions',
     );
   });
 

@@ -33,6 +33,8 @@ const mostScale = 1.2 / 120;
 /** Paper inches that the heights of a profile should take. */
 const profileHeight = 1;
 
+/** Of a plan that no tape checks: said where the holes are, and not in a section of its own. */
+const sketched = 'The plan is as it was sketched: nothing in it was taped.';
 const reckoned = 'Post lengths are reckoned for posts that stand on the bottom of the hole.';
 const byTheOpening =
   'Set the first gate post by the tape, the other by the opening to hold: the opening governs.';
@@ -111,7 +113,8 @@ export const holesSection = (site: Site, layout: Layout, width: number): Stack[]
     return [stripStack(line, setting), ...slopeStack(line, setting), set, ...curves(line, setting)];
   });
   if (first === undefined) return [];
-  const spec = paragraph([...specTexts(site), reckoned].join(' '), width);
+  const measured = layout.survey.stands === 'sketched' ? [sketched] : [];
+  const spec = paragraph([...specTexts(site), reckoned, ...measured].join(' '), width);
   const head = stackBlocks([heading('Tapes and holes', width), ...spec, space(0.12)]);
   return [under(head, first), ...rest];
 };

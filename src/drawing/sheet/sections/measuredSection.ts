@@ -11,21 +11,19 @@ import { loose } from '../flow/stacks.ts';
 
 /** Which marks no reading holds, by their names; null where all are held, or nothing is said of them. */
 const sketchedText = (site: Site, { posts, survey }: Layout): string | null => {
-  if (survey.stands === 'sketched' || survey.loose.length === 0) return null;
+  if (survey.loose.length === 0) return null;
   const names = survey.loose.map((id) => markName(site, posts, id));
   return `As sketched, held by no reading: ${names.join(', ')}.`;
 };
 
 /**
  * How the plan was measured: how it stands by its readings, the marks that stand where they were sketched,
- * and every reading. Nothing where there is no fence and nothing was read.
+ * and every reading. Nothing where nothing was read.
  */
 export const measuredSection = (site: Site, layout: Layout, width: number): Stack[] => {
   const table = measuredTable(site, layout);
-  const fenced = Object.keys(layout.lines).length > 0;
-  if (!fenced && table.rows.length === 0) return [];
+  if (table.rows.length === 0) return [];
   const texts = [`${standsText(layout.survey)}.`, sketchedText(site, layout)];
   const said = texts.flatMap((text) => (text === null ? [] : paragraph(text, width)));
-  const head = loose(heading('How the plan was measured', width), said, 0.3);
-  return table.rows.length === 0 ? [head] : [head, layTable(table, width)];
+  return [loose(heading('How the plan was measured', width), said, 0.3), layTable(table, width)];
 };

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import { holesSection } from '../../../../src/drawing/sheet/sections/holesSection.ts';
 import { measuredSection } from '../../../../src/drawing/sheet/sections/measuredSection.ts';
 import { layOutSite } from '../../../../src/engine/layOutSite.ts';
 import { surveyed } from '../../../../src/engine/survey/surveyed.ts';
-import { emptySite } from '../../../../src/site/emptySite.ts';
 import { marksObserved } from '../../../../src/site/marksObserved.ts';
 import type { Site } from '../../../../src/site/site.ts';
 import { sampleYards } from '../../sampleYards.ts';
@@ -44,10 +44,14 @@ describe('measuredSection', () => {
     );
   });
 
-  it('[D81] fence of which nothing was read is sketched; without fence there is nothing to say', () => {
-    expect(wordsOf(yardOf('back-yard'))).toBe(
-      'How the plan was measured Sketched: nothing is taped yet.',
-    );
-    expect(wordsOf(emptySite({ specs: {}, hardware: {} }))).toBe('');
+  it('[D81] where nothing was read it is said with the holes that the plan is as sketched', () => {
+    const words = (drawn: Site): string =>
+      holesSection(drawn, layOutSite(drawn), 7)
+        .flatMap(({ head }) => textsOf(head.atoms).map(({ text }) => text))
+        .join(' ');
+    const sketch = yardOf('back-yard');
+    expect(wordsOf(sketch)).toBe('');
+    expect(words(sketch)).toContain('The plan is as it was sketched: nothing in it was taped.');
+    expect(words(yardOf('taped-yard'))).not.toContain('as it was sketched');
   });
 });
