@@ -1,8 +1,9 @@
 import { leastSquares } from '../../geometry/upperTriangle.ts';
-import { fitted } from './fitted.ts';
+import { fitted, type Fit } from './fitted.ts';
 import { isAngle } from './figureText.ts';
 import { nearest } from './nearest.ts';
 import type { Network } from './networks.ts';
+import { otherSides } from './otherSides.ts';
 import { triangleOf, type Places } from './rows.ts';
 import { longestOf, stanceAt, taskOf, type Stance, type Task } from './stance.ts';
 
@@ -20,6 +21,9 @@ const apart = 1e-3;
 
 /** A golden turn: so many steps of it point every way evenly. */
 const goldenTurn = Math.PI * (3 - Math.sqrt(5));
+
+/** From the other side a fit that agrees is reached in so many steps or not at all. Ours. */
+const fewSteps = 30;
 
 /** A reading that is off by more standard deviations may be so since the start was a bad one. */
 const doubtful = 3.29;
@@ -56,21 +60,60 @@ const startOf = (task: Task): Stance => {
   );
 };
 
+const agrees = ({ stance }: Fit): boolean =>
+  stance.rows.every(({ off }) => Math.abs(off) < doubtful);
+
+/** How far from where they were drawn the marks of a network are that stand elsewhere. */
+const movesTo = ({ network, frame }: Task, { spots }: Network): Float64Array => {
+  const moved = new Float64Array(frame.later.length);
+  for (const [id, { x, y }] of network.spots) {
+    const [column, to] = [frame.columns.get(id), spots.get(id)];
+    if (column === undefined || to === undefined) continue;
+    [moved[column], moved[column + 1]] = [to.x - x, to.y - y];
+  }
+  return moved;
+};
+
+/** So many of the readings that are off most have marks of theirs tried on the other side. Ours. */
+const mostCrossed = 3;
+
+/**
+ * A fit in which every reading agrees, from marks on the other side of a line that they are taped to:
+ * a rough sketch may have one there, and small steps do not bring it across. Null where there is none.
+ */
+const crossedOver = (task: Task, { stance }: Fit): Fit | null => {
+  const spots = new Map(
+    [...task.network.spots].map(([id, at]) => [id, { ...at, ...stance.places.get(id) }] as const),
+  );
+  const worst = stance.rows
+    .filter(({ off }) => Math.abs(off) >= doubtful)
+    .toSorted((a, b) => Math.abs(b.off) - Math.abs(a.off))
+    .slice(0, mostCrossed);
+  for (const { sighting } of worst) {
+    for (const start of otherSides({ ...task.network, spots }, sighting)) {
+      const fit = fitted(task, stanceAt(task, movesTo(task, start)), fewSteps);
+      if (fit.converged && agrees(fit)) return fit;
+    }
+  }
+  return null;
+};
+
 /**
  * The best fit from the sketch. Marks drawn in one row cannot leave it, since every tape runs along
- * it: where readings are far off they start once more a little apart.
+ * it: where readings are far off they start once more a little apart, and then from the other side.
  */
-const bestFit = (task: Task) => {
+const bestFit = (task: Task): Fit => {
   const first = fitted(task, startOf(task));
-  if (first.stance.rows.every(({ off }) => Math.abs(off) < doubtful)) return first;
-  const other = fitted(
+  if (agrees(first)) return first;
+  const apartFit = fitted(
     task,
     stanceAt(
       task,
       takenApart(task, () => true),
     ),
   );
-  return other.stance.cost < first.stance.cost / 2 ? other : first;
+  const best = apartFit.stance.cost < first.stance.cost / 2 ? apartFit : first;
+  return agrees(best) ? best : (crossedOver(task, best) ?? best);
 };
 
 /**

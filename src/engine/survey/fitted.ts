@@ -71,6 +71,13 @@ const heldBy = (hold: number, gain: number): number => {
   return gain > 0.25 ? hold : hold * 4;
 };
 
+/** Where a fit has come to, whether it came to an end there, and after how many steps. */
+export interface Fit {
+  readonly stance: Stance;
+  readonly converged: boolean;
+  readonly steps: number;
+}
+
 /**
  * Weighted least squares from a start: steps of Gauss and Newton, each held to where the marks stand
  * before it, as Levenberg and Marquardt do. The hold is that of a standard deviation as wide as the
@@ -78,11 +85,7 @@ const heldBy = (hold: number, gain: number): number => {
  * nowhere. In a special position, where the free step leads on and on past a place that tighter ones
  * have come to rest at, that place is the end. After so many `steps` it ends anyway.
  */
-export const fitted = (
-  task: Task,
-  start: Stance,
-  steps = mostSteps,
-): { readonly stance: Stance; readonly converged: boolean } => {
+export const fitted = (task: Task, start: Stance, steps = mostSteps): Fit => {
   const least = task.reach ** -2;
   let [now, hold, growth, rested] = [start, least, 2, false];
   for (let step = 0; step < steps; step += 1) {
@@ -91,15 +94,15 @@ export const fitted = (
     const falls = next.cost < now.cost;
     if (longestOf(by) < still || fall <= rounding * now.cost) {
       if (falls) now = next;
-      if (hold <= least) return { stance: now, converged: true };
+      if (hold <= least) return { stance: now, converged: true, steps: step + 1 };
       [hold, rested] = [least, true];
     } else if (falls) {
       hold = Math.max(least, heldBy(hold, (now.cost - next.cost) / fall));
       [now, growth, rested] = [next, 2, false];
     } else {
-      if (rested) return { stance: now, converged: true };
+      if (rested) return { stance: now, converged: true, steps: step + 1 };
       [hold, growth] = [hold * growth, growth * 2];
     }
   }
-  return { stance: now, converged: false };
+  return { stance: now, converged: false, steps };
 };

@@ -4,7 +4,7 @@ import { leastSquares } from '../../geometry/upperTriangle.ts';
 import type { MarkId, ObservationId } from '../../site/ids.ts';
 import type { Network } from './networks.ts';
 import type { Row } from './rows.ts';
-import { snooped } from './snooped.ts';
+import { snooped, type Snooped } from './snooped.ts';
 import { longestOf } from './stance.ts';
 import { strengthOf, type Strength } from './strength.ts';
 import type { Reading, Suspect } from './survey.ts';
@@ -14,6 +14,8 @@ import { critical, redundanciesIn, standardisedOf, testedIn } from './tested.ts'
 export interface Judged {
   readonly readings: readonly (readonly [ObservationId, Reading])[];
   readonly suspects: readonly Suspect[];
+  /** Whether more readings disagree than these. */
+  readonly more: boolean;
   /** Observations more than are needed: degrees of freedom. */
   readonly spare: number;
   /** The sum of squares of the residuals, each over its sigma. */
@@ -45,6 +47,9 @@ const rowsById = ({ rows }: Strength): ReadonlyMap<ObservationId, readonly Row[]
   return found;
 };
 
+/** Nothing disagrees. */
+const agreed: Snooped = { suspects: [], more: false };
+
 /** What a network says of its readings where its marks are. */
 export const judge = (network: Network): Judged => {
   const places = new Map<MarkId, SitePoint>(
@@ -59,7 +64,7 @@ export const judge = (network: Network): Judged => {
     readings: [...rowsById(strength)].map(
       ([id, own]) => [id, readingOf(redundancies, own)] as const,
     ),
-    suspects: worst === undefined || worst.size <= critical ? [] : snooped(network),
+    ...(worst === undefined || worst.size <= critical ? agreed : snooped(network)),
     spare: rows.length - known,
     squares: rows.reduce((sum, { off }) => sum + off * off, 0),
     settled: longestOf(leastSquares(triangle)) < spot,

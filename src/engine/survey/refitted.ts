@@ -11,6 +11,8 @@ export interface Rest {
   readonly places: Places;
   /** The sum of squares of what is off then, each over its sigma. */
   readonly cost: number;
+  /** How many steps the sums took. */
+  readonly steps: number;
 }
 
 /**
@@ -19,13 +21,14 @@ export interface Rest {
  */
 export const refitted = (network: Network, steps?: number): Rest => {
   const task = taskOf(network);
-  const { stance } = fitted(task, stanceAt(task, new Float64Array(task.frame.later.length)), steps);
+  const start = stanceAt(task, new Float64Array(task.frame.later.length));
+  const { stance, steps: taken } = fitted(task, start, steps);
   const spots = new Map(
     [...network.spots].map(([id, spot]) => [id, { ...spot, ...stance.places.get(id) }] as const),
   );
-  return { network: { ...network, spots }, places: stance.places, cost: stance.cost };
+  return { network: { ...network, spots }, places: stance.places, cost: stance.cost, steps: taken };
 };
 
-/** What is left of a network without one observation, fitted on. */
-export const adjustedRest = (network: Network, without: ObservationId): Rest =>
-  refitted({ ...network, sightings: network.sightings.filter(({ id }) => id !== without) });
+/** What is left of a network without one observation, fitted on; in so many steps at most. */
+export const adjustedRest = (network: Network, without: ObservationId, steps: number): Rest =>
+  refitted({ ...network, sightings: network.sightings.filter(({ id }) => id !== without) }, steps);

@@ -6,6 +6,9 @@ import { stanceAt, taskOf } from './stance.ts';
 /** After so many rounds of so few steps the wrong readings stand out. Ours. */
 const [rounds, stepsEach] = [8, 2];
 
+/** How many steps of the sums it takes to stand marks so. */
+export const resistantSteps = rounds * stepsEach;
+
 /** The network with its marks where they stand by readings of these sigmas. */
 const standing = (network: Network, sigmas: readonly number[]): Network => {
   const sightings = network.sightings.map((one, n) => ({ ...one, sigma: sigmas[n] ?? one.sigma }));

@@ -2,9 +2,10 @@ import { refitted, type Rest } from './refitted.ts';
 import { mostLikely } from './mostLikely.ts';
 import type { Network } from './networks.ts';
 import { rowsOf, type Row } from './rows.ts';
+import { stepsWorth } from './stepsWorth.ts';
 import { product, shadowOf, strengthOf } from './strength.ts';
 import type { Suspect } from './survey.ts';
-import { alikeTo, testedIn } from './tested.ts';
+import { alikeTo, critical, testedIn } from './tested.ts';
 
 const mostSuspects = 5;
 
@@ -43,19 +44,33 @@ const readOf = (seen: Row['sighting']['seen']): number => {
   }
 };
 
+/** The readings that are most likely wrong, the gravest first. */
+export interface Snooped {
+  readonly suspects: readonly Suspect[];
+  /** Whether the rest does not agree without them either. */
+  readonly more: boolean;
+}
+
 /**
  * The readings of a network that are most likely wrong: the one without which the others agree best is
- * put aside and the rest adjusted again, until no residual is over the critical value. Iterative data
- * snooping after Baarda, with the neighbours of the largest residual tried as well.
+ * put aside and the rest adjusted again, until no residual is over the critical value, five are named,
+ * or more would not be worth the wait. Iterative data snooping after Baarda, with the neighbours of
+ * the largest residual tried as well.
  */
-export const snooped = (network: Network): Suspect[] => {
+export const snooped = (network: Network): Snooped => {
   const suspects: Suspect[] = [];
   let left = refitted(network);
-  while (suspects.length < mostSuspects) {
+  let steps = stepsWorth(network);
+  for (;;) {
     const strength = strengthOf(left.network, left.places);
     const tested = testedIn(strength);
-    const [best, ...others] = mostLikely(left.network, tested, strength);
-    if (best === undefined) break;
+    if ((tested[0]?.size ?? 0) <= critical) return { suspects, more: false };
+    if (suspects.length > 0 && (suspects.length === mostSuspects || steps <= 0))
+      return { suspects, more: true };
+    const share = steps / (mostSuspects - suspects.length);
+    const trial = mostLikely(left.network, tested, strength, share);
+    const [best, ...others] = trial.tried;
+    if (best === undefined) return { suspects, more: true };
     const { one, rest } = best;
     const alike = [
       one,
@@ -64,7 +79,6 @@ export const snooped = (network: Network): Suspect[] => {
       .flatMap((each) => [each, ...alikeTo(each, tested, strength)])
       .map(({ row }) => row.sighting.id);
     suspects.push({ ids: [...new Set(alike)], ...expected(rest, one.row) });
-    left = rest;
+    [left, steps] = [rest, steps - trial.steps];
   }
-  return suspects;
 };

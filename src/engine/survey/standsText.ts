@@ -15,9 +15,15 @@ const unchecked = (readings: Survey['readings']): string => {
     : `Held; ${alone} readings are checked by no other`;
 };
 
+const disagreeing = ({ suspects, more }: Survey): string => {
+  const some =
+    suspects.length === 1 ? 'One reading disagrees' : `${suspects.length} readings disagree`;
+  return `${some} with the rest${more ? ', and others besides' : ''}`;
+};
+
 /** How the yard stands by what was taped, in one line. */
 export const standsText = (survey: Survey): string => {
-  const { stands, loose, suspects, spare, readings, settled } = survey;
+  const { stands, loose, spare, readings, settled } = survey;
   if (!settled)
     return 'The readings do not bring the marks to rest: draw them nearer to their place';
   const marks = loose.length === 1 ? '1 mark is loose' : `${loose.length} marks are loose`;
@@ -27,9 +33,7 @@ export const standsText = (survey: Survey): string => {
     case 'large':
       return `Too many marks to say what holds them: expected at most ${mostMarks}`;
     case 'disagrees':
-      return suspects.length === 1
-        ? 'One reading disagrees with the rest'
-        : `${suspects.length} readings disagree with the rest`;
+      return disagreeing(survey);
     case 'loose':
       return marks;
     case 'unchecked':

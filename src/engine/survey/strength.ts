@@ -55,6 +55,8 @@ export const product = (a: Float64Array, b: Float64Array): number => {
  * Testing Procedure for Use in Geodetic Networks, Delft 1968; from memory).
  */
 export const redundancyOf = (row: Row, strength: Strength): number => {
+  // what says nothing where its marks stand is checked by nothing
+  if (row.columns.length > 0 && row.values.every((value) => value === 0)) return 0;
   const shadow = shadowOf(row, strength);
   return Math.min(1, Math.max(0, 1 - product(shadow, shadow)));
 };

@@ -44,6 +44,8 @@ export interface Survey {
   readonly places: Readonly<Record<GateId, Inches>>;
   /** The gravest first; empty where nothing disagrees. */
   readonly suspects: readonly Suspect[];
+  /** Whether more readings disagree than these: five of a network are named, of a very large one fewer. */
+  readonly more: boolean;
   /** The tape that would help most; null where none would. */
   readonly helps: { readonly from: MarkId; readonly to: MarkId } | null;
   /** Observations more than are needed: degrees of freedom. */
@@ -72,6 +74,7 @@ export const unsurveyed: Survey = {
   body: null,
   places: {},
   suspects: [],
+  more: false,
   helps: null,
   spare: 0,
   squares: 0,

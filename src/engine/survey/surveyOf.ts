@@ -117,6 +117,7 @@ export const surveyOf = (site: Site, carry: Carry, stood: Stood = bareGround): S
     readings: Object.fromEntries(readings),
     spare: judged.reduce((sum, one) => sum + one.spare, 0),
     squares: judged.reduce((sum, one) => sum + one.squares, 0),
+    more: judged.some((one) => one.more),
     settled: judged.every((one) => one.settled),
   };
   if (taped.length === 0) return { ...unsurveyed, ...sums };

@@ -1,4 +1,6 @@
+import type { SitePoint } from '../../geometry/point.ts';
 import { sameSpot } from '../../geometry/sameSpot.ts';
+import { farthest } from '../../geometry/tolerance.ts';
 import type { MarkId, ObservationId } from '../../site/ids.ts';
 import type { Mark } from '../../site/mark.ts';
 import type { Observation } from '../../site/observation.ts';
@@ -47,6 +49,10 @@ export const networkKey = ({
   ],
 });
 
+/** Whether no document could hold a mark there. */
+const isTooFar = ({ x, y }: SitePoint): boolean => Math.max(Math.abs(x), Math.abs(y)) > farthest;
+
+/** The marks that a network moves; none where it would take one beyond ten miles. */
 const movedIn = (
   site: Site,
   network: Network,
@@ -55,13 +61,15 @@ const movedIn = (
   const { id, from } = networkKey(network);
   return carry
     .shelf<readonly (readonly [MarkId, Mark])[]>('adjusted')
-    .take(id, [...from, ...[...network.spots.keys()].map((mark) => site.marks[mark])], () =>
-      [...adjusted(network).places].flatMap(([mark, { x, y }]) => {
+    .take(id, [...from, ...[...network.spots.keys()].map((mark) => site.marks[mark])], () => {
+      const { places } = adjusted(network);
+      if ([...places.values()].some(isTooFar)) return [];
+      return [...places].flatMap(([mark, { x, y }]) => {
         const drawn = site.marks[mark];
         if (drawn === undefined || (drawn.x === x && drawn.y === y)) return [];
         return [[mark, { ...drawn, x, y }] as const];
-      }),
-    );
+      });
+    });
 };
 
 /**

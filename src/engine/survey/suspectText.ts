@@ -5,7 +5,7 @@ import { formatLength } from '../../units/formatLength.ts';
 import { inches } from '../../units/inches.ts';
 import { radians } from '../../units/radians.ts';
 import type { Layout } from '../layout.ts';
-import { azimuthText } from './figureOf.ts';
+import { azimuthText, figureOf } from './figureOf.ts';
 import { observationName } from './observationName.ts';
 import type { Suspect } from './survey.ts';
 
@@ -33,6 +33,13 @@ const figures = (site: Site, seen: Observation, expects: number): string => {
 
 const sentenceCase = (text: string): string => `${text.slice(0, 1).toUpperCase()}${text.slice(1)}`;
 
+/** Which observation it is and what it reads, so that two of the same marks are told apart. */
+const read = (site: Site, posts: Layout['posts'], seen: Observation): string => {
+  const figure = figureOf(seen, site.lengths);
+  const name = observationName(site, posts, seen);
+  return figure === '' ? name : `${name} at ${figure}`;
+};
+
 /** The reading that is most likely wrong, and what to do about it, in one line. */
 export const suspectText = (
   site: Site,
@@ -44,6 +51,6 @@ export const suspectText = (
   const again = first.kind === 'tape' || first.kind === 'offset' ? 'tape it again' : 'look again';
   const said = `${sentenceCase(observationName(site, posts, first))} ${figures(site, first, expects)}: ${again}`;
   if (others.length === 0) return said;
-  const also = others.map((seen) => observationName(site, posts, seen)).join('; or ');
+  const also = others.map((seen) => read(site, posts, seen)).join('; or ');
   return `${said}; or ${also}, which cannot be told from it`;
 };

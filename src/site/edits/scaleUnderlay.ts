@@ -21,8 +21,8 @@ export interface KnownDistance {
 
 /**
  * Makes a picture as large as a known distance on it says: the first point stays where it lies and the
- * way to the second what it is. RangeError for one that is locked or unknown, for points on one spot, and
- * for a distance of zero or less.
+ * way to the second what it is. RangeError for one that is locked or unknown, for points beyond its
+ * horizon or on one spot, and for a distance of zero or less.
  */
 export const scaleUnderlay = (
   site: Site,
@@ -30,7 +30,12 @@ export const scaleUnderlay = (
   { from, to, length }: KnownDistance,
 ): Site => {
   const underlay = looseUnderlay(site, id);
-  const { toSite } = pictureMap(tiesOf(underlay));
+  const { toSite, depth } = pictureMap(tiesOf(underlay));
+  if (!(depth(from) > 0 && depth(to) > 0)) {
+    throw new RangeError(
+      'distance: expected two points of the ground, found one beyond its horizon',
+    );
+  }
   const [here, there] = [toSite(from), toSite(to)];
   const lies = distance(here, there);
   if (!(lies >= spot)) {

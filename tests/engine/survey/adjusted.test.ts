@@ -36,27 +36,33 @@ const apart = (places: Places, a: string, b: string): number =>
   distance(places.get(`mark:${a}`)!, places.get(`mark:${b}`)!);
 
 describe('where least squares puts marks', () => {
-  it('[V7] exact readings give the true shape up to place and turn, from a sketch 30 % off', () => {
-    let right = 0;
-    const count = 300;
-    for (let seed = 0; seed < count; seed += 1) {
-      const { truth, tapes } = yardTapes(seed, 3);
-      // 30 % of 400 in, about the width of the house
-      const { places, converged } = adjusted(
-        networkOf(sketchOf(truth, 120, chanceOf(seed)), tapes),
-      );
-      expect(converged).toBe(true);
-      const ids = [...truth.keys()];
-      const off = ids.flatMap((a) =>
-        ids.map(
-          (b) => distance(places.get(a)!, places.get(b)!) - distance(truth.get(a)!, truth.get(b)!),
-        ),
-      );
-      right += Number(Math.max(...off.map(Math.abs)) < 1e-6);
-    }
-    // a sketch so rough may be nearer to another shape that does not fit: one in 300 is
-    expect(right).toBeGreaterThanOrEqual(count - 3);
-  });
+  it.each([
+    // shares of 400 in, about the width of the house
+    [30, 120, 299],
+    [60, 240, 290],
+  ])(
+    '[V7] exact readings give the true shape up to place and turn, from a sketch as far off: %i in 100',
+    (_share, rough, least) => {
+      let right = 0;
+      const count = 300;
+      for (let seed = 0; seed < count; seed += 1) {
+        const { truth, tapes } = yardTapes(seed, 3);
+        const { places, converged } = adjusted(
+          networkOf(sketchOf(truth, rough, chanceOf(seed)), tapes),
+        );
+        const ids = [...truth.keys()];
+        const off = ids.flatMap((a) =>
+          ids.map(
+            (b) =>
+              distance(places.get(a)!, places.get(b)!) - distance(truth.get(a)!, truth.get(b)!),
+          ),
+        );
+        right += Number(converged && Math.max(...off.map(Math.abs)) < 1e-6);
+      }
+      // a sketch so rough may be nearer to another shape that does not fit
+      expect(right).toBeGreaterThanOrEqual(least);
+    },
+  );
 
   it('[V7] a mark tied by two tapes stays on the side where it is drawn', () => {
     fc.assert(

@@ -2,14 +2,17 @@ import { describe, expect, it } from 'vitest';
 import { layOutFrom } from '../../../src/engine/layOutFrom.ts';
 import { layOutSite } from '../../../src/engine/layOutSite.ts';
 import { surveyed } from '../../../src/engine/survey/surveyed.ts';
+import { standsText } from '../../../src/engine/survey/standsText.ts';
 import { suspectText } from '../../../src/engine/survey/suspectText.ts';
 import { distance } from '../../../src/geometry/distance.ts';
 import { addFeature } from '../../../src/site/edits/addFeature.ts';
 import { addObservation } from '../../../src/site/edits/addObservation.ts';
 import { setTape } from '../../../src/site/edits/setTape.ts';
 import type { MarkId } from '../../../src/site/ids.ts';
+import type { Mark } from '../../../src/site/mark.ts';
 import type { Site } from '../../../src/site/site.ts';
 import { inches } from '../../../src/units/inches.ts';
+import { radians } from '../../../src/units/radians.ts';
 import { namedSite } from '../../store/namedSite.ts';
 
 /** A house of 30 ft by 20 ft, sketched a foot or two off. */
@@ -90,6 +93,52 @@ describe('what tapes say', () => {
       `House corner 2 to House corner 3 reads 21'-0", everything else says 20'-0": tape it again`,
     ]);
     expect(flags).toMatchObject([{ level: 'settle', rule: 'reading disagrees' }]);
+  });
+
+  it('[V12] two tapes of the same marks that cannot be told apart are named by what they read', () => {
+    const twice = addObservation(tape(tape(walls, 1, 3, diagonal), 2, 4, diagonal), {
+      kind: 'tape',
+      from: 'mark:1',
+      to: 'mark:2',
+      length: inches(400),
+      trust: null,
+      label: '',
+    });
+    const { 'observation:1': first, 'observation:7': second } = twice.observations;
+    const lone = { ...twice, observations: { 'observation:1': first!, 'observation:7': second! } };
+    const { site, posts, survey } = standing(lone);
+    expect(survey.suspects.map((one) => suspectText(site, posts, one))).toEqual([
+      `House corner 1 to House corner 2 reads 33'-4", everything else says 30'-0": tape it again; or House corner 1 to House corner 2 at 30'-0", which cannot be told from it`,
+    ]);
+  });
+
+  it('[V9] readings that would take a mark beyond ten miles leave it where it is drawn, and it is told', () => {
+    const mark = (x: number): Mark => ({ x, y: 0, label: '', fixed: false });
+    const far: Site = {
+      ...namedSite('Far'),
+      marks: { 'mark:1': mark(6e5), 'mark:2': mark(6e5 + 9) },
+    };
+    const { site, survey } = standing(tape(far, 1, 2, 3e5));
+    expect(site.marks).toEqual(far.marks);
+    expect(standsText(survey)).toMatch(/do not bring the marks to rest/);
+  });
+
+  it('[V24] a direction between marks on one spot says nothing: they are loose, and nothing disagrees', () => {
+    const [one, two, three] = ['mark:1', 'mark:2', 'mark:3'] as const;
+    const at = (x: number): Mark => ({ x, y: 0, label: '', fixed: false });
+    const spot: Site = {
+      ...namedSite('Spot'),
+      marks: { [one]: at(0), [two]: at(0), [three]: at(300) },
+    };
+    const held = tape(spot, 1, 3, 300);
+    for (const seen of [
+      { kind: 'bearing', from: one, to: two, bearing: radians(1) },
+      { kind: 'square', at: one, from: two, to: three },
+      { kind: 'offset', at: three, from: one, to: two, distance: inches(40) },
+    ] as const) {
+      const { survey } = standing(addObservation(held, { ...seen, trust: null, label: '' }));
+      expect([survey.stands, survey.loose]).toEqual(['loose', [two]]);
+    }
   });
 
   it('[V7] keeps a sketch that fits to the last bit', () => {

@@ -177,6 +177,13 @@ describe('pictures under the drawing', () => {
     expect(() =>
       scaleUnderlay(one, id, { ...spot, to: { x: 9, y: 5 }, length: inches(0) }),
     ).toThrow(/^distance: expected more than 0, found 0"$/);
+    const straight = straightenUnderlay(one, id, aslant);
+    const beyond = [...Array(400).keys()]
+      .map((n) => ({ x: 50 * (n % 20) - 500, y: 200 * Math.floor(n / 20) - 2000 }))
+      .find((at) => mapOf(straight).depth(at) < 0)!;
+    expect(() => scaleUnderlay(straight, id, { ...spot, to: beyond, length: inches(90) })).toThrow(
+      'distance: expected two points of the ground, found one beyond its horizon',
+    );
   });
 
   it('[S54] four points straighten it, two lay it as it was taken again', () => {
