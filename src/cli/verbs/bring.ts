@@ -1,3 +1,4 @@
+import { usualSpec } from '../../engine/usualSpec.ts';
 import type { PointOrder } from '../../importers/csv/pointColumns.ts';
 import { pointOrders } from '../../importers/csv/pointColumns.ts';
 import { fileUnits, type FileUnit } from '../../importers/fileUnit.ts';
@@ -67,9 +68,10 @@ const choicesOf = (call: Call, found: Found): Parsed<Record<string, Becomes>> =>
   );
 };
 
-const fenceOf = (site: Site): { id: SpecId; spec: FenceSpec } | null => {
+/** What fence lines are built as: the first build of the site, else the usual 4 ft one. */
+const fenceOf = (site: Site): { id: SpecId; spec: FenceSpec } => {
   const [first] = Object.entries<FenceSpec>(site.specs);
-  return first === undefined ? null : { id: first[0] as SpecId, spec: first[1] };
+  return first === undefined ? usualSpec(inches(48)) : { id: first[0] as SpecId, spec: first[1] };
 };
 
 const stemOf = (path: string): string => path.replace(/^.*[/\\]/, '').replace(/\.[^.]*$/, '');

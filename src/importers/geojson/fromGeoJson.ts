@@ -15,9 +15,7 @@ import { geoFeatures, type NamedItem } from './geoFeatures.ts';
 import type { GeoShape } from './geometryShapes.ts';
 import type { Position } from './position.ts';
 
-interface Placed {
-  readonly name: string;
-  readonly where: string;
+interface Placed extends Omit<NamedItem, 'shape'> {
   readonly shape: GeoShape;
 }
 
@@ -40,15 +38,20 @@ const centreOf = (positions: readonly Position[]): Origin => ({
   longitude: middleOf(positions.map(({ longitude }) => longitude)),
 });
 
-const drawnFrom = ({ name, where, shape }: Placed, plane: LocalPlane): Parsed<Drawn> => {
+const drawnFrom = (
+  { name, where, layer, height: told, shape }: Placed,
+  plane: LocalPlane,
+): Parsed<Drawn> => {
   const points = shape.positions.map((position) => plane.toSite(position));
   const [at] = points;
-  const base = { where, layer: wholeFile } as const;
+  const base = { where, layer: layer ?? wholeFile } as const;
   if (shape.kind === 'point') {
     const { height } = shape.positions[0] ?? { height: null };
     if (at === undefined) return unread('expected a position');
-    const z = height === null ? null : inches(height * inchesIn.metres);
-    return read({ ...base, kind: 'point', name, at, z });
+    if (layer === 'note' && name !== '') return read({ ...base, kind: 'text', name, at });
+    const metres = height === null ? null : height * inchesIn.metres;
+    const z = told ?? metres;
+    return read({ ...base, kind: 'point', name, at, z: z === null ? null : inches(z) });
   }
   const closed = shape.kind !== 'line';
   const crossing = closed ? selfCrossing(points) : null;
@@ -94,8 +97,8 @@ const parsedJson = (text: string): Parsed<unknown> => {
 };
 
 const shapesIn = (items: readonly NamedItem[]): { shapes: Placed[]; refused: FoundRefusal[] } => ({
-  shapes: items.flatMap(({ name, where, shape }) =>
-    shape.ok ? [{ name, where, shape: shape.value }] : [],
+  shapes: items.flatMap(({ shape, ...item }) =>
+    shape.ok ? [{ ...item, shape: shape.value }] : [],
   ),
   refused: items.flatMap(({ where, shape }) => (shape.ok ? [] : [{ where, reason: shape.reason }])),
 });

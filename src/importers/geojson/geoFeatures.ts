@@ -6,6 +6,10 @@ import { shown } from './position.ts';
 /** A shape of a file, or the line that refuses it, and the name of what it belongs to. */
 export interface NamedItem extends GeoItem {
   readonly name: string;
+  /** The layer that its properties name; null for none. */
+  readonly layer: string | null;
+  /** Its height in inches, where its properties tell it; null for none. */
+  readonly height: number | null;
 }
 
 /** What a file has, and how many of its features say no place. */
@@ -29,6 +33,24 @@ const nameOf = ({ id, properties }: Plain): string => {
   return typeof name === 'string' || typeof name === 'number' ? labelText(String(name)) : '';
 };
 
+const layerKey = /^(?:layer|kind)$/i;
+
+/** The layer of a feature: what its properties name one, a utility's with its service. */
+const layerOf = ({ properties }: Plain): string | null => {
+  if (!isPlain(properties)) return null;
+  const [, layer] = Object.entries(properties).find(([key]) => layerKey.test(key)) ?? [];
+  if (typeof layer !== 'string' || labelText(layer) === '') return null;
+  const { service } = properties;
+  return labelText(typeof service === 'string' ? `${layer}, ${service}` : layer);
+};
+
+const heightOf = ({ properties }: Plain): number | null => {
+  const height = isPlain(properties) ? properties['height_in'] : null;
+  return typeof height === 'number' && Number.isFinite(height) ? height : null;
+};
+
+const bare = { name: '', layer: null, height: null } as const;
+
 /** Names of longitude and latitude on WGS 84, which older files say though RFC 7946 has no other. */
 const usual = /CRS:?:?84$|EPSG:?:?(?:[\d.]*:)?4326$/i;
 
@@ -43,11 +65,14 @@ const crsFault = ({ crs }: Plain): string | null => {
 const featureItems = (value: unknown, where: string): NamedItem[] | null => {
   if (!isPlain(value) || value['type'] !== 'Feature') {
     const found = shown(isPlain(value) ? value['type'] : value);
-    return [{ where, name: '', shape: unread(`expected a feature, found ${found}`) }];
+    return [{ where, ...bare, shape: unread(`expected a feature, found ${found}`) }];
   }
   if (value['geometry'] === null) return null;
-  const name = nameOf(value);
-  return geometryShapes(value['geometry'], `${where} › geometry`).map((one) => ({ ...one, name }));
+  const named = { name: nameOf(value), layer: layerOf(value), height: heightOf(value) };
+  return geometryShapes(value['geometry'], `${where} › geometry`).map((one) => ({
+    ...one,
+    ...named,
+  }));
 };
 
 const collected = (all: readonly (readonly NamedItem[] | null)[]): GeoFeatures => ({
@@ -73,7 +98,7 @@ export const geoFeatures = (document: unknown): Parsed<GeoFeatures> => {
   }
   if (type === 'Feature') return read(collected([featureItems(document, 'feature')]));
   if (typeof type === 'string' && geometryTypes.includes(type)) {
-    const items = geometryShapes(document, 'geometry').map((one) => ({ ...one, name: '' }));
+    const items = geometryShapes(document, 'geometry').map((one) => ({ ...one, ...bare }));
     return read({ items, unplaced: 0 });
   }
   return unread(`type: expected FeatureCollection, Feature or a geometry, found ${shown(type)}`);

@@ -1,8 +1,8 @@
+import { usualSpec } from '../../engine/usualSpec.ts';
 import type { Parts } from '../../site/parts.ts';
 import type { Plans } from '../../store/plans.ts';
 import { defaultToleranceZone } from '../../trade/toleranceZones.ts';
 import { inches } from '../../units/inches.ts';
-import { fencePlan } from './fencePlan.ts';
 import { gatePlan, usualParts } from './gatePlan.ts';
 import { genericBook } from './genericBook.ts';
 
@@ -13,7 +13,7 @@ const walk = inches(48);
  * buried line is kept off by the usual tolerance zone on each side; a tree by its roots.
  */
 export const plansFrom = (book: Parts): Plans => ({
-  fence: fencePlan(inches(48)),
+  fence: usualSpec(inches(48)),
   gate: gatePlan(1, walk, usualParts(1, walk, book)),
   utility: { service: 'gas', width: inches(2), tolerance: defaultToleranceZone.length },
   tree: { trunk: inches(8), roots: inches(48) },

@@ -98,6 +98,15 @@ describe('lath bring', () => {
     expect(site.origin).toEqual({ latitude: 41.0005, longitude: -95.9995 });
   });
 
+  it('[K15] fence lines on a new site are built as the usual 4 ft fence', async () => {
+    const fence = dxfText({ units: 2, entities: [line('FENCE', 0, 0, 40, 0)] });
+    const said = await lath(['bring', 'yard.dxf'], { 'yard.dxf': fence });
+    expect(said).toMatchObject({ code: 0, err: '' });
+    const { lines, specs } = siteOf(said.out);
+    expect(Object.values(specs)).toMatchObject([{ label: '4 ft chain link', fabricHeight: 48 }]);
+    expect(Object.values(lines).map(({ spec }) => spec)).toEqual(Object.keys(specs));
+  });
+
   it('[K15] brings onto a site that is there, fence lines by its first spec', async () => {
     const files = { yard: sampleSite('back-yard'), 'plan.dxf': dxf };
     const args = [
@@ -162,10 +171,6 @@ describe('lath bring', () => {
     [
       ['bring', 'plan.dxf', '--as', 'PROPERTY=leave out'],
       'plan.dxf: nothing is chosen: expected --as LAYER=KIND for one of PROPERTY/areas, WALLS/lines',
-    ],
-    [
-      ['bring', 'plan.dxf', '--as', 'WALLS=fence line'],
-      'plan.dxf: specs: expected a spec for fence lines, found nothing',
     ],
     [
       ['bring', 'plan.dxf', '--unit', 'rods'],

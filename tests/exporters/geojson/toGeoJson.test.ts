@@ -1,10 +1,18 @@
 import { check } from '@placemarkio/check-geojson';
 import geodesic from 'geographiclib-geodesic';
 import { describe, expect, it } from 'vitest';
+import { usualSpec } from '../../../src/engine/usualSpec.ts';
 import type { Post } from '../../../src/engine/post.ts';
 import { distance } from '../../../src/geometry/distance.ts';
 import { toGeoJson } from '../../../src/exporters/geojson/toGeoJson.ts';
 import { fromGeoJson } from '../../../src/importers/geojson/fromGeoJson.ts';
+import { usualBecomes } from '../../../src/importers/usualBecomes.ts';
+import { bringIn } from '../../../src/site/edits/bringIn.ts';
+import { emptySite } from '../../../src/site/emptySite.ts';
+import type { Feature } from '../../../src/site/feature.ts';
+import type { Shot } from '../../../src/site/shot.ts';
+import type { Site } from '../../../src/site/site.ts';
+import { inches } from '../../../src/units/inches.ts';
 import { foundIn, pathsOf } from '../../importers/foundIn.ts';
 import { samples } from '../samples.ts';
 
@@ -62,11 +70,31 @@ describe.each(samples)('the GeoJSON of $name', ({ site, layout }) => {
     const corners = Object.values(site.features).flatMap((one) =>
       one.kind === 'building' ? Object.values(one.path).map(({ mark }) => site.marks[mark]) : [],
     );
-    const back = pathsOf(found, 'All of it › areas').flatMap(({ points }) => points);
+    const back = pathsOf(found, 'building › areas').flatMap(({ points }) => points);
     corners.forEach((mark) => {
       const at = mark ?? { x: NaN, y: NaN };
       expect(Math.min(...back.map((one) => distance(one, at)))).toBeLessThan(0.01);
     });
+  });
+
+  it('[I22] its lines, grounds and heights come back as what they were', () => {
+    const found = foundIn(fromGeoJson(text.value, origin));
+    const becomes = Object.fromEntries(found.groups.map((one) => [one.key, usualBecomes(one)]));
+    const fence = usualSpec(inches(48));
+    const utility = { width: inches(2), tolerance: inches(24) };
+    const bare = emptySite({ specs: {}, hardware: {} });
+    const back = bringIn(bare, found, { becomes, fence, utility, chord: inches(1) });
+    const kindsIn = ({ features: own }: Site) =>
+      Object.values<Feature>(own)
+        .flatMap((one) => ('path' in one || one.kind === 'note' ? [one.kind] : []))
+        .toSorted();
+    expect(Object.keys(back.lines)).toHaveLength(Object.keys(site.lines).length);
+    expect(kindsIn(back)).toEqual(kindsIn(site));
+    const heightsIn = ({ shots }: Site) =>
+      Object.values<Shot>(shots)
+        .map(({ z }) => z)
+        .toSorted((a, b) => a - b);
+    expect(heightsIn(back)).toEqual(heightsIn(site));
   });
 });
 

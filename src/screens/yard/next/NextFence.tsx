@@ -1,9 +1,12 @@
+import { usualSpec } from '../../../engine/usualSpec.ts';
 import type { SpecId } from '../../../site/ids.ts';
 import { inches } from '../../../units/inches.ts';
 import { useBench, useSession, useSite } from '../../bench.ts';
 import { ChoiceField } from '../../fields/ChoiceField.tsx';
-import { fenceHeights, fencePlan } from '../../plans/fencePlan.ts';
 import type { FencePlan } from '../../../store/plans.ts';
+
+/** Heights of fabric that are offered, in feet. */
+const fenceHeights = [4, 5, 6, 8, 10, 12] as const;
 
 /** How the next fence line will be built: as one that is on the site, or by the tables for a height. */
 export const NextFence = () => {
@@ -14,7 +17,7 @@ export const NextFence = () => {
     id: id as SpecId,
     spec,
   }));
-  const tables = fenceHeights.map((feet) => fencePlan(inches(feet * 12)));
+  const tables = fenceHeights.map((feet) => usualSpec(inches(feet * 12)));
   const offered = [...carried, ...tables.filter(({ id }) => !Object.hasOwn(specs, id))];
   return (
     <section aria-label="Next fence">

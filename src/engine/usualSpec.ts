@@ -1,26 +1,32 @@
-import type { FenceSpec } from '../../site/fenceSpec.ts';
-import type { Pipe } from '../../site/pipe.ts';
-import type { FencePlan } from '../../store/plans.ts';
-import { defaultCornerAngle } from '../../trade/cornerAngles.ts';
-import { postSizes, postsForHeight } from '../../trade/fencePosts.ts';
-import { defaultGapUnder } from '../../trade/gapUnder.ts';
-import { gatePostSizes } from '../../trade/gatePosts.ts';
-import type { FencePipe } from '../../trade/pipes.ts';
-import { defaultPostTops } from '../../trade/postTops.ts';
-import { defaultPullGrade, defaultPullInterval } from '../../trade/pullPosts.ts';
-import { maxSpacing } from '../../trade/spacing.ts';
-import { inches, type Inches } from '../../units/inches.ts';
-
-/** Heights of fabric that are offered, in feet. */
-export const fenceHeights = [4, 5, 6, 8, 10, 12] as const;
+import type { FenceSpec } from '../site/fenceSpec.ts';
+import type { SpecId } from '../site/ids.ts';
+import type { Pipe } from '../site/pipe.ts';
+import { defaultCornerAngle } from '../trade/cornerAngles.ts';
+import { postSizes, postsForHeight } from '../trade/fencePosts.ts';
+import { defaultGapUnder } from '../trade/gapUnder.ts';
+import { gatePostSizes } from '../trade/gatePosts.ts';
+import type { FencePipe } from '../trade/pipes.ts';
+import { defaultPostTops } from '../trade/postTops.ts';
+import { defaultPullGrade, defaultPullInterval } from '../trade/pullPosts.ts';
+import { maxSpacing } from '../trade/spacing.ts';
+import { inches, type Inches } from '../units/inches.ts';
 
 /** A post against a wall stands off it by this much; common practice, no published source. */
 const wallGap = inches(2);
 
 const pipe = ({ label, od, wall }: FencePipe): Pipe => ({ label, od, wall });
 
-/** A fence of a height (inches, up to 12 ft) as the tables have it: a start, every value to be changed. */
-export const fencePlan = (height: Inches): FencePlan => {
+/** A build under the id by which a site will carry it. */
+export interface UsualSpec {
+  readonly id: SpecId;
+  readonly spec: FenceSpec;
+}
+
+/**
+ * A fence of a height (inches, up to 12 ft) as the tables have it: a start, every value to be changed.
+ * A higher one has the posts of the highest row.
+ */
+export const usualSpec = (height: Inches): UsualSpec => {
   const sizes = postsForHeight(height) ?? postSizes.at(-1);
   const [gate] = gatePostSizes;
   if (sizes === undefined || gate === undefined) throw new RangeError('expected post sizes');
