@@ -40,7 +40,7 @@ const asText = (path: string, bytes: Uint8Array): Parsed<string> => {
   try {
     return read(new TextDecoder('utf-8', { fatal: true }).decode(bytes));
   } catch {
-    return unread(`${path}: it is not text: expected a site file`);
+    return unread(`${path}: it is not text: expected a file of text`);
   }
 };
 

@@ -12,7 +12,7 @@ interface Part extends LandLength {
   readonly unit: LandUnit;
 }
 
-const units = landUnits.map(({ name, form }) => `(?<${name}>${form})`).join('|');
+const units = landUnits.map(({ form }, n) => `(?<u${n}>${form})`).join('|');
 const number = String.raw`\d{1,3}(?:,\d{3})+(?:\.\d+)?|\d+(?:\.\d+)?|\.\d+`;
 const partForm = new RegExp(
   `(?<![a-z\\d.,/]|no\\. ?|# ?)(?:(${number})(?: (\\d+)/(\\d+))?|(\\d+)/(\\d+))(?:\\) ?|[- ])?(?:${units})(?![a-z])`,
@@ -29,7 +29,7 @@ const sizeOf = (found: RegExpExecArray): number => {
 };
 
 const partOf = (found: RegExpExecArray): Part | null => {
-  const unit = landUnits.find(({ name }) => found.groups?.[name] !== undefined);
+  const unit = landUnits.find((_, n) => found.groups?.[`u${n}`] !== undefined);
   const at = found.index;
   const length = inches(sizeOf(found) * (unit?.inches ?? NaN));
   // a fraction over 0 is no length

@@ -6,7 +6,7 @@ import { fromDegrees, type Radians } from './radians.ts';
 
 const north = 'north|south|n|s';
 const east = 'east|west|e|w';
-const inside = `[\\d.,°'" -]|degrees?|deg|minutes?|min|seconds?|sec|and|d|m|s|o(?=[ \\d])`;
+const inside = `[\\d.,°'"/ -]|degrees?|deg|minutes?|min|seconds?|sec|and|d|m|s|o(?=[ \\d])`;
 
 /**
  * A quadrant bearing somewhere in a text of small letters: its first letter, what stands between, its

@@ -9,13 +9,24 @@ const degreesForm = new RegExp(
     `(?:[ ,-]*(?:and )?(${part}) ?(?:"|seconds?|sec\\.?|s)?)?)?$`,
 );
 
+const fractionForm = /^(\d{1,3}) (\d{1,2})\/(\d{1,2}) ?(?:°|degrees?|deg\.?|d|o)?$/;
+
+/** Whole degrees and a fraction; null for anything else, and for a fraction of one or more. */
+const withFraction = (text: string): number | null => {
+  const [, whole, top, bottom] = fractionForm.exec(text) ?? [];
+  if (whole === undefined || !(Number(top) < Number(bottom))) return null;
+  return Number(whole) + Number(top) / Number(bottom);
+};
+
 /**
  * Reads degrees, minutes and seconds in small letters, zero or more: `26°10'30"`, `26-10-30`,
- * `26 10 30`, `26d10m30s`, `26 degrees, 10 minutes and 30 seconds`, `26.175`. Minutes and seconds are
+ * `26 10 30`, `26 1/2°`, `26d10m30s`, `26 degrees, 10 minutes and 30 seconds`, `26.175`. Minutes and seconds are
  * under 60; only the last part has decimals.
  * @returns degrees; or one line that quotes the text.
  */
 export const parseDegrees = (text: string): Parsed<number> => {
+  const fraction = withFraction(text.trim());
+  if (fraction !== null) return read(fraction);
   const found = degreesForm.exec(text.trim());
   if (found === null) {
     return unread(`${quotedText(text)} is not an angle: expected degrees such as 26°10'30"`);

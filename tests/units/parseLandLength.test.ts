@@ -28,6 +28,15 @@ describe('parseLandLength', () => {
     ['½ chain', 33],
     ['40 rods', 660],
     ['5 yards 2 feet', 17],
+    // 80 chains to a mile, 10 to a furlong
+    ['1/2 mile', 2640],
+    ['1 furlong', 660],
+    ['50 ft 6 1/2 in', 50 + 6.5 / 12],
+    ['12 chains 34 li', 814.44],
+    // 1200/3937 m to a US survey foot, 0.3048 m to an international one: 85 FR 62698
+    ['3937 US survey feet', 1200 / 0.3048],
+    // 33 1/3 in: Texas Natural Resources Code, 21.077; from memory
+    ['36 varas', 100],
     // 1 ft = 0.3048 m: 85 FR 62698
     ['30.48 m', 100],
     ['30.48 metres', 100],

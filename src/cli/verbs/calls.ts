@@ -84,6 +84,10 @@ const run = async (call: Call, io: Io): Promise<Parsed<Answer>> => {
   if (!calls.ok) {
     return unread(`${path === '-' ? 'standard input' : path}: ${calls.reason}`);
   }
+  if (calls.value.pieces.length === 0) {
+    const name = path === '-' ? 'standard input' : path;
+    return unread(`${name}: has no calls: expected a line such as N 26°10' E 285.10 feet`);
+  }
   const system = unit.value === 'metres' ? 'm' : 'decimal feet';
   const terms = { parts: parts.value, style: { system, fraction: 16 } } as const;
   return read(answer(calls.value, traverse(calls.value), terms));

@@ -7,10 +7,11 @@ import type { Traverse } from './traverse.ts';
 
 /**
  * How calls close, in one line: where they end seen from where they begin, and what share of the
- * perimeter that is; calls that close exactly have no such figure.
+ * perimeter that is; calls that close exactly have no such figure, and where there are none it says so.
  */
 export const closureText = (told: Traverse, style: LengthStyle): string => {
-  const { closes, precision, misclosure } = told;
+  const { closes, courses, precision, misclosure } = told;
+  if (courses.length === 0) return 'There are no calls that could close.';
   const { lat, dep, length, azimuth } = misclosure;
   if (closes === 'exactly' || azimuth === null) return 'They close exactly.';
   const write = (of: number): string => formatLength(inches(Math.abs(of)), style);

@@ -32,11 +32,15 @@ const lengthSlots: Readonly<Record<Exclude<CurveLabel, 'degree'>, CurveSlot>> = 
 
 /** `125.00 foot radius`; not the `chord` of `radius 50 chord 30`. */
 const trailing = /^[- ](radius|arc|chord)\b(?! ?(?:of|is|[=:])? ?\d)/;
+/** `5° curve`: how sharp it is, by its degree, and not how far it turns. */
+const degreeOf = /^[- ](?:degree )?curve(?![a-z])/;
 /** Whether nothing but a sign stands between what names a number and the number. */
 const adjacent = /^[ =:,-]*(?:of |is )?$/;
 
 const labelOf = (text: string, figure: Figure, words: readonly LabelWord[]): LabelWord | null => {
   const { at, end } = figure;
+  if (figure.kind === 'angle' && degreeOf.test(text.slice(end)))
+    return { label: 'degree', at, end };
   const word = words.findLast((one) => one.end <= at) ?? null;
   const label = trailing.exec(text.slice(end))?.[1];
   if (label === undefined || adjacent.test(text.slice(word?.end ?? 0, at))) return word;

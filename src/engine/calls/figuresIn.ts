@@ -9,7 +9,7 @@ const quadrants = new RegExp(quadrantForm, 'g');
 const mark = String.raw` ?(?:°|degrees?|deg\b\.?)`;
 const minutes = String.raw`[ ,]*(?:and )?\d{1,2}(?:\.\d+)? ?(?:'|minutes?|min\b\.?)`;
 const seconds = String.raw`[ ,]*(?:and )?\d{1,2}(?:\.\d+)? ?(?:"|seconds?|sec\b\.?)`;
-const anyAngle = `\\d{1,3}(?:\\.\\d+)?${mark}(?:${minutes}(?:${seconds})?)?|\\d{1,3}-\\d{1,2}-\\d{1,2}(?:\\.\\d+)?(?![\\d-])`;
+const anyAngle = `\\d{1,3}(?:\\.\\d+| \\d{1,2}/\\d{1,2})?${mark}(?:${minutes}(?:${seconds})?)?|\\d{1,3}-\\d{1,2}-\\d{1,2}(?:\\.\\d+)?(?![\\d-])`;
 const angles = new RegExp(`(?<![\\d.-])(?:${anyAngle})`, 'g');
 const azimuths = new RegExp(
   `(?<![a-z])az(?:imuth)?\\b\\.?(?: (?:of|is|bearing))?[ :=]*(${anyAngle}|\\d{1,3}(?:\\.\\d+)?)`,
@@ -23,11 +23,21 @@ const numberWord =
 /** `north` alone where a call begins, and a length the next figure: not the north line of somebody. */
 const ahead = new RegExp(
   '^[^a-z]*(?:course \\d+[^a-z]*)?(?:(?:thence|then|th\\.?),? )?(?:(?:run|go|running|going|continue|continuing) )?' +
-    `(north|south|east|west)(?![a-z-]| ?(?:line|side|half|right|edge|corner|boundary|quarter|${numberWord}))` +
+    `(north|south|east|west)(?![a-z-]| ?(?:line|side|half|right|edge|corner|boundary|quarter|by |${numberWord}))` +
     `(?=(?:(?!deg|min)[^\\d])*\\d[\\d,.]*(?: \\d+/\\d+)?(?:[- ]?${unit}|[^a-z\\d]*$))`,
   'g',
 );
-const numbers = /(?<![\w.,/°'"-])\d+(?:,\d{3})*(?:\.\d+)?(?![\w/°]|[.,-]\d)/g;
+/** The way to go and how far, further on in a call: not the north 100 feet of somebody's lot. */
+const onThen = new RegExp(
+  `(?<![a-z-])(?<!the |by |range \\d+ |township \\d+ )(north|south|east|west) (?=\\d[\\d,]*(?:\\.\\d+)?(?:[- ]?${unit}(?! of)|[^a-z\\d]*$))`,
+  'g',
+);
+/** One letter and how far, behind `thence`. */
+const letter = new RegExp(
+  `(?<=(?<![a-z])(?:thence|then|th\\.?),? )([nsew])\\.? (?=\\d[\\d,.]*(?: \\d+/\\d+)?[- ]?${unit})`,
+  'g',
+);
+const numbers = /(?<![\w.,/°'"-])(\d+(?:,\d{3})*(?:\.\d+)?)(?: (\d+)\/(\d+))?(?![\w/°]|[.,-]\d)/g;
 
 const cardinals: Readonly<Record<string, number>> = { n: 0, e: 90, s: 180, w: 270 };
 
@@ -67,8 +77,14 @@ const finders: readonly Finder[] = [
   ],
   [due, cardinal],
   [ahead, cardinal],
+  [letter, cardinal],
   [angles, (found) => ({ ...placed(found), kind: 'angle', angle: turned(parseDegrees(found[0])) })],
+  [onThen, cardinal],
 ];
+
+/** A number, with its fraction where it has one. */
+const valueOf = ([, whole = '', top = '0', bottom = '1']: RegExpExecArray): number =>
+  Number(whole.replaceAll(',', '')) + Number(top) / Number(bottom);
 
 /** The same length of text with what was taken left blank; the figures stand in their order. */
 const without = (text: string, figures: readonly Figure[]): string => {
@@ -100,7 +116,7 @@ export const figuresIn = (text: string): readonly Figure[] => {
     [...rest.matchAll(numbers)].map((match) => ({
       ...placed(match),
       kind: 'number',
-      value: Number(match[0].replaceAll(',', '')),
+      value: valueOf(match),
     })),
   );
   return found.toSorted((a, b) => a.at - b.at);

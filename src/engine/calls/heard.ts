@@ -42,6 +42,15 @@ const start =
 const called = new RegExp(`^[^a-z]*${thence}`);
 const nothing = 'no bearing and no distance: nothing in it to draw';
 
+/** Words of a call that change what its figures mean, and what was made of them. */
+const meanings: readonly (readonly [RegExp, string])[] = [
+  [/\d ?±|(?<![a-z])more or less(?![a-z])/, 'tells its figures roughly: drawn as they stand'],
+  [/\d ?(?:varas?|vrs?)(?![a-z])/, 'tells varas: read as those of Texas, 33 1/3 in each'],
+];
+
+const meaningLines = (text: string): readonly string[] =>
+  meanings.flatMap(([form, line]) => (form.test(smallLetters(text)) ? [line] : []));
+
 const unusedLines = (unused: readonly string[]): readonly string[] =>
   unused.length === 0 ? [] : [`also tells ${unused.map(quotedText).join(', ')}: not drawn`];
 
@@ -89,6 +98,6 @@ export const heard = (clause: Clause, before: Before, { bare, style }: Hearing):
     course: drawn.value.course,
     end: destination(text.slice(end)),
     next: call.value.kind === 'straight' ? call.value.next : null,
-    doubts: [...drawn.value.doubts, ...unusedLines(unused)],
+    doubts: [...drawn.value.doubts, ...meaningLines(text), ...unusedLines(unused)],
   };
 };

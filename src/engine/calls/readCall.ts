@@ -12,6 +12,10 @@ import { withoutRepeats } from './withoutRepeats.ts';
 const curveWord =
   /(?<![a-z])(?:curv(?:e|es|ing|ed)(?![a-z])|arc(?![a-z])|radius|chord|concave|delta(?= ?(?:[=:\d]|angle|of))|(?:cb|r|rad) ?[=:])|δ|central angle/;
 
+/** The curve before a course that goes straight on from it. */
+const oldCurve =
+  /tangent(?:ial)?(?:ly)? (?:to|with) (?:the |said |last |above |mentioned |described )*(?:last |said )?curve/g;
+
 /** Why one of the figures cannot be; null where they all can. */
 const faultOf = (figures: readonly Figure[]): string | null => {
   for (const figure of figures) {
@@ -27,7 +31,8 @@ const faultOf = (figures: readonly Figure[]): string | null => {
 
 /** Whether a call goes straight: its bearing and distance stand before it speaks of any curve. */
 const isStraight = (text: string, figures: readonly Figure[]): boolean => {
-  const curve = curveWord.exec(text)?.index ?? text.length;
+  const own = text.replace(oldCurve, (phrase) => ' '.repeat(phrase.length));
+  const curve = curveWord.exec(own)?.index ?? text.length;
   const [bearing] = figuresOf(figures, 'bearing');
   if (curve === text.length) return true;
   return (

@@ -13,7 +13,7 @@ import { figuresOf, type Figure, type FigureOf } from './figure.ts';
 const bareAfter = /^[ ,:;-]*(?:(?:for )?(?:a )?(?:distance|dist\.?|length)(?: of)?[ :=]*|for )?$/;
 /** What may stand after it: nothing that could be a unit of its own. */
 const unitless =
-  /^\s*(?:$|[;,(&-]|\.(?![a-z\d])|(?:to|along|at|on|by|in|from|more|with|and|thence|is|being|passing|said|the|a|an)(?![a-z]))/;
+  /^\s*(?:$|[;,(&-]|\.(?![a-z\d])|(?:to|along|at|on|by|in|from|more|with|and|thence|is|being|passing|said|the|a|an)(?![a-z])|±)/;
 const total = /(?<![a-z])(?:in all|total(?:ling)?)(?![a-z])/;
 const near =
   /(?<![a-z0-9])(?:north|south|n|s)\.?(?![a-z])[^;]{0,30}?\d[^;]{0,20}?(?<![a-z])(?:east|west|e|w)(?![a-z])/;
@@ -25,6 +25,10 @@ const vague = /(?<![a-z])(?:north|south|east|west)[a-z]*(?![a-z])/;
 /** Figures with letters among them that look like figures, and a unit. */
 const nearLength =
   /(?<![\w.])(?=[\d.,]*\d[\d.,]*[ol])[\dol.,]+ ?(?:feet|foot|ft|chains?|links?|rods?|met|m\b|')/i;
+
+/** East or west right behind an angle, or before it: a bearing without its north or south. */
+const westward = /^ ?(?:east|west|e|w)(?![a-z0-9])/;
+const westFirst = /(?<![a-z0-9])(?:east|west|e|w)\.? ?$/;
 
 const both = `expected both, such as N 26°10' E 285.10 feet`;
 const bearing = `expected a bearing such as N 26°10'30" E`;
@@ -46,6 +50,18 @@ const nearBearing = (line: string): string | null => {
     : `${written} has no east or west: ${bearing}`;
 };
 
+/** Why an angle is no azimuth but half a bearing; null where nothing says so. */
+const halfBearing = (line: string, { at, end }: Figure): string | null => {
+  const text = smallLetters(line);
+  const [after = '', before = ''] = [
+    westward.exec(text.slice(end))?.[0],
+    westFirst.exec(text.slice(0, at))?.[0],
+  ];
+  if (after === '' && before === '') return null;
+  const written = line.slice(at - before.length, end + after.length);
+  return `${quotedText(written.trim())} has no north or south: ${bearing}`;
+};
+
 const azimuthOf = (line: string, figures: readonly Figure[]): Parsed<Taken<Radians>> | null => {
   const [figure] = figuresOf(figures, 'bearing');
   const wrong = nearBearing(line.slice(0, figure?.at));
@@ -55,7 +71,9 @@ const azimuthOf = (line: string, figures: readonly Figure[]): Parsed<Taken<Radia
   if (angle !== undefined && turns.test(smallLetters(line))) {
     return unread(`tells an angle that is turned from the course before: ${bearing}`);
   }
-  return angle?.angle.ok === true ? read({ figure: angle, value: angle.angle.value }) : null;
+  if (angle?.angle.ok !== true) return null;
+  const half = halfBearing(line, angle);
+  return half === null ? read({ figure: angle, value: angle.angle.value }) : unread(half);
 };
 
 /** Of several distances that which is called the total one, else the first after the bearing. */
@@ -69,7 +87,24 @@ const chosen = (
     said < 0
       ? undefined
       : (lengths.find(({ at }) => at > said && at - said < 30) ?? lengths.at(-1));
-  return whole ?? lengths.find(({ at }) => at >= from.end) ?? lengths[0];
+  return whole ?? lengths.find(({ at }) => at >= from.end);
+};
+
+/** Before a length that is the size of something: `a 20' alley`. */
+const sized = /(?<![a-z])(?:an?|said|that|this|existing) $/;
+/** After one: what it is the size of. */
+const sizeOf =
+  /^[ -]*(?:(?:wide|high|tall|public|private|utility|drainage|access|iron|steel|paved|gravel|platted) ?){0,3}(?:wide|width|high|tall|alley|street|road|lane|drive|avenue|highway|easement|right[- ]of[- ]way|r\/?w(?![a-z])|fence|wall|strip|walk|sidewalk|setback|pipe|pin|stake|tree|ditch|creek)/;
+
+/** Whether a length is of a thing that stands or runs along the course, and not the way to go. */
+const isOfThing = (text: string, { at, end }: Figure): boolean =>
+  sized.test(text.slice(0, at)) || sizeOf.test(text.slice(end));
+
+/** Whether a number without a unit is the distance: right behind the bearing, or the last of the call. */
+const isFar = (text: string, from: Figure, number: FigureOf<'number'>): boolean => {
+  const [between, after] = [text.slice(from.end, number.at), text.slice(number.end)];
+  if (bareAfter.test(between)) return unitless.test(after);
+  return /^\d+\.\d+$/.test(text.slice(number.at, number.end)) && /^[^a-z\d]*$/.test(after);
 };
 
 const lengthOf = (
@@ -77,16 +112,21 @@ const lengthOf = (
   figures: readonly Figure[],
   { from, bare }: { readonly from: Figure; readonly bare: number },
 ): Taken<Inches> | null => {
-  const length = chosen(text, figuresOf(figures, 'length'), from);
+  const lengths = figuresOf(figures, 'length').filter((one) => !isOfThing(text, one));
+  const length = chosen(text, lengths, from);
   if (length !== undefined) return { figure: length, value: length.length };
   const number = figuresOf(figures, 'number').find(({ at }) => at >= from.end);
-  if (number === undefined || !bareAfter.test(text.slice(from.end, number.at))) return null;
-  if (!unitless.test(text.slice(number.end))) return null;
-  return { figure: number, value: inches(number.value * bare) };
+  if (number !== undefined && isFar(text, from, number))
+    return { figure: number, value: inches(number.value * bare) };
+  const [first] = lengths;
+  return first === undefined ? null : { figure: first, value: first.length };
 };
 
 /** Why a call has no distance, or none that a side of a lot could have; null where it has one. */
 const farFault = (line: string, far: Taken<Inches> | null): string | null => {
+  const below = /(?:^|\s)(-\d[\d.,]*)(?!-)/.exec(line)?.[1];
+  if (below !== undefined)
+    return `${quotedText(below)} is below zero: expected a distance above it`;
   const wrong = nearLength.exec(line)?.[0];
   if (wrong !== undefined) return `${quotedText(wrong)} is not a distance: expected figures`;
   if (far === null) return `has a bearing and no distance: ${both}`;

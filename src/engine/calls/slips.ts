@@ -1,3 +1,4 @@
+import { slack } from '../../geometry/tolerance.ts';
 import { inches, type Inches } from '../../units/inches.ts';
 import { radians, type Radians } from '../../units/radians.ts';
 import type { LatDep, Traverse } from './traverse.ts';
@@ -58,7 +59,8 @@ export const slips = (told: Traverse, parts: number): readonly Slip[] => {
         misclosure.dep - was.dep + now.dep,
       );
       const round = perimeter - (courses[tried.course]?.length ?? 0) + tried.length;
-      return round >= parts * off ? [{ ...tried, precision: round / off }] : [];
+      const precision = off < slack ? Infinity : round / off;
+      return precision >= parts ? [{ ...tried, precision }] : [];
     })
     .toSorted((a, b) => b.precision - a.precision)
     .slice(0, 3);

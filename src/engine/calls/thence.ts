@@ -1,4 +1,4 @@
-const onward = String.raw`due |north|south|east|west|[ns][. \d]|along|by |on |with |a curve`;
+const onward = String.raw`due |north|south|east|west|[nsew][. \d]|along|by |on |with |a curve`;
 
 /**
  * The word that a call of a deed begins with, in small letters, as a regular expression: `thence`, or

@@ -96,9 +96,10 @@ describe('lath calls', () => {
     [['calls', 'deed', '--unit', 'cubits'], '--unit: “cubits” is not a unit of land'],
     [['calls', 'deed', '--closure', 'well'], '--closure: “well” is not a precision'],
     [['calls', 'deed', '--closure', '0'], '--closure: “0” is not a precision'],
+    [['calls', 'blank'], 'blank: has no calls: expected a line such as'],
     [['calls', 'long'], 'long: the calls have 100001 characters: expected at most 100000'],
   ])('[K2] %j is refused in one line', async (args, reason) => {
-    const said = await lath(args, { deed: quarryDeed, long: 'x'.repeat(100_001) });
+    const said = await lath(args, { deed: quarryDeed, blank: ' \n\n', long: 'x'.repeat(100_001) });
     expect(said).toMatchObject({ code: 2, out: '' });
     expect(said.err).toContain(reason);
     expect(said.err).toMatch(/^[^\n]+\n$/);

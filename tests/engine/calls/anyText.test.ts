@@ -5,7 +5,7 @@ import { readCalls } from '../../../src/engine/calls/readCalls.ts';
 import { slips } from '../../../src/engine/calls/slips.ts';
 import { traverse } from '../../../src/engine/calls/traverse.ts';
 import { plainDeed } from '../../../src/units/plainDeed.ts';
-import { callsOf } from './read.ts';
+import { callsOf, walked } from './read.ts';
 
 /** Words of deeds, whole and in pieces, as people and scanners write them. */
 const words = fc.constantFrom(
@@ -97,6 +97,9 @@ describe('what is wrong with a lot', () => {
         ends: 'at the beginning',
       });
     expect(slips(lot(`S15°30'W 720.48`), 2000)).toEqual([]);
+    // three sides of a square and a fourth that runs the wrong way: mended, it closes to rounding
+    const [exact] = slips(walked(`N 0 E 100\nN 90 E 100\nS 0 E 100\nN 90 E 100`), 2000);
+    expect(exact?.precision).toBe(Infinity);
     const [turned, ...others] = slips(lot(`S15°30'E 720.48`), 2000);
     expect(turned).toMatchObject({ course: 2, kind: 'bearing' });
     expect(((turned?.azimuth ?? 0) * 180) / Math.PI).toBeCloseTo(195.5, 9);

@@ -104,11 +104,7 @@ describe('a deed that is pasted whole', () => {
   it('[J3] old deeds run on without thence', () => {
     expect(
       said('BEGINNING at a stone and running N 26 E 16 1/2 rods to a stake; thence N 100 feet'),
-    ).toEqual([
-      '1 start stone',
-      `1 lot N 26°00'00" E 272.25 to stake`,
-      `1 fault has a distance and no bearing: ${both}`,
-    ]);
+    ).toEqual(['1 start stone', `1 lot N 26°00'00" E 272.25 to stake`, '1 lot due north 100.00']);
   });
 
   it('[J3] courses of one thence are cut line by line', () => {
@@ -175,7 +171,11 @@ describe('how deeds are written', () => {
       'has a distance and no bearing',
     ],
     ['thence N 26° E one hundred feet', 'has a bearing and no distance'],
-    ['thence N 26° E 32 varas to a stake', 'has a bearing and no distance'],
+    ['thence N 26° E 32 arpents to a stake', 'has a bearing and no distance'],
+    ['thence 45° W 100 feet', '“45° W” has no north or south'],
+    ['thence North by East 100 feet', 'has a distance and no bearing, “north” is no angle'],
+    ['thence along the North 100 feet of Lot 3', 'has a distance and no bearing'],
+    ['thence N 45° E -100 feet', '“-100” is below zero'],
     ['thence 30° right 100 ft', 'tells an angle that is turned'],
     [
       'thence in a northerly direction 50 feet',
@@ -187,6 +187,49 @@ describe('how deeds are written', () => {
     ],
   ])('[J2] %s', (text, reason) => {
     expect(said(text)).toEqual([expect.stringContaining(`1 fault ${reason}`)]);
+  });
+
+  it.each([
+    ['thence with a 6 foot fence N 90° E 100.00', 'due east 100.00'],
+    ["thence N 45° E along a 20' alley 100.00", `N 45°00'00" E 100.00`],
+    ["thence N 45° E along a 20' alley 100 feet to an alley", `N 45°00'00" E 100.00`],
+    ['thence along the east line of Lot 3 North 100', 'due north 100.00'],
+    ['thence W 3 ft', 'due west 3.00'],
+    ['thence N 45½° E 26 1/2', `N 45°30'00" E 26.50`],
+    ['thence N 45° E 50 ft 6 1/2 in', `N 45°00'00" E 50.54`],
+    // 12 chains of 66 ft and 34 links of 0.66 ft
+    ['thence N 45° E 12 ch 34 li', `N 45°00'00" E 814.44`],
+    ['thence N 45° E 1/4 mile', `N 45°00'00" E 1320.00`],
+    ['thence N 45° E 2 furlongs', `N 45°00'00" E 1320.00`],
+    ['thence tangent to said curve N 90° E 50', 'due east 50.00'],
+  ])(
+    '[J2] the way to go and how far are not taken for what stands beside them: %s',
+    (text, course) => {
+      expect(said(text)).toEqual([expect.stringContaining(`1 lot ${course}`)]);
+    },
+  );
+
+  it('[J5] it is told what a rough figure, a vara and the size of a thing beside were read as', () => {
+    const doubts = callsOf(
+      "thence N 26° E 100±\nthence N 26° E 30 varas\nthence N 26° E along a 20' alley 100.00",
+    ).pieces.flatMap((piece) => piece.doubts);
+    expect(doubts).toEqual([
+      'tells its figures roughly: drawn as they stand',
+      'tells varas: read as those of Texas, 33 1/3 in each',
+      "also tells “20'”: not drawn",
+    ]);
+  });
+
+  it('[J4] a degree of curve is no central angle, and a tangent of so many feet no arc', () => {
+    const after = 'thence N 0 E 10 feet; thence along a ';
+    expect(said(`${after}5° curve to the right 200 feet`)[1]).toMatch(
+      /tells too little of its curve/,
+    );
+    // T = R tan(delta / 2): 50 ft at a quarter turn is a radius of 50 ft
+    const curve = callsOf(
+      `${after}curve to the right with a tangent of 50 feet and a central angle of 90°`,
+    ).courses[1]?.curve;
+    expect(curve?.radius).toBeCloseTo(600, 6);
   });
 
   it('[J3] the short words of an index of deeds begin and end calls too', () => {
