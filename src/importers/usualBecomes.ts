@@ -34,9 +34,14 @@ const ofWhole: Readonly<Record<FoundGroup['shape'], Becomes>> = {
 
 /**
  * What a group of a file becomes unless a person chooses otherwise: what its layer's name says, where
- * the group offers that, else nothing. A file without layers becomes boundaries, marks and grade shots.
+ * the group offers that, else nothing; nothing where its layer is off or frozen. A file without layers becomes boundaries, marks and grade shots.
  */
-export const usualBecomes = ({ layer, shape }: Pick<FoundGroup, 'layer' | 'shape'>): Becomes => {
+export const usualBecomes = ({
+  layer,
+  shape,
+  hidden = false,
+}: Pick<FoundGroup, 'layer' | 'shape' | 'hidden'>): Becomes => {
+  if (hidden) return 'leave out';
   if (layer === wholeFile) return ofWhole[shape];
   const name = layer.toLowerCase().replace(/[^a-z]+/g, ' ');
   const found = words.find(([word]) => word.test(name))?.[1] ?? 'leave out';

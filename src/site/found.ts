@@ -28,6 +28,8 @@ export type FoundGroup = {
   /** No other group of the file has it. */
   readonly key: string;
   readonly layer: string;
+  /** Its layer is off or frozen in the file: whoever drew it did not show it. */
+  readonly hidden?: boolean;
 } & (
   | { readonly shape: 'areas' | 'holes' | 'lines'; readonly paths: readonly FoundPath[] }
   | { readonly shape: 'points' | 'heights' | 'texts'; readonly points: readonly FoundPoint[] }

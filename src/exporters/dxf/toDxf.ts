@@ -19,6 +19,8 @@ const plain = (text: string): string =>
       one
         .replace(/[\p{Cc}\u2028\u2029]+/gu, ' ')
         .replace(/[\\{}]/g, '\\$&')
+        // %% and a letter would be a sign
+        .replace(/%(?=%)/g, '\\U+0025')
         .trim(),
     )
     .join('\\P');

@@ -41,8 +41,15 @@ declare module 'dxf' {
     readonly y?: number;
     readonly entities?: readonly DxfEntity[];
   }
+  export interface DxfLayerRow {
+    readonly name?: string;
+    readonly flags?: number;
+    /** Below 0 for a layer that is off. */
+    readonly colorNumber?: number;
+  }
   export interface Dxf {
     readonly header: { readonly insUnits?: number };
+    readonly tables?: { readonly layers?: Readonly<Record<string, DxfLayerRow>> };
     readonly blocks: readonly DxfBlock[];
     readonly entities: readonly DxfEntity[];
   }

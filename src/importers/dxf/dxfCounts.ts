@@ -4,38 +4,19 @@ import { quotedText } from '../../units/quotedText.ts';
 /** How many of each sort of entity a file draws, in its drawing and in its blocks. */
 export type DxfCounts = ReadonlyMap<string, number>;
 
-const code = /^\s*\d{1,4}\s*$/;
 const parts = new Set(['SECTION', 'ENDSEC', 'BLOCK', 'ENDBLK', 'EOF', 'SEQEND', 'VERTEX']);
 const ends = new Set(['SEQEND', 'BLOCK', 'ENDBLK', 'ENDSEC']);
 const drawing = new Set(['ENTITIES', 'BLOCKS']);
 
-const pairsOf = (lines: readonly string[]): Parsed<number> => {
-  const [begins = ''] = lines;
-  if (!code.test(begins)) {
-    return unread(`line 1: expected a DXF saved as text, found ${quotedText(begins)}`);
-  }
-  for (let n = 0; n + 1 < lines.length; n += 2) {
-    const [group = '', value = ''] = [lines[n], lines[n + 1]];
-    if (!code.test(group)) {
-      return unread(`line ${n + 1}: expected a group code, found ${quotedText(group)}`);
-    }
-    if (Number(group) === 0 && value.trim() === 'EOF') return read(n);
-  }
-  return unread('ends too early: expected EOF at its end, so part of it is missing');
-};
-
 /**
- * What sorts of entities the text of a DXF file has. Unread with one line for a text that is none: it
- * is not in pairs of a group code and a value, or breaks off.
+ * What sorts of entities the lines of a DXF file (`dxfLines`) have. Unread with one line where a section
+ * or a polyline is not whole.
  */
-export const dxfCounts = (text: string): Parsed<DxfCounts> => {
-  const lines = text.split(/\r\n|\r|\n/);
-  const end = pairsOf(lines);
-  if (!end.ok) return end;
+export const dxfCounts = (lines: readonly string[]): Parsed<DxfCounts> => {
   const counts = new Map<string, number>();
   let section: string | null = null;
   let inPolyline = false;
-  for (let n = 0; n < end.value; n += 2) {
+  for (let n = 0; n < lines.length; n += 2) {
     const [group, value = ''] = [Number(lines[n]), (lines[n + 1] ?? '').trim()];
     if (group !== 0) continue;
     if (value === 'VERTEX' && !inPolyline) {

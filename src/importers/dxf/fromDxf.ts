@@ -3,9 +3,13 @@ import type { Found } from '../../site/found.ts';
 import { read, unread, type Parsed } from '../../units/parsed.ts';
 import { inchesIn, type FileUnit } from '../fileUnit.ts';
 import { foundFrom } from '../foundFrom.ts';
+import { heightsLost } from '../heightsLost.ts';
 import { dxfCounts, type DxfCounts } from './dxfCounts.ts';
+import { dxfLines } from './dxfLines.ts';
 import { drawnTypes } from './entityShape.ts';
 import { exploded } from './exploded.ts';
+import { raisedLines } from './raisedLines.ts';
+import { withHiddenLayers } from './withHiddenLayers.ts';
 
 /** In what units a DXF is read: as chosen, else as it says, else the usual ones of the site. */
 export interface DxfUnits {
@@ -26,20 +30,38 @@ const named: Readonly<Record<number, FileUnit>> = {
 
 const unitOf = ({ header }: Dxf, { chosen, usual }: DxfUnits): [FileUnit, string] => {
   if (chosen !== null) return [chosen, `Read in ${chosen}, as chosen`];
-  const said = named[header.insUnits ?? 0];
+  const value = header.insUnits ?? 0;
+  const said = named[value];
   if (said !== undefined) return [said, `Read in ${said}, as the file says`];
+  if (value !== 0 && Number.isFinite(value)) {
+    return [
+      usual,
+      `The file names a unit that is not read here ($INSUNITS ${value}): read in ${usual}`,
+    ];
+  }
   return [usual, `The file names no unit: read in ${usual}`];
 };
 
+const othersIn = (counts: DxfCounts): string =>
+  [...counts]
+    .filter(([type]) => !drawnTypes.has(type))
+    .map(([type, count]) => `${count} ${type}`)
+    .join(', ');
+
 const leftOut = (counts: DxfCounts, onPaper: number): string[] => {
-  const others = [...counts].filter(([type]) => !drawnTypes.has(type));
-  const list = others.map(([type, count]) => `${count} ${type}`).join(', ');
+  const others = othersIn(counts);
   return [
-    ...(others.length === 0 ? [] : [`Cannot be brought and is left out: ${list}`]),
+    ...(others === '' ? [] : [`Cannot be brought and is left out: ${others}`]),
     ...(onPaper === 0
       ? []
       : [`Left out, since it lies on a page and not on the ground: ${onPaper}`]),
   ];
+};
+
+const noneText = (counts: DxfCounts, onPaper: number): string => {
+  const paper = onPaper === 0 ? '' : `${onPaper} on a page and not on the ground`;
+  const found = [othersIn(counts), paper].filter((one) => one !== '').join(', ');
+  return `expected lines, arcs, points or texts, found ${found === '' ? 'none' : `only ${found}`}`;
 };
 
 const parsed = (text: string): Parsed<Dxf> => {
@@ -53,19 +75,24 @@ const parsed = (text: string): Parsed<Dxf> => {
 /**
  * What the text of a DXF file has: lines, polylines, arcs, circles, points and texts by their layers,
  * blocks taken apart, lines that meet end to end joined. Unread with one line for what is no DXF, breaks
- * off or has nothing of the kind.
+ * off or has nothing of the kind. Groups of layers that are off or frozen say so.
  */
 export const fromDxf = (text: string, units: DxfUnits): Parsed<Found> => {
-  const counts = dxfCounts(text);
+  const lines = dxfLines(text);
+  if (!lines.ok) return lines;
+  const counts = dxfCounts(lines.value);
   if (!counts.ok) return counts;
   const dxf = parsed(text);
   if (!dxf.ok) return dxf;
   const [unit, said] = unitOf(dxf.value, units);
   try {
     const { drawn, refused, onPaper } = exploded(dxf.value, inchesIn[unit]);
-    const told = [said, ...leftOut(counts.value, onPaper)];
-    const none = 'expected lines, arcs, points or texts, found none';
-    return foundFrom(drawn, { unit, lines: 'joined', origin: null, told, refused, none });
+    const lost = heightsLost(raisedLines(lines.value));
+    const told = [said, ...leftOut(counts.value, onPaper), ...lost];
+    const none = noneText(counts.value, onPaper);
+    const by = { unit, lines: 'joined', origin: null, told, refused, none } as const;
+    const found = foundFrom(drawn, by);
+    return found.ok ? read(withHiddenLayers(found.value, dxf.value)) : found;
   } catch (error) {
     if (error instanceof RangeError) return unread(error.message);
     throw error;

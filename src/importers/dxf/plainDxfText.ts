@@ -1,5 +1,5 @@
 /** Written as %% and a letter in a DXF text; lines over and under it are left out. */
-const signs: Readonly<Record<string, string>> = { d: '°', p: '±', c: '⌀' };
+const signs: Readonly<Record<string, string>> = { d: '°', p: '±', c: '⌀', '%': '%' };
 
 /** The longest that a note on a site may be. */
 const longest = 4000;
@@ -9,12 +9,13 @@ const longest = 4000;
  * break, a stacked fraction, what ends in a semicolon, lines over and under, groups, signs by %%.
  */
 const mark =
-  /\\([\\{}])|\\U\+([0-9A-Fa-f]{4})|(\\P)|(\\~)|\\S([^;]*?)[#^/]([^;]*);|\\[ACcFfHhQTWp][^;\\{}]*;|\\[LlOoKk]|[{}]|%%([dpcuoDPCUO])/g;
+  /\\([\\{}])|\\U\+([0-9A-Fa-f]{4})|(\\P)|(\\~)|\\S([^;]*?)[#^/]([^;]*);|\\[ACcFfHhQTWp][^;\\{}]*;|\\[LlOoKk]|[{}]|%%([dpcuoDPCUO%])|%%(\d{3})/g;
 
 const written = (...found: readonly (string | undefined)[]): string => {
-  const [, escaped, code, line, blank, above, below, sign] = found;
+  const [, escaped, code, line, blank, above, below, sign, number] = found;
   if (escaped !== undefined) return escaped;
   if (code !== undefined) return String.fromCharCode(parseInt(code, 16));
+  if (number !== undefined) return String.fromCharCode(Number(number));
   if (line !== undefined) return '\n';
   if (blank !== undefined) return ' ';
   if (above !== undefined) return `${above}/${below ?? ''}`;

@@ -1,7 +1,7 @@
 import type { Found, FoundGroup, FoundRefusal } from '../../site/found.ts';
 
 /** What is shown of a group before it is brought in; the things themselves stay with what read them. */
-export interface GroupSummary extends Pick<FoundGroup, 'key' | 'layer' | 'shape'> {
+export interface GroupSummary extends Pick<FoundGroup, 'key' | 'layer' | 'shape' | 'hidden'> {
   readonly count: number;
   /** Some of its lines have arcs. */
   readonly bent: boolean;
@@ -19,10 +19,11 @@ export interface FoundSummary extends Pick<Found, 'told'> {
 const mostTold = 20;
 
 const summaryOf = (group: FoundGroup): GroupSummary => {
-  const { key, layer, shape } = group;
-  if (!('paths' in group)) return { key, layer, shape, count: group.points.length, bent: false };
+  const { key, layer, shape, hidden = false } = group;
+  const named = { key, layer, shape, hidden };
+  if (!('paths' in group)) return { ...named, count: group.points.length, bent: false };
   const bent = group.paths.some(({ bows }) => bows.some((bow) => bow !== 0));
-  return { key, layer, shape, count: group.paths.length, bent };
+  return { ...named, count: group.paths.length, bent };
 };
 
 /** The summary of what a file has: little to hand over, however much that is. */

@@ -129,7 +129,7 @@ describe.each(samples)('the DXF of $name, read back by another reader', ({ site,
 it('[X9] no text of a site breaks the file', () => {
   const [sample] = samples;
   if (sample === undefined) throw new Error('expected a sample');
-  const bad = '0\nENDSEC\r\n0\nEOF\n\u2028{\\fArial;} %%d \\P';
+  const bad = '0\nENDSEC\r\n0\nEOF\n\u2028{\\fArial;} 5%%d 100%%%c %%065 90° ±1 ⌀2 \\P';
   const features = Object.fromEntries(
     Object.entries<Feature>(sample.site.features).map(([id, one]) => [id, { ...one, label: bad }]),
   ) as Site['features'];
@@ -142,7 +142,7 @@ it('[X9] no text of a site breaks the file', () => {
   );
   const group = found.groups.find(({ key }) => key === 'BUILDING › texts');
   expect(group !== undefined && 'points' in group ? group.points[0]?.name : '').toContain(
-    '{\\fArial;}',
+    '{\\fArial;} 5%%d 100%%%c %%065 90° ±1 ⌀2 \\P',
   );
 });
 

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { fromDxf } from '../../../src/importers/dxf/fromDxf.ts';
+import { usualBecomes } from '../../../src/importers/usualBecomes.ts';
 import { foundIn, pathsOf, reasonOf } from '../foundIn.ts';
 import { block, dxfText, entity, line } from './dxfText.ts';
 
@@ -49,11 +50,62 @@ describe('a DXF at fault', () => {
     ['0\nSECTION\n2\nENTITIES\n0\nEOF\n', 'ends too early: expected the end of “ENTITIES”'],
     [dxfText({ entities: [] }), 'expected lines, arcs, points or texts, found none'],
     [
-      dxfText({ entities: [entity('HATCH', '0')] }),
-      'expected lines, arcs, points or texts, found none',
+      dxfText({
+        entities: [
+          entity('HATCH', '0'),
+          entity('SPLINE', '0'),
+          entity('SPLINE', 'A'),
+          entity('LINE', 'P', [67, 1], [10, 0], [20, 0], [11, 1], [21, 1]),
+        ],
+      }),
+      'expected lines, arcs, points or texts, found only 1 HATCH, 2 SPLINE, 1 on a page and not on the ground',
+    ],
+    [
+      dxfText({ entities: [entity('LINE', '0', [10, '0,5'], [20, 0], [11, 1], [21, 1])] }),
+      'line 10: expected a number with a decimal point, found “0,5”',
     ],
   ])('[I10] %j is refused in one line', (text, reason) => {
     expect(reasonOf(fromDxf(text, usual))).toBe(reason);
+  });
+
+  it('[I10] heights of lines are not brought, which is told', () => {
+    const flat = entity('LWPOLYLINE', 'A', [38, 0], [10, 0], [20, 0], [10, 9], [20, 0]);
+    const contour = entity('LWPOLYLINE', 'A', [38, 100], [10, 0], [20, 5], [10, 9], [20, 5]);
+    const slope = entity('LINE', 'A', [10, 0], [20, 9], [30, 0], [11, 9], [21, 9], [31, -2]);
+    const point = entity('POINT', 'A', [10, 0], [20, 0], [30, 5]);
+    const older = [
+      entity('POLYLINE', 'A', [66, 1]),
+      entity('VERTEX', 'A', [10, 0], [20, 20], [30, 7]),
+      entity('VERTEX', 'A', [10, 9], [20, 20], [30, 8]),
+      entity('SEQEND', 'A'),
+    ].join('');
+    const lost = (...entities: readonly string[]) => read(dxfText({ entities })).told.slice(1);
+    expect(lost(flat, point)).toEqual([]);
+    expect(lost(flat, contour, slope, older, point)).toEqual([
+      'Lines lie flat on a yard: the heights of 3 are left out',
+    ]);
+  });
+
+  it('[I23] layers that are off or frozen are left out unless a person chooses them', () => {
+    const layers = [
+      ['Fence', 0, 7],
+      ['BOUNDARY', 4, 7],
+      ['GAS', 1, 7],
+      ['POOL', 0, -7],
+    ] as const;
+    const entities = layers.map(([name], n) => line(name.toUpperCase(), 0, n, 9, n));
+    const found = read(dxfText({ layers, entities }));
+    expect(found.groups.map((group) => [group.layer, usualBecomes(group)])).toEqual([
+      ['BOUNDARY', 'boundary'],
+      ['FENCE', 'fence line'],
+      ['GAS', 'leave out'],
+      ['POOL', 'leave out'],
+    ]);
+    expect(found.told.at(-1)).toBe(
+      'Off or frozen in the file, so left out unless chosen: GAS, POOL',
+    );
+    const shown = read(dxfText({ entities }));
+    expect(shown.groups.map(usualBecomes)).toContain('utility, gas');
   });
 
   it('[I10] blocks that hold each other, and rows without end, are refused and not drawn for ever', () => {

@@ -22,6 +22,7 @@ export const block = (
 
 interface Whole {
   readonly units?: number;
+  readonly layers?: readonly (readonly [name: string, flags: number, colour: number])[];
   readonly blocks?: readonly string[];
   readonly entities: readonly string[];
 }
@@ -29,10 +30,18 @@ interface Whole {
 const section = (name: string, inside: string): string =>
   `0\nSECTION\n2\n${name}\n${inside}0\nENDSEC\n`;
 
-/** A whole DXF as text: a header with its units, its blocks and its entities. */
-export const dxfText = ({ units, blocks = [], entities }: Whole): string =>
+const layerTable = (layers: NonNullable<Whole['layers']>): string =>
+  [
+    `0\nTABLE\n2\nLAYER\n70\n${layers.length}\n`,
+    ...layers.map(([name, flags, colour]) => `0\nLAYER\n2\n${name}\n70\n${flags}\n62\n${colour}\n`),
+    '0\nENDTAB\n',
+  ].join('');
+
+/** A whole DXF as text: a header with its units, its layers, its blocks and its entities. */
+export const dxfText = ({ units, layers = [], blocks = [], entities }: Whole): string =>
   [
     units === undefined ? '' : section('HEADER', `9\n$INSUNITS\n70\n${units}\n`),
+    layers.length === 0 ? '' : section('TABLES', layerTable(layers)),
     blocks.length === 0 ? '' : section('BLOCKS', blocks.join('')),
     section('ENTITIES', entities.join('')),
     '0\nEOF\n',

@@ -26,7 +26,7 @@ describe('what a DXF draws', () => {
         entities: [
           line('B', 0, 0, 2.54, 0),
           entity('POINT', 'A', [10, 25.4], [20, 50.8], [30, 0.254]),
-          entity('TEXT', 'A', [10, 0], [20, 0], [40, 1], [1, '90%%d of {it}']),
+          entity('TEXT', 'A', [10, 0], [20, 0], [40, 1], [1, '90%%d of {it} %%p1 %%C2 5%%% %%065']),
           entity('MTEXT', 'A', [10, 2.54], [20, 0], [40, 1], [1, '{\\fArial|b0;old} \\Pwell']),
         ],
       }),
@@ -45,7 +45,7 @@ describe('what a DXF draws', () => {
       [1000e6, 2000e6, 10e6],
     );
     expect(pointsOf(found, 'A › texts').map(({ name }) => name)).toEqual([
-      '90° of it',
+      '90° of it ±1 ⌀2 5% A',
       'old \nwell',
     ]);
   });
@@ -60,7 +60,8 @@ describe('what a DXF draws', () => {
     [10, 36, 'Read in yards, as the file says'],
     // 1200 / 3937 m, 85 FR 62698
     [21, 12.000024, 'Read in US survey feet, as the file says'],
-    [19, 12, 'The file names no unit: read in feet'],
+    [0, 12, 'The file names no unit: read in feet'],
+    [19, 12, 'The file names a unit that is not read here ($INSUNITS 19): read in feet'],
   ])('[I6] units of %s are %s in', (units, each, said) => {
     const found = read(
       dxfText({ ...(units === undefined ? {} : { units }), entities: [line('0', 0, 0, 1, 0)] }),
