@@ -8,6 +8,7 @@ const endings: Readonly<Record<string, FileKind>> = {
   json: 'geojson',
   dxf: 'dxf',
   csv: 'csv',
+  tsv: 'csv',
   txt: 'csv',
 };
 
@@ -17,7 +18,7 @@ export const fileKind = (name: string): Parsed<FileKind> => {
   const kind = Object.hasOwn(endings, ending) ? endings[ending] : undefined;
   if (kind !== undefined) return read(kind);
   return unread(
-    `expected a file that ends in .geojson, .json, .dxf, .csv or .txt, found ${quotedText(name)}`,
+    `expected a file that ends in .geojson, .json, .dxf, .csv, .tsv or .txt, found ${quotedText(name)}`,
   );
 };
 

@@ -18,6 +18,7 @@ it.each([
   ['plan.DXF', dxf, 'lines'],
   ['pins.csv', 'x,y\n1,2', 'points'],
   ['pins.txt', 'x\ty\n1\t2', 'points'],
+  ['pins.tsv', 'x\ty\n1\t2', 'points'],
 ])('[I14] %s is read by the ending of its name', async (name, text, shape) => {
   expect(foundIn(await read(name, bytesOf(text))).groups.map((group) => group.shape)).toEqual([
     shape,
@@ -28,9 +29,13 @@ it.each([
   [
     'lot.shp',
     geo,
-    'expected a file that ends in .geojson, .json, .dxf, .csv or .txt, found “lot.shp”',
+    'expected a file that ends in .geojson, .json, .dxf, .csv, .tsv or .txt, found “lot.shp”',
   ],
-  ['dxf', dxf, 'expected a file that ends in .geojson, .json, .dxf, .csv or .txt, found “dxf”'],
+  [
+    'dxf',
+    dxf,
+    'expected a file that ends in .geojson, .json, .dxf, .csv, .tsv or .txt, found “dxf”',
+  ],
   ['pins.csv', geo, 'expected a list of points by its name, found GeoJSON'],
   ['pins.csv', dxf, 'expected a list of points by its name, found DXF'],
   ['lot.geojson', dxf, 'expected GeoJSON by its name, found DXF'],

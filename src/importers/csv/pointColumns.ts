@@ -23,10 +23,10 @@ export interface PointColumns {
 
 /** Orders of columns that have no headings. */
 export type PointOrder =
-  'x, y, z, name' | 'y, x, z, name' | 'name, x, y, z' | 'name, y, x, z, remark';
+  'x, y, z, name' | 'y, x, z, name' | 'name, x, y, z, remark' | 'name, y, x, z, remark';
 
 export const pointOrders: readonly PointOrder[] = [
-  'name, x, y, z',
+  'name, x, y, z, remark',
   'name, y, x, z, remark',
   'x, y, z, name',
   'y, x, z, name',
@@ -36,8 +36,8 @@ const names: Readonly<Record<PointColumn, readonly string[]>> = {
   x: ['x', 'e', 'east', 'easting'],
   y: ['y', 'n', 'north', 'northing'],
   z: ['z', 'h', 'height', 'elev', 'elevation', 'level'],
-  label: ['label', 'name', 'point', 'pt', 'number', 'no', 'id'],
-  remark: ['description', 'desc', 'note', 'remark'],
+  label: ['label', 'name', 'point', 'pt', 'p', 'number', 'no', 'id'],
+  remark: ['description', 'desc', 'd', 'note', 'remark'],
 };
 
 const units: Readonly<Record<FileUnit, readonly string[]>> = {
@@ -68,6 +68,7 @@ const headingOf = (text: string): { column: PointColumn; unit: FileUnit | null }
 
 const usual = ['x', 'y', 'z', 'label', 'remark'] as const;
 const isNumber = (cell: string | undefined): boolean => /^\s*[-+]?[.,]?\d/.test(cell ?? '');
+const isBlank = (cell: string | undefined): boolean => (cell ?? '').trim() === '';
 
 /** The columns of a file without headings, in an order that somebody chose. */
 const inOrder = (order: PointOrder): PointColumns => {
@@ -81,9 +82,18 @@ const inOrder = (order: PointOrder): PointColumns => {
   return { x, y, z: placeOf('z'), label: placeOf('label'), remark: placeOf('remark') };
 };
 
+/** A name, two numbers, a height or none, and something behind it. */
+const isSurveyed = (cells: readonly string[]): boolean =>
+  cells.length > 4 &&
+  isNumber(cells[1]) &&
+  isNumber(cells[2]) &&
+  (isNumber(cells[3]) || isBlank(cells[3]));
+
 /**
  * The columns of a file whose first row is a point already, in the order that is given. Without one:
- * x, y, z and a name where a name comes last or not at all, else the name first. Null for a heading.
+ * name, north, east, height and remark where there are five, as total stations write them (common
+ * practice, no published source); x, y, z and a name where a name comes last or not at all; else the
+ * name first, then x. Null for a heading.
  */
 export const bareColumns = ({ cells }: CsvRow, order: PointOrder | null): PointColumns | null => {
   const numbers = cells.map(isNumber);
@@ -91,11 +101,12 @@ export const bareColumns = ({ cells }: CsvRow, order: PointOrder | null): PointC
     const columns = inOrder(order);
     return numbers[columns.x.at] === true && numbers[columns.y.at] === true ? columns : null;
   }
+  if (isSurveyed(cells)) return inOrder('name, y, x, z, remark');
   const first = numbers.indexOf(false);
   const leading = first < 0 ? numbers.length : first;
   if (leading === 2 || leading === 3) return inOrder('x, y, z, name');
   if (leading > 3 || (leading === 0 && numbers[1] === true && numbers[2] === true)) {
-    return inOrder('name, x, y, z');
+    return inOrder('name, x, y, z, remark');
   }
   return null;
 };

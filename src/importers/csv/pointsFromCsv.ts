@@ -12,6 +12,8 @@ import {
   type PointPlace,
 } from './pointColumns.ts';
 import { readCsv, type CsvDelimiter, type CsvRow } from './readCsv.ts';
+import { orderText } from './orderText.ts';
+import { withoutBlankColumns } from './withoutBlankColumns.ts';
 import { readPointRow, type NumberForm } from './readPointRow.ts';
 
 /** How a list of points is read. */
@@ -29,6 +31,14 @@ const named: Readonly<Record<CsvDelimiter, string>> = {
   '\t': 'tabs',
 };
 
+/** A list of points: where its columns stand, its first row, and the rows of its points. */
+interface Laid {
+  readonly columns: PointColumns;
+  readonly first: CsvRow;
+  readonly headings: 'named' | 'none';
+  readonly rows: readonly CsvRow[];
+}
+
 const placesOf = ({ x, y, z }: PointColumns): PointPlace[] => [x, y, ...(z === null ? [] : [z])];
 
 /** Where commas do not part the cells, they may be before the decimals: never in a file that has both. */
@@ -43,24 +53,48 @@ const decimalOf = (
   return commas && !cells.some((cell) => /\d\.\d/.test(cell)) ? ',' : '.';
 };
 
-const orderText = (columns: PointColumns, first: CsvRow): string =>
-  (['label', 'x', 'y', 'z', 'remark'] as const)
-    .flatMap((column) => {
-      const at = columns[column]?.at;
-      return at === undefined || at >= first.cells.length ? [] : [{ column, at }];
-    })
-    .toSorted((a, b) => a.at - b.at)
-    .map(
-      ({ column }) =>
-        ({ label: 'name', x: 'x (east)', y: 'y (north)', z: 'z', remark: 'remark' })[column],
-    )
-    .join(', ');
-
 const unitText = (columns: PointColumns, { chosen, usual }: PointForm): string => {
   const told = placesOf(columns).map(({ unit }) => unit);
   const all = [...new Set(told.map((unit) => unit ?? chosen ?? usual))].join(' and ');
   if (told.every((unit) => unit !== null)) return `Read in ${all}, as the headings say`;
   return chosen === null ? `The file names no unit: read in ${all}` : `Read in ${all}, as chosen`;
+};
+
+const columnsText = (
+  { columns, first, headings }: Laid,
+  parted: string,
+  order: PointOrder | null,
+): string => {
+  const found = orderText(columns, first);
+  if (headings === 'named') return `Columns parted by ${parted}: ${found}`;
+  const how = order === null ? ': choose another order if that is wrong' : ', as chosen';
+  return `Columns parted by ${parted}, without headings, taken as ${found}${how}`;
+};
+
+/** What is behind the columns of a row is of its last one: a remark may have commas. */
+const gathered = (row: CsvRow, last: number): CsvRow => ({
+  ...row,
+  cells: [...row.cells.slice(0, last), row.cells.slice(last).join(' ')],
+});
+
+const bareLaid = (rows: readonly CsvRow[], order: PointOrder | null): Laid | null => {
+  const [first] = rows;
+  const columns = first === undefined ? null : bareColumns(first, order);
+  if (first === undefined || columns === null) return null;
+  const last = columns.remark?.at;
+  const all = last === undefined ? rows : rows.map((row) => gathered(row, last));
+  return { columns, first, headings: 'none', rows: all };
+};
+
+/** The columns and rows of points; columns that nothing stands in count only where they have a place. */
+const laidOut = (rows: readonly CsvRow[], order: PointOrder | null): Parsed<Laid> => {
+  const bare = bareLaid(rows, order) ?? bareLaid(withoutBlankColumns(rows), order);
+  if (bare !== null) return read(bare);
+  const [first] = rows;
+  if (first === undefined) return unread('line 1: expected points, found an empty file');
+  const columns = headedColumns(first, 'if any');
+  if (!columns.ok) return columns;
+  return read({ columns: columns.value, first, headings: 'named', rows: rows.slice(1) });
 };
 
 const readRows = (rows: readonly CsvRow[], columns: PointColumns, form: NumberForm) => {
@@ -79,7 +113,8 @@ const readRows = (rows: readonly CsvRow[], columns: PointColumns, form: NumberFo
 
 /**
  * The points of a text whose cells are parted by commas, semicolons or tabs: columns in any order under
- * headings (name, x or east, y or north, z or elevation, description), or in an order that is chosen. A
+ * headings (name, x or east, y or north, z or elevation, description), or in an order that is chosen, or
+ * that the first row suggests, which is told. A
  * unit that a heading or a cell names counts. Where all numbers have decimal commas they are read so. A row
  * that cannot be read is told by its line, the others can be brought. Unread with one line for a text
  * without its columns.
@@ -88,20 +123,16 @@ export const pointsFromCsv = (text: string, form: PointForm): Parsed<Found> => {
   const delimiter = csvDelimiter(text);
   const all = readCsv(text, delimiter);
   if (!all.ok) return all;
-  const [first] = all.value;
-  if (first === undefined) return unread('line 1: expected points, found an empty file');
-  const bare = bareColumns(first, form.order);
-  const columns = bare === null ? headedColumns(first, 'if any') : read(bare);
-  if (!columns.ok) return columns;
-  const rows = bare === null ? all.value.slice(1) : all.value;
-  const decimal = decimalOf(rows, columns.value, delimiter);
-  const unit = form.chosen ?? form.usual;
-  const { drawn, refused } = readRows(rows, columns.value, { unit, decimal });
-  const how = decimal === ',' ? ', with decimal commas' : '';
-  const told = [
-    unitText(columns.value, form),
-    `Columns parted by ${named[delimiter]}${how}: ${orderText(columns.value, first)}`,
-  ];
+  const filled = all.value.filter(({ cells }) => cells.some((cell) => cell.trim() !== ''));
+  const laid = laidOut(filled, form.order);
+  if (!laid.ok) return laid;
+  const { rows, columns } = laid.value;
+  const decimal = decimalOf(rows, columns, delimiter);
+  const bare = form.chosen ?? form.usual;
+  const { drawn, refused } = readRows(rows, columns, { unit: bare, decimal });
+  const parted = `${named[delimiter]}${decimal === ',' ? ', with decimal commas' : ''}`;
+  const told = [unitText(columns, form), columnsText(laid.value, parted, form.order)];
   const none = 'expected points below the headings, found none';
+  const unit = columns.x.unit ?? bare;
   return foundFrom(drawn, { unit, lines: 'apart', origin: null, told, refused, none });
 };

@@ -35,15 +35,18 @@ const faultAt = (text: string, at: number, line: number, delimiter: CsvDelimiter
 
 const blank = ({ cells }: CsvRow): boolean => cells.length === 1 && cells[0]?.trim() === '';
 
+/** The first line with which spreadsheets say what parts the cells; it has no cells of its own. */
+export const separatorLine = /^\uFEFF?sep=([,;\t])[ \t]*(?=[\r\n]|$)/i;
+
 /**
  * Reads comma-separated text (RFC 4180; any line ends, a byte order mark in front, and inch marks in
- * cells without quotation marks are forgiven). Blank lines are left out; the apostrophe that keeps a
+ * cells without quotation marks are forgiven). Blank lines and a first line such as `sep=;` are left out; the apostrophe that keeps a
  * cell from being run is taken off. Cells are parted by commas, or by what is given. Unread with one
  * line that names the line of the text.
  */
 export const readCsv = (text: string, delimiter: CsvDelimiter = ','): Parsed<readonly CsvRow[]> => {
   const field = fieldOf(delimiter);
-  const plain = text.replace(/^\uFEFF/, '');
+  const plain = text.replace(separatorLine, '').replace(/^\uFEFF/, '');
   const rows: CsvRow[] = [];
   let [at, line, begun] = [0, 1, 1];
   let cells: string[] = [];

@@ -6,6 +6,7 @@ import { quotedText } from '../../units/quotedText.ts';
 import type { FileUnit } from '../fileUnit.ts';
 import { usualUnit } from '../usualUnit.ts';
 import { bareColumns, headedColumns, type PointColumns } from './pointColumns.ts';
+import { orderText } from './orderText.ts';
 import { readCsv, type CsvRow } from './readCsv.ts';
 import { readPointRow } from './readPointRow.ts';
 
@@ -16,7 +17,10 @@ export interface ShotImport {
   readonly same: number;
   /** Rows that cannot be taken, each with one line that says why. */
   readonly refused: readonly { readonly line: number; readonly reason: string }[];
-  /** In what its numbers were read, such as `feet, as this yard is`. */
+  /**
+   * In what its numbers were read, such as `feet, as this yard is measured`, and in what order its
+   * columns, where they have no headings.
+   */
   readonly units: string;
 }
 
@@ -51,8 +55,8 @@ const unitsText = (columns: PointColumns, bare: FileUnit): string => {
 };
 
 /**
- * The grade shots in comma-separated text: columns x, y, z and a name in this order, or in any
- * order under headings (x or east, y or north, z or elevation, name). A unit that a heading or a
+ * The grade shots in comma-separated text: columns x, y, z and a name in this order, or name, north,
+ * east, height and remark where there are five, or in any order under headings (x or east, y or north, z or elevation, name). A unit that a heading or a
  * cell names counts; other numbers are feet, or metres on a metric site. Unread with one line for a
  * text that is no such file; a row that cannot be taken is told by its line, the others can be.
  */
@@ -75,5 +79,7 @@ export const shotsFromCsv = (text: string, into: ShotImportInto): Parsed<ShotImp
     else if (known.has(keyOf(shot.value))) same += 1;
     else taken.push({ line: row.line, shot: shot.value });
   }
-  return read({ taken, same, refused, units: unitsText(columns.value, unit) });
+  const order =
+    bare === null ? '' : `, columns without headings taken as ${orderText(bare, first)}`;
+  return read({ taken, same, refused, units: `${unitsText(columns.value, unit)}${order}` });
 };

@@ -55,7 +55,7 @@ export const FileKeys = ({ onOpened }: Props) => {
         ref={bringer}
         className="unseen"
         type="file"
-        accept=".geojson,.json,.dxf,.csv,.txt"
+        accept=".geojson,.json,.dxf,.csv,.tsv,.txt"
         aria-label="File to bring in"
         tabIndex={-1}
         onChange={(event) => {

@@ -150,7 +150,7 @@ describe('lath bring', () => {
     [['bring', 'no.dxf'], 'no.dxf: no such file'],
     [
       ['bring', 'plan.pdf'],
-      'plan.pdf: expected a file that ends in .geojson, .json, .dxf, .csv or .txt, found “plan.pdf”',
+      'plan.pdf: expected a file that ends in .geojson, .json, .dxf, .csv, .tsv or .txt, found “plan.pdf”',
     ],
     [
       ['bring', 'cut.dxf'],

@@ -32,10 +32,38 @@ describe('points in a list', () => {
     ['1,2', null, ['', 12, 24, null]],
     ['1,2,3', null, ['', 12, 24, 36]],
     ['1,2,3,A', null, ['A', 12, 24, 36]],
-    ['1,10,20,3,pin', 'name, y, x, z, remark', ['1 pin', 240, 120, 36]],
+    ['1,10,20,3,pin', null, ['1 pin', 240, 120, 36]],
+    ['1,10,20,,"pin, bent",old', null, ['1 pin, bent old', 240, 120, null]],
+    ['1,10,20,3,pin', 'name, x, y, z, remark', ['1 pin', 120, 240, 36]],
+    ['1,,10,,20,,3\n,,,,,,', null, ['1', 120, 240, 36]],
     ['1,2,3,A', 'y, x, z, name', ['A', 24, 12, 36]],
   ] as const)('[I13] %j without headings, in the order %j', (text, order, point) => {
     expect(points(text, { order })).toEqual([point]);
+  });
+
+  it('[I13] an order without headings is told, and whether a person chose it', () => {
+    const text = '1,10,20,3,pin';
+    expect(read(text).told[1]).toBe(
+      'Columns parted by commas, without headings, taken as name, y (north), x (east), z, remark: choose another order if that is wrong',
+    );
+    expect(read(text, { order: 'name, x, y, z, remark' }).told[1]).toBe(
+      'Columns parted by commas, without headings, taken as name, x (east), y (north), z, remark, as chosen',
+    );
+    expect(points('P,N,E,Z,D\n1,10,20,3,pin')).toEqual([['1 pin', 240, 120, 36]]);
+  });
+
+  it('[I13] a first line may say what parts the cells', () => {
+    const found = read('sep=;\nname;x;y\n"A, B";1;2\nC;one;2');
+    expect(pointsOf(found, 'All of it › points').map(({ name }) => name)).toEqual(['A, B']);
+    expect(found.refused[0]?.where).toBe('line 4');
+  });
+
+  it('[I9] a move is told in the unit that the headings name', () => {
+    const found = read('name,x_m,y_m\nA,500100,4200100\nB,500200,4200300');
+    expect(found.told.at(-1)).toBe(
+      'Moved: 0, 0 is here 500,000 east, 4,200,000 north in the file, in metres',
+    );
+    expect(pointsOf(found, 'All of it › points')[0]?.at.x).toBeCloseTo(100_000 / 25.4, 6);
   });
 
   it('[I13] a heading’s unit counts, then what is chosen, then how the site is measured', () => {

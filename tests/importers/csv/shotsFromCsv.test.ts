@@ -15,6 +15,11 @@ it('[I2] reads x, y, z and a name without headings, in feet, or metres on a metr
     { x: 12, y: 24, z: -6, label: 'rim' },
     { x: 36, y: 48, z: 15, label: '' },
   ]);
+  const five = from('7,2,1,3,rim');
+  expect(five.taken.map(({ shot }) => shot)).toEqual([{ x: 12, y: 24, z: 36, label: '7 rim' }]);
+  expect(five.units).toBe(
+    'feet, as this yard is measured, columns without headings taken as name, y (north), x (east), z, remark',
+  );
   expect(shotsOf('2.54,5.08,0.0254', 'mm')).toEqual([{ x: 100, y: 200, z: 1, label: '' }]);
 });
 
