@@ -1,3 +1,4 @@
+import { farthest } from '../geometry/tolerance.ts';
 import type { Found, FoundPath, FoundRefusal } from '../site/found.ts';
 import type { Origin } from '../site/origin.ts';
 import { read, unread, type Parsed } from '../units/parsed.ts';
@@ -24,13 +25,22 @@ export interface FoundBy {
 /** By how many of its unit a file is moved: a round number, so that a person can take it off again. */
 const roundStep = 1000;
 
+/** A thing without corners on one spot; unread for one without length, or higher than a site can hold. */
+const clean = (one: Drawn): Parsed<Drawn> => {
+  if (one.kind === 'point' && Math.abs(one.z ?? 0) > farthest) {
+    return unread('lies over 10 miles above or below 0');
+  }
+  if (!('path' in one)) return read(one);
+  const path = cleanPath(one.path);
+  return path.ok ? read({ ...one, path: path.value }) : path;
+};
+
 const cleaned = (drawn: readonly Drawn[]) => {
   const refused: FoundRefusal[] = [];
   const kept = drawn.flatMap((one): Drawn[] => {
-    if (!('path' in one)) return [one];
-    const path = cleanPath(one.path);
-    if (path.ok) return [{ ...one, path: path.value }];
-    refused.push({ where: one.where, reason: path.reason });
+    const found = clean(one);
+    if (found.ok) return [found.value];
+    refused.push({ where: one.where, reason: found.reason });
     return [];
   });
   return { kept, refused };

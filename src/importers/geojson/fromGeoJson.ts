@@ -11,6 +11,7 @@ import { toDegrees, radians } from '../../units/radians.ts';
 import { wholeFile, type Drawn } from '../drawn.ts';
 import { inchesIn } from '../fileUnit.ts';
 import { foundFrom } from '../foundFrom.ts';
+import { heightsLost } from '../heightsLost.ts';
 import { geoFeatures, type NamedItem } from './geoFeatures.ts';
 import type { GeoShape } from './geometryShapes.ts';
 import type { Position } from './position.ts';
@@ -64,11 +65,17 @@ const drawnFrom = (
   return read({ ...base, kind: shape.kind === 'hole' ? 'hole' : 'path', path });
 };
 
+/** The line for a hole whose ring is refused. */
+const ringless = 'is a hole in a ring that cannot be brought';
+
 const inThousand = (share: number): string =>
   `${Math.max(0.001, Math.ceil(share * 1e6) / 1000).toFixed(3)} in 1,000`;
 
 const placeText = ({ latitude, longitude }: PlaceOnEarth): string =>
   `${latitude.toFixed(6)}, ${longitude.toFixed(6)}`;
+
+const isRaised = ({ kind, positions }: GeoShape): boolean =>
+  kind !== 'point' && positions.some(({ height }) => (height ?? 0) !== 0);
 
 /** What laying the ground flat does to it, as lines for a person. */
 const flatText = (drawn: readonly Drawn[], origin: Origin, from: string): string[] => {
@@ -118,15 +125,19 @@ export const fromGeoJson = (text: string, origin: Origin | null): Parsed<Found> 
   const about = origin ?? centreOf(shapes.flatMap(({ shape }) => shape.positions));
   const plane = localPlane(about);
   const drawn: Drawn[] = [];
+  const gone = new Set(refused.map(({ where }) => where));
   for (const placed of shapes) {
-    const one = drawnFrom(placed, plane);
+    const { where, shape } = placed;
+    const one = gone.has(shape.inside ?? '') ? unread(ringless) : drawnFrom(placed, plane);
     if (one.ok) drawn.push(one.value);
-    else refused.push({ where: placed.where, reason: one.reason });
+    else refused.push({ where, reason: one.reason });
+    if (!one.ok) gone.add(where);
   }
   const from = origin === null ? 'the middle of the file' : 'where 0, 0 of this yard is';
   const { unplaced } = features.value;
   const told = [
     ...flatText(drawn, about, from),
+    ...heightsLost(shapes.filter(({ shape }) => isRaised(shape)).length),
     ...(unplaced === 0 ? [] : [`Left out, since they say no place: ${unplaced}`]),
   ];
   const none = 'expected parcels, lines or points, found none';

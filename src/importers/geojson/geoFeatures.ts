@@ -68,11 +68,10 @@ const featureItems = (value: unknown, where: string): NamedItem[] | null => {
     return [{ where, ...bare, shape: unread(`expected a feature, found ${found}`) }];
   }
   if (value['geometry'] === null) return null;
+  const items = geometryShapes(value['geometry'], `${where} › geometry`);
+  if (items.length === 0) return null;
   const named = { name: nameOf(value), layer: layerOf(value), height: heightOf(value) };
-  return geometryShapes(value['geometry'], `${where} › geometry`).map((one) => ({
-    ...one,
-    ...named,
-  }));
+  return items.map((one) => ({ ...one, ...named }));
 };
 
 const collected = (all: readonly (readonly NamedItem[] | null)[]): GeoFeatures => ({

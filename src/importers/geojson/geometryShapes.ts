@@ -5,6 +5,8 @@ import { readPosition, shown, type Position } from './position.ts';
 export interface GeoShape {
   readonly kind: 'ring' | 'hole' | 'line' | 'point';
   readonly positions: readonly Position[];
+  /** Of a hole where in the file the ring stands that it is cut from; else null. */
+  readonly inside: string | null;
 }
 
 /** A shape, or one line for what should have been one, and where in the file it stands. */
@@ -46,9 +48,10 @@ const item = (
   where: string,
   kind: GeoShape['kind'],
   positions: Parsed<readonly Position[]>,
+  inside: string | null = null,
 ): GeoItem => ({
   where,
-  shape: positions.ok ? read({ kind, positions: positions.value }) : positions,
+  shape: positions.ok ? read({ kind, positions: positions.value, inside }) : positions,
 });
 
 const lineItem = (value: unknown, where: string): GeoItem[] => [
@@ -60,19 +63,30 @@ const pointItem = (value: unknown, where: string): GeoItem[] => {
   return [item(where, 'point', position.ok ? read([position.value]) : position)];
 };
 
+/** The first ring is the rim, the others are holes in it (RFC 7946, 3.1.6). */
 const polygonItems = (value: unknown, where: string): GeoItem[] =>
-  each(value, where, 'rings', (ring, at, n) => [item(at, n === 0 ? 'ring' : 'hole', ringIn(ring))]);
+  each(value, where, rings, (ring, at, n) => [
+    n === 0
+      ? item(at, 'ring', ringIn(ring))
+      : item(at, 'hole', ringIn(ring), placeOf(where, rings, 0)),
+  ]);
+
+/** What a list is of: many, and one. */
+type Nouns = readonly [many: string, one: string];
+
+const rings: Nouns = ['rings', 'ring'];
+
+const placeOf = (where: string, [, one]: Nouns, n: number): string => `${where} › ${one} ${n + 1}`;
 
 const each = (
   value: unknown,
   where: string,
-  of: string,
+  of: Nouns,
   one: (value: unknown, where: string, n: number) => readonly GeoItem[],
 ): GeoItem[] => {
-  const list = listIn(value, of);
+  const list = listIn(value, of[0]);
   if (!list.ok) return [{ where, shape: list }];
-  const noun = of.slice(0, -1);
-  return list.value.flatMap((inner, n) => one(inner, `${where} › ${noun} ${n + 1}`, n));
+  return list.value.flatMap((inner, n) => one(inner, placeOf(where, of, n), n));
 };
 
 type Reader = (coordinates: unknown, where: string) => GeoItem[];
@@ -80,16 +94,23 @@ type Reader = (coordinates: unknown, where: string) => GeoItem[];
 /** The types of geometry that have coordinates (RFC 7946, 3.1). */
 const readers: Readonly<Record<string, Reader>> = {
   Point: pointItem,
-  MultiPoint: (value, where) => each(value, where, 'points', pointItem),
+  MultiPoint: (value, where) => each(value, where, ['points', 'point'], pointItem),
   LineString: lineItem,
-  MultiLineString: (value, where) => each(value, where, 'lines', lineItem),
+  MultiLineString: (value, where) => each(value, where, ['lines', 'line'], lineItem),
   Polygon: polygonItems,
-  MultiPolygon: (value, where) => each(value, where, 'polygons', polygonItems),
+  MultiPolygon: (value, where) => each(value, where, ['polygons', 'polygon'], polygonItems),
 };
 
 export const geometryTypes: readonly string[] = [...Object.keys(readers), 'GeometryCollection'];
 
-/** All shapes of a geometry at a place in the file, each by itself; never throws. */
+/** Coordinates of no place, which may be taken for no geometry (RFC 7946, 3.1). */
+const isEmpty = (coordinates: unknown): boolean =>
+  Array.isArray(coordinates) && coordinates.length === 0;
+
+/**
+ * All shapes of a geometry at a place in the file, each by itself; none for one that says no place.
+ * Never throws.
+ */
 export const geometryShapes = (value: unknown, where: string, depth = 0): GeoItem[] => {
   const refuse = (reason: string): GeoItem[] => [{ where, shape: unread(reason) }];
   if (typeof value !== 'object' || value === null) {
@@ -98,12 +119,12 @@ export const geometryShapes = (value: unknown, where: string, depth = 0): GeoIte
   const { type, coordinates, geometries } = value as Record<string, unknown>;
   if (type === 'GeometryCollection') {
     if (depth >= deepest) return refuse('expected collections less deep in one another');
-    return each(geometries, `${where} › geometries`, 'geometries', (inner, at) =>
+    return each(geometries, where, ['geometries', 'geometry'], (inner, at) =>
       geometryShapes(inner, at, depth + 1),
     );
   }
   const reader =
     typeof type === 'string' && Object.hasOwn(readers, type) ? readers[type] : undefined;
-  if (reader !== undefined) return reader(coordinates, where);
+  if (reader !== undefined) return isEmpty(coordinates) ? [] : reader(coordinates, where);
   return refuse(`type: expected ${geometryTypes.join(', ')}; found ${shown(type)}`);
 };

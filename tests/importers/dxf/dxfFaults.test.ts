@@ -68,7 +68,7 @@ describe('a DXF at fault', () => {
     expect(reasonOf(fromDxf(text, usual))).toBe(reason);
   });
 
-  it('[I10] heights of lines are not brought, which is told', () => {
+  it('[I24] heights of lines are not brought, which is told', () => {
     const flat = entity('LWPOLYLINE', 'A', [38, 0], [10, 0], [20, 0], [10, 9], [20, 0]);
     const contour = entity('LWPOLYLINE', 'A', [38, 100], [10, 0], [20, 5], [10, 9], [20, 5]);
     const slope = entity('LINE', 'A', [10, 0], [20, 9], [30, 0], [11, 9], [21, 9], [31, -2]);

@@ -170,6 +170,16 @@ describe('what a GeoJSON has', () => {
       'features › 2 › geometry',
       'lies over 10 miles from 0, 0 of the yard',
     ],
+    [
+      { type: 'GeometryCollection', geometries: [{ type: 'Oval', coordinates: [] }] },
+      'features › 2 › geometry › geometry 1',
+      'type: expected Point, MultiPoint, LineString, MultiLineString, Polygon, MultiPolygon, GeometryCollection; found "Oval"',
+    ],
+    [
+      { type: 'Point', coordinates: [0, 0, 1e9] },
+      'features › 2 › geometry',
+      'lies over 10 miles above or below 0',
+    ],
     [7, 'features › 2 › geometry', 'expected a geometry, found 7'],
   ])(
     '[I4] %j is refused by its place, and the good ones beside it are brought',
@@ -210,6 +220,58 @@ describe('what a GeoJSON has', () => {
     ],
   ])('[I4] %j is refused in one line', (text, reason) => {
     expect(reasonOf(fromGeoJson(text, null))).toBe(reason);
+  });
+
+  it('[I4] holes of a ring that is refused are refused with it, whatever is wrong with it', () => {
+    const hole = ring(0.0002, 0.0002, 0.0001);
+    const crossing = [
+      [0, 0],
+      [0.001, 0.001],
+      [0.001, 0],
+      [0, 0.001],
+      [0, 0],
+    ];
+    const found = read(
+      collection(
+        feature(polygon(ring().slice(1), hole)),
+        feature(polygon(crossing, hole)),
+        feature(polygon(ring(), hole, hole.slice(1))),
+      ),
+    );
+    const holes = found.refused.filter(({ reason }) => reason.startsWith('is a hole'));
+    expect(holes).toEqual([
+      {
+        where: 'features › 1 › geometry › ring 2',
+        reason: 'is a hole in a ring that cannot be brought',
+      },
+      {
+        where: 'features › 2 › geometry › ring 2',
+        reason: 'is a hole in a ring that cannot be brought',
+      },
+    ]);
+    expect(pathsOf(found, 'All of it › areas')).toHaveLength(1);
+    expect(pathsOf(found, 'All of it › holes')).toHaveLength(1);
+  });
+
+  it('[I4] what has no coordinates says no place, and heights of lines are left out: both are told', () => {
+    const empty = ['Point', 'LineString', 'Polygon', 'MultiPoint'].map((type) =>
+      feature({ type, coordinates: [] }),
+    );
+    const slope = {
+      type: 'LineString',
+      coordinates: [
+        [0, 0, 0],
+        [0.001, 0, 3],
+      ],
+    };
+    const level = { ...slope, coordinates: slope.coordinates.map(([x, y]) => [x, y, 0]) };
+    const none = feature({ type: 'GeometryCollection', geometries: [] });
+    const found = read(collection(...empty, none, feature(slope), feature(level)));
+    expect(found.told.slice(-2)).toEqual([
+      'Lines lie flat on a yard: the heights of 1 are left out',
+      'Left out, since they say no place: 5',
+    ]);
+    expect(found.refused).toEqual([]);
   });
 
   it('[I4] longitude and latitude on WGS 84 by its older name is read', () => {
@@ -286,6 +348,8 @@ describe('what a GeoJSON has', () => {
     let [taken, refused] = [0, 0];
     fc.assert(
       fc.property(geometry, (one) => {
+        // RFC 7946, 3.1, leaves it to who reads whether these are at fault or no geometry
+        fc.pre(!Array.isArray(one.coordinates) || one.coordinates.length > 0);
         const text = JSON.stringify({ type: 'Feature', properties: {}, geometry: one });
         let theirs = true;
         try {
