@@ -72,8 +72,8 @@ const azimuthOf = (line: string, figures: readonly Figure[]): Parsed<Taken<Radia
     return unread(`tells an angle that is turned from the course before: ${bearing}`);
   }
   if (angle?.angle.ok !== true) return null;
-  const half = halfBearing(line, angle);
-  return half === null ? read({ figure: angle, value: angle.angle.value }) : unread(half);
+  const wayless = halfBearing(line, angle);
+  return wayless === null ? read({ figure: angle, value: angle.angle.value }) : unread(wayless);
 };
 
 /** Of several distances that which is called the total one, else the first after the bearing. */

@@ -59,8 +59,8 @@ export const slips = (told: Traverse, parts: number): readonly Slip[] => {
         misclosure.dep - was.dep + now.dep,
       );
       const round = perimeter - (courses[tried.course]?.length ?? 0) + tried.length;
-      const precision = off < slack ? Infinity : round / off;
-      return precision >= parts ? [{ ...tried, precision }] : [];
+      const then = off < slack ? Infinity : round / off;
+      return then >= parts ? [{ ...tried, precision: then }] : [];
     })
     .toSorted((a, b) => b.precision - a.precision)
     .slice(0, 3);
