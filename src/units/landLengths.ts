@@ -15,7 +15,7 @@ interface Part extends LandLength {
 const units = landUnits.map(({ form }, n) => `(?<u${n}>${form})`).join('|');
 const number = String.raw`\d{1,3}(?:,\d{3})+(?:\.\d+)?|\d+(?:\.\d+)?|\.\d+`;
 const partForm = new RegExp(
-  `(?<![a-z\\d.,/]|no\\. ?|# ?)(?:(${number})(?: (\\d+)/(\\d+))?|(\\d+)/(\\d+))(?:\\) ?|[- ])?(?:${units})(?![a-z])`,
+  `(?<![a-z\\d.,/]|no\\. ?|# ?)(?:(${number})(?:[ -](\\d+)/(\\d+))?|(\\d+)/(\\d+))(?:\\) ?|[- ])?(?:${units})(?![a-z])`,
   'g',
 );
 /** What may stand between `4 chains` and `25 links`. */
@@ -37,8 +37,14 @@ const partOf = (found: RegExpExecArray): Part | null => {
   return { at, end: at + found[0].length, length, unit };
 };
 
+/** `34 l`: links behind chains, and nothing elsewhere. */
+const isLetter = ({ at, end }: Part, text: string): boolean =>
+  /\d ?l\.?$/.test(text.slice(at, end));
+
 const isJoined = (before: Part, part: Part, text: string): boolean =>
-  part.unit.inches < before.unit.inches && joint.test(text.slice(before.end, part.at));
+  part.unit.inches < before.unit.inches &&
+  joint.test(text.slice(before.end, part.at)) &&
+  (before.unit.name === 'chains' || !isLetter(part, text));
 
 /**
  * The lengths with a unit in a text of small letters, in the order in which they stand: feet with or
@@ -54,7 +60,7 @@ export const landLengths = (text: string): LandLength[] => {
     if (before !== undefined && isJoined(before, part, text)) {
       const length = inches(before.length + part.length);
       whole.splice(-1, 1, { ...part, at: before.at, length });
-    } else if (part.unit.name !== 'inches') whole.push(part);
+    } else if (part.unit.name !== 'inches' && !isLetter(part, text)) whole.push(part);
   }
   return whole.map(({ at, end, length }) => ({ at, end, length }));
 };

@@ -45,6 +45,6 @@ export const landUnits: readonly LandUnit[] = [
   { name: 'metres', form: String.raw`met(?:er|re)s?|m\b\.?`, inches: 1000 / 25.4 },
   { name: 'yards', form: String.raw`yards?|yds?\b\.?`, inches: 36 },
   { name: 'feet', form: String.raw`feet|foot|ft\b\.?|'`, inches: 12 },
-  { name: 'links', form: String.raw`links?|lks?\b\.?|li\b\.?`, inches: 7.92 },
+  { name: 'links', form: String.raw`links?|lks?\b\.?|lis?\b\.?|l\b\.?`, inches: 7.92 },
   { name: 'inches', form: String.raw`inch(?:es)?|in\.|in\b|"`, inches: 1 },
 ];

@@ -33,6 +33,8 @@ describe('parseLandLength', () => {
     ['1 furlong', 660],
     ['50 ft 6 1/2 in', 50 + 6.5 / 12],
     ['12 chains 34 li', 814.44],
+    ['12 ch. 34 l.', 814.44],
+    [`50'-6-1/2"`, 50 + 6.5 / 12],
     // 1200/3937 m to a US survey foot, 0.3048 m to an international one: 85 FR 62698
     ['3937 US survey feet', 1200 / 0.3048],
     // 33 1/3 in: Texas Natural Resources Code, 21.077; from memory
@@ -64,6 +66,8 @@ describe('parseLandLength', () => {
     ['5/8 inch', 'is not a distance'],
     ['1/0 rods', 'is not a distance'],
     ['12 cubits', 'is not a distance'],
+    ['34 L', 'is not a distance'],
+    ['100 feet, 34 L', 'is not a distance'],
     ['-5 feet', 'is not a distance'],
   ])('[U14] %j is refused in one line', (text, reason) => {
     expect(feet(text)).toContain(`“${text}” ${reason}: expected a distance such as 285.10 feet`);

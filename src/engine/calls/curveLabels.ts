@@ -19,7 +19,7 @@ const words: Readonly<Record<CurveLabel, string>> = {
   delta: `central angle|included angle|(?<![a-z])delta(?: angle)?|δ|${sign('ca')}`,
   arc: `(?<![a-z])arc(?: length| distance)?\\b|curve length|length of (?:the |said )?curve|${sign('l|al')}`,
   chord: `(?:long )?chord|${sign('c|cb|ch|cd|lc|chb|chd')}`,
-  tangent: `tangent (?:length|distance)|tangent(?= (?:of|is) \\d)|tangent(?= (?:bears|bearing))|${sign('t|tan')}`,
+  tangent: `tangent (?:length|distance)|tangent(?= (?:(?:of|is|being) )?\\d)|tangent(?= (?:bears|bearing))|${sign('t|tan')}|(?<![a-z])t(?= \\d)`,
 };
 
 const anyWord = new RegExp(

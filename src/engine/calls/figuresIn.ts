@@ -15,7 +15,9 @@ const azimuths = new RegExp(
   `(?<![a-z])az(?:imuth)?\\b\\.?(?: (?:of|is|bearing))?[ :=]*(${anyAngle}|\\d{1,3}(?:\\.\\d+)?)`,
   'g',
 );
-const due = /(?<![a-z])due (north|south|east|west|[nsew]\b)/g;
+/** What makes of a way to go another point of the compass. */
+const pointed = String.raw`[ -]?(?:by|north|south|east|west)(?![a-z])`;
+const due = new RegExp(`(?<![a-z])due (north|south|east|west|[nsew]\\b)(?!${pointed})`, 'g');
 const unit = String.raw`(?:feet|foot|ft|'|chain|ch\b|rod|rd|perch|pole|met|m\b|yard|yd|link|lk)`;
 /** What no way to go is followed by, but an angle in words. */
 const numberWord =
@@ -23,13 +25,14 @@ const numberWord =
 /** `north` alone where a call begins, and a length the next figure: not the north line of somebody. */
 const ahead = new RegExp(
   '^[^a-z]*(?:course \\d+[^a-z]*)?(?:(?:thence|then|th\\.?),? )?(?:(?:run|go|running|going|continue|continuing) )?' +
-    `(north|south|east|west)(?![a-z-]| ?(?:line|side|half|right|edge|corner|boundary|quarter|by |${numberWord}))` +
+    `(north|south|east|west)(?!${pointed})` +
+    `(?![a-z-]| ?(?:line|side|half|right|edge|corner|boundary|quarter|${numberWord}))` +
     `(?=(?:(?!deg|min)[^\\d])*\\d[\\d,.]*(?: \\d+/\\d+)?(?:[- ]?${unit}|[^a-z\\d]*$))`,
   'g',
 );
 /** The way to go and how far, further on in a call: not the north 100 feet of somebody's lot. */
 const onThen = new RegExp(
-  `(?<![a-z-])(?<!the |by |range \\d+ |township \\d+ )(north|south|east|west) (?=\\d[\\d,]*(?:\\.\\d+)?(?:[- ]?${unit}(?! of)|[^a-z\\d]*$))`,
+  `(?<![a-z-])(?<!the |by |range \\d+ |township \\d+ |north |south |east |west |\\d/\\d+ |\\0 ?)(north|south|east|west) (?=\\d[\\d,]*(?:\\.\\d+)?(?:[- ]?${unit}(?! of)|[^a-z\\d]*$))`,
   'g',
 );
 /** One letter and how far, behind `thence`. */

@@ -44,7 +44,7 @@ const nothing = 'no bearing and no distance: nothing in it to draw';
 
 /** Words of a call that change what its figures mean, and what was made of them. */
 const meanings: readonly (readonly [RegExp, string])[] = [
-  [/\d ?±|(?<![a-z])more or less(?![a-z])/, 'tells its figures roughly: drawn as they stand'],
+  [/±|\+\/-|(?<![a-z])more or less(?![a-z])/, 'tells its figures roughly: drawn as they stand'],
   [/\d ?(?:varas?|vrs?)(?![a-z])/, 'tells varas: read as those of Texas, 33 1/3 in each'],
 ];
 

@@ -20,7 +20,10 @@ const near =
 const half =
   /(?<![a-z0-9])(?:north|south|n|s)\.? ?\d{1,3}(?: ?°|[ -]\d)[^;a-z]{0,20}|^[^a-z]*[ns]\.? ?\d[\d.]*/;
 const turns = /(?<![a-z])(?:deflect|turn|angle|(?:left|right)(?![a-z]| of way))/;
-const vague = /(?<![a-z])(?:north|south|east|west)[a-z]*(?![a-z])/;
+const point = String.raw`(?:north|south|east|west)[a-z]*`;
+const vague = new RegExp(
+  String.raw`(?<![a-z])(?:${point}(?:[ -](?:by )?${point})*|[ns] by [ew]|[ew] by [ns]|[ns]?[ns][ew]|[ew][ns][ew])(?![a-z])`,
+);
 
 /** Figures with letters among them that look like figures, and a unit. */
 const nearLength =
@@ -28,7 +31,13 @@ const nearLength =
 
 /** East or west right behind an angle, or before it: a bearing without its north or south. */
 const westward = /^ ?(?:east|west|e|w)(?![a-z0-9])/;
+/** What the bearing of a side is not followed by. */
+const twice = /^[ ,]*(?:east|west|[ew])(?![a-z'])(?!\.? (?:line|side))/;
 const westFirst = /(?<![a-z0-9])(?:east|west|e|w)\.? ?$/;
+
+/** A number in units that are none of `landUnits`. */
+const strange =
+  /(?<![\w.,/°'"-])(\d[\d,]*(?:\.\d+)? (?:arpents?|cubits?|paces?|steps?|fathoms?|leagues?|cordel(?:e?s)?|toises?|ells?|kilomet(?:er|re)s?|km|cm|mm|centimet(?:er|re)s?))(?![a-z])/i;
 
 const both = `expected both, such as N 26°10' E 285.10 feet`;
 const bearing = `expected a bearing such as N 26°10'30" E`;
@@ -66,6 +75,9 @@ const azimuthOf = (line: string, figures: readonly Figure[]): Parsed<Taken<Radia
   const [figure] = figuresOf(figures, 'bearing');
   const wrong = nearBearing(line.slice(0, figure?.at));
   if (wrong !== null) return unread(wrong);
+  if (figure !== undefined && twice.test(smallLetters(line).slice(figure.end))) {
+    return unread(`names its way twice: ${bearing}`);
+  }
   if (figure?.azimuth.ok === true) return read({ figure, value: figure.azimuth.value });
   const [angle] = figuresOf(figures, 'angle');
   if (angle !== undefined && turns.test(smallLetters(line))) {
@@ -129,14 +141,19 @@ const farFault = (line: string, far: Taken<Inches> | null): string | null => {
     return `${quotedText(below)} is below zero: expected a distance above it`;
   const wrong = nearLength.exec(line)?.[0];
   if (wrong !== undefined) return `${quotedText(wrong)} is not a distance: expected figures`;
-  if (far === null) return `has a bearing and no distance: ${both}`;
+  if (far === null) {
+    const other = strange.exec(line)?.[1];
+    return other === undefined
+      ? `has a bearing and no distance: ${both}`
+      : `${quotedText(other)} is in no unit that is read: expected feet, chains, rods, metres or the like`;
+  }
   if (far.value <= 0) return 'has a distance of nothing: expected one above zero';
   return far.value > farthest ? 'has a distance of over ten miles: expected a side of a lot' : null;
 };
 
 /** A call without a bearing: nothing at all, or a distance alone. */
 const pathless = (text: string, figures: readonly Figure[]): Parsed<null> => {
-  const number = /^[^a-z]*\d[^a-z]*$/.test(text);
+  const number = /^[^a-z]*\d[^a-z]*$/.test(text.replace(vague, ''));
   if (figuresOf(figures, 'length').length === 0 && !number) return read(null);
   const word = vague.exec(text)?.[0];
   const says = word === undefined ? '' : `, ${quotedText(word)} is no angle`;

@@ -171,9 +171,15 @@ describe('how deeds are written', () => {
       'has a distance and no bearing',
     ],
     ['thence N 26° E one hundred feet', 'has a bearing and no distance'],
-    ['thence N 26° E 32 arpents to a stake', 'has a bearing and no distance'],
+    ['thence N 26° E 32 arpents to a stake', '“32 arpents” is in no unit that is read'],
     ['thence 45° W 100 feet', '“45° W” has no north or south'],
-    ['thence North by East 100 feet', 'has a distance and no bearing, “north” is no angle'],
+    ['thence along the road 45° east 100 feet', '“45° east” has no north or south'],
+    ['thence az 45° W 100 feet', 'names its way twice'],
+    ['thence North by East 100 feet', 'has a distance and no bearing, “north by east” is no angle'],
+    ['due north by east 100 feet', 'has a distance and no bearing, “north by east” is no angle'],
+    ['thence North East 100 feet', 'has a distance and no bearing, “north east” is no angle'],
+    ['North by East 1/2 East 100', '“North by East 1/2 East” is not a bearing'],
+    ['Northeast 100', 'has a distance and no bearing, “northeast” is no angle'],
     ['thence along the North 100 feet of Lot 3', 'has a distance and no bearing'],
     ['thence N 45° E -100 feet', '“-100” is below zero'],
     ['thence 30° right 100 ft', 'tells an angle that is turned'],
@@ -199,6 +205,8 @@ describe('how deeds are written', () => {
     ['thence N 45° E 50 ft 6 1/2 in', `N 45°00'00" E 50.54`],
     // 12 chains of 66 ft and 34 links of 0.66 ft
     ['thence N 45° E 12 ch 34 li', `N 45°00'00" E 814.44`],
+    ['thence N 45° E 12 ch 34 l to a stake', `N 45°00'00" E 814.44`],
+    [`thence N 45° E 50'-6-1/2" to a pin`, `N 45°00'00" E 50.54`],
     ['thence N 45° E 1/4 mile', `N 45°00'00" E 1320.00`],
     ['thence N 45° E 2 furlongs', `N 45°00'00" E 1320.00`],
     ['thence tangent to said curve N 90° E 50', 'due east 50.00'],
@@ -211,9 +219,10 @@ describe('how deeds are written', () => {
 
   it('[J5] it is told what a rough figure, a vara and the size of a thing beside were read as', () => {
     const doubts = callsOf(
-      "thence N 26° E 100±\nthence N 26° E 30 varas\nthence N 26° E along a 20' alley 100.00",
+      "thence N 26° E 100±\nthence N 26° E 100 ft +/-\nthence N 26° E 30 varas\nthence N 26° E along a 20' alley 100.00",
     ).pieces.flatMap((piece) => piece.doubts);
     expect(doubts).toEqual([
+      'tells its figures roughly: drawn as they stand',
       'tells its figures roughly: drawn as they stand',
       'tells varas: read as those of Texas, 33 1/3 in each',
       "also tells “20'”: not drawn",
@@ -230,6 +239,8 @@ describe('how deeds are written', () => {
       `${after}curve to the right with a tangent of 50 feet and a central angle of 90°`,
     ).courses[1]?.curve;
     expect(curve?.radius).toBeCloseTo(600, 6);
+    const short = callsOf(`${after}curve to the right, delta 90°, T 50 feet`).courses[1]?.curve;
+    expect(short?.radius).toBeCloseTo(600, 6);
   });
 
   it('[J3] the short words of an index of deeds begin and end calls too', () => {
