@@ -75,6 +75,12 @@ export const foundFrom = (drawn: readonly Drawn[], by: FoundBy): Parsed<Found> =
   const { kept, refused } = cleaned(near.drawn);
   const whole = by.lines === 'joined' ? withJoined(kept) : kept;
   const told = [...by.told];
+  if (near.refused.length > 0) {
+    const [some, all] = [near.drawn.length, drawn.length].map(number);
+    told.push(
+      `Kept what lies together: ${some} of ${all} things; the others lie over 10 miles off`,
+    );
+  }
   if (near.moved !== null) {
     const [east, north] = [near.moved.x, near.moved.y].map((one) =>
       number(Math.round(one / inchesIn[by.unit])),

@@ -2,6 +2,7 @@ import type { SitePoint } from '../geometry/point.ts';
 import { farthest } from '../geometry/tolerance.ts';
 import type { FoundRefusal } from '../site/found.ts';
 import type { Drawn } from './drawn.ts';
+import { together } from './together.ts';
 
 /** Things of a file near to 0, 0, and by how much they were moved to come there, inches. */
 export interface Nearby {
@@ -16,7 +17,7 @@ const pointsOf = (drawn: Drawn): readonly SitePoint[] =>
 const isFar = ({ x, y }: SitePoint): boolean => Math.max(Math.abs(x), Math.abs(y)) > farthest;
 
 const middle = (values: readonly number[]): number =>
-  values.toSorted((a, b) => a - b)[Math.floor(values.length / 2)] ?? 0;
+  values.toSorted((a, b) => a - b)[Math.floor((values.length - 1) / 2)] ?? 0;
 
 const movedBy = (drawn: Drawn, by: SitePoint): Drawn => {
   const move = ({ x, y }: SitePoint): SitePoint => ({ x: x - by.x, y: y - by.y });
@@ -36,8 +37,8 @@ const without = (drawn: readonly Drawn[], reason: string): Nearby => {
 
 /**
  * Things whose coordinates a site cannot hold (ten miles from 0, 0, such as those of a state plane)
- * moved by whole `steps` (inches) towards 0, 0, all by the same, so that the middle one of all points
- * lies there; all as they are where none is too far off, and where
+ * moved by whole `steps` (inches) towards 0, 0, all by the same, so that the middle one of the most
+ * points that lie together lies there; all as they are where none is too far off, and where
  * `step` is null. What is too far from the others is refused.
  */
 export const nearby = (drawn: readonly Drawn[], step: number | null): Nearby => {
@@ -45,9 +46,10 @@ export const nearby = (drawn: readonly Drawn[], step: number | null): Nearby => 
   if (!points.some(isFar)) return { drawn, moved: null, refused: [] };
   if (step === null) return without(drawn, 'lies over 10 miles from 0, 0 of the yard');
   const round = (value: number) => Math.round(value / step) * step;
+  const most = together(points, farthest);
   const by = {
-    x: round(middle(points.map(({ x }) => x))),
-    y: round(middle(points.map(({ y }) => y))),
+    x: round(middle(most.map(({ x }) => x))),
+    y: round(middle(most.map(({ y }) => y))),
   };
   const all = drawn.map((one) => movedBy(one, by));
   const moved = by.x === 0 && by.y === 0 ? null : by;

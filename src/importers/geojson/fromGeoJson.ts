@@ -12,6 +12,7 @@ import { wholeFile, type Drawn } from '../drawn.ts';
 import { inchesIn } from '../fileUnit.ts';
 import { foundFrom } from '../foundFrom.ts';
 import { heightsLost } from '../heightsLost.ts';
+import { together } from '../together.ts';
 import { geoFeatures, type NamedItem } from './geoFeatures.ts';
 import type { GeoShape } from './geometryShapes.ts';
 import type { Position } from './position.ts';
@@ -34,10 +35,15 @@ const middleOf = (values: readonly number[]): number => {
   );
 };
 
-const centreOf = (positions: readonly Position[]): Origin => ({
-  latitude: Math.max(-89, Math.min(89, middleOf(positions.map(({ latitude }) => latitude)))),
-  longitude: middleOf(positions.map(({ longitude }) => longitude)),
-});
+/** The middle of the most positions that lie together. */
+const centreOf = (positions: readonly Position[]): Origin => {
+  const all = positions.map(({ latitude: y, longitude: x }) => ({ x, y }));
+  const most = together(all, wide);
+  return {
+    latitude: Math.max(-89, Math.min(89, middleOf(most.map(({ y }) => y)))),
+    longitude: middleOf(most.map(({ x }) => x)),
+  };
+};
 
 const drawnFrom = (
   { name, where, layer, height: told, shape }: Placed,

@@ -112,6 +112,13 @@ describe('points in a list', () => {
       { where: 'line 4', reason: 'lies over 10 miles from the others' },
     ]);
     expect(pointsOf(plane, 'All of it › points')[0]?.at).toEqual({ x: 1200, y: 1200 });
+    const two = read(
+      'name,x,y\nA,100,900000\nB,900000,100\nC,900010,110\nD,110,900010\nE,900020,120',
+    );
+    expect(pointsOf(two, 'All of it › points').map(({ name }) => name)).toEqual(['B', 'C', 'E']);
+    expect(two.told).toContain(
+      'Kept what lies together: 3 of 5 things; the others lie over 10 miles off',
+    );
   });
 
   it.each([
