@@ -22,8 +22,8 @@ export const fileKind = (name: string): Parsed<FileKind> => {
   );
 };
 
-/** What a text looks like by how it begins. */
-const looks = (text: string): FileKind => {
+/** What a text looks like by how it begins; a list of points where it is neither of the others. */
+export const looks = (text: string): FileKind => {
   const start = text
     .slice(0, 400)
     .replace(/^\uFEFF/, '')

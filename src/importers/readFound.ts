@@ -2,13 +2,14 @@ import type { Found } from '../site/found.ts';
 import type { Origin } from '../site/origin.ts';
 import { unread, type Parsed } from '../units/parsed.ts';
 import type { PointOrder } from './csv/pointColumns.ts';
-import { fileKind, kindFault } from './fileKind.ts';
+import { fileKind, kindFault, looks } from './fileKind.ts';
 import { fileText } from './fileText.ts';
 import type { FileUnit } from './fileUnit.ts';
 
 /** A file, and how it is to be read. */
 export interface FileToRead {
-  readonly name: string;
+  /** Null for what came without a name, which is read as what it looks like. */
+  readonly name: string | null;
   readonly bytes: Uint8Array;
   /** Null for what the file says. */
   readonly unit: FileUnit | null;
@@ -20,19 +21,20 @@ export interface FileToRead {
 }
 
 /**
- * What a file has that can stand on a site, by the ending of its name; each format is loaded when it is
+ * What a file has that can stand on a site, by the ending of its name or what it looks like; each format is loaded when it is
  * asked for. Unread with one line for a file that is no text, is not what its name says, breaks off or
  * has nothing.
  */
 export const readFound = async (file: FileToRead): Promise<Parsed<Found>> => {
-  const kind = fileKind(file.name);
-  if (!kind.ok) return kind;
+  const named = file.name === null ? null : fileKind(file.name);
+  if (named?.ok === false) return named;
   const text = fileText(file.bytes);
   if (!text.ok) return text;
-  const fault = kindFault(kind.value, text.value);
+  const kind = named?.value ?? looks(text.value);
+  const fault = kindFault(kind, text.value);
   if (fault !== null) return unread(fault);
   const { unit: chosen, usual, order, origin } = file;
-  switch (kind.value) {
+  switch (kind) {
     case 'geojson':
       return (await import('./geojson/fromGeoJson.ts')).fromGeoJson(text.value, origin);
     case 'dxf':

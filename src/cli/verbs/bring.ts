@@ -74,28 +74,36 @@ const fenceOf = (site: Site): { id: SpecId; spec: FenceSpec } => {
   return first === undefined ? usualSpec(inches(48)) : { id: first[0] as SpecId, spec: first[1] };
 };
 
-const stemOf = (path: string): string => path.replace(/^.*[/\\]/, '').replace(/\.[^.]*$/, '');
+const standardInput = '-';
+
+const nameOf = (path: string): string => (path === standardInput ? 'standard input' : path);
+
+const stemOf = (path: string): string => path.replace(/^.*[/\\]/, '').replace(/\.[^.]*$|^-$/, '');
 
 const siteFor = async (call: Call, io: Io): Promise<Parsed<Site>> => {
   const into = valueOf(call, 'into');
+  if (into === standardInput && call.places[0] === standardInput) {
+    return unread('--into: “-”: expected another file, since FILE is standard input');
+  }
   if (into !== null) return readDocument(io, into);
   const site = emptySite({ specs: {}, hardware: {} });
   return read({ ...site, job: { ...site.job, name: stemOf(call.places[0] ?? '').slice(0, 200) } });
 };
 
 const foundFor = async (call: Call, io: Io, site: Site): Promise<Parsed<Found>> => {
-  const name = call.places[0] ?? '-';
+  const path = call.places[0] ?? standardInput;
   const unit = choiceOf<FileUnit>(call, 'unit', fileUnits);
   if (!unit.ok) return unit;
   const order = choiceOf<PointOrder>(call, 'order', pointOrders);
   if (!order.ok) return order;
-  const bytes = await io.readBytes(name);
+  const bytes = await io.readBytes(path);
   if (!bytes.ok) return bytes;
   const usual = usualUnit(site.lengths.system);
   const { origin } = site;
   const how = { unit: unit.value, usual, order: order.value, origin };
+  const name = path === standardInput ? null : path;
   const found = await readFound({ name, bytes: bytes.value, ...how });
-  return found.ok ? found : unread(`${name}: ${found.reason}`);
+  return found.ok ? found : unread(`${nameOf(path)}: ${found.reason}`);
 };
 
 const bringing = (site: Site, found: Found, becomes: Record<string, Becomes>): Parsed<Site> => {
@@ -137,7 +145,7 @@ const run = async (call: Call, io: Io): Promise<Parsed<Answer>> => {
   const becomes = choicesOf(call, found.value);
   if (!becomes.ok) return becomes;
   const site = bringing(before.value, found.value, becomes.value);
-  if (!site.ok) return unread(`${call.places[0] ?? '-'}: ${site.reason}`);
+  if (!site.ok) return unread(`${nameOf(call.places[0] ?? standardInput)}: ${site.reason}`);
   const text = saveSite(site.value);
   const { told, refused } = found.value;
   const groups = found.value.groups.map((group) => {

@@ -134,6 +134,18 @@ describe('lath bring', () => {
     });
   });
 
+  it.each([
+    ['points', 'name,x,y\nA,1,2', 'marks'],
+    ['GeoJSON', geo, 'features'],
+    ['DXF', dxf, 'features'],
+  ] as const)('[K15] reads %s from standard input', async (_, text, map) => {
+    const said = await lath(['bring', '-'], { '-': text });
+    expect(said).toMatchObject({ code: 0, err: '' });
+    const site = siteOf(said.out);
+    expect(Object.keys(site[map])).not.toEqual([]);
+    expect(site.job.name).toBe('');
+  });
+
   it('[K15] reads a list of points in an order that is given', async () => {
     const said = await lath(['bring', 'pins.csv', '--order', 'name, y, x, z, remark'], {
       'pins.csv': '1,10,20,3,IP\n2,11,21,4,IP',
@@ -147,6 +159,14 @@ describe('lath bring', () => {
   });
 
   it.each([
+    [
+      ['bring', '-'],
+      'standard input: line 1: expected a column for x or east, with a unit of ft, in, m, cm, mm or none; found “gate, gate”',
+    ],
+    [
+      ['bring', '-', '--into', '-'],
+      '--into: “-”: expected another file, since FILE is standard input',
+    ],
     [['bring', 'no.dxf'], 'no.dxf: no such file'],
     [
       ['bring', 'plan.pdf'],
@@ -186,6 +206,7 @@ describe('lath bring', () => {
       'cut.dxf': dxf.slice(0, 100),
       'points.csv': 'name,x\nA,1',
       'plan.pdf': 'x',
+      '-': 'gate,gate',
     };
     expect(await lath(args, files)).toMatchObject({ code: 2, out: '', err: `${reason}\n` });
   });
