@@ -82,18 +82,17 @@ const inOrder = (order: PointOrder): PointColumns => {
   return { x, y, z: placeOf('z'), label: placeOf('label'), remark: placeOf('remark') };
 };
 
-/** A name, two numbers, a height or none, and something behind it. */
+/** A name or number and two coordinates, with a height behind them, or none and a remark. */
 const isSurveyed = (cells: readonly string[]): boolean =>
-  cells.length > 4 &&
   isNumber(cells[1]) &&
   isNumber(cells[2]) &&
-  (isNumber(cells[3]) || isBlank(cells[3]));
+  (!isNumber(cells[0]) || isNumber(cells[3]) || (cells.length > 4 && isBlank(cells[3])));
 
 /**
  * The columns of a file whose first row is a point already, in the order that is given. Without one:
- * name, north, east, height and remark where there are five, as total stations write them (common
- * practice, no published source); x, y, z and a name where a name comes last or not at all; else the
- * name first, then x. Null for a heading.
+ * name, north, east, height and remark where a name or number stands before the coordinates, as total
+ * stations write them (common practice, no published source); else x, y, z and a name. Null for a
+ * heading.
  */
 export const bareColumns = ({ cells }: CsvRow, order: PointOrder | null): PointColumns | null => {
   const numbers = cells.map(isNumber);
@@ -104,11 +103,7 @@ export const bareColumns = ({ cells }: CsvRow, order: PointOrder | null): PointC
   if (isSurveyed(cells)) return inOrder('name, y, x, z, remark');
   const first = numbers.indexOf(false);
   const leading = first < 0 ? numbers.length : first;
-  if (leading === 2 || leading === 3) return inOrder('x, y, z, name');
-  if (leading > 3 || (leading === 0 && numbers[1] === true && numbers[2] === true)) {
-    return inOrder('name, x, y, z, remark');
-  }
-  return null;
+  return leading === 2 || leading === 3 ? inOrder('x, y, z, name') : null;
 };
 
 /**

@@ -5,6 +5,7 @@ import DxfReader, {
   type IMtextEntity,
 } from 'dxf-parser';
 import { describe, expect, it } from 'vitest';
+import { usualSpec } from '../../../src/engine/usualSpec.ts';
 import type { GateLayout } from '../../../src/engine/layout.ts';
 import type { Post } from '../../../src/engine/post.ts';
 import { distance } from '../../../src/geometry/distance.ts';
@@ -12,8 +13,12 @@ import { trackAt, trackLength } from '../../../src/geometry/track.ts';
 import { dxfLayerNames } from '../../../src/exporters/dxf/dxfLayers.ts';
 import { toDxf } from '../../../src/exporters/dxf/toDxf.ts';
 import { fromDxf } from '../../../src/importers/dxf/fromDxf.ts';
+import { usualBecomes } from '../../../src/importers/usualBecomes.ts';
+import { bringIn } from '../../../src/site/edits/bringIn.ts';
+import { emptySite } from '../../../src/site/emptySite.ts';
 import type { Feature } from '../../../src/site/feature.ts';
 import type { Site } from '../../../src/site/site.ts';
+import { inches } from '../../../src/units/inches.ts';
 import { foundIn, pathsOf } from '../../importers/foundIn.ts';
 import { samples } from '../samples.ts';
 
@@ -119,6 +124,21 @@ describe.each(samples)('the DXF of $name, read back by another reader', ({ site,
       const at = mark ?? { x: NaN, y: NaN };
       expect(Math.min(...back.map((one) => distance(one, at)))).toBeLessThan(1e-6);
     });
+  });
+
+  it('[X9] comes onto a new site with its fence lines and what has sides', () => {
+    const found = foundIn(fromDxf(text, { chosen: null, usual: 'feet' }));
+    const becomes = Object.fromEntries(found.groups.map((one) => [one.key, usualBecomes(one)]));
+    const utility = { width: inches(2), tolerance: inches(24) };
+    const bare = emptySite({ specs: {}, hardware: {} });
+    const fence = usualSpec(inches(48));
+    const back = bringIn(bare, found, { becomes, fence, utility, chord: inches(1) });
+    const kindsIn = ({ features: own }: Site) =>
+      Object.values<Feature>(own)
+        .flatMap((one) => ('path' in one ? [one.kind] : []))
+        .toSorted();
+    expect(Object.keys(back.lines)).toHaveLength(Object.keys(site.lines).length);
+    expect(kindsIn(back)).toEqual(kindsIn(site));
   });
 
   it('[X9] is the same bytes again', () => {

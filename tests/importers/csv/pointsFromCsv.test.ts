@@ -27,15 +27,16 @@ describe('points in a list', () => {
   });
 
   it.each([
-    ['A,1,2,3', null, ['A', 12, 24, 36]],
-    ['1,10,20,3', null, ['1', 120, 240, 36]],
+    ['A,1,2,3', null, ['A', 24, 12, 36]],
+    ['A,1,2', null, ['A', 24, 12, null]],
+    ['1,10,20,3', null, ['1', 240, 120, 36]],
     ['1,2', null, ['', 12, 24, null]],
     ['1,2,3', null, ['', 12, 24, 36]],
     ['1,2,3,A', null, ['A', 12, 24, 36]],
     ['1,10,20,3,pin', null, ['1 pin', 240, 120, 36]],
     ['1,10,20,,"pin, bent",old', null, ['1 pin, bent old', 240, 120, null]],
     ['1,10,20,3,pin', 'name, x, y, z, remark', ['1 pin', 120, 240, 36]],
-    ['1,,10,,20,,3\n,,,,,,', null, ['1', 120, 240, 36]],
+    ['1,,10,,20,,3\n,,,,,,', null, ['1', 240, 120, 36]],
     ['1,2,3,A', 'y, x, z, name', ['A', 24, 12, 36]],
   ] as const)('[I13] %j without headings, in the order %j', (text, order, point) => {
     expect(points(text, { order })).toEqual([point]);
