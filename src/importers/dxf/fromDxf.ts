@@ -36,7 +36,7 @@ const unitOf = ({ header }: Dxf, { chosen, usual }: DxfUnits): [FileUnit, string
   if (value !== 0 && Number.isFinite(value)) {
     return [
       usual,
-      `The file names a unit that is not read here ($INSUNITS ${value}): read in ${usual}`,
+      `The file names a unit that is not read here ($INSUNITS ${value}): read in ${usual}, choose another if that is wrong`,
     ];
   }
   return [usual, `The file names no unit: read in ${usual}`];

@@ -61,7 +61,11 @@ describe('what a DXF draws', () => {
     // 1200 / 3937 m, 85 FR 62698
     [21, 12.000024, 'Read in US survey feet, as the file says'],
     [0, 12, 'The file names no unit: read in feet'],
-    [19, 12, 'The file names a unit that is not read here ($INSUNITS 19): read in feet'],
+    [
+      19,
+      12,
+      'The file names a unit that is not read here ($INSUNITS 19): read in feet, choose another if that is wrong',
+    ],
   ])('[I6] units of %s are %s in', (units, each, said) => {
     const found = read(
       dxfText({ ...(units === undefined ? {} : { units }), entities: [line('0', 0, 0, 1, 0)] }),
