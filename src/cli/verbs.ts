@@ -2,6 +2,7 @@ import type { Verb } from './verb.ts';
 import { bring } from './verbs/bring.ts';
 import { calls } from './verbs/calls.ts';
 import { flags } from './verbs/flags.ts';
+import { footing } from './verbs/footing.ts';
 import { help } from './verbs/help.ts';
 import { layout } from './verbs/layout.ts';
 import { load } from './verbs/load.ts';
@@ -11,6 +12,7 @@ import { sheet } from './verbs/sheet.ts';
 import { spacing } from './verbs/spacing.ts';
 import { survey } from './verbs/survey.ts';
 import { take } from './verbs/take.ts';
+import { wind } from './verbs/wind.ts';
 
 /** The table of verbs, in the order in which `help` names them. */
 export const verbs = (): readonly Verb[] => [
@@ -24,6 +26,8 @@ export const verbs = (): readonly Verb[] => [
   calls,
   bring,
   take,
+  footing,
+  wind,
   schema,
   help(verbs),
 ];

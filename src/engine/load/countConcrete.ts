@@ -1,11 +1,11 @@
 import type { Carry } from '../carry/carry.ts';
 import type { LoadLine } from '../loadLine.ts';
+import { holeVolume } from '../structure/holeVolume.ts';
 import type { Post, PostId } from '../post.ts';
 import type { LoadGroup } from './loadGroup.ts';
 
 /** Concrete for one hole, cubic feet: the hole less the pipe in it. */
-const netVolume = ({ od, hole }: Post): number =>
-  ((Math.PI / 4) * (hole.diameter ** 2 - od ** 2) * hole.depth) / 1728;
+const netVolume = ({ od, hole }: Post): number => holeVolume(hole, od) / 1728;
 
 /** What fills the holes of some posts, cubic feet. */
 interface Filled {

@@ -1,0 +1,141 @@
+import { footing as footingOf, type Footing } from '../../engine/structure/footing.ts';
+import type { PolePush, PoleTrial } from '../../engine/structure/poleFooting.ts';
+import { isolatedPoles, soils, weakestSoil, type Soil } from '../../trade/soils.ts';
+import { formatLength } from '../../units/formatLength.ts';
+import { inches, type Inches } from '../../units/inches.ts';
+import { read, unread, type Parsed } from '../../units/parsed.ts';
+import { isGiven, type Call } from '../call.ts';
+import { choiceOf } from '../choiceOf.ts';
+import { columns } from '../columns.ts';
+import { inchStyle } from '../inchStyle.ts';
+import { readLength } from '../readLength.ts';
+import { readNumber } from '../readNumber.ts';
+import { structureCautions } from '../structureCautions.ts';
+import type { Answer, Verb } from '../verb.ts';
+
+const write = (length: Inches | null): string =>
+  length === null ? 'none found' : formatLength(length, inchStyle);
+
+const feet = (length: Inches): string => `${(length / 12).toFixed(2)} ft`;
+
+/** The ground as it is told, and by how much its table is raised. */
+interface Ground {
+  readonly soil: Soil;
+  readonly factor: number;
+}
+
+const lateralOf = ({ soil, factor }: Ground): number => soil.lateral * factor;
+
+const groundText = (ground: Ground, told: boolean): string => {
+  const { soil, factor } = ground;
+  const raised = factor === 1 ? '' : ` × ${factor} (${isolatedPoles.source.text})`;
+  const guess = told ? '' : '; taken since nobody has said what the ground is';
+  return `ground: ${soil.label}, ${soil.lateral} psf for each foot${raised} = ${lateralOf(ground)}; ${soil.source.text}${guess}`;
+};
+
+const trialRow = ({ depth, pressure, term, asks }: PoleTrial): string[] => [
+  `  trial at ${feet(depth)}`,
+  `S₁ ${pressure.toFixed(0)} psf`,
+  `A ${term.toFixed(3)} ft`,
+  `asks for ${feet(asks)}`,
+];
+
+/** The first trials and the last one: between them they only come closer. */
+const shownTrials = (trials: readonly PoleTrial[]): readonly PoleTrial[] =>
+  trials.length <= 4 ? trials : [...trials.slice(0, 3), ...trials.slice(-1)];
+
+const ruleLines = ({ rows }: Footing): string[] => [
+  ...columns(
+    rows.map(({ rule, diameter, depth, source }) => [
+      rule,
+      diameter === null ? '' : `${write(diameter)} across`,
+      `${write(depth)} deep`,
+      source,
+    ]),
+  ),
+  ...rows.flatMap(({ trials }) => columns(shownTrials(trials).map(trialRow))),
+];
+
+const sizeLine = ({ diameter, depth, concrete }: Footing): string =>
+  depth === null || concrete === null
+    ? `no depth down to 40 ft holds that push on ${write(diameter)}: a wider hole, other ground or a designed footing`
+    : `the largest of each: ${write(diameter)} across, ${write(depth)} deep, ${(concrete / 1728).toFixed(2)} cu ft of concrete without the post`;
+
+const readPush = (call: Call): Parsed<PolePush | null> => {
+  const pounds = readNumber(call, 'push', { from: 0, to: 100_000, unit: 'lb' });
+  if (!pounds.ok) return pounds;
+  const height = readLength(call, 'at');
+  if (!height.ok) return height;
+  if (pounds.value === null && height.value === null) return read(null);
+  if (pounds.value === null)
+    return unread('--push is missing: expected the pounds that push there');
+  if (height.value === null) return unread('--at is missing: expected how high the push is');
+  return read({ pounds: pounds.value, height: height.value });
+};
+
+const readGround = (call: Call): Parsed<Ground & { readonly told: boolean }> => {
+  const names = soils.map(({ name }) => name);
+  const name = choiceOf(call, 'soil', names);
+  if (!name.ok) return name;
+  const soil = soils.find((one) => one.name === name.value) ?? weakestSoil;
+  const factor = isGiven(call, 'isolated') ? isolatedPoles.factor : 1;
+  return read({ soil, factor, told: name.value !== null });
+};
+
+const run = (call: Call): Parsed<Answer> => {
+  const sizes: Record<string, Inches | null> = {};
+  for (const name of ['post', 'fabric', 'leaf', 'frost']) {
+    const length = readLength(call, name);
+    if (!length.ok) return length;
+    sizes[name] = length.value;
+  }
+  const push = readPush(call);
+  if (!push.ok) return push;
+  const ground = readGround(call);
+  if (!ground.ok) return ground;
+  const held = isGiven(call, 'paved') ? 'by paving' : 'by nothing';
+  const pole =
+    push.value === null ? null : { push: push.value, lateral: lateralOf(ground.value), held };
+  const found = footingOf({
+    od: sizes['post'] ?? inches(0),
+    fabricHeight: sizes['fabric'] ?? inches(0),
+    leaf: sizes['leaf'] ?? null,
+    frost: sizes['frost'] ?? null,
+    pole: pole as Parameters<typeof footingOf>[0]['pole'],
+  });
+  const lines = [
+    ...ruleLines(found),
+    ...(push.value === null ? [] : [groundText(ground.value, ground.value.told)]),
+    sizeLine(found),
+    ...structureCautions,
+  ];
+  const json = { ...found, ground: push.value === null ? null : ground.value };
+  return read({ text: lines.join('\n'), json, stopped: found.depth === null });
+};
+
+const length = { value: 'L', needed: false, repeats: false };
+const flag = { value: null, needed: false, repeats: false };
+
+/** `footing`: the hole of a post by every rule that applies, with its working. */
+export const footing: Verb = {
+  name: 'footing',
+  does: 'the hole of a post by each rule, and by the pole formula for a push',
+  places: [],
+  options: [
+    { ...length, needed: true, name: 'post', does: 'outside diameter of the post' },
+    { ...length, needed: true, name: 'fabric', does: 'height of the fabric' },
+    { ...length, name: 'leaf', does: 'the widest leaf that hangs from it' },
+    { ...length, name: 'frost', does: 'how deep the ground freezes there' },
+    { ...flag, value: 'LB', name: 'push', does: 'pounds that push on it, as `wind` tells them' },
+    { ...length, name: 'at', does: 'how high over the ground that push is' },
+    {
+      ...flag,
+      value: 'SOIL',
+      name: 'soil',
+      does: `what the ground is: ${soils.map(({ name }) => name).join(', ')}; else ${weakestSoil.name}`,
+    },
+    { ...flag, name: 'isolated', does: 'half an inch of movement at the ground does no harm' },
+    { ...flag, name: 'paved', does: 'paving holds the post at the ground' },
+  ],
+  run: async (call) => run(call),
+};

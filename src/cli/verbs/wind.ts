@@ -1,0 +1,206 @@
+import { bendingCapacity, type Member } from '../../engine/structure/bendingCapacity.ts';
+import { allowedBay } from '../../engine/structure/allowedBay.ts';
+import { fenceWind, type FenceWind, type WindFence } from '../../engine/structure/fenceWind.ts';
+import { meshSolidity } from '../../engine/structure/meshSolidity.ts';
+import type { Wind } from '../../engine/structure/velocityPressure.ts';
+import { fencePipes } from '../../trade/pipes.ts';
+import { mostOpenFrame, openFrameSource } from '../../trade/openFrames.ts';
+import { pipeGrades } from '../../trade/steel.ts';
+import { maxSpacing } from '../../trade/spacing.ts';
+import {
+  allowableWind,
+  bendingSource,
+  directionality,
+  exposures,
+  gust,
+  windSource,
+} from '../../trade/windTerms.ts';
+import { wires } from '../../trade/wires.ts';
+import { formatLength } from '../../units/formatLength.ts';
+import { inches, type Inches } from '../../units/inches.ts';
+import { read, unread, type Parsed } from '../../units/parsed.ts';
+import type { Call } from '../call.ts';
+import { choiceOf } from '../choiceOf.ts';
+import { columns } from '../columns.ts';
+import { inchStyle } from '../inchStyle.ts';
+import { readLength } from '../readLength.ts';
+import { readNumber } from '../readNumber.ts';
+import { structureCautions } from '../structureCautions.ts';
+import type { Answer, Verb } from '../verb.ts';
+
+const write = (length: Inches): string => formatLength(length, inchStyle);
+
+/** Mesh and wire that are taken where nothing is said: 2 in of 9 gauge, common practice. */
+const usual = { mesh: inches(2), wire: wires[1]?.diameter ?? inches(0.148), gap: inches(2) };
+
+interface Asked {
+  readonly fence: WindFence;
+  readonly member: Member;
+  readonly wind: Wind & { readonly name: string };
+  readonly bay: Inches;
+  readonly grade: string;
+}
+
+type Lengths = Readonly<Record<string, Inches | null>>;
+
+const readAll = (call: Call): Parsed<Lengths> => {
+  const lengths: Record<string, Inches | null> = {};
+  for (const name of ['fabric', 'post', 'wall', 'rail', 'mesh', 'wire', 'gap', 'bay']) {
+    const length = readLength(call, name);
+    if (!length.ok) return length;
+    lengths[name] = length.value;
+  }
+  return read(lengths);
+};
+
+/** The wall of a post: as it is given, else that of the regular pipe of its diameter. */
+const wallFor = (od: Inches, given: Inches | null): Parsed<Inches> => {
+  if (given !== null) {
+    return given <= od / 2
+      ? read(given)
+      : unread(`--wall: expected at most ${write(inches(od / 2))}, half of the post`);
+  }
+  const known = fencePipes.filter((pipe) => pipe.od === od).map(({ wall }) => wall);
+  if (known.length > 0) return read(inches(Math.max(...known)));
+  const all = [...new Set(fencePipes.map((pipe) => pipe.od))].join(', ');
+  return unread(`--wall is missing: no pipe of the table is ${write(od)} outside; it has ${all}`);
+};
+
+const readWind = (call: Call): Parsed<Asked['wind']> => {
+  const speed = readNumber(call, 'speed', { from: 20, to: 300, unit: 'mph' });
+  if (!speed.ok) return speed;
+  const name = choiceOf(
+    call,
+    'exposure',
+    exposures.map((one) => one.name),
+  );
+  if (!name.ok) return name;
+  const exposure = exposures.find((one) => one.name === (name.value ?? 'C'));
+  if (exposure === undefined) return unread('--exposure: expected B, C or D');
+  const { coefficient, label } = exposure;
+  return read({
+    speed: speed.value ?? 0,
+    exposure: coefficient,
+    name: `${exposure.name}, ${label}`,
+  });
+};
+
+const readAsked = (call: Call): Parsed<Asked> => {
+  const lengths = readAll(call);
+  if (!lengths.ok) return lengths;
+  const { fabric, post, wall, rail, mesh, wire, gap, bay } = lengths.value;
+  const od = post ?? inches(0);
+  const thick = wallFor(od, wall ?? null);
+  if (!thick.ok) return thick;
+  const wind = readWind(call);
+  if (!wind.ok) return wind;
+  const solid = readNumber(call, 'solid', { from: 1, to: 100 * mostOpenFrame, unit: '%' });
+  if (!solid.ok) return solid;
+  const grade = choiceOf(
+    call,
+    'grade',
+    pipeGrades.map(({ label }) => label),
+  );
+  if (!grade.ok) return grade;
+  const made = pipeGrades.find(({ label }) => label === grade.value) ?? pipeGrades[0];
+  const own = wire ?? usual.wire;
+  return read({
+    fence: {
+      solidity: solid.value === null ? meshSolidity(mesh ?? usual.mesh, own) : solid.value / 100,
+      wire: own,
+      fabricHeight: fabric ?? inches(0),
+      gapUnder: gap ?? usual.gap,
+      post: od,
+      rail: rail ?? null,
+    },
+    member: { od, wall: thick.value, yields: made.yields },
+    wind: wind.value,
+    bay: bay ?? maxSpacing.length,
+    grade: `${made.label}, ${made.yields.toLocaleString('en-US')} psi (${made.source.text})`,
+  });
+};
+
+const footPounds = (inchPounds: number): string => `${(inchPounds / 12).toFixed(0)} ft-lb`;
+
+const windLines = ({ fence, wind, bay }: Asked, found: FenceWind): string[] => [
+  `velocity pressure 0.00256 × ${wind.exposure} × ${directionality} × ${wind.speed}² = ${found.velocity.toFixed(2)} psf; exposure ${wind.name}; ${windSource.text}`,
+  `the fabric is ${(100 * fence.solidity).toFixed(1)} % solid: coefficient ${found.coefficient}; ${openFrameSource.text}`,
+  `on what is solid ${found.velocity.toFixed(2)} × ${gust} × ${found.coefficient} = ${found.pressure.toFixed(2)} psf, at least 16`,
+  `on a bay of ${write(bay)} and its post`,
+  ...columns(
+    found.parts.map(({ part, pounds, height }) => [
+      `  ${part}`,
+      `${pounds.toFixed(0)} lb`,
+      `at ${write(height)}`,
+    ]),
+    ['left', 'right', 'left'],
+  ),
+];
+
+const heightOf = ({ pounds, moment }: FenceWind): Inches =>
+  inches(pounds === 0 ? 0 : moment / pounds);
+
+const answer = (asked: Asked, found: FenceWind, longest: Inches): Answer => {
+  const { member, grade, bay } = asked;
+  const capacity = bendingCapacity(member);
+  const bends = allowableWind * found.moment;
+  const [push, at] = [allowableWind * found.pounds, heightOf(found)];
+  const over = bends > capacity;
+  const lines = [
+    ...windLines(asked, found),
+    `for allowable stresses ${allowableWind} of it: ${push.toFixed(0)} lb at ${write(at)}, ${footPounds(bends)} at the ground`,
+    `a post ${member.od} in outside, ${member.wall} in wall, ${grade} may bear ${footPounds(capacity)}; ${bendingSource.text}`,
+    over
+      ? `the post bends by ${((100 * bends) / capacity).toFixed(0)} % of what it may bear: no bay over ${write(longest)}`
+      : `the post bends by ${((100 * bends) / capacity).toFixed(0)} % of what it may bear; the longest bay for that is ${write(longest)}`,
+    `wind alone: how far fabric, ties and rails reach is another matter, and no bay is over ${write(maxSpacing.length)} (${maxSpacing.source.text})`,
+    ...structureCautions,
+  ];
+  return {
+    text: lines.join('\n'),
+    json: { ...asked, ...found, bends, capacity, push, at, longest, bay },
+    stopped: over,
+  };
+};
+
+const run = (call: Call): Parsed<Answer> => {
+  const asked = readAsked(call);
+  if (!asked.ok) return asked;
+  const { fence, member, wind, bay } = asked.value;
+  const [found, longest] = [fenceWind(fence, wind, bay), allowedBay(fence, member, wind)];
+  if (found === null || longest === null) {
+    return unread(
+      `--mesh: ${(100 * fence.solidity).toFixed(0)} % solid: expected at most ${100 * mostOpenFrame} %, where open frames end`,
+    );
+  }
+  return read(answer(asked.value, found, longest));
+};
+
+const length = { value: 'L', needed: false, repeats: false };
+
+/** `wind`: wind on a bay of fence, the bending of its line post and the longest bay, with the working. */
+export const wind: Verb = {
+  name: 'wind',
+  does: 'wind on a bay, what its line post bears, and the longest bay for that',
+  places: [],
+  options: [
+    { ...length, needed: true, name: 'fabric', does: 'height of the fabric' },
+    { ...length, needed: true, name: 'post', does: 'outside diameter of the line post' },
+    { ...length, needed: true, value: 'MPH', name: 'speed', does: 'basic wind speed of the place' },
+    { ...length, value: 'B, C, D', name: 'exposure', does: 'how open the land is; else C' },
+    { ...length, name: 'wall', does: 'wall of the post; else that of regular pipe' },
+    {
+      ...length,
+      value: 'GRADE',
+      name: 'grade',
+      does: `its steel: ${pipeGrades.map(({ label }) => label).join(', ')}; else ${pipeGrades[0].label}`,
+    },
+    { ...length, name: 'bay', does: `from post to post; else ${write(maxSpacing.length)}` },
+    { ...length, name: 'rail', does: 'outside diameter of the top rail; else there is none' },
+    { ...length, name: 'mesh', does: 'clear between wires of the fabric; else 2' },
+    { ...length, name: 'wire', does: 'diameter of its wire; else 0.148' },
+    { ...length, value: 'PERCENT', name: 'solid', does: 'share that mesh, slats or screen close' },
+    { ...length, name: 'gap', does: 'between the ground and the fabric; else 2' },
+  ],
+  run: async (call) => run(call),
+};

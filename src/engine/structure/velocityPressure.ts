@@ -1,0 +1,15 @@
+import { directionality, flatGround, pressureFactor } from '../../trade/windTerms.ts';
+
+/** The wind that a place is to be built for. */
+export interface Wind {
+  /** Basic wind speed, miles per hour, three-second gust. */
+  readonly speed: number;
+  /** Exposure coefficient Kz at the height of the fence. */
+  readonly exposure: number;
+  /** Topographic factor; 1 on flat ground. */
+  readonly ground?: number;
+}
+
+/** Velocity pressure, pounds per square foot: 0.00256 Kz Kzt Kd V² (ASCE 7-16 26.10, from memory). */
+export const velocityPressure = ({ speed, exposure, ground = flatGround }: Wind): number =>
+  pressureFactor * exposure * ground * directionality * speed ** 2;

@@ -1,0 +1,41 @@
+import type { Source } from './source.ts';
+
+/** How open the land is from which the wind comes. */
+export interface Exposure {
+  readonly name: 'B' | 'C' | 'D';
+  readonly label: string;
+  /** Velocity pressure exposure coefficient up to 15 ft over the ground. */
+  readonly coefficient: number;
+}
+
+/** Where the terms of velocity pressure come from. */
+export const windSource: Source = {
+  text: 'ASCE 7-16 chapters 26 and 29; from memory',
+  status: 'memory',
+};
+
+/** From sheltered to open. C is taken where nobody has said. */
+export const exposures: readonly Exposure[] = [
+  { name: 'B', label: 'town, suburb, woods', coefficient: 0.57 },
+  { name: 'C', label: 'open land with scattered obstructions', coefficient: 0.85 },
+  { name: 'D', label: 'beside open water', coefficient: 1.03 },
+];
+
+/** Directionality of signs and frames, gust factor of what is rigid, and flat ground. */
+export const directionality = 0.85;
+export const gust = 0.85;
+export const flatGround = 1;
+
+/** Pounds per square foot for a mile per hour squared. */
+export const pressureFactor = 0.00256;
+
+/** What wind at strength level counts for where allowable stresses are used: ASCE 7-16 2.4.1, from memory. */
+export const allowableWind = 0.6;
+
+/** The least that a post bends for its strength: its plastic moment over this. AISC 360-16 F8, from memory. */
+export const bendingDivisor = 1.67;
+
+export const bendingSource: Source = {
+  text: 'AISC 360-16 F1 and F8, round pipe that does not buckle, allowable strength; from memory',
+  status: 'memory',
+};
