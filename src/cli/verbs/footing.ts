@@ -59,7 +59,7 @@ const ruleLines = ({ rows }: Footing): string[] => [
 const sizeLine = ({ diameter, depth, concrete }: Footing): string =>
   depth === null || concrete === null
     ? `no depth down to 40 ft holds that push on ${write(diameter)}: a wider hole, other ground or a designed footing`
-    : `the largest of each: ${write(diameter)} across, ${write(depth)} deep, ${(concrete / 1728).toFixed(2)} cu ft of concrete without the post`;
+    : `the largest of each: ${write(diameter)} across, ${write(depth)} deep, ${(concrete / 1728).toFixed(2)} cu ft of concrete or grout without the post`;
 
 const readPush = (call: Call): Parsed<PolePush | null> => {
   const pounds = readNumber(call, 'push', { from: 0, to: 100_000, unit: 'lb' });
@@ -101,6 +101,7 @@ const run = (call: Call): Parsed<Answer> => {
     fabricHeight: sizes['fabric'] ?? inches(0),
     leaf: sizes['leaf'] ?? null,
     frost: sizes['frost'] ?? null,
+    into: isGiven(call, 'rock') ? 'rock' : 'soil',
     pole: pole as Parameters<typeof footingOf>[0]['pole'],
   });
   const lines = [
@@ -134,6 +135,7 @@ export const footing: Verb = {
       name: 'soil',
       does: `what the ground is: ${soils.map(({ name }) => name).join(', ')}; else ${weakestSoil.name}`,
     },
+    { ...flag, name: 'rock', does: 'the post stands in a core drilled in rock' },
     { ...flag, name: 'isolated', does: 'half an inch of movement at the ground does no harm' },
     { ...flag, name: 'paved', does: 'paving holds the post at the ground' },
   ],

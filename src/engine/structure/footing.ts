@@ -1,5 +1,5 @@
 import { augerFor, augerSizes, holeDepth, holeDiameter, holeRule } from '../../trade/footings.ts';
-import { belowFrost, frostSource } from '../../trade/frost.ts';
+import { belowFrost, frostSource, rockCore } from '../../trade/frost.ts';
 import { gatePostFor } from '../../trade/gatePosts.ts';
 import { inches, type Inches } from '../../units/inches.ts';
 import { holeVolume } from './holeVolume.ts';
@@ -16,6 +16,8 @@ export interface FootingDemand {
   readonly fabricHeight: Inches;
   /** The widest leaf that hangs from the post; null for none. */
   readonly leaf: Inches | null;
+  /** What the hole is dug in: in rock a core is drilled, and neither frost nor a push asks for more. */
+  readonly into: 'soil' | 'rock';
   /** How deep the ground freezes; null where nobody has said. */
   readonly frost: Inches | null;
   /** A push on the post and what the ground bears; null where only the rules count. */
@@ -74,13 +76,26 @@ const poleRows = (pole: FootingDemand['pole'], width: Inches): FootingRow[] => {
   return [row('pole', 'IBC 1807.3.2.1', nonconstrainedDepth(push, { width, lateral }))];
 };
 
+/** A post in rock: a core a little wider than the post, grouted. */
+const cored = (od: Inches): Footing => {
+  const { wider, depth, source } = rockCore;
+  const diameter = inches(od + wider);
+  return {
+    rows: [row('core in rock', source.text, { diameter, depth })],
+    diameter,
+    depth,
+    concrete: holeVolume({ diameter, depth }, od),
+  };
+};
+
 /**
  * The footing of a post by every rule that applies: hole by ASTM F567 rounded up to an auger, the
  * handbook's table for a gate post, frost, the pole formula of the building code on the widest hole of
  * these. The largest of each counts. RangeError for a push or ground that cannot be.
  */
 export const footing = (demand: FootingDemand): Footing => {
-  const { od, fabricHeight, leaf, frost, pole } = demand;
+  const { od, fabricHeight, leaf, frost, pole, into } = demand;
+  if (into === 'rock') return cored(od);
   const bored = augerFor(holeDiameter(od));
   const rules = [
     row('hole', `${holeRule.text}; ${augerSizes.text}`, {

@@ -25,7 +25,9 @@ describe('lath footing', () => {
     expect(told.depth / 12).toBeCloseTo(3.71, 1);
     expect(told.rows.at(-1)?.trials.at(-1)?.asks).toBeCloseTo(told.depth, 6);
     const guessed = await lath([...base, '--push', '130', '--at', '36']);
-    expect(guessed.out).toMatch(/100 psf for each foot = 100; .*nobody has said what the ground is/);
+    expect(guessed.out).toMatch(
+      /100 psf for each foot = 100; .*nobody has said what the ground is/,
+    );
   });
 
   it('[K21] stops where no depth holds the push', async () => {
@@ -39,7 +41,10 @@ describe('lath footing', () => {
     [[...base, '--push', '130'], '--at is missing'],
     [[...base, '--at', '3ft'], '--push is missing'],
     [[...base, '--push', 'much', '--at', '3ft'], '--push: “much”: expected 0 to 100000 lb'],
-    [[...base, '--soil', 'mud'], '--soil: “mud”: expected one of bedrock, soft rock, gravel, sand, clay'],
+    [
+      [...base, '--soil', 'mud'],
+      '--soil: “mud”: expected one of bedrock, soft rock, gravel, sand, clay',
+    ],
     [[...base, '--frost', '0'], '--frost: “0” is not above zero'],
   ])('[K2] %j is refused in one line', async (args, reason) => {
     const said = await lath(args);

@@ -6,6 +6,7 @@ const demand: FootingDemand = {
   od: inches(2.375),
   fabricHeight: inches(72),
   leaf: null,
+  into: 'soil',
   frost: null,
   pole: null,
 };
@@ -19,10 +20,13 @@ describe('a footing by every rule', () => {
     [2.875, 96, 12, 36],
     [4, 120, 16, 42],
     [6.625, 144, 24, 48],
-  ])('[Z12] a post of %f in and fabric of %i in: %i in across, %i in deep', (od, height, across, deep) => {
-    const found = footing({ ...demand, od: inches(od), fabricHeight: inches(height) });
-    expect([found.diameter, found.depth]).toEqual([across, deep]);
-  });
+  ])(
+    '[Z12] a post of %f in and fabric of %i in: %i in across, %i in deep',
+    (od, height, across, deep) => {
+      const found = footing({ ...demand, od: inches(od), fabricHeight: inches(height) });
+      expect([found.diameter, found.depth]).toEqual([across, deep]);
+    },
+  );
 
   it('[Z12] the largest that any rule asks for counts, each with its source', () => {
     const found = footing({ ...demand, leaf: inches(66), frost: inches(40) });
@@ -49,6 +53,12 @@ describe('a footing by every rule', () => {
     const push = { pounds: 90_000, height: inches(36) };
     const found = footing({ ...demand, pole: { push, lateral: 100, held: 'by nothing' } });
     expect([found.depth, found.concrete]).toEqual([null, null]);
+  });
+
+  it('[Z12] in rock it is a core an inch wider than the post and 12 in deep', () => {
+    // MIL-HDBK-1013/10, glossary
+    const found = footing({ ...demand, into: 'rock', frost: inches(40) });
+    expect([found.diameter, found.depth]).toEqual([3.375, 12]);
   });
 
   it('[Z12] concrete is the hole without the post', () => {
