@@ -1,10 +1,13 @@
 import type { Inches } from '../../units/inches.ts';
 import type { Radians } from '../../units/radians.ts';
+import type { CurveDegree } from './curveDegree.ts';
 import type { CurveGiven } from './solveCurve.ts';
 
 /** What a call tells of a curve and of how it lies. Directions are clockwise from north. */
 export interface CurveTold {
   readonly given: CurveGiven;
+  /** Where its radius follows from it and is not told. */
+  readonly degree: CurveDegree | null;
   readonly side: 'left' | 'right' | null;
   /** The way in which its hollow side lies, as `concave northwesterly`. */
   readonly concave: Radians | null;
@@ -19,6 +22,8 @@ export interface CurveTold {
 interface Rest {
   /** What of the call was not needed to draw it and may be worth a look, as it was written. */
   readonly unused: readonly string[];
+  /** What of it is taken for granted, a line each; each lacks its subject. */
+  readonly doubts: readonly string[];
   /** Where in its text what describes its end begins. */
   readonly end: number;
 }

@@ -4,6 +4,7 @@ import { read, unread, type Parsed } from '../../units/parsed.ts';
 import { radians, type Radians } from '../../units/radians.ts';
 import type { Call, CurveTold } from './call.ts';
 import type { CallCurve, Course } from './course.ts';
+import { degreeText } from './curveDegree.ts';
 import { allowedOff, curveFaults } from './curveFaults.ts';
 import { toldTogether } from './curveTold.ts';
 import { solveCurve } from './solveCurve.ts';
@@ -90,7 +91,11 @@ const curved = (own: CurveTold, { out, next }: Before, style: LengthStyle): Pars
   if (azimuth === undefined) return unread(untold(told));
   return read({
     course: { azimuth: wrapped(azimuth), length: curve.chord, curve },
-    doubts: [...curveFaults(told.given, curve, style), ...doubtsOf(told, curve, chords)],
+    doubts: [
+      ...(told.degree === null ? [] : [degreeText(told.degree, style)]),
+      ...curveFaults(told.given, curve, style),
+      ...doubtsOf(told, curve, chords),
+    ],
   });
 };
 

@@ -17,8 +17,8 @@ const words: Readonly<Record<CurveLabel, string>> = {
   radial: String.raw`radial(?:ly)?(?: line| bearing)?|radius point|(?<![a-z])cent(?:er|re)\b(?! ?(?:line|angle))`,
   radius: `radius|radii|${sign('r|rad')}`,
   delta: `central angle|included angle|(?<![a-z])delta(?: angle)?|δ|${sign('ca')}`,
-  arc: `(?<![a-z])arc(?: length| distance)?\\b|curve length|length of (?:the |said )?curve|${sign('l|al')}`,
-  chord: `(?:long )?chord|${sign('c|cb|ch|cd|lc|chb|chd')}`,
+  arc: `(?<![a-z])arc(?: length| distance)?\\b(?! definition)|curve length|length of (?:the |said )?curve|${sign('l|al')}`,
+  chord: `(?:long )?chord(?! definition)|${sign('c|cb|ch|cd|lc|chb|chd')}`,
   tangent: `tangent (?:length|distance)|tangent(?= (?:(?:of|is|being) )?\\d)|tangent(?= (?:bears|bearing))|${sign('t|tan')}|(?<![a-z])t(?= \\d)`,
 };
 

@@ -8,6 +8,7 @@ import type { Figure } from './figure.ts';
 export type CurveSlot =
   | 'radius'
   | 'delta'
+  | 'degree'
   | 'arc'
   | 'chord'
   | 'tangent'
@@ -58,7 +59,7 @@ const slotOf = (
   before: Figure | undefined,
 ): CurveSlot | null => {
   if (figure.kind === 'length') return lengthSlot(word, before);
-  if (figure.kind === 'angle') return word?.label === 'degree' ? null : 'delta';
+  if (figure.kind === 'angle') return word?.label === 'degree' ? 'degree' : 'delta';
   if (word?.label === 'radial' || word?.label === 'radius') return 'radial bearing';
   return word?.label === 'tangent' ? 'tangent bearing' : 'chord bearing';
 };
@@ -80,7 +81,8 @@ const named = (
   const { at, end, value } = figure;
   const from = Math.max(word?.end ?? 0, before?.kind === 'bearing' ? before.end : 0);
   if (from === 0 || !adjacent.test(text.slice(from, at))) return null;
-  if (word?.label === 'delta') return { kind: 'angle', at, end, angle: read(fromDegrees(value)) };
+  if (word?.label === 'delta' || word?.label === 'degree')
+    return { kind: 'angle', at, end, angle: read(fromDegrees(value)) };
   return { kind: 'length', at, end, length: inches(value * bare) };
 };
 

@@ -1,6 +1,7 @@
 import { inches } from '../../units/inches.ts';
 import { fromDegrees, radians, type Radians } from '../../units/radians.ts';
 import type { CurveTold } from './call.ts';
+import { radiusOf, type CurveDegree } from './curveDegree.ts';
 import { curveSlots, type CurveSlot } from './curveSlots.ts';
 import type { Figure } from './figure.ts';
 
@@ -38,6 +39,16 @@ const joinsOf = (text: string): CurveTold['joins'] => {
   return /tangent(?:ial)?(?:ly)? (?:to|with|curve|circular)/.test(text) ? 'tangent' : 'untold';
 };
 
+/** More than this is no degree of a curve but may be how far it turns. Ours, no published source. */
+const sharpest = fromDegrees(30);
+
+/** The degree of a curve whose radius is not told; by its chord only where that is said. */
+const degreeOf = (text: string, values: ReadonlyMap<CurveSlot, number>): CurveDegree | null => {
+  const turn = values.get('degree') ?? 0;
+  if (turn <= 0 || turn > sharpest || values.has('radius')) return null;
+  return { turn: radians(turn), by: /chord definition/.test(text) ? 'chord' : 'arc' };
+};
+
 const lengths = ['radius', 'arc', 'chord', 'tangent'] as const;
 
 /**
@@ -59,11 +70,25 @@ export const curveTold = (
     return value === undefined ? [] : [[slot, inches(value)] as const];
   });
   const delta = angle('delta');
+  const degree = degreeOf(text, values);
   const radial = angle('radial bearing');
   const way = hollow.exec(text)?.[1];
+  // a degree beside a radius, or too sharp for one, is not drawn
+  const spare = figures.filter(
+    (one) =>
+      degree === null &&
+      one.kind === 'angle' &&
+      one.angle.ok &&
+      one.angle.value === values.get('degree'),
+  );
   return {
     told: {
-      given: { ...Object.fromEntries(told), ...(delta === null ? {} : { delta }) },
+      given: {
+        ...(degree === null ? {} : { radius: radiusOf(degree) }),
+        ...Object.fromEntries(told),
+        ...(delta === null ? {} : { delta }),
+      },
+      degree,
       side: sideOf(text),
       concave: way === undefined ? null : fromDegrees(compass[way] ?? 0),
       chord: angle('chord bearing'),
@@ -71,7 +96,7 @@ export const curveTold = (
       tangent: angle('tangent bearing'),
       joins: joinsOf(text),
     },
-    unused,
+    unused: [...unused, ...spare],
   };
 };
 
@@ -81,6 +106,7 @@ export const toldTogether = (before: CurveTold | null, own: CurveTold): CurveTol
     ? own
     : {
         given: { ...before.given, ...own.given },
+        degree: own.given.radius === undefined ? before.degree : own.degree,
         side: own.side ?? before.side,
         concave: own.concave ?? before.concave,
         chord: own.chord ?? before.chord,

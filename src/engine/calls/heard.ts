@@ -92,12 +92,12 @@ export const heard = (clause: Clause, before: Before, { bare, style }: Hearing):
   if (!call.ok || call.value === null) return missed(clause, call.ok ? null : call.reason);
   const drawn = courseFrom(call.value, before, style);
   if (!drawn.ok) return missed(clause, drawn.reason);
-  const { unused, end } = call.value;
+  const { doubts, unused, end } = call.value;
   return {
     kind: 'course',
     course: drawn.value.course,
     end: destination(text.slice(end)),
     next: call.value.kind === 'straight' ? call.value.next : null,
-    doubts: [...drawn.value.doubts, ...meaningLines(text), ...unusedLines(unused)],
+    doubts: [...drawn.value.doubts, ...doubts, ...meaningLines(text), ...unusedLines(unused)],
   };
 };

@@ -61,6 +61,7 @@ export const readCall = (line: string, bare: number): Parsed<Call | null> => {
   return read({
     kind: 'curve',
     told,
+    doubts: [],
     unused: unused.map(({ at, end }) => line.slice(at, end)),
     end: last?.end ?? 0,
   });

@@ -1,6 +1,6 @@
-import { slack } from '../../geometry/tolerance.ts';
 import { inches, type Inches } from '../../units/inches.ts';
 import { radians, type Radians } from '../../units/radians.ts';
+import { finestReading } from './finestReading.ts';
 import type { LatDep, Traverse } from './traverse.ts';
 
 /** One slip of the pen that would explain why calls do not close: the course as it would have to be. */
@@ -59,7 +59,7 @@ export const slips = (told: Traverse, parts: number): readonly Slip[] => {
         misclosure.dep - was.dep + now.dep,
       );
       const round = perimeter - (courses[tried.course]?.length ?? 0) + tried.length;
-      const then = off < slack ? Infinity : round / off;
+      const then = off < finestReading ? Infinity : round / off;
       return then >= parts ? [{ ...tried, precision: then }] : [];
     })
     .toSorted((a, b) => b.precision - a.precision)

@@ -4,6 +4,7 @@ import { inches, sum, type Inches } from '../../units/inches.ts';
 import { radians, type Radians } from '../../units/radians.ts';
 import type { Calls } from './calls.ts';
 import type { Course } from './course.ts';
+import { finestReading } from './finestReading.ts';
 import { lotOf, type Lot } from './lotOf.ts';
 
 /** How far a course goes north and how far east, in inches; of a curve its chord. */
@@ -28,7 +29,7 @@ export interface Traverse {
   readonly perimeter: Inches;
   readonly misclosure: Misclosure;
   /**
-   * `open`: the calls do not come back, and nothing was balanced. `exactly`: to rounding. `off`: by the
+   * `open`: the calls do not come back, and nothing was balanced. `exactly`: to less than calls can say. `off`: by the
    * misclosure.
    */
   readonly closes: 'exactly' | 'off' | 'open';
@@ -72,7 +73,7 @@ const closesOf = (
 ): Traverse['closes'] => {
   const straight = courses.every(({ curve }) => curve === null);
   if (courses.length < (straight ? 3 : 2)) return 'open';
-  if (length < slack) return 'exactly';
+  if (length < finestReading) return 'exactly';
   return ends === 'untold' && length > perimeter * openShare ? 'open' : 'off';
 };
 

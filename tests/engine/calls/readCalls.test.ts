@@ -172,6 +172,11 @@ describe('how deeds are written', () => {
     ],
     ['thence N 26° E one hundred feet', 'has a bearing and no distance'],
     ['thence N 26° E 32 arpents to a stake', '“32 arpents” is in no unit that is read'],
+    [
+      "thence N 45° E along the line of the 50' street to a pin",
+      "has a bearing and no distance, “50'” is the size of something",
+    ],
+    ['thence N 45° E 50 ft 6 to a pin', '“50 ft 6” ends without its unit'],
     ['thence 45° W 100 feet', '“45° W” has no north or south'],
     ['thence along the road 45° east 100 feet', '“45° east” has no north or south'],
     ['thence az 45° W 100 feet', 'names its way twice'],
@@ -200,6 +205,13 @@ describe('how deeds are written', () => {
     ["thence N 45° E along a 20' alley 100.00", `N 45°00'00" E 100.00`],
     ["thence N 45° E along a 20' alley 100 feet to an alley", `N 45°00'00" E 100.00`],
     ['thence along the east line of Lot 3 North 100', 'due north 100.00'],
+    ['thence N 45° E 100.00 to a pin 20 feet from a barn', `N 45°00'00" E 100.00`],
+    ['thence N 45° E passing a pin at 20 feet, 100 feet to a post', `N 45°00'00" E 100.00`],
+    [
+      'thence N 45° E parallel with and 20 feet north of the south line of Lot 3 100 feet',
+      `N 45°00'00" E 100.00`,
+    ],
+    ['thence N 45° E along a 20 foot public ingress easement 100 feet', `N 45°00'00" E 100.00`],
     ['thence W 3 ft', 'due west 3.00'],
     ['thence N 45½° E 26 1/2', `N 45°30'00" E 26.50`],
     ['thence N 45° E 50 ft 6 1/2 in', `N 45°00'00" E 50.54`],
@@ -219,21 +231,33 @@ describe('how deeds are written', () => {
 
   it('[J5] it is told what a rough figure, a vara and the size of a thing beside were read as', () => {
     const doubts = callsOf(
-      "thence N 26° E 100±\nthence N 26° E 100 ft +/-\nthence N 26° E 30 varas\nthence N 26° E along a 20' alley 100.00",
+      "thence N 26° E 100±\nthence N 26° E 100 ft +/-\nthence N 26° E 30 varas\nthence N 26° E along a 20' alley 100.00\nthence N 26° E to a pin 20 feet from a barn",
     ).pieces.flatMap((piece) => piece.doubts);
     expect(doubts).toEqual([
       'tells its figures roughly: drawn as they stand',
       'tells its figures roughly: drawn as they stand',
       'tells varas: read as those of Texas, 33 1/3 in each',
       "also tells “20'”: not drawn",
+      'has no distance but “20 feet”, which may be how far off something is',
     ]);
   });
 
   it('[J4] a degree of curve is no central angle, and a tangent of so many feet no arc', () => {
     const after = 'thence N 0 E 10 feet; thence along a ';
-    expect(said(`${after}5° curve to the right 200 feet`)[1]).toMatch(
-      /tells too little of its curve/,
+    // R = 5729.578 / 5 ft by the arc, 50 / sin 2.5° ft by the chord: “Degree of curvature”, Wikipedia
+    const [arc, chord] = ["100 ft of arc: radius 1145.92'", "a chord of 100 ft: radius 1146.28'"];
+    const taken = 'is taken as tangent to the course before';
+    expect(said(`${after}5° curve to the right 200 feet`)[1]).toBe(
+      `1 lot N 5°00'00" E 199.75 right R 1145.92 L 200.00 | is a 5°00'00" curve by ${arc}; not by ${chord} | ${taken}`,
     );
+    expect(said(`${after}5° curve (chord definition) to the right 200 feet`)[1]).toContain(
+      `right R 1146.28 L 200.00 | is a 5°00'00" curve by ${chord}; not by ${arc}`,
+    );
+    expect(said(`${after}5° curve to the right, radius 90 feet, arc 20 feet`)[1]).toContain(
+      'right R 90.00 L 20.00 | is taken as tangent to the course before | also tells “5°”: not drawn',
+    );
+    // what turns a quarter is no degree of curve
+    expect(said(`${after}90° curve to the right 200 feet`)[1]).toContain('tells too little');
     // T = R tan(delta / 2): 50 ft at a quarter turn is a radius of 50 ft
     const curve = callsOf(
       `${after}curve to the right with a tangent of 50 feet and a central angle of 90°`,

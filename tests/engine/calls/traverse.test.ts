@@ -129,6 +129,10 @@ describe('traverse', () => {
 
   it('[J6] a rectangle closes exactly: no precision is told; 120,000 sq ft', () => {
     expect(rectangle).toMatchObject({ closes: 'exactly', precision: null });
+    // 100 √2 is 141.421356...: off by less than a plat can say, and by more
+    const right = (slope: string) => walked(`N 0 E 100\nN 90 E 100\nS 45 W ${slope}`);
+    expect(right('141.4214')).toMatchObject({ closes: 'exactly', precision: null });
+    expect(right('141.41')).toMatchObject({ closes: 'off' });
     expect(rectangle.misclosure.azimuth).toBeNull();
     expect(squareFeet(lotOf(rectangle).area)).toBeCloseTo(120_000, 6);
   });
