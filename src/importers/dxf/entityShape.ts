@@ -73,11 +73,8 @@ const shapeOf = (entity: DxfEntity): EntityShape => {
     case 'LINE':
       return lineOf(entity);
     case 'LWPOLYLINE':
+    case 'POLYLINE':
       return polylineOf(entity);
-    case 'POLYLINE': {
-      const mesh = entity.polygonMesh === true || entity.polyfaceMesh === true;
-      return mesh ? null : polylineOf(entity);
-    }
     case 'CIRCLE':
       return circleOf(pointOf(entity), r);
     case 'ARC':
@@ -108,9 +105,12 @@ const isFinite = (shape: EntityShape): boolean => {
 
 /**
  * What one entity draws, in plan. Null for what is no line, arc, point or text. Unread with one line
- * where a number of it cannot be read.
+ * where a number of it cannot be read, or the corners of a polyline are those of faces.
  */
 export const entityShape = (entity: DxfEntity): Parsed<EntityShape> => {
+  if (entity.polygonMesh === true || entity.polyfaceMesh === true) {
+    return unread('is a mesh of faces: expected lines');
+  }
   const shape = shapeOf(entity);
   return isFinite(shape) ? read(shape) : unread('expected numbers for its coordinates');
 };

@@ -22,6 +22,10 @@ describe('a DXF at fault', () => {
           entity('LINE', 'A', [10, 'abc'], [20, 0], [11, 1], [21, 1]),
           entity('INSERT', 'A', [2, 'GONE'], [10, 0], [20, 0]),
           entity('LINE', 'P', [67, 1], [10, 0], [20, 0], [11, 1], [21, 1]),
+          entity('POLYLINE', 'M', [66, 1], [70, 16], [71, 1], [72, 2]),
+          entity('VERTEX', 'M', [10, 0], [20, 0]),
+          entity('VERTEX', 'M', [10, 9], [20, 0]),
+          entity('SEQEND', 'M'),
         ],
       }),
     );
@@ -32,6 +36,7 @@ describe('a DXF at fault', () => {
     expect(found.refused).toEqual([
       { where: 'entity 5, LINE on A', reason: 'expected numbers for its coordinates' },
       { where: 'entity 6, INSERT on A', reason: 'its block “GONE” is not in the file' },
+      { where: 'entity 8, POLYLINE on M', reason: 'is a mesh of faces: expected lines' },
       { where: 'entity 4, LINE on A', reason: 'expected a line of some length, found one spot' },
     ]);
     expect(pathsOf(found, 'A › lines')).toHaveLength(1);
