@@ -33,15 +33,20 @@ const nameOf = ({ id, properties }: Plain): string => {
   return typeof name === 'string' || typeof name === 'number' ? labelText(String(name)) : '';
 };
 
-const layerKey = /^(?:layer|kind)$/i;
+/** Kinds of things of a yard; another word under `kind` says something else of a parcel. */
+const kinds: ReadonlySet<string> = new Set([
+  ...['fence line', 'gate', 'post', 'boundary', 'building', 'paving', 'pool', 'keep-out'],
+  ...['utility', 'tree', 'note', 'mark', 'grade shot'],
+]);
 
-/** The layer of a feature: what its properties name one, a utility's with its service. */
+/** The layer of a feature: what its properties name one, or its kind; a utility's with its service. */
 const layerOf = ({ properties }: Plain): string | null => {
   if (!isPlain(properties)) return null;
-  const [, layer] = Object.entries(properties).find(([key]) => layerKey.test(key)) ?? [];
-  if (typeof layer !== 'string' || labelText(layer) === '') return null;
-  const { service } = properties;
-  return labelText(typeof service === 'string' ? `${layer}, ${service}` : layer);
+  const { kind, service } = properties;
+  if (typeof kind === 'string' && kinds.has(kind))
+    return labelText(typeof service === 'string' ? `${kind}, ${service}` : kind);
+  const layer = Object.entries(properties).find(([key]) => key.toLowerCase() === 'layer')?.[1];
+  return typeof layer === 'string' && labelText(layer) !== '' ? labelText(layer) : null;
 };
 
 const heightOf = ({ properties }: Plain): number | null => {
