@@ -35,8 +35,19 @@ const nameOf = ({ id, properties }: Plain): string => {
 
 /** Kinds of things of a yard; another word under `kind` says something else of a parcel. */
 const kinds: ReadonlySet<string> = new Set([
-  ...['fence line', 'gate', 'post', 'boundary', 'building', 'paving', 'pool', 'keep-out'],
-  ...['utility', 'tree', 'note', 'mark', 'grade shot'],
+  'fence line',
+  'gate',
+  'post',
+  'boundary',
+  'building',
+  'paving',
+  'pool',
+  'keep-out',
+  'utility',
+  'tree',
+  'note',
+  'mark',
+  'grade shot',
 ]);
 
 /** The layer of a feature: what its properties name one, or its kind; a utility's with its service. */
