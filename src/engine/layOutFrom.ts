@@ -3,6 +3,7 @@ import { newCarry, type Pieces } from './carry/carry.ts';
 import { flagsOf } from './checks/flagsOf.ts';
 import type { Layout } from './layout.ts';
 import { loadList } from './load/loadList.ts';
+import { windBays } from './structure/windBays.ts';
 import { surveyOf } from './survey/surveyOf.ts';
 import { layLines } from './posts/layLines.ts';
 
@@ -18,8 +19,9 @@ export interface Laying {
  * and gates that an edit does not touch are the very same objects. The result is the same from any
  * laying and from none.
  */
-export const layOutFrom = (site: Site, before: Laying | null): Laying => {
+export const layOutFrom = (drawn: Site, before: Laying | null): Laying => {
   const carry = newCarry(before?.pieces);
+  const site = windBays(drawn, carry);
   const laid = layLines(site, carry);
   const { lines, posts, gates, ground } = laid;
   const survey = surveyOf(site, carry, laid);

@@ -1,4 +1,5 @@
 import { inches } from '../units/inches.ts';
+import { untoldConditions } from './conditions.ts';
 import { siteVersion } from './site.ts';
 import { usualTrusts } from './trusts.ts';
 import type { Site } from './site.ts';
@@ -22,6 +23,7 @@ export const emptySite = ({ specs, hardware }: Pick<Site, 'specs' | 'hardware'>)
   levels: { allowable: null, notes: {} },
   observations: {},
   trusts: usualTrusts,
+  conditions: untoldConditions,
   origin: null,
   underlays: {},
   pictures: {},

@@ -1,6 +1,15 @@
 import { z } from 'zod';
 import { pipeSchema } from './pipe.ts';
-import { angle, label, length, positiveLength, ratio, remark, signedLength } from './quantities.ts';
+import {
+  angle,
+  label,
+  length,
+  positiveLength,
+  ratio,
+  remark,
+  signedLength,
+  within,
+} from './quantities.ts';
 import type { Frozen } from './frozen.ts';
 
 /** How a fence line is built. Carried in the file, so that a file is complete. Lengths in inches. */
@@ -16,6 +25,15 @@ export const fenceSpecSchema = z.strictObject({
   terminalPost: pipeSchema,
   gatePost: pipeSchema,
   topRail: pipeSchema.nullable(),
+  /** The steel of posts and rails: ordinary fence pipe, or that of higher yield. */
+  grade: z.enum(['regular', 'high strength']),
+  /** Of the fabric: clear between parallel wires, and their diameter; null where nobody has said. */
+  mesh: positiveLength.nullable(),
+  wire: positiveLength.nullable(),
+  /** The share that slats or a screen leave solid, 0 to 1; null for fabric alone. */
+  solid: within(0, 1).nullable(),
+  /** No hole in the ground is shallower than this, inches; 0 for as deep as the rules ask. */
+  leastDepth: length,
   /** Top of the post over the nominal top of the fabric; negative is below it. */
   terminalAbove: signedLength,
   lineAbove: signedLength,

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { conditionsSchema } from './conditions.ts';
 import { featureSchema } from './feature.ts';
 import { fenceLineSchema } from './fenceLine.ts';
 import { fenceSpecSchema } from './fenceSpec.ts';
@@ -30,7 +31,7 @@ import { underlaySchema } from './underlay.ts';
 import type { Frozen } from './frozen.ts';
 
 /** The version of the file format that this program writes. */
-export const siteVersion = 5;
+export const siteVersion = 6;
 
 /**
  * The document: what a person drew and chose, nothing that follows from it. Flat maps by id;
@@ -63,6 +64,7 @@ export const siteSchema = z.strictObject({
   levels: levelsSchema,
   observations: z.record(observationId, observationSchema),
   trusts: trustsSchema,
+  conditions: conditionsSchema,
   /** Where on earth the point 0, 0 is; the y axis goes north. Null where nobody has said. */
   origin: originSchema.nullable(),
   underlays: z.record(underlayId, underlaySchema),

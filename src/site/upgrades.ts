@@ -111,8 +111,30 @@ const fromFour = (document: PlainDocument): PlainDocument => ({
   pictures: {},
 });
 
+const specOfFive = (spec: PlainDocument): PlainDocument => ({
+  ...spec,
+  grade: 'regular',
+  mesh: null,
+  wire: null,
+  solid: null,
+  leastDepth: 0,
+});
+
+/** What the place does to a fence, and what fabric and pipe are made of, of which no older file says anything. */
+const fromFive = (document: PlainDocument): PlainDocument => ({
+  ...document,
+  conditions: { soil: null, isolated: false, frost: null, wind: null, bays: 'by build' },
+  specs: mapped(document['specs'], specOfFive),
+});
+
 /**
  * One step for each version of the file format that came before today's. A step that is filed
  * here is never changed again.
  */
-export const upgrades: Upgrades = { 1: fromOne, 2: fromTwo, 3: fromThree, 4: fromFour };
+export const upgrades: Upgrades = {
+  1: fromOne,
+  2: fromTwo,
+  3: fromThree,
+  4: fromFour,
+  5: fromFive,
+};

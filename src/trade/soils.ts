@@ -3,7 +3,7 @@ import type { Source } from './source.ts';
 /** What ground bears, by the classes of the building code. */
 export interface Soil {
   /** One word or two for choosing it by. */
-  readonly name: string;
+  readonly name: 'bedrock' | 'soft rock' | 'gravel' | 'sand' | 'clay';
   readonly label: string;
   /** Upright, pounds per square foot. */
   readonly bearing: number;

@@ -8,13 +8,13 @@ export const steelWeight = 0.2836;
 
 /** A kind of fence pipe by the stress at which it begins to yield. */
 export interface PipeGrade {
-  readonly label: string;
+  readonly label: 'regular' | 'high strength';
   /** Pounds per square inch. */
   readonly yields: number;
   readonly source: Source;
 }
 
-const grade = (label: string, yields: number, text: string): PipeGrade => ({
+const grade = (label: PipeGrade['label'], yields: number, text: string): PipeGrade => ({
   label,
   yields,
   source: { text: `${text}; from memory`, status: 'memory' },

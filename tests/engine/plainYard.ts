@@ -34,6 +34,11 @@ export const spec: FenceSpec = {
   wallGap: inches(2),
   foundationToe: null,
   onCurves: 'by radius',
+  grade: 'regular',
+  mesh: null,
+  wire: null,
+  solid: null,
+  leastDepth: inches(0),
 };
 
 const part = (kind: Hardware['kind'], low: number, planned: number, high: number): Hardware => ({

@@ -31,7 +31,7 @@ describe('opening a site file', () => {
       '{"format":"other"}',
       'this is not a site file: expected format "lathline site", found "other"',
     ],
-    ['{"format":"lathline site"}', 'version: expected a whole number from 1 to 5, found nothing'],
+    ['{"format":"lathline site"}', 'version: expected a whole number from 1 to 6, found nothing'],
   ])('[S2] %j is refused', (file, reason) => {
     expect(reasonOf(file)).toBe(reason);
   });
@@ -44,7 +44,7 @@ describe('opening a site file', () => {
 
   it('[S3] a newer version is refused by name', () => {
     expect(reasonOf(changed(['version'], 7))).toBe(
-      'this file was saved by a newer version (format version 7); this program reads up to 5',
+      'this file was saved by a newer version (format version 7); this program reads up to 6',
     );
   });
 

@@ -1,3 +1,4 @@
+import { untoldConditions } from '../../src/site/conditions.ts';
 import { openDocument } from '../../src/site/openDocument.ts';
 import type { Site } from '../../src/site/site.ts';
 import { usualTrusts } from '../../src/site/trusts.ts';
@@ -22,6 +23,11 @@ const spec = {
   wallGap: 2,
   foundationToe: null,
   onCurves: 'by radius',
+  grade: 'regular',
+  mesh: null,
+  wire: null,
+  solid: null,
+  leastDepth: 0,
 };
 
 const leaf = { height: null, frame: null, on: '' };
@@ -53,7 +59,7 @@ const takes = { low: 1, planned: 1.5, high: 2 };
  */
 export const sampleDocument = {
   format: 'lathline site',
-  version: 5,
+  version: 6,
   job: {
     name: 'Invented yard',
     customer: '',
@@ -191,6 +197,7 @@ export const sampleDocument = {
   levels: { allowable: null, notes: {} },
   observations: {},
   trusts: usualTrusts,
+  conditions: untoldConditions,
   origin: null,
   underlays: {},
   pictures: {},

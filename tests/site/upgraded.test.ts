@@ -1,5 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import { untoldConditions } from '../../src/site/conditions.ts';
+import type { FenceSpec } from '../../src/site/fenceSpec.ts';
 import { openDocument } from '../../src/site/openDocument.ts';
 import { upgraded } from '../../src/site/upgraded.ts';
 import { upgrades } from '../../src/site/upgrades.ts';
@@ -10,16 +12,21 @@ import type { Site } from '../../src/site/site.ts';
 import { sampleSite } from './sampleSite.ts';
 import { versionOne } from './versionOne.ts';
 
-/** What version 5 added taken out again, where it is as a document without it is brought up. */
-const withoutSurvey = ({
-  marks,
-  observations,
-  trusts,
-  origin,
-  underlays,
-  pictures,
-  ...site
-}: Site) => {
+/** What version 6 added taken out again, where it is as a document without it is brought up. */
+const withoutConditions = ({ conditions, specs, ...site }: Site) => {
+  expect(conditions).toEqual(untoldConditions);
+  const built = Object.entries<FenceSpec>(specs).map(([id, spec]) => {
+    const { grade, mesh, wire, solid, leastDepth, ...rest } = spec;
+    expect([grade, mesh, wire, solid, leastDepth]).toEqual(['regular', null, null, null, 0]);
+    return [id, rest] as const;
+  });
+  return { ...site, specs: Object.fromEntries(built) };
+};
+
+/** What version 5 added taken out as well. */
+const withoutSurvey = (opened: Site) => {
+  const { marks, observations, trusts, origin, underlays, pictures, ...site } =
+    withoutConditions(opened);
   expect({ observations, trusts, origin, underlays, pictures }).toEqual({
     observations: {},
     trusts: usualTrusts,
@@ -155,6 +162,17 @@ describe('bringing a document to today’s version', () => {
     if (!opened.ok) throw new Error(opened.reason);
     const { version, ...rest } = withoutSurvey(opened.value);
     const { version: _four, ...was } = old;
+    expect(version).toBe(siteVersion);
+    expect(rest).toEqual(was);
+  });
+
+  it('[S3] a site of version 5 opens as it was, with nothing said of its ground, wind, fabric and steel', () => {
+    const old = JSON.parse(readFileSync('tests/site/versionFive.site.json', 'utf8')) as Site;
+    expect(old.version).toBe(5);
+    const opened = openDocument(old);
+    if (!opened.ok) throw new Error(opened.reason);
+    const { version, ...rest } = withoutConditions(opened.value);
+    const { version: _five, ...was } = old;
     expect(version).toBe(siteVersion);
     expect(rest).toEqual(was);
   });

@@ -1,11 +1,12 @@
 import { inches } from '../../src/units/inches.ts';
+import { untoldConditions } from '../../src/site/conditions.ts';
 import type { Site } from '../../src/site/site.ts';
 import { usualTrusts } from '../../src/site/trusts.ts';
 
 /** An empty site told from others by the name of its job. */
 export const namedSite = (name: string): Site => ({
   format: 'lathline site',
-  version: 5,
+  version: 6,
   job: {
     name,
     customer: '',
@@ -26,6 +27,7 @@ export const namedSite = (name: string): Site => ({
   levels: { allowable: null, notes: {} },
   observations: {},
   trusts: usualTrusts,
+  conditions: untoldConditions,
   origin: null,
   underlays: {},
   pictures: {},

@@ -24,6 +24,11 @@ const spec: FenceSpec = {
   wallGap: inches(2),
   foundationToe: null,
   onCurves: 'by radius',
+  grade: 'regular',
+  mesh: null,
+  wire: null,
+  solid: null,
+  leastDepth: inches(0),
 };
 
 const spread = (low: number, planned: number, high: number) => ({

@@ -13,6 +13,7 @@ import { holesSection } from './sections/holesSection.ts';
 import { loadSection } from './sections/loadSection.ts';
 import { measuredSection } from './sections/measuredSection.ts';
 import { openingsSection } from './sections/openingsSection.ts';
+import { structureSection } from './sections/structureSection.ts';
 import { sheetFrame } from './sheetFrame.ts';
 import { titleBlock } from './titleBlock.ts';
 
@@ -57,6 +58,7 @@ const draftsOf = (site: Site, layout: Layout, paper: Paper): Draft[] => {
     ...named('Load list', loadSection(site, layout, width)),
     ...named(flagsPart, flagsSection(layout, width)),
     ...named('Measuring', measuredSection(site, layout, width)),
+    ...named('Structure', structureSection(site, layout, width)),
     ...named('Cautions', cautionsSection(site, plan.left, width)),
   ];
   const pages = paginate(stacks, content);
@@ -71,7 +73,7 @@ const draftsOf = (site: Site, layout: Layout, paper: Paper): Draft[] => {
 
 /**
  * The whole crew sheet: the plan, the openings, the tapes with the holes, then load list, flags,
- * how the plan was measured, notes and cautions, as many pages as they need, each with its title block.
+ * how the plan was measured, structure, notes and cautions, as many pages as they need, each with its title block.
  */
 export const sheetSet = (site: Site, layout: Layout, options: SheetOptions): readonly Page[] => {
   const paper = chosenPaper(site, layout, options);

@@ -24,6 +24,7 @@ import { checkSigned } from './checkSigned.ts';
 import { checkSlides } from './checkSlides.ts';
 import { checkSpots } from './checkSpots.ts';
 import { checkStands } from './checkStands.ts';
+import { checkStructure } from './checkStructure.ts';
 import { checkSurvey } from './checkSurvey.ts';
 import { checkSweeps } from './checkSweeps.ts';
 import { checkWalls } from './checkWalls.ts';
@@ -65,4 +66,5 @@ export const flagsOf = (site: Site, laid: LaidYard, carry: Carry): Flag[] =>
     ...checkCurves(site, laid),
     ...checkFoundations(site, laid),
     ...checkSurvey(site, laid),
+    ...checkStructure(site, laid),
   ].toSorted((a, b) => rank[a.level] - rank[b.level] || (sortKey(a) < sortKey(b) ? -1 : 1));

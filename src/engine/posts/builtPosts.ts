@@ -3,11 +3,12 @@ import type { SitePoint } from '../../geometry/point.ts';
 import type { MarkId } from '../../site/ids.ts';
 import type { Pipe } from '../../site/pipe.ts';
 import type { WallTop } from '../../site/wallTop.ts';
-import { inches } from '../../units/inches.ts';
+import { inches, type Inches } from '../../units/inches.ts';
 import { radians, type Radians } from '../../units/radians.ts';
 import type { Carry } from '../carry/carry.ts';
 import type { Post } from '../post.ts';
 import { pointAt, wayAt } from './course.ts';
+import { deepened } from './deepened.ts';
 import { holeFor, type HoleDemand } from './holeFor.ts';
 import type { MarkPost } from './markPosts.ts';
 import type { RunPost } from './runPosts.ts';
@@ -15,12 +16,13 @@ import type { MarkBurden, SeatedCourse } from './seatLines.ts';
 
 type Bare = Omit<Post, 'tag' | 'hole' | 'wall' | 'length' | 'od' | 'pipe'>;
 
-type Demand = Omit<HoleDemand, 'od'>;
+/** What asks for a hole, and how deep the build wants every one of them, inches. */
+type Demand = Omit<HoleDemand, 'od'> & { readonly leastDepth: Inches };
 
 const built = (bare: Bare, { label, od }: Pick<Pipe, 'label' | 'od'>, demand: Demand): Post => {
-  const { fabricHeight, leaf, wall } = demand;
+  const { fabricHeight, leaf, wall, leastDepth } = demand;
   const { id, kind, at, along, lines, gates, above } = bare;
-  const hole = holeFor({ od, fabricHeight, leaf, wall });
+  const hole = deepened(holeFor({ od, fabricHeight, leaf, wall }), wall, leastDepth);
   const length = inches(above + hole.depth);
   // field by field: of thousands of posts a spread with more behind it takes ten times as long
   return { id, tag: '', kind, at, along, od, pipe: label, lines, gates, above, hole, wall, length };
@@ -42,7 +44,8 @@ export const builtRunPosts = (
       gates,
       above: inches(spec.fabricHeight + rise),
     };
-    return built(bare, pipe, { fabricHeight: spec.fabricHeight, leaf, wall: course.wall });
+    const { fabricHeight, leastDepth } = spec;
+    return built(bare, pipe, { fabricHeight, leaf, wall: course.wall, leastDepth });
   });
 
 /** Where a mark's post stands, on what, and the directions of the fence through it. */
@@ -118,7 +121,8 @@ const builtMarkPost = (
     gates: burden?.gates ?? [],
     above: inches(Math.max(post.above, burden?.above ?? 0)),
   };
-  const demand = { fabricHeight: post.fabricHeight, leaf: burden?.leaf ?? null, wall: on };
+  const { fabricHeight, leastDepth } = post;
+  const demand = { fabricHeight, leaf: burden?.leaf ?? null, wall: on, leastDepth };
   return built(bare, burden?.pipe ?? post.pipe, demand);
 };
 

@@ -13,6 +13,7 @@ import { rollEnds, type RollEnd } from '../gate/slide.ts';
 import { leafTip } from '../gate/swing.ts';
 import type { GateLayout, Layout } from '../layout.ts';
 import type { Post, PostId } from '../post.ts';
+import { deepened } from './deepened.ts';
 import { holeFor } from './holeFor.ts';
 
 type Kind = 'roller' | 'hold-open' | 'stop';
@@ -37,7 +38,8 @@ const standing = (
   { label, od }: Pick<Pipe, 'label' | 'od'>,
   places: readonly (readonly [id: PostId, at: SitePoint])[],
 ): StandPost[] => {
-  const hole = holeFor({ od, fabricHeight: spec.fabricHeight, leaf: null, wall: null });
+  const { fabricHeight, leastDepth } = spec;
+  const hole = deepened(holeFor({ od, fabricHeight, leaf: null, wall: null }), null, leastDepth);
   // as high as the gate posts: so latches meet a stop wherever on their leaves they are
   const high = inches(spec.fabricHeight + spec.terminalAbove);
   const above = kind === 'hold-open' ? holdOpenPost.above : high;

@@ -14,6 +14,8 @@ export interface MarkPost {
   readonly lines: readonly LineId[];
   readonly pipe: Pipe;
   readonly fabricHeight: Inches;
+  /** How deep the build wants its hole at least, inches. */
+  readonly leastDepth: Inches;
   readonly above: Inches;
 }
 
@@ -30,6 +32,7 @@ const merged = (a: MarkPost, b: MarkPost): MarkPost => ({
   lines: [...new Set([...a.lines, ...b.lines])].toSorted(),
   pipe: larger(a.pipe, b.pipe),
   fabricHeight: most(a.fabricHeight, b.fabricHeight),
+  leastDepth: most(a.leastDepth, b.leastDepth),
   above: most(a.above, b.above),
 });
 
@@ -43,6 +46,7 @@ const asked = (chain: Chain, spec: FenceSpec, mark: MarkId, kind: MarkPost['kind
     lines: [chain.id],
     pipe: bend ? spec.linePost : spec.terminalPost,
     fabricHeight: spec.fabricHeight,
+    leastDepth: spec.leastDepth,
     above: inches(spec.fabricHeight + (bend ? spec.lineAbove : spec.terminalAbove)),
   };
 };

@@ -1,7 +1,7 @@
 import type { Hardware } from '../../site/hardware.ts';
 import type { LengthStyle } from '../../units/lengthStyle.ts';
 import { sizeText } from '../fields/sizeText.ts';
-import { MaybeLengthField } from '../openings/MaybeLengthField.tsx';
+import { MaybeLengthField } from '../fields/MaybeLengthField.tsx';
 
 type Range = Hardware['fits']['post'];
 

@@ -5,7 +5,7 @@ import { ChoiceField } from '../fields/ChoiceField.tsx';
 import { SizeField } from '../fields/SizeField.tsx';
 import { sizeText } from '../fields/sizeText.ts';
 import { TextField } from '../fields/TextField.tsx';
-import { MaybeLengthField } from '../openings/MaybeLengthField.tsx';
+import { MaybeLengthField } from '../fields/MaybeLengthField.tsx';
 import { today } from '../today.ts';
 import { changedPart } from './changedPart.ts';
 import { FitFields } from './FitFields.tsx';

@@ -3,7 +3,7 @@ import type { LengthStyle } from '../../units/lengthStyle.ts';
 import type { Inches } from '../../units/inches.ts';
 import { parseLengths } from '../../units/parseLengths.ts';
 import { TextField } from '../fields/TextField.tsx';
-import { smallUnit } from '../yard/cards/SpecFields.tsx';
+import { smallUnit } from '../fields/smallUnit.ts';
 import { partWords } from './partWords.ts';
 
 interface Props {

@@ -1,6 +1,6 @@
 import type { Inches } from '../../units/inches.ts';
 import type { LengthStyle } from '../../units/lengthStyle.ts';
-import { MaybeLengthField } from '../openings/MaybeLengthField.tsx';
+import { MaybeLengthField } from './MaybeLengthField.tsx';
 import { sizeText } from './sizeText.ts';
 
 interface Props {

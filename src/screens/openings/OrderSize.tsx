@@ -15,7 +15,7 @@ import { useSite } from '../bench.ts';
 import { ChoiceField } from '../fields/ChoiceField.tsx';
 import { sizeText } from '../fields/sizeText.ts';
 import { useDo, useEdit } from '../yard/cards/useEdit.ts';
-import { MaybeLengthField } from './MaybeLengthField.tsx';
+import { MaybeLengthField } from '../fields/MaybeLengthField.tsx';
 
 const above0 = (name: string, found: Inches, style: LengthStyle): string =>
   `${name}: expected more than 0, found ${sizeText(found, style)}`;

@@ -10,6 +10,7 @@ import { useStored } from '../useStored.ts';
 import { Card, cardTitle } from './cards/Card.tsx';
 import { FlagList } from './FlagList.tsx';
 import { KeysHelp } from './KeysHelp.tsx';
+import { GroundAndWind } from './GroundAndWind.tsx';
 import { Measuring } from './Measuring.tsx';
 import { NextBoundary } from './next/NextBoundary.tsx';
 import { NextFence } from './next/NextFence.tsx';
@@ -125,6 +126,7 @@ export const SideSheet = ({ sign, walk }: Props) => {
           <Selected selection={selection} />
         </PutDownContext>
         <Measuring />
+        <GroundAndWind />
         <section aria-label="Flags">
           <h3>Flags</h3>
           <FlagList flags={flags} onFlag={goTo} />

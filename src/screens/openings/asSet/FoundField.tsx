@@ -1,6 +1,6 @@
 import type { Inches } from '../../../units/inches.ts';
 import { useSite } from '../../bench.ts';
-import { MaybeLengthField } from '../MaybeLengthField.tsx';
+import { MaybeLengthField } from '../../fields/MaybeLengthField.tsx';
 import { underFinger } from './underFinger.ts';
 
 interface Props {

@@ -8,7 +8,7 @@ import { nextId } from '../../../site/nextId.ts';
 import { inches } from '../../../units/inches.ts';
 import { useBench, useSession, useSite } from '../../bench.ts';
 import { LengthField } from '../../fields/LengthField.tsx';
-import { smallUnit } from './SpecFields.tsx';
+import { smallUnit } from '../../fields/smallUnit.ts';
 import { useDo, useEdit } from './useEdit.ts';
 
 interface Props {

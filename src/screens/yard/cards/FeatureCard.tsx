@@ -13,7 +13,7 @@ import { featureNames } from './featureNames.ts';
 import { Published } from './Published.tsx';
 import { services } from './services.ts';
 import { SideFields } from './SideFields.tsx';
-import { smallUnit } from './SpecFields.tsx';
+import { smallUnit } from '../../fields/smallUnit.ts';
 import { SquareKeys } from './SquareKeys.tsx';
 import { useDo, useEdit } from './useEdit.ts';
 

@@ -9,7 +9,7 @@ import { useBook, useLayout, useSite } from '../../bench.ts';
 import { ChoiceField } from '../../fields/ChoiceField.tsx';
 import { sizeText } from '../../fields/sizeText.ts';
 import { TickField } from '../../fields/TickField.tsx';
-import { MaybeLengthField } from '../../openings/MaybeLengthField.tsx';
+import { MaybeLengthField } from '../../fields/MaybeLengthField.tsx';
 import { fittingOnly } from '../../plans/fittingOnly.ts';
 import { offeredParts } from '../../plans/offeredParts.ts';
 import { ReceiverFields } from './ReceiverFields.tsx';

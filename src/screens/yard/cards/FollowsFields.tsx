@@ -2,7 +2,7 @@ import { setInside } from '../../../site/edits/setInside.ts';
 import type { LineId } from '../../../site/ids.ts';
 import { useSite } from '../../bench.ts';
 import { LengthField } from '../../fields/LengthField.tsx';
-import { smallUnit } from './SpecFields.tsx';
+import { smallUnit } from '../../fields/smallUnit.ts';
 import { useDo, useEdit } from './useEdit.ts';
 
 /** The boundary that a line follows, and how far inside it; nothing for a line that follows none. */

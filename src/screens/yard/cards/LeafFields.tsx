@@ -7,7 +7,7 @@ import { ChoiceField } from '../../fields/ChoiceField.tsx';
 import { SizeField } from '../../fields/SizeField.tsx';
 import { TextField } from '../../fields/TextField.tsx';
 import { FrameField } from '../../openings/FrameField.tsx';
-import { MaybeLengthField } from '../../openings/MaybeLengthField.tsx';
+import { MaybeLengthField } from '../../fields/MaybeLengthField.tsx';
 import { sizeText } from '../../fields/sizeText.ts';
 import { today } from '../../today.ts';
 import { governingText } from './governingText.ts';

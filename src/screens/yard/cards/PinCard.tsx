@@ -5,7 +5,7 @@ import { useSite } from '../../bench.ts';
 import { LengthField } from '../../fields/LengthField.tsx';
 import { sizeText } from '../../fields/sizeText.ts';
 import { PinPlace } from './PinPlace.tsx';
-import { smallUnit } from './SpecFields.tsx';
+import { smallUnit } from '../../fields/smallUnit.ts';
 import { useDo, useEdit } from './useEdit.ts';
 
 /** Ground of a leg that is kept clear of holes: where it is, and how far it reaches. */

@@ -2,16 +2,13 @@ import { changeSpec } from '../../../site/edits/changeSpec.ts';
 import type { FenceSpec } from '../../../site/fenceSpec.ts';
 import type { SpecId } from '../../../site/ids.ts';
 import { formatLength } from '../../../units/formatLength.ts';
-import type { LengthSystem } from '../../../units/lengthStyle.ts';
 import { useSite } from '../../bench.ts';
 import { LengthField } from '../../fields/LengthField.tsx';
+import { smallUnit } from '../../fields/smallUnit.ts';
 import { BuildFigures } from './BuildFigures.tsx';
+import { FabricFields } from './FabricFields.tsx';
 import { RuleFields } from './RuleFields.tsx';
 import { useEdit } from './useEdit.ts';
-
-/** The unit of a bare number in small sizes: nobody means feet when he types 2 for a gap. */
-export const smallUnit = (system: LengthSystem): 'mm' | 'inches' =>
-  system === 'mm' || system === 'm' ? 'mm' : 'inches';
 
 const lengths = [
   { key: 'fabricHeight', label: 'Fabric height', small: false },
@@ -55,6 +52,7 @@ export const SpecFields = ({ id }: { readonly id: SpecId }) => {
       </div>
       <BuildFigures spec={spec} style={site.lengths} change={change} />
       <RuleFields spec={spec} style={site.lengths} small={small} change={change} />
+      <FabricFields spec={spec} style={site.lengths} change={change} />
       <ul className="plain">
         {posts.map(({ key, label }) => (
           <li key={key}>

@@ -9,7 +9,7 @@ import { useSite } from '../../bench.ts';
 import { ChoiceField } from '../../fields/ChoiceField.tsx';
 import { LengthField } from '../../fields/LengthField.tsx';
 import { TextField } from '../../fields/TextField.tsx';
-import { smallUnit } from './SpecFields.tsx';
+import { smallUnit } from '../../fields/smallUnit.ts';
 import { useDo, useEdit } from './useEdit.ts';
 
 const grounds = [

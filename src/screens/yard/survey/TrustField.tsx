@@ -8,7 +8,7 @@ import type { Inches } from '../../../units/inches.ts';
 import type { Radians } from '../../../units/radians.ts';
 import { useSite } from '../../bench.ts';
 import { TextField } from '../../fields/TextField.tsx';
-import { MaybeLengthField } from '../../openings/MaybeLengthField.tsx';
+import { MaybeLengthField } from '../../fields/MaybeLengthField.tsx';
 import { formatLength } from '../../../units/formatLength.ts';
 import { useEdit } from '../cards/useEdit.ts';
 

@@ -3,8 +3,8 @@ import { formatLength } from '../../units/formatLength.ts';
 import type { Inches } from '../../units/inches.ts';
 import type { LengthStyle } from '../../units/lengthStyle.ts';
 import { parseLength } from '../../units/parseLength.ts';
-import { TextField } from '../fields/TextField.tsx';
-import { smallUnit } from '../yard/cards/SpecFields.tsx';
+import { TextField } from './TextField.tsx';
+import { smallUnit } from './smallUnit.ts';
 
 interface Props {
   readonly label: string;

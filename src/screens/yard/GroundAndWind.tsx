@@ -1,0 +1,113 @@
+import { exposures } from '../../trade/windTerms.ts';
+import { soils, weakestSoil } from '../../trade/soils.ts';
+import type { Conditions } from '../../site/conditions.ts';
+import { setConditions } from '../../site/edits/setConditions.ts';
+import { quotedText } from '../../units/quotedText.ts';
+import { useSession, useSite } from '../bench.ts';
+import { ChoiceField } from '../fields/ChoiceField.tsx';
+import { TextField } from '../fields/TextField.tsx';
+import { TickField } from '../fields/TickField.tsx';
+import { MaybeLengthField } from '../fields/MaybeLengthField.tsx';
+import { useEdit } from './cards/useEdit.ts';
+
+type Change = (label: string, fields: Partial<Conditions>) => string | null;
+
+interface Props {
+  readonly conditions: Conditions;
+  readonly change: Change;
+}
+
+const untold = 'untold';
+
+const GroundField = ({ conditions, change }: Props) => (
+  <>
+    <ChoiceField
+      label="Ground"
+      value={conditions.soil ?? untold}
+      choices={[
+        { value: untold, label: 'Nobody has said' },
+        ...soils.map(({ name, label }) => ({ value: name, label })),
+      ]}
+      onChoose={(soil) => void change('Change ground', { soil: soil === untold ? null : soil })}
+    />
+    <p className="note">
+      {conditions.soil === null ? `Counts as ${weakestSoil.label}. ` : ''}
+      {weakestSoil.source.text}.
+    </p>
+    <TickField
+      label="Half an inch of movement at the ground does no harm"
+      ticked={conditions.isolated}
+      onTick={(isolated) => void change('Change ground', { isolated })}
+    />
+  </>
+);
+
+const speedOf = (text: string): number | null => {
+  const bare = text.trim().replace(/ ?mph$/i, '');
+  return /^\d{2,3}(?:\.\d{1,2})?$/.test(bare) ? Number(bare) : null;
+};
+
+const WindFields = ({ conditions, change }: Props) => {
+  const { wind, bays } = conditions;
+  const enter = (text: string): string | null => {
+    if (text.trim() === '') return change('Change wind', { wind: null });
+    const speed = speedOf(text);
+    if (speed === null || speed < 20 || speed > 300)
+      return `Wind speed ${quotedText(text)}: expected 20 to 300 mph, or nothing`;
+    return change('Change wind', { wind: { speed, exposure: wind?.exposure ?? 'C' } });
+  };
+  return (
+    <>
+      <TextField
+        label="Basic wind speed, mph"
+        keys="decimal"
+        value={wind === null ? '' : String(wind.speed)}
+        note="Of the place, as its building department tells it; empty where nobody has said."
+        onEnter={enter}
+      />
+      {wind !== null && (
+        <>
+          <ChoiceField
+            label="Open to the wind"
+            value={wind.exposure}
+            choices={exposures.map(({ name, label }) => ({
+              value: name,
+              label: `${name}: ${label}`,
+            }))}
+            onChoose={(exposure) => void change('Change wind', { wind: { ...wind, exposure } })}
+          />
+          <TickField
+            label="No bay longer than line posts bear this wind"
+            ticked={bays === 'by wind'}
+            onTick={(on) => void change('Change bays', { bays: on ? 'by wind' : 'by build' })}
+          />
+        </>
+      )}
+    </>
+  );
+};
+
+/** What the place does to the fence: ground, frost and wind. Shown while nothing is selected. */
+export const GroundAndWind = () => {
+  const selection = useSession((state) => state.selection);
+  const { conditions, lengths, lines } = useSite();
+  const edit = useEdit();
+  if (selection !== null || Object.keys(lines).length === 0) return null;
+  const change: Change = (label, fields) => edit(label, (was) => setConditions(was, fields));
+  return (
+    <section aria-label="Ground and wind">
+      <details className="more">
+        <summary>Ground and wind</summary>
+        <GroundField conditions={conditions} change={change} />
+        <MaybeLengthField
+          label="Frost goes down to"
+          value={conditions.frost}
+          style={lengths}
+          note="As the local authority tells it; empty where nobody has said."
+          onEnter={(frost) => change('Change frost', { frost })}
+        />
+        <WindFields conditions={conditions} change={change} />
+      </details>
+    </section>
+  );
+};

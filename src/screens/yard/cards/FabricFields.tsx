@@ -1,0 +1,95 @@
+import type { FenceSpec } from '../../../site/fenceSpec.ts';
+import { pipeGrades } from '../../../trade/steel.ts';
+import { usualFabric, wires, wireSource } from '../../../trade/wires.ts';
+import { formatLength } from '../../../units/formatLength.ts';
+import type { LengthStyle } from '../../../units/lengthStyle.ts';
+import { quotedText } from '../../../units/quotedText.ts';
+import { ChoiceField } from '../../fields/ChoiceField.tsx';
+import { LengthField } from '../../fields/LengthField.tsx';
+import { TextField } from '../../fields/TextField.tsx';
+import { MaybeLengthField } from '../../fields/MaybeLengthField.tsx';
+
+interface Props {
+  readonly spec: FenceSpec;
+  readonly style: LengthStyle;
+  readonly change: (label: string, fields: Partial<FenceSpec>) => string | null;
+}
+
+const untold = 'untold';
+const other = 'other';
+
+/** A wire by its gauge, as it is bought. */
+const WireField = ({ spec, change }: Props) => {
+  const known = wires.find(({ diameter }) => diameter === spec.wire);
+  const odd = spec.wire !== null && known === undefined;
+  return (
+    <>
+      <ChoiceField
+        label="Wire of the fabric"
+        value={spec.wire === null ? untold : (known?.gauge ?? other)}
+        choices={[
+          { value: untold, label: 'Nobody has said' },
+          ...wires.map(({ gauge, diameter }) => ({
+            value: gauge,
+            label: `${gauge} ga, ${diameter.toFixed(3)} in`,
+          })),
+          ...(odd ? [{ value: other, label: `${spec.wire} in` }] : []),
+        ]}
+        onChoose={(gauge) => {
+          const wire = wires.find((one) => one.gauge === gauge)?.diameter ?? null;
+          if (gauge !== other) void change('Change wire', { wire });
+        }}
+      />
+      <p className="note">{wireSource.text}.</p>
+    </>
+  );
+};
+
+const SolidField = ({ spec, change }: Props) => (
+  <TextField
+    label="Slats or screen leave solid, percent"
+    keys="decimal"
+    value={spec.solid === null ? '' : String(Number((100 * spec.solid).toFixed(1)))}
+    note="Empty for fabric alone."
+    onEnter={(text) => {
+      if (text.trim() === '') return change('Change slats', { solid: null });
+      const percent = /^\d{1,3}(?:\.\d)? ?%?$/.test(text.trim()) ? parseFloat(text) : NaN;
+      if (percent >= 0 && percent <= 100) return change('Change slats', { solid: percent / 100 });
+      return `Slats or screen ${quotedText(text)}: expected 0 to 100 percent, or nothing`;
+    }}
+  />
+);
+
+/** What fabric and pipe are made of, by which wind is reckoned, and how deep holes are at least. */
+export const FabricFields = (props: Props) => {
+  const { spec, style, change } = props;
+  return (
+    <div className="stack">
+      <MaybeLengthField
+        label="Mesh, clear between wires"
+        value={spec.mesh}
+        style={style}
+        note={`Empty where nobody has said: counts as ${formatLength(usualFabric.mesh, style)} of ${usualFabric.wire} in wire.`}
+        onEnter={(mesh) => change('Change mesh', { mesh })}
+      />
+      <WireField {...props} />
+      <SolidField {...props} />
+      <ChoiceField
+        label="Steel of the pipe"
+        value={spec.grade}
+        choices={pipeGrades.map(({ label, yields }) => ({
+          value: label,
+          label: `${label}, ${yields.toLocaleString('en-US')} psi`,
+        }))}
+        onChoose={(grade) => void change('Change steel', { grade })}
+      />
+      <p className="note">{pipeGrades.map(({ source }) => source.text).join('. ')}.</p>
+      <LengthField
+        label="Holes at least so deep"
+        value={spec.leastDepth}
+        style={style}
+        onEnter={(leastDepth) => change('Change holes', { leastDepth })}
+      />
+    </div>
+  );
+};

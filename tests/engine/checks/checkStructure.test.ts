@@ -1,0 +1,68 @@
+import { describe, expect, it } from 'vitest';
+import { layOutSite } from '../../../src/engine/layOutSite.ts';
+import type { Conditions } from '../../../src/site/conditions.ts';
+import { setConditions } from '../../../src/site/edits/setConditions.ts';
+import { changeSpec } from '../../../src/site/edits/changeSpec.ts';
+import type { FenceSpec } from '../../../src/site/fenceSpec.ts';
+import type { SpecId } from '../../../src/site/ids.ts';
+import type { Site } from '../../../src/site/site.ts';
+import { inches } from '../../../src/units/inches.ts';
+import { bare, fence } from '../plainYard.ts';
+
+const fenceSite = fence(bare, [
+  [0, 0],
+  [1200, 0],
+]);
+
+const windy: Conditions['wind'] = { speed: 150, exposure: 'C' };
+
+const withBuild = (site: Site, fields: Partial<FenceSpec>): Site =>
+  (Object.keys(site.specs) as SpecId[]).reduce((so, id) => changeSpec(so, id, fields), site);
+
+const said = (site: Site): readonly (readonly [string, string])[] =>
+  layOutSite(site).flags.flatMap(({ rule, message }) =>
+    /wind|frost|solid/.test(rule) ? [[rule, message] as const] : [],
+  );
+
+describe('what wind, frost and ground ask of line posts', () => {
+  it('[F30] nothing is said where nobody has told of any of it', () => {
+    expect(said(fenceSite)).toEqual([]);
+  });
+
+  it('[F30] posts that bend by more than they may bear are a settle, with the bay that would do', () => {
+    const site = setConditions(fenceSite, { wind: windy });
+    const found = new Map(said(site));
+    expect([...found.keys()]).toEqual(['holes shallow for the wind', 'posts bend in the wind']);
+    const message = found.get('posts bend in the wind');
+    expect(message).toMatch(/10'-0" apart bend by \d{3} % .*; expected bays of \d+'-.* at most/);
+    expect(message).toContain('from memory');
+    expect(found.get('holes shallow for the wind')).toMatch(
+      /holes 2'-6" deep; the pole formula asks for \d'-.* in 100 psf a foot \(IBC 1807\.3\.2\.1\)/,
+    );
+  });
+
+  it('[F30] turned on, bays are no longer than that, and the flag is gone', () => {
+    const site = setConditions(fenceSite, { wind: windy, bays: 'by wind' });
+    expect(said(site).map(([rule]) => rule)).not.toContain('posts bend in the wind');
+    const before = Object.keys(layOutSite(fenceSite).posts).length;
+    expect(Object.keys(layOutSite(site).posts).length).toBeGreaterThan(before);
+  });
+
+  it('[F30] holes above frost are a settle until the build asks for deeper ones', () => {
+    const site = setConditions(fenceSite, { frost: inches(36) });
+    expect(said(site)).toEqual([
+      ['holes above frost', expect.stringMatching(/holes 2'-6" deep; frost asks for 3'-6"/)],
+    ]);
+    const deep = withBuild(site, { leastDepth: inches(42) });
+    expect(said(deep)).toEqual([]);
+    const depths = Object.values(layOutSite(deep).posts).map(({ hole }) => hole.depth);
+    expect(Math.min(...depths)).toBe(42);
+  });
+
+  it('[F30] fabric that is more solid than the table goes is told to be', () => {
+    const site = withBuild(setConditions(fenceSite, { wind: windy }), { solid: 0.9 });
+    expect(said(site)).toEqual([
+      ['too solid for the table', expect.stringMatching(/more than 70 % solid/)],
+    ]);
+  });
+});
