@@ -41,7 +41,7 @@ export const usualSpec = (height: Inches): UsualSpec => {
     terminalPost: pipe(sizes.terminal),
     gatePost: pipe(thicker),
     topRail: pipe(sizes.topRail),
-    grade: 'regular',
+    grade: null,
     mesh: null,
     wire: null,
     solid: null,

@@ -25,8 +25,8 @@ export const fenceSpecSchema = z.strictObject({
   terminalPost: pipeSchema,
   gatePost: pipeSchema,
   topRail: pipeSchema.nullable(),
-  /** The steel of posts and rails: ordinary fence pipe, or that of higher yield. */
-  grade: z.enum(['regular', 'high strength']),
+  /** The steel of posts and rails; null for what the table has for a pipe of that size. */
+  grade: z.enum(['regular', 'high strength']).nullable(),
   /** Of the fabric: clear between parallel wires, and their diameter; null where nobody has said. */
   mesh: positiveLength.nullable(),
   wire: positiveLength.nullable(),

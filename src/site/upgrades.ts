@@ -113,7 +113,7 @@ const fromFour = (document: PlainDocument): PlainDocument => ({
 
 const specOfFive = (spec: PlainDocument): PlainDocument => ({
   ...spec,
-  grade: 'regular',
+  grade: null,
   mesh: null,
   wire: null,
   solid: null,

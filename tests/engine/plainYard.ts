@@ -34,7 +34,7 @@ export const spec: FenceSpec = {
   wallGap: inches(2),
   foundationToe: null,
   onCurves: 'by radius',
-  grade: 'regular',
+  grade: null,
   mesh: null,
   wire: null,
   solid: null,

@@ -23,7 +23,7 @@ const spec = {
   wallGap: 2,
   foundationToe: null,
   onCurves: 'by radius',
-  grade: 'regular',
+  grade: null,
   mesh: null,
   wire: null,
   solid: null,

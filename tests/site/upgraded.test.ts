@@ -17,7 +17,7 @@ const withoutConditions = ({ conditions, specs, ...site }: Site) => {
   expect(conditions).toEqual(untoldConditions);
   const built = Object.entries<FenceSpec>(specs).map(([id, spec]) => {
     const { grade, mesh, wire, solid, leastDepth, ...rest } = spec;
-    expect([grade, mesh, wire, solid, leastDepth]).toEqual(['regular', null, null, null, 0]);
+    expect([grade, mesh, wire, solid, leastDepth]).toEqual([null, null, null, null, 0]);
     return [id, rest] as const;
   });
   return { ...site, specs: Object.fromEntries(built) };

@@ -24,7 +24,7 @@ const spec: FenceSpec = {
   wallGap: inches(2),
   foundationToe: null,
   onCurves: 'by radius',
-  grade: 'regular',
+  grade: null,
   mesh: null,
   wire: null,
   solid: null,

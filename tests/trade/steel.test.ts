@@ -1,7 +1,9 @@
 import { expect, it } from 'vitest';
+import { gradeOf } from '../../src/trade/gradeOf.ts';
 import { pipeGrades, steelModulus } from '../../src/trade/steel.ts';
 import { exposures } from '../../src/trade/windTerms.ts';
 import { meshes, wires } from '../../src/trade/wires.ts';
+import { inches } from '../../src/units/inches.ts';
 
 it('[T20] pipe that nobody has told of is taken for the weaker grade; each says that it is from memory', () => {
   // ASTM F1083 and F1043: 30 ksi and 50 ksi; from memory
@@ -9,6 +11,16 @@ it('[T20] pipe that nobody has told of is taken for the weaker grade; each says 
   expect(pipeGrades.every(({ source }) => source.status === 'memory')).toBe(true);
   // 29,000 ksi: AISC 360, from memory
   expect(steelModulus).toBe(29e6);
+});
+
+it('[T20] the steel of a pipe is that of the table for just this diameter and wall', () => {
+  const steel = (od: number, wall: number) => gradeOf({ od: inches(od), wall: inches(wall) }).label;
+  // F1043 Group IC rows of the pipe table, from memory
+  expect([steel(1.9, 0.12), steel(1.9, 0.145), steel(1.9, 0.1)]).toEqual([
+    'high strength',
+    'regular',
+    'regular',
+  ]);
 });
 
 it('[T21] wires are those of the guide, thick to thin, meshes wide to narrow', () => {

@@ -32,12 +32,12 @@ const windRows = (
   if (wind === 'too solid') {
     return [[spec.label, '', `${place}: more solid than open frames go`, openFrameSource.text]];
   }
-  const { bay, bends, capacity, longest, push, solidity } = wind;
+  const { bay, bends, capacity, longest, push, solidity, steel } = wind;
   return [
     [
       spec.label,
       `bays to ${say(bay)}`,
-      `${place}, ${(100 * solidity).toFixed(0)} % solid: ${Math.round(push.pounds)} lb at ${say(push.height)}, ${bent(bends)} of ${bent(capacity)} that ${spec.linePost.label}, ${spec.grade}, may bear; bays to ${say(longest)}`,
+      `${place}, ${(100 * solidity).toFixed(0)} % solid: ${Math.round(push.pounds)} lb at ${say(push.height)}, ${bent(bends)} of ${bent(capacity)} that ${spec.linePost.label}, ${steel} steel, may bear; bays to ${say(longest)}`,
       `${windSource.text}; ${openFrameSource.text}; ${bendingSource.text}`,
     ],
   ];

@@ -40,10 +40,10 @@ const inWind = (stood: Stood, site: Site, say: Say): Flag[] => {
     const message = `${where}: fabric more than ${100 * mostOpenFrame} % solid is no open frame (${openFrameSource.text}): its wind is for a licensed professional to say.`;
     return [flag(stood, 'too solid for the table', message)];
   }
-  const { bends, capacity, bay, longest } = wind;
+  const { bends, capacity, bay, longest, steel } = wind;
   if (bends <= capacity) return [];
   const share = Math.ceil((100 * bends) / capacity);
-  const message = `${where}: line posts ${say(bay)} apart bend by ${share} % of what ${spec.linePost.label} may bear; expected bays of ${say(longest)} at most, or stronger posts (${windSource.text}; ${bendingSource.text}).`;
+  const message = `${where}: line posts ${say(bay)} apart bend by ${share} % of what ${spec.linePost.label} of ${steel} steel may bear; expected bays of ${say(longest)} at most, or stronger posts (${windSource.text}; ${bendingSource.text}).`;
   return [flag(stood, 'posts bend in the wind', message)];
 };
 

@@ -1,7 +1,8 @@
 import type { Conditions } from '../../site/conditions.ts';
 import type { FenceSpec } from '../../site/fenceSpec.ts';
 import { allowableWind, exposures } from '../../trade/windTerms.ts';
-import { pipeGrades } from '../../trade/steel.ts';
+import { gradeOf } from '../../trade/gradeOf.ts';
+import { pipeGrades, type PipeGrade } from '../../trade/steel.ts';
 import { usualFabric } from '../../trade/wires.ts';
 import { inches, type Inches } from '../../units/inches.ts';
 import { allowedBay } from './allowedBay.ts';
@@ -21,6 +22,7 @@ export interface WindOnPosts {
   /** At the ground, as it counts where allowable stresses are used. */
   readonly bends: number;
   readonly capacity: number;
+  readonly steel: PipeGrade['label'];
   /** The longest bay at which the post bends by no more than it may bear. */
   readonly longest: Inches;
   /** What pushes on the post, as it counts for its footing. */
@@ -39,9 +41,13 @@ const fenceOf = (spec: FenceSpec): WindFence => {
   };
 };
 
-const memberOf = ({ linePost, grade }: FenceSpec): Member => {
-  const { yields } = pipeGrades.find(({ label }) => label === grade) ?? pipeGrades[0];
-  return { od: linePost.od, wall: linePost.wall, yields };
+/** The steel of the line posts: as the build says, else as the table has their pipe. */
+const steelOf = ({ linePost, grade }: FenceSpec): PipeGrade =>
+  pipeGrades.find(({ label }) => label === grade) ?? gradeOf(linePost);
+
+const memberOf = (spec: FenceSpec): Member => {
+  const { od, wall } = spec.linePost;
+  return { od, wall, yields: steelOf(spec).yields };
 };
 
 const windOf = ({ speed, exposure }: NonNullable<Conditions['wind']>): Wind => ({
@@ -77,6 +83,7 @@ export const windOnPosts = (
     wind: found,
     bends: allowableWind * found.moment,
     capacity: bendingCapacity(member),
+    steel: steelOf(spec).label,
     longest,
     push: { pounds: allowableWind * found.pounds, height },
   };

@@ -98,15 +98,17 @@ export const GroundAndWind = () => {
     <section aria-label="Ground and wind">
       <details className="more">
         <summary>Ground and wind</summary>
-        <GroundField conditions={conditions} change={change} />
-        <MaybeLengthField
-          label="Frost goes down to"
-          value={conditions.frost}
-          style={lengths}
-          note="As the local authority tells it; empty where nobody has said."
-          onEnter={(frost) => change('Change frost', { frost })}
-        />
-        <WindFields conditions={conditions} change={change} />
+        <div className="stack">
+          <GroundField conditions={conditions} change={change} />
+          <MaybeLengthField
+            label="Frost goes down to"
+            value={conditions.frost}
+            style={lengths}
+            note="As the local authority tells it; empty where nobody has said."
+            onEnter={(frost) => change('Change frost', { frost })}
+          />
+          <WindFields conditions={conditions} change={change} />
+        </div>
       </details>
     </section>
   );

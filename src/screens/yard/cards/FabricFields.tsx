@@ -1,4 +1,5 @@
 import type { FenceSpec } from '../../../site/fenceSpec.ts';
+import { gradeOf } from '../../../trade/gradeOf.ts';
 import { pipeGrades } from '../../../trade/steel.ts';
 import { usualFabric, wires, wireSource } from '../../../trade/wires.ts';
 import { formatLength } from '../../../units/formatLength.ts';
@@ -76,12 +77,20 @@ export const FabricFields = (props: Props) => {
       <SolidField {...props} />
       <ChoiceField
         label="Steel of the pipe"
-        value={spec.grade}
-        choices={pipeGrades.map(({ label, yields }) => ({
-          value: label,
-          label: `${label}, ${yields.toLocaleString('en-US')} psi`,
-        }))}
-        onChoose={(grade) => void change('Change steel', { grade })}
+        value={spec.grade ?? untold}
+        choices={[
+          {
+            value: untold,
+            label: `As the table has ${spec.linePost.label}: ${gradeOf(spec.linePost).label}`,
+          },
+          ...pipeGrades.map(({ label, yields }) => ({
+            value: label,
+            label: `${label}, ${yields.toLocaleString('en-US')} psi`,
+          })),
+        ]}
+        onChoose={(grade) =>
+          void change('Change steel', { grade: grade === untold ? null : grade })
+        }
       />
       <p className="note">{pipeGrades.map(({ source }) => source.text).join('. ')}.</p>
       <LengthField
