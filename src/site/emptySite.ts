@@ -24,6 +24,7 @@ export const emptySite = ({ specs, hardware }: Pick<Site, 'specs' | 'hardware'>)
   observations: {},
   trusts: usualTrusts,
   conditions: untoldConditions,
+  acceptances: {},
   origin: null,
   underlays: {},
   pictures: {},

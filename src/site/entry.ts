@@ -13,6 +13,7 @@ const nouns: Readonly<Record<MapName, string>> = {
   pins: 'a pin',
   shots: 'a grade shot',
   observations: 'an observation',
+  acceptances: 'an acceptance',
   underlays: 'a picture',
   pictures: 'a picture kept in the file',
   specs: 'a fence spec',

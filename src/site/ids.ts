@@ -21,6 +21,7 @@ export const pictureId = z.templateLiteral([
   z.string().regex(/^[0-9a-f]{64}(-p[1-9][0-9]{0,4})?$/),
 ]);
 export const tieId = z.templateLiteral(['tie:', tail]);
+export const acceptanceId = z.templateLiteral(['acceptance:', tail]);
 export const hardwareId = z.templateLiteral(['hardware:', tail]);
 
 export type MarkId = `mark:${string}`;
@@ -37,4 +38,5 @@ export type ObservationId = `observation:${string}`;
 export type UnderlayId = `underlay:${string}`;
 export type PictureId = `picture:${string}`;
 export type TieId = `tie:${string}`;
+export type AcceptanceId = `acceptance:${string}`;
 export type HardwareId = `hardware:${string}`;

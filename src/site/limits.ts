@@ -12,6 +12,7 @@ export const limits = {
   pins: 20_000,
   shots: 20_000,
   observations: 20_000,
+  acceptances: 5_000,
   underlays: 20,
   pictures: 20,
   specs: 1_000,
@@ -34,6 +35,7 @@ export type MapName =
   | 'pins'
   | 'shots'
   | 'observations'
+  | 'acceptances'
   | 'underlays'
   | 'pictures'
   | 'specs'
@@ -47,6 +49,7 @@ export const mapNames: readonly MapName[] = [
   'pins',
   'shots',
   'observations',
+  'acceptances',
   'underlays',
   'pictures',
   'specs',

@@ -12,6 +12,7 @@ export type IdKind =
   | 'shot'
   | 'level'
   | 'observation'
+  | 'acceptance'
   | 'underlay'
   | 'tie'
   | 'spec'
@@ -32,6 +33,7 @@ const idsOf: Readonly<Record<IdKind, (site: Site) => string[]>> = {
   pin: (site) => Object.keys(site.pins),
   shot: (site) => Object.keys(site.shots),
   level: (site) => Object.keys(site.levels.notes),
+  acceptance: (site) => Object.keys(site.acceptances),
   observation: (site) => Object.keys(site.observations),
   underlay: (site) => Object.keys(site.underlays),
   tie: (site) => Object.values(site.underlays).flatMap(({ ties }) => Object.keys(ties)),

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { acceptanceSchema } from './acceptance.ts';
 import { conditionsSchema } from './conditions.ts';
 import { featureSchema } from './feature.ts';
 import { fenceLineSchema } from './fenceLine.ts';
@@ -6,6 +7,7 @@ import { fenceSpecSchema } from './fenceSpec.ts';
 import { gateSchema } from './gate.ts';
 import { hardwareSchema } from './hardware.ts';
 import {
+  acceptanceId,
   featureId,
   gateId,
   hardwareId,
@@ -65,6 +67,7 @@ export const siteSchema = z.strictObject({
   observations: z.record(observationId, observationSchema),
   trusts: trustsSchema,
   conditions: conditionsSchema,
+  acceptances: z.record(acceptanceId, acceptanceSchema),
   /** Where on earth the point 0, 0 is; the y axis goes north. Null where nobody has said. */
   origin: originSchema.nullable(),
   underlays: z.record(underlayId, underlaySchema),

@@ -124,6 +124,7 @@ const specOfFive = (spec: PlainDocument): PlainDocument => ({
 const fromFive = (document: PlainDocument): PlainDocument => ({
   ...document,
   conditions: { soil: null, isolated: false, frost: null, wind: null, bays: 'by build' },
+  acceptances: {},
   specs: mapped(document['specs'], specOfFive),
 });
 

@@ -30,6 +30,7 @@ describe('the JSON Schema of a site file', () => {
       'observations',
       'trusts',
       'conditions',
+      'acceptances',
       'origin',
       'underlays',
       'pictures',

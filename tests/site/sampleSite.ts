@@ -198,6 +198,7 @@ export const sampleDocument = {
   observations: {},
   trusts: usualTrusts,
   conditions: untoldConditions,
+  acceptances: {},
   origin: null,
   underlays: {},
   pictures: {},

@@ -28,6 +28,7 @@ export const namedSite = (name: string): Site => ({
   observations: {},
   trusts: usualTrusts,
   conditions: untoldConditions,
+  acceptances: {},
   origin: null,
   underlays: {},
   pictures: {},

@@ -1,3 +1,4 @@
+import { acceptedAs } from '../../engine/acceptedAs.ts';
 import type { Flag } from '../../engine/flag.ts';
 import { layOutSite } from '../../engine/layOutSite.ts';
 import { read } from '../../units/parsed.ts';
@@ -16,6 +17,13 @@ export const flags: Verb = {
     if (!site.ok) return site;
     const { flags: found }: { readonly flags: readonly Flag[] } = layOutSite(site.value);
     const stopped = found.some(({ level }) => level === 'stop');
-    return read({ text: flagLines(found).join('\n'), json: found, stopped });
+    return read({
+      text: flagLines(site.value, found).join('\n'),
+      json: found.map((flag) => ({
+        ...flag,
+        accepted: acceptedAs(site.value, flag)?.acceptance ?? null,
+      })),
+      stopped,
+    });
   },
 };

@@ -38,9 +38,11 @@ export const layout: Verb = {
     if (!site.ok) return site;
     const laid = layOutSite(site.value);
     const { lines, posts, gates, flags } = laid;
-    const text = [...layoutLines({ site: site.value, layout: laid }), '', ...flagLines(flags)].join(
-      '\n',
-    );
+    const text = [
+      ...layoutLines({ site: site.value, layout: laid }),
+      '',
+      ...flagLines(site.value, flags),
+    ].join('\n');
     const readings = readingsOf(site.value, laid);
     const set = setsOf(site.value, laid);
     const stopped = flags.some(({ level }) => level === 'stop');

@@ -56,7 +56,7 @@ const draftsOf = (site: Site, layout: Layout, paper: Paper): Draft[] => {
     ...named('Openings', openingsSection(site, layout, width)),
     ...named('Tapes and holes', holesSection(site, layout, width)),
     ...named('Load list', loadSection(site, layout, width)),
-    ...named(flagsPart, flagsSection(layout, width)),
+    ...named(flagsPart, flagsSection(site, layout, width)),
     ...named('Measuring', measuredSection(site, layout, width)),
     ...named('Structure', structureSection(site, layout, width)),
     ...named('Cautions', cautionsSection(site, plan.left, width)),

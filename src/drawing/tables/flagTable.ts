@@ -1,4 +1,6 @@
+import { acceptedAs, acceptedText } from '../../engine/acceptedAs.ts';
 import type { Layout } from '../../engine/layout.ts';
+import type { Site } from '../../site/site.ts';
 import { flagName } from '../plan/drawFlags.ts';
 import type { Column, Table } from './table.ts';
 
@@ -8,9 +10,19 @@ const columns: readonly Column[] = [
   { heading: 'What', align: 'left', share: 1 },
 ];
 
-/** What the plan must still settle, fix or warn of, under the names that the plan shows. */
-export const flagTable = ({ flags }: Pick<Layout, 'flags'>): Table => ({
+/**
+ * What the plan must still settle, fix or warn of, under the names that the plan shows; what somebody
+ * accepted says by whom and why.
+ */
+export const flagTable = (
+  site: Pick<Site, 'acceptances'>,
+  { flags }: Pick<Layout, 'flags'>,
+): Table => ({
   title: 'Flags',
   columns,
-  rows: flags.map(({ level, message }, n) => [flagName(n), level, message]),
+  rows: flags.map((flag, n) => {
+    const accepted = acceptedAs(site, flag);
+    const said = accepted === null ? '' : ` ${acceptedText(accepted.acceptance)}.`;
+    return [flagName(n), flag.level, `${flag.message}${said}`];
+  }),
 });

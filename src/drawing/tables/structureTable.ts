@@ -21,23 +21,24 @@ type Say = (length: Inches) => string;
 
 const bent = (inchPounds: number): string => `${Math.round(inchPounds / 12)} ft-lb`;
 
-const windRows = (
-  spec: FenceSpec,
-  { wind }: BuildStructure,
-  { conditions, say }: { readonly conditions: Site['conditions']; readonly say: Say },
-): string[][] => {
+interface Words {
+  readonly spec: FenceSpec;
+  readonly conditions: Site['conditions'];
+  readonly say: Say;
+}
+
+const windRows = ({ wind }: BuildStructure, { spec, conditions, say }: Words): string[][] => {
   const told = conditions.wind;
   if (wind === null || told === null) return [];
   const place = `${told.speed} mph, exposure ${told.exposure}`;
   if (wind === 'too solid') {
-    return [[spec.label, '', `${place}: more solid than open frames go`, openFrameSource.text]];
+    return [['', `${place}: more solid than open frames go`, openFrameSource.text]];
   }
   const { bay, bends, capacity, longest, push, solidity, steel } = wind;
   return [
     [
-      spec.label,
       `bays to ${say(bay)}`,
-      `${place}, ${(100 * solidity).toFixed(0)} % solid: ${Math.round(push.pounds)} lb at ${say(push.height)}, ${bent(bends)} of ${bent(capacity)} that ${spec.linePost.label}, ${steel} steel, may bear; bays to ${say(longest)}`,
+      `${place}, ${(100 * solidity).toFixed(0)} % solid: ${Math.round(push.pounds)} lb at ${say(push.height)}, ${bent(bends)} of ${bent(capacity)} that ${spec.linePost.label} of ${steel} steel may bear; bays to ${say(longest)}`,
       `${windSource.text}; ${openFrameSource.text}; ${bendingSource.text}`,
     ],
   ];
@@ -46,13 +47,8 @@ const windRows = (
 const askedText = ({ depth }: FootingRow, say: Say): string =>
   depth === null ? 'more than 40 ft deep' : `${say(depth)} deep`;
 
-const ruleRows = (
-  spec: FenceSpec,
-  { footing, depth, lateral }: BuildStructure,
-  say: Say,
-): string[][] =>
+const ruleRows = ({ footing, depth, lateral }: BuildStructure, say: Say): string[][] =>
   footing.rows.map((row) => [
-    spec.label,
     `holes ${say(depth)} deep`,
     `${row.rule}${row.rule === 'pole' ? ` in ${lateral} psf a foot` : ''}: ${askedText(row, say)}`,
     row.source,
@@ -72,10 +68,11 @@ export const structureTable = (site: Site, layout: Pick<Layout, 'lines'>): Table
         const spec = specs[id];
         if (spec === undefined) return [];
         const structure = buildStructure(spec, conditions, bay);
-        return [
-          ...windRows(spec, structure, { conditions, say }),
-          ...ruleRows(spec, structure, say),
+        const own = [
+          ...windRows(structure, { spec, conditions, say }),
+          ...ruleRows(structure, say),
         ];
+        return own.map((row, n) => [n === 0 ? spec.label : '', ...row]);
       });
-  return { title: 'Structure', columns, rows };
+  return { title: 'Line posts, compared', columns, rows };
 };

@@ -1,5 +1,6 @@
 import { flagName } from '../../drawing/plan/drawFlags.ts';
 import type { Flag } from '../../engine/flag.ts';
+import { AcceptKeys } from './AcceptKeys.tsx';
 
 interface Props {
   readonly flags: readonly Flag[];
@@ -24,6 +25,7 @@ export const FlagList = ({ flags, onFlag }: Props) => {
             </b>
             <span>{flag.message}</span>
           </button>
+          <AcceptKeys flag={flag} />
         </li>
       ))}
     </ul>

@@ -57,7 +57,7 @@ describe('flagTable', () => {
     const at = { x: 0, y: 0 };
     const place = { kind: 'line', id: 'line:1' } as const;
     const flag = { level: 'settle', rule: 'r', place, at, message: 'Measure leaf 2.' } as const;
-    expect(flagTable({ flags: [flag, flag] }).rows).toEqual([
+    expect(flagTable({ acceptances: {} }, { flags: [flag, flag] }).rows).toEqual([
       ['F1', 'settle', 'Measure leaf 2.'],
       ['F2', 'settle', 'Measure leaf 2.'],
     ]);

@@ -1,0 +1,53 @@
+import { expect, test } from '@playwright/test';
+import { textsOf } from './readPdf.ts';
+import { yardPage } from './yardPage.ts';
+
+test('wind and frost are told once, flagged at their place, one accepted with a reason, and printed', async ({
+  page,
+}) => {
+  const yard = yardPage(page);
+  await page.goto('/?sample=back-yard');
+  const pull = page.getByRole('button', { name: /^Pull up/ });
+  await expect(
+    page.getByRole('button', { name: /^(?:Pull up|Put down|Show all)/ }).first(),
+  ).toBeVisible();
+  if (await pull.isVisible()) await pull.click();
+  await page.getByText('Ground and wind', { exact: true }).click();
+  const speed = page.getByLabel('Basic wind speed, mph');
+  await speed.fill('fast');
+  await speed.press('Enter');
+  await expect(page.getByRole('alert')).toHaveText(
+    'Wind speed “fast”: expected 20 to 300 mph, or nothing',
+  );
+  await speed.fill('150');
+  await speed.press('Enter');
+  const frost = page.getByLabel('Frost goes down to');
+  await frost.fill('36');
+  await frost.press('Enter');
+  const flags = page.getByRole('region', { name: 'Flags' });
+  const bends = flags.getByRole('button', { name: /bend by \d+ % of what/ });
+  await expect(bends).toHaveCount(1);
+  await page.getByLabel('No bay longer than line posts bear this wind').check();
+  await expect(bends).toHaveCount(0);
+  await page.getByRole('button', { name: /^Undo/ }).click();
+  await expect(bends).toHaveCount(1);
+
+  const frosty = flags.getByRole('listitem').filter({ hasText: 'frost asks for' });
+  await frosty.getByRole('button', { name: 'Accept with a reason' }).click();
+  await frosty.getByRole('button', { name: 'Accept', exact: true }).click();
+  await expect(frosty.getByRole('alert')).toContainText('Expected a reason and initials');
+  await frosty.getByLabel('Reason').fill('Rock at two feet');
+  await frosty.getByLabel('Initials').fill('AB');
+  await frosty.getByLabel('Initials').press('Enter');
+  await frosty.getByRole('button', { name: 'Accept', exact: true }).click();
+  await expect(frosty).toContainText(/Accepted by AB, .*: Rock at two feet/);
+
+  await yard.show('Crew sheet');
+  const file = await yard.download(() =>
+    page.getByRole('button', { name: 'Download PDF' }).click(),
+  );
+  const words = (await textsOf(file)).flat().join(' ');
+  expect(words).toContain('Line posts, compared');
+  expect(words).toMatch(/Accepted by AB, [\d-]+: Rock at two feet/);
+  expect(words).toContain('licensed professional');
+});
