@@ -10,6 +10,7 @@ import { checkFits } from './checkFits.ts';
 import { checkFoundations } from './checkFoundations.ts';
 import { checkGates } from './checkGates.ts';
 import { checkGround } from './checkGround.ts';
+import { checkHangings } from './checkHangings.ts';
 import { checkHardware } from './checkHardware.ts';
 import { checkHoles } from './checkHoles.ts';
 import { checkKeepOuts } from './checkKeepOuts.ts';
@@ -67,4 +68,5 @@ export const flagsOf = (site: Site, laid: LaidYard, carry: Carry): Flag[] =>
     ...checkFoundations(site, laid),
     ...checkSurvey(site, laid),
     ...checkStructure(site, laid),
+    ...checkHangings(site, laid),
   ].toSorted((a, b) => rank[a.level] - rank[b.level] || (sortKey(a) < sortKey(b) ? -1 : 1));

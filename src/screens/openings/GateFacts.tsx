@@ -1,3 +1,4 @@
+import { leafLoadTexts } from '../../drawing/tables/leafLoadTexts.ts';
 import { setAtText } from '../../drawing/orders/setAtText.ts';
 import { pipeSize } from '../../units/pipeSize.ts';
 import { swingTexts } from '../../drawing/tables/swingTexts.ts';
@@ -68,6 +69,12 @@ export const GateFacts = ({ gate }: { readonly gate: GateLayout }) => {
         <dt>Gate posts</dt>
         <dd>{ods.length === 0 ? 'not placed' : ods.join(', ')}</dd>
       </div>
+      {leafLoadTexts(site, gate, layout).map((text) => (
+        <div key={text}>
+          <dt>Weight</dt>
+          <dd>{text}</dd>
+        </div>
+      ))}
       {nominal !== null && (
         <div>
           <dt>Called {formatLength(nominal, style)}</dt>

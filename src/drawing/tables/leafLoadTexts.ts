@@ -1,0 +1,34 @@
+import type { GateLayout, Layout } from '../../engine/layout.ts';
+import { leafHangings, type LeafHanging } from '../../engine/structure/leafHangings.ts';
+import type { Site } from '../../site/site.ts';
+import { fineStyle } from '../../units/fineStyle.ts';
+import { formatLength } from '../../units/formatLength.ts';
+import { slack } from '../../geometry/tolerance.ts';
+
+const partsText = ({ weight }: LeafHanging): string =>
+  weight.map(({ label, pounds }) => `${label} ${Math.round(pounds)}`).join(', ');
+
+/** Two leaves that weigh the same on posts that bend alike are told once. */
+const alike = (a: LeafHanging, b: LeafHanging): boolean =>
+  Math.abs(a.pounds - b.pounds) < slack && Math.abs(a.sag - b.sag) < slack;
+
+/**
+ * What each leaf of a gate that turns weighs, by its parts, and how far its post gives at the latch; one text
+ * for leaves that are alike. None for a gate that hangs on no post.
+ */
+export const leafLoadTexts = (
+  site: Site,
+  gate: GateLayout,
+  { posts }: Pick<Layout, 'posts'>,
+): string[] => {
+  const all = leafHangings(site, gate, posts);
+  const tagOf = ({ post }: LeafHanging): string => posts[post]?.tag ?? '?';
+  return all
+    .filter((one, n) => !all.slice(0, n).some((before) => alike(before, one)))
+    .map((one) => {
+      const same = all.filter((other) => alike(one, other));
+      const share = Math.max(1, Math.round((100 * one.moment) / one.capacity));
+      const sag = formatLength(one.sag, fineStyle(site.lengths));
+      return `${same.length > 1 ? 'Each leaf' : 'The leaf'} on post ${same.map(tagOf).join(' and ')} weighs about ${Math.round(one.pounds)} lb (${partsText(one)}) and bends it by ${share} % of what it may bear; that lets the latch side down by ${sag}.`;
+    });
+};

@@ -1,0 +1,116 @@
+import { distance } from '../../geometry/distance.ts';
+import type { FenceSpec } from '../../site/fenceSpec.ts';
+import type { Gate, Leaf } from '../../site/gate.ts';
+import type { LeafId } from '../../site/ids.ts';
+import { leafWidth } from '../../site/leafWidth.ts';
+import type { Pipe } from '../../site/pipe.ts';
+import type { Site } from '../../site/site.ts';
+import { defaultGapUnder } from '../../trade/gapUnder.ts';
+import { frameFor } from '../../trade/gateFrames.ts';
+import { gradeOf } from '../../trade/gradeOf.ts';
+import { hingeInset } from '../../trade/hingeInset.ts';
+import { pipeGrades } from '../../trade/steel.ts';
+import { usualFabric } from '../../trade/wires.ts';
+import { inches, type Inches } from '../../units/inches.ts';
+import type { GateLayout, LeafLayout } from '../layout.ts';
+import type { Post, PostId } from '../post.ts';
+import { bendingCapacity } from './bendingCapacity.ts';
+import { hangingLoad, type Hanging } from './hangingLoad.ts';
+import { latchSag } from './latchSag.ts';
+import { leafWeight, type WeightTerm } from './leafWeight.ts';
+
+/** What one leaf that turns does to the post that it hangs from. */
+export interface LeafHanging {
+  readonly leaf: LeafId;
+  readonly post: PostId;
+  readonly weight: readonly WeightTerm[];
+  readonly pounds: number;
+  /** What pulls at the upper hinge and pushes at the lower one, pounds. */
+  readonly pull: number;
+  /** About the axis of the post, and what its pipe may bear: inch-pounds. */
+  readonly moment: number;
+  readonly capacity: number;
+  /** How far the latch side comes down by the bending of the post alone, inches. */
+  readonly sag: Inches;
+}
+
+type Posts = Readonly<Record<PostId, Post>>;
+
+/** The post from which the leaf of a gate hangs that comes so many from the start of the leg. */
+const postOf = (gate: Gate, { posts, leaves }: GateLayout, n: number): PostId | null => {
+  if (posts === null) return null;
+  if (leaves.length > 1) return n === 0 ? posts.start : posts.end;
+  return posts[gate.hingedAt];
+};
+
+/** The pipe of a post as the build or the gate says it; null where none of them is that thick. */
+const pipeOf = ({ od, pipe }: Post, gate: Gate, spec: FenceSpec): Pipe | null =>
+  [gate.post, spec.gatePost, spec.terminalPost, spec.linePost].find(
+    (one) => one !== null && one.od === od && one.label === pipe,
+  ) ?? null;
+
+/** How high the hinges of a leaf are over the ground: near its ends, nearer on a low leaf. */
+const hingesOf = (bottom: number, height: number) => {
+  const inset = Math.min(hingeInset.length, height / 4);
+  return { lowHinge: inches(bottom + inset), highHinge: inches(bottom + height - inset) };
+};
+
+interface Hung {
+  readonly leaf: Leaf;
+  readonly laid: LeafLayout;
+  readonly gate: Gate;
+  readonly spec: FenceSpec;
+  readonly post: Post;
+}
+
+const hangingOf = ({ leaf, laid, gate, spec, post }: Hung): LeafHanging | null => {
+  const pipe = pipeOf(post, gate, spec);
+  if (pipe === null) return null;
+  const [width, height] = [leafWidth(leaf), leaf.height ?? spec.fabricHeight];
+  const weight = leafWeight({
+    width,
+    height,
+    frame: leaf.frame ?? frameFor(width, height),
+    mesh: spec.mesh ?? usualFabric.mesh,
+    wire: spec.wire ?? usualFabric.wire,
+  });
+  const pounds = weight.reduce((sum, one) => sum + one.pounds, 0);
+  const hanging: Hanging = {
+    pounds,
+    width,
+    hingeAllowance: inches(distance(post.at, laid.hinge) - post.od / 2 + laid.hung),
+    postOd: post.od,
+    ...hingesOf(gate.bottom ?? defaultGapUnder.length, height),
+  };
+  const { yields } = pipeGrades.find(({ label }) => label === spec.grade) ?? gradeOf(pipe);
+  return {
+    leaf: laid.id,
+    post: post.id,
+    weight,
+    pounds,
+    ...hangingLoad(hanging),
+    capacity: bendingCapacity({ od: pipe.od, wall: pipe.wall, yields }),
+    sag: latchSag(hanging, pipe.wall),
+  };
+};
+
+/**
+ * What the leaves of a gate that turn do to their posts, hanging still: weight from width, height, frame
+ * and fabric (those of the build where a leaf does not say), the load at the hinges, and how far the latch
+ * side comes down. None for a leaf whose post is not placed or of which nobody knows the pipe.
+ */
+export const leafHangings = (
+  site: Pick<Site, 'gates' | 'lines' | 'specs'>,
+  layout: GateLayout,
+  posts: Posts,
+): LeafHanging[] => {
+  const gate = site.gates[layout.id];
+  const spec = site.specs[site.lines[layout.line]?.spec ?? 'spec:'];
+  if (gate === undefined || spec === undefined) return [];
+  return layout.leaves.flatMap((laid, n) => {
+    const leaf = gate.leaves[laid.id];
+    const post = posts[postOf(gate, layout, n) ?? 'post:'];
+    if (leaf === undefined || post === undefined) return [];
+    return hangingOf({ leaf, laid, gate, spec, post }) ?? [];
+  });
+};
