@@ -51,3 +51,41 @@ test('wind and frost are told once, flagged at their place, one accepted with a 
   expect(words).toMatch(/Accepted by AB, [\d-]+: Rock at two feet/);
   expect(words).toContain('licensed professional');
 });
+
+test('a pool yard has each of its flags once, at its place, and one that is accepted is printed', async ({
+  page,
+}) => {
+  const yard = yardPage(page);
+  await page.goto('/?sample=back-yard');
+  await expect(yard.pad).toBeVisible();
+  const pull = page.getByRole('button', { name: /^Pull up/ });
+  if (await pull.isVisible()) await pull.click();
+  const flags = page.getByRole('region', { name: 'Flags' });
+  await page.getByText('Ground and wind', { exact: true }).click();
+  await page.getByLabel('Frost goes down to').fill('36');
+  await page.getByLabel('Frost goes down to').press('Enter');
+  // a flag leads to what it stands on: here the fence line
+  await flags.getByRole('button', { name: /frost asks for/ }).click();
+  if (await pull.isVisible()) await pull.click();
+  await page.getByLabel('Is the barrier round a pool').check();
+  await page.getByRole('button', { name: 'Let go' }).click();
+  if (await pull.isVisible()) await pull.click();
+  await expect(
+    flags.getByText(/mesh of 2".*CPSC Publication 362.*ISPSC 305\.2; from memory/),
+  ).toHaveCount(1);
+  await expect(flags.getByText(/does not close by itself/)).toHaveCount(2);
+  await expect(flags.getByText(/nobody has said how high the latch/)).toHaveCount(2);
+  const mesh = flags.getByRole('listitem').filter({ hasText: 'has a mesh of' });
+  await mesh.getByRole('button', { name: 'Accept with a reason' }).click();
+  await mesh.getByLabel('Reason').fill('Slats come in spring');
+  await mesh.getByLabel('Initials').fill('CD');
+  await mesh.getByLabel('Initials').press('Enter');
+  await mesh.getByRole('button', { name: 'Accept', exact: true }).click();
+  await yard.show('Crew sheet');
+  const file = await yard.download(() =>
+    page.getByRole('button', { name: 'Download PDF' }).click(),
+  );
+  expect((await textsOf(file)).flat().join(' ')).toMatch(
+    /Accepted by CD, [\d-]+: Slats come in spring/,
+  );
+});

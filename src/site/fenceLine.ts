@@ -30,6 +30,8 @@ export const fenceLineSchema = z.strictObject({
    * the left of the way an open one runs. Null for a line that stands by itself.
    */
   follows: z.strictObject({ feature: featureId, inside: signedLength }).nullable(),
+  /** What it is a barrier round, so that people and children do not get to it; null for nothing. */
+  guards: z.literal('pool').nullable(),
 });
 
 export type FenceLine = Frozen<z.infer<typeof fenceLineSchema>>;

@@ -53,6 +53,12 @@ export const gateSchema = z.strictObject({
   /** True where a post holds each leaf open. */
   holdOpen: z.boolean(),
   receiver: receiverSchema.nullable(),
+  /** From the ground to what releases the latch, in inches; null where nobody has said. */
+  latchHeight: length.nullable(),
+  /** What has to pass: people in wheelchairs, or fire engines; null where nobody has said of any. */
+  route: z.enum(['accessible', 'fire']).nullable(),
+  /** Whether a motor moves it. */
+  powered: z.boolean(),
   /** The size people call the gate by, in inches; never used as a dimension. */
   nominal: positiveLength.nullable(),
   /** The gate posts of this gate; null takes those of the fence spec. */

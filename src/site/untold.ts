@@ -13,6 +13,9 @@ export const untoldGate = {
   post: null,
   signed: null,
   asSet: null,
+  latchHeight: null,
+  route: null,
+  powered: false,
 } as const satisfies Partial<Gate>;
 
 /** What of a leaf holds until somebody says otherwise. */

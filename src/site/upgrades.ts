@@ -111,6 +111,13 @@ const fromFour = (document: PlainDocument): PlainDocument => ({
   pictures: {},
 });
 
+const gateOfFive = (gate: PlainDocument): PlainDocument => ({
+  ...gate,
+  latchHeight: null,
+  route: null,
+  powered: false,
+});
+
 const specOfFive = (spec: PlainDocument): PlainDocument => ({
   ...spec,
   grade: null,
@@ -120,11 +127,16 @@ const specOfFive = (spec: PlainDocument): PlainDocument => ({
   leastDepth: 0,
 });
 
-/** What the place does to a fence, and what fabric and pipe are made of, of which no older file says anything. */
+/**
+ * What the place does to a fence, what fabric and pipe are made of, what a fence guards and what its gates
+ * have to let pass, of which no older file says anything.
+ */
 const fromFive = (document: PlainDocument): PlainDocument => ({
   ...document,
   conditions: { soil: null, isolated: false, frost: null, wind: null, bays: 'by build' },
   acceptances: {},
+  lines: mapped(document['lines'], (line) => ({ ...line, guards: null })),
+  gates: mapped(document['gates'], gateOfFive),
   specs: mapped(document['specs'], specOfFive),
 });
 

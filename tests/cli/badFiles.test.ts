@@ -75,6 +75,7 @@ const emptyLine = {
   path: {},
   stepped: {},
   follows: null,
+  guards: null,
   curved: {},
   walls: {},
 };

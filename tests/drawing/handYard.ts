@@ -207,6 +207,7 @@ export const handYard = (
       curved: {},
       walls: {},
       follows: null,
+      guards: null,
     };
   });
   const site: Site = {

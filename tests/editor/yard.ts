@@ -50,6 +50,7 @@ const fence: FenceLine = {
   curved: {},
   walls: {},
   follows: null,
+  guards: null,
   path: path('fence', ['mark:house2', [840, 0], [840, -480]]),
 };
 

@@ -130,6 +130,7 @@ const withLine = (site: Site, drawn: DrawnLine, n: number): Site => {
     curved: {},
     walls: {},
     follows: null,
+    guards: null,
   };
   return {
     ...site,

@@ -40,6 +40,9 @@ const gate = {
   receiver: null,
   signed: null,
   asSet: null,
+  latchHeight: null,
+  route: null,
+  powered: false,
 };
 
 const part = {
@@ -100,6 +103,7 @@ export const sampleDocument = {
       curved: {},
       walls: {},
       follows: null,
+      guards: null,
     },
     'line:2': {
       label: 'Pen',
@@ -115,6 +119,7 @@ export const sampleDocument = {
       curved: {},
       walls: {},
       follows: null,
+      guards: null,
     },
   },
   gates: {

@@ -1,7 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { untoldConditions } from '../../src/site/conditions.ts';
+import type { FenceLine } from '../../src/site/fenceLine.ts';
 import type { FenceSpec } from '../../src/site/fenceSpec.ts';
+import type { Gate } from '../../src/site/gate.ts';
 import { openDocument } from '../../src/site/openDocument.ts';
 import { upgraded } from '../../src/site/upgraded.ts';
 import { upgrades } from '../../src/site/upgrades.ts';
@@ -13,14 +15,29 @@ import { sampleSite } from './sampleSite.ts';
 import { versionOne } from './versionOne.ts';
 
 /** What version 6 added taken out again, where it is as a document without it is brought up. */
-const withoutConditions = ({ conditions, acceptances, specs, ...site }: Site) => {
+const withoutConditions = (opened: Site) => {
+  const { conditions, acceptances, specs, lines, gates, ...site } = opened;
   expect([conditions, acceptances]).toEqual([untoldConditions, {}]);
+  const drawn = Object.entries<FenceLine>(lines).map(([id, { guards, ...line }]) => {
+    expect(guards).toBeNull();
+    return [id, line] as const;
+  });
+  const hung = Object.entries<Gate>(gates).map(([id, gate]) => {
+    const { latchHeight, route, powered, ...rest } = gate;
+    expect([latchHeight, route, powered]).toEqual([null, null, false]);
+    return [id, rest] as const;
+  });
   const built = Object.entries<FenceSpec>(specs).map(([id, spec]) => {
     const { grade, mesh, wire, solid, leastDepth, ...rest } = spec;
     expect([grade, mesh, wire, solid, leastDepth]).toEqual([null, null, null, null, 0]);
     return [id, rest] as const;
   });
-  return { ...site, specs: Object.fromEntries(built) };
+  return {
+    ...site,
+    lines: Object.fromEntries(drawn),
+    gates: Object.fromEntries(hung),
+    specs: Object.fromEntries(built),
+  };
 };
 
 /** What version 5 added taken out as well. */

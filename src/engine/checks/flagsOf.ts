@@ -19,7 +19,9 @@ import { checkLeaves } from './checkLeaves.ts';
 import { checkLines } from './checkLines.ts';
 import { checkNominal } from './checkNominal.ts';
 import { checkPins } from './checkPins.ts';
+import { checkPool } from './checkPool.ts';
 import { checkReceivers } from './checkReceivers.ts';
+import { checkRoutes } from './checkRoutes.ts';
 import { checkSet } from './checkSet.ts';
 import { checkSigned } from './checkSigned.ts';
 import { checkSlides } from './checkSlides.ts';
@@ -68,5 +70,7 @@ export const flagsOf = (site: Site, laid: LaidYard, carry: Carry): Flag[] =>
     ...checkFoundations(site, laid),
     ...checkSurvey(site, laid),
     ...checkStructure(site, laid),
+    ...checkPool(site, laid),
+    ...checkRoutes(site, laid),
     ...checkHangings(site, laid),
   ].toSorted((a, b) => rank[a.level] - rank[b.level] || (sortKey(a) < sortKey(b) ? -1 : 1));

@@ -137,6 +137,7 @@ const fenceOf = (
   ),
   walls: {},
   follows: null,
+  guards: null,
 });
 
 interface Cornered {

@@ -24,5 +24,6 @@ export const startLine = (site: Site, spec: SpecId, place: Place): Site => {
     curved: {},
     walls: {},
     follows: null,
+    guards: null,
   });
 };

@@ -225,6 +225,7 @@ describe('select', () => {
           curved: {},
           walls: {},
           follows: null,
+          guards: null,
           path: {
             'vertex:w1': { mark: 'mark:lot1', order: 'a0' },
             'vertex:w2': { mark: 'mark:lot2', order: 'a1' },

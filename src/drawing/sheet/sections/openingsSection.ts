@@ -15,7 +15,6 @@ import { rollText } from '../../tables/rollText.ts';
 import { swingTexts } from '../../tables/swingTexts.ts';
 import { gateHead } from './gateHead.ts';
 import { gateLines } from './gateLines.ts';
-import { leafLoadTexts } from '../../tables/leafLoadTexts.ts';
 import { hangingLine } from './hangingLine.ts';
 import { nothing, type Block, type Stack } from '../flow/block.ts';
 import { heading } from '../flow/heading.ts';
@@ -70,8 +69,7 @@ const barOf = (gate: GateLayout, site: Site, width: number): Block => {
 /** What a gate is, how it moves and what else there is to know, and what to mind when it is hung. */
 const gateTexts = (gate: GateLayout, layout: Layout, site: Site): readonly string[] => {
   const facts = [kindLine(gate, layout, site), swingLine(gate, layout), ...gateLines(gate, site)];
-  const loads = leafLoadTexts(site, gate, layout).join(' ');
-  return [facts.filter((text) => text !== '').join(' '), loads, hangingLine(gate, site)];
+  return [facts.filter((text) => text !== '').join(' '), hangingLine(gate, site)];
 };
 
 /** The terms of an opening added up; for a gap there is nothing to add. */

@@ -1,6 +1,8 @@
-import type { Layout } from '../../../engine/layout.ts';
+import type { GateLayout, Layout } from '../../../engine/layout.ts';
 import type { Site } from '../../../site/site.ts';
 import { weakestSoil } from '../../../trade/soils.ts';
+import { gateTitle } from '../../tables/gateKind.ts';
+import { leafLoadTexts } from '../../tables/leafLoadTexts.ts';
 import { structureTable } from '../../tables/structureTable.ts';
 import type { Stack } from '../flow/block.ts';
 import { heading } from '../flow/heading.ts';
@@ -11,19 +13,27 @@ import { loose } from '../flow/stacks.ts';
 const groundText = ({ soil, isolated }: Site['conditions']): string =>
   `${soil === null ? `Ground: nobody has said; counted as ${weakestSoil.label}` : `Ground: ${soil}, as told`}${isolated ? ', twice its lateral figures since half an inch of movement does no harm' : ''} (${weakestSoil.source.text}).`;
 
+/** What leaves weigh and how far their posts give, gate by gate. */
+const leafTexts = (site: Site, layout: Layout): string[] =>
+  Object.values<GateLayout>(layout.gates).flatMap((gate) => {
+    const texts = leafLoadTexts(site, gate, layout);
+    return texts.length === 0 ? [] : [`${gateTitle(gate, site)}: ${texts.join(' ')}`];
+  });
+
+const disclaimer =
+  'These figures compare the plan with the rules named. They are no design: wind, soil and frost of this place are for its building department and a licensed professional to say.';
+
 /**
- * What wind, frost and ground ask of the line posts, beside what is planned; nothing where nobody has told of
- * any. It compares, and says so.
+ * What wind, frost and ground ask of the line posts beside what is planned, where somebody has told of any,
+ * and what leaves do to their posts. It compares, and says so. Nothing for a fence without either.
  */
 export const structureSection = (site: Site, layout: Layout, width: number): Stack[] => {
   const table = structureTable(site, layout);
-  if (table.rows.length === 0) return [];
-  const said = [
-    ...paragraph(groundText(site.conditions), width),
-    ...paragraph(
-      'These figures compare the plan with the rules named. They are no design: wind, soil and frost of this place are for its building department and a licensed professional to say.',
-      width,
-    ),
-  ];
-  return [loose(heading('Structure', width), said, 0.3), layTable(table, width)];
+  const leaves = leafTexts(site, layout);
+  const told = table.rows.length > 0;
+  if (!told && leaves.length === 0) return [];
+  const texts = [...leaves, ...(told ? [groundText(site.conditions)] : []), disclaimer];
+  const said = texts.flatMap((text) => paragraph(text, width));
+  const head = loose(heading('Structure', width), said, 0.3);
+  return told ? [head, layTable(table, width)] : [head];
 };

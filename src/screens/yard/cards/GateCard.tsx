@@ -14,6 +14,7 @@ import { Working } from '../../openings/Working.tsx';
 import { AnchorFields } from './AnchorFields.tsx';
 import { FittingFields } from './FittingFields.tsx';
 import { HungFields } from './HungFields.tsx';
+import { PassFields } from './PassFields.tsx';
 import { useDo, useEdit } from './useEdit.ts';
 import { WayFields } from './WayFields.tsx';
 
@@ -68,6 +69,9 @@ const Laid = ({ gate, laid }: Props) => {
       <HungFields gate={gate} laid={laid} />
       <Fold title="How it closes">
         <WayFields gate={gate} laid={laid} />
+      </Fold>
+      <Fold title="What passes, latch, motor">
+        <PassFields id={laid.id} gate={gate} />
       </Fold>
       {gate.way.kind !== 'gap' && (
         <Fold title="Ground, closer, hold-open, receiver">

@@ -3,6 +3,7 @@ import { openLine } from '../../../site/edits/openLine.ts';
 import { removeLine } from '../../../site/edits/removeLine.ts';
 import { renameLine } from '../../../site/edits/renameLine.ts';
 import { reverseLine } from '../../../site/edits/reverseLine.ts';
+import { setGuards } from '../../../site/edits/setGuards.ts';
 import { setHook } from '../../../site/edits/setHook.ts';
 import { setLineSpec } from '../../../site/edits/setLineSpec.ts';
 import type { LineId, SpecId } from '../../../site/ids.ts';
@@ -10,6 +11,7 @@ import { formatLength } from '../../../units/formatLength.ts';
 import { useLayout, useSite } from '../../bench.ts';
 import { ChoiceField } from '../../fields/ChoiceField.tsx';
 import { TextField } from '../../fields/TextField.tsx';
+import { TickField } from '../../fields/TickField.tsx';
 import { FollowsFields } from './FollowsFields.tsx';
 import { SpecFields } from './SpecFields.tsx';
 import { useDo, useEdit } from './useEdit.ts';
@@ -51,6 +53,13 @@ export const LineCard = ({ id }: { readonly id: LineId }) => {
         value={line.spec}
         choices={specs.map(([value, spec]) => ({ value, label: spec.label }))}
         onChoose={(spec) => make('Change fence', (was) => setLineSpec(was, id, spec))}
+      />
+      <TickField
+        label="Is the barrier round a pool"
+        ticked={line.guards === 'pool'}
+        onTick={(on) =>
+          make('Change what it guards', (was) => setGuards(was, id, on ? 'pool' : null))
+        }
       />
       <FollowsFields id={id} />
       <SpecFields id={line.spec} />

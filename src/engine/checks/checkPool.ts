@@ -1,0 +1,189 @@
+import { centroid } from '../../geometry/centroid.ts';
+import type { SitePoint } from '../../geometry/point.ts';
+import type { Feature } from '../../site/feature.ts';
+import type { FenceSpec } from '../../site/fenceSpec.ts';
+import type { Gate } from '../../site/gate.ts';
+import { verticesOf } from '../../site/pathOrder.ts';
+import type { Site } from '../../site/site.ts';
+import { defaultGapUnder } from '../../trade/gapUnder.ts';
+import {
+  poolGaps,
+  poolGates,
+  poolHeight,
+  poolLatch,
+  poolLatchBelowTop,
+  poolMeshes,
+  poolSlats,
+  type PoolLimit,
+} from '../../trade/poolBarriers.ts';
+import { usualFabric } from '../../trade/wires.ts';
+import { fineStyle } from '../../units/fineStyle.ts';
+import { formatLength } from '../../units/formatLength.ts';
+import { inches, type Inches } from '../../units/inches.ts';
+import type { Flag } from '../flag.ts';
+import type { GateLayout, LineLayout } from '../layout.ts';
+import type { LaidLines } from '../posts/layLines.ts';
+import { plantedAt, type GateFlag } from './gateFlag.ts';
+import { lineName } from './names.ts';
+
+type Say = (length: Inches) => string;
+
+/** Limits of which some are passed: every one is named, since they disagree. */
+const limitsText = (limits: readonly PoolLimit[], say: Say): string =>
+  limits.map(({ limit, source }) => `${say(limit)} (${source.text})`).join(', ');
+
+const lineFlags = (line: LineLayout, spec: FenceSpec, site: Site, say: Say): Flag[] => {
+  const name = lineName(site, line.id);
+  const plant = (rule: string, message: string): Flag => ({
+    level: 'settle',
+    rule,
+    place: { kind: 'line', id: line.id },
+    at: line.legs[0]?.start ?? { x: 0, y: 0 },
+    message,
+  });
+  const mesh = spec.mesh ?? usualFabric.mesh;
+  const taken = spec.mesh === null ? ', taken since nobody has said,' : '';
+  const [strictGap] = poolGaps;
+  const [strictMesh] = poolMeshes;
+  return [
+    ...(spec.fabricHeight >= poolHeight.limit
+      ? []
+      : [
+          plant(
+            'pool barrier low',
+            `${name} is ${say(spec.fabricHeight)} high: round a pool expected ${say(poolHeight.limit)} at least (${poolHeight.source.text}); many places ask for 5 ft.`,
+          ),
+        ]),
+    ...(strictGap === undefined || spec.gapUnder <= strictGap.limit
+      ? []
+      : [
+          plant(
+            'gap under a pool barrier',
+            `${name} may have ${say(spec.gapUnder)} under its fabric: round a pool at most ${limitsText(poolGaps, say)}.`,
+          ),
+        ]),
+    ...(strictMesh === undefined || mesh <= strictMesh.limit || spec.solid !== null
+      ? []
+      : [
+          plant(
+            'mesh of a pool barrier',
+            `${name} has a mesh of ${say(mesh)}${taken === '' ? '' : taken.slice(0, -1)}: round a pool at most ${limitsText(poolMeshes, say)}, unless slats leave no more than ${say(poolSlats.limit)}.`,
+          ),
+        ]),
+  ];
+};
+
+/** The middles of the pools of a site. */
+const poolsOf = ({ features, marks }: Site): SitePoint[] =>
+  Object.values<Feature>(features).flatMap((feature) => {
+    if (feature.kind !== 'pool') return [];
+    const corners = verticesOf(feature.path).flatMap(({ mark }) => marks[mark] ?? []);
+    return centroid(corners) ?? [];
+  });
+
+/** On which side of a gate, along its leg, the nearest pool lies; null where none is drawn. */
+const poolSide = (
+  { middle, bearing }: GateLayout,
+  pools: readonly SitePoint[],
+): Gate['opens'] | null => {
+  const far = (at: SitePoint): number => Math.hypot(at.x - middle.x, at.y - middle.y);
+  const [nearest] = pools.toSorted((a, b) => far(a) - far(b));
+  if (nearest === undefined) return null;
+  const [dx, dy] = [nearest.x - middle.x, nearest.y - middle.y];
+  return Math.cos(bearing) * dy - Math.sin(bearing) * dx > 0 ? 'left' : 'right';
+};
+
+const latchFlags = (gate: Gate, spec: FenceSpec, say: Say): GateFlag[] => {
+  const rule = 'latch of a pool gate';
+  if (gate.latchHeight === null) {
+    return [
+      {
+        level: 'settle',
+        rule,
+        message: `nobody has said how high the latch of this pool gate is: ${say(poolLatch.limit)} over the bottom of the gate, or out of reach on the pool’s side (${poolLatch.source.text}).`,
+      },
+    ];
+  }
+  const bottom = gate.bottom ?? defaultGapUnder.length;
+  const high = inches(gate.latchHeight - bottom);
+  if (high >= poolLatch.limit) return [];
+  const top = say(inches(spec.fabricHeight - poolLatchBelowTop));
+  return [
+    {
+      level: 'settle',
+      rule,
+      message: `the latch is ${say(high)} over the bottom of this pool gate: lower than ${say(poolLatch.limit)} it belongs on the pool’s side, ${say(poolLatchBelowTop)} or more below the top (${top} up at most), with no opening over 1/2" within 18" of it (${poolLatch.source.text}).`,
+    },
+  ];
+};
+
+const gateFlags = (
+  layout: GateLayout,
+  site: Site,
+  {
+    spec,
+    pools,
+    say,
+  }: { readonly spec: FenceSpec; readonly pools: readonly SitePoint[]; readonly say: Say },
+): GateFlag[] => {
+  const gate = site.gates[layout.id];
+  if (gate === undefined) return [];
+  const settle = (rule: string, message: string): GateFlag => ({ level: 'settle', rule, message });
+  if (gate.way.kind === 'gap') {
+    return [
+      settle(
+        'gap in a pool barrier',
+        `a gap in the barrier of a pool: expected a gate (${poolGates.text}).`,
+      ),
+    ];
+  }
+  const side = poolSide(layout, pools);
+  const turns = layout.leaves.length > 0;
+  return [
+    ...(turns && side === null
+      ? [
+          settle(
+            'pool not drawn',
+            'no pool is drawn: on which side it lies, and so which way this gate has to open, is not known.',
+          ),
+        ]
+      : []),
+    ...(turns && side === gate.opens
+      ? [
+          settle(
+            'gate opens to the pool',
+            `this gate opens to the pool: expected away from it (${poolGates.text}).`,
+          ),
+        ]
+      : []),
+    ...(gate.closer === null
+      ? [
+          settle(
+            'pool gate without a closer',
+            `this gate does not close by itself: expected a closer (${poolGates.text}).`,
+          ),
+        ]
+      : []),
+    ...latchFlags(gate, spec, say),
+  ];
+};
+
+/**
+ * What the barrier round a pool is compared with, each once and at its place: height, gap and mesh of the
+ * fence, way, closer and latch of its gates. Where published limits disagree all of them are named. Rails
+ * that can be climbed, and what stands beside the fence, are not looked at.
+ */
+export const checkPool = (site: Site, laid: LaidLines): Flag[] => {
+  const say: Say = (length) => formatLength(length, fineStyle(site.lengths));
+  const pools = poolsOf(site);
+  return Object.values<LineLayout>(laid.lines).flatMap((line) => {
+    const drawn = site.lines[line.id];
+    const spec = drawn === undefined ? undefined : site.specs[drawn.spec];
+    if (drawn?.guards !== 'pool' || spec === undefined) return [];
+    const gates = Object.values<GateLayout>(laid.gates).filter((gate) => gate.line === line.id);
+    return [
+      ...lineFlags(line, spec, site, say),
+      ...gates.flatMap((gate) => plantedAt(gate, gateFlags(gate, site, { spec, pools, say }))),
+    ];
+  });
+};

@@ -1,0 +1,89 @@
+import { describe, expect, it } from 'vitest';
+import { layOutSite } from '../../../src/engine/layOutSite.ts';
+import { addFeature } from '../../../src/site/edits/addFeature.ts';
+import { changeGate } from '../../../src/site/edits/changeGate.ts';
+import { changeSpec } from '../../../src/site/edits/changeSpec.ts';
+import { setGateOpens } from '../../../src/site/edits/setGateOpens.ts';
+import { setGuards } from '../../../src/site/edits/setGuards.ts';
+import type { LineId } from '../../../src/site/ids.ts';
+import type { Site } from '../../../src/site/site.ts';
+import { inches } from '../../../src/units/inches.ts';
+import { bare, fence, firstGate, gateOn } from '../plainYard.ts';
+
+/** A fence along the south of a pool, with a gate that opens to the left, where the pool lies. */
+const drawn = addFeature(
+  gateOn(
+    fence(bare, [
+      [0, 0],
+      [1200, 0],
+    ]),
+    0,
+    { from: 'middle', offset: 0 },
+  ),
+  { kind: 'pool', label: 'Pool' },
+  [
+    { x: 400, y: 200 },
+    { x: 800, y: 200 },
+    { x: 800, y: 500 },
+    { x: 400, y: 500 },
+  ],
+);
+const line = Object.keys(drawn.lines)[0] as LineId;
+const yard = changeGate(
+  changeSpec(setGuards(drawn, line, 'pool'), 'spec:six', { mesh: inches(2) }),
+  firstGate(drawn),
+  { latchHeight: inches(52), bottom: inches(2) },
+);
+
+const found = (site: Site) => {
+  const rules = /pool/;
+  return layOutSite(site).flags.filter(({ rule }) => rules.test(rule));
+};
+
+describe('the barrier round a pool', () => {
+  it('[F33] 2 in mesh, a latch at 50 in and a gate that swings in are each told once, at their place, with who says so', () => {
+    const flags = found(yard);
+    expect(flags.map(({ rule, place }) => [rule, place.kind])).toEqual([
+      ['gate opens to the pool', 'gate'],
+      ['latch of a pool gate', 'gate'],
+      ['pool gate without a closer', 'gate'],
+      ['mesh of a pool barrier', 'line'],
+    ]);
+    const said = new Map(flags.map(({ rule, message }) => [rule, message]));
+    const mesh = said.get('mesh of a pool barrier');
+    // both published limits where they disagree
+    expect(mesh).toContain('CPSC Publication 362');
+    expect(mesh).toContain('ISPSC 305.2; from memory');
+    expect(said.get('latch of a pool gate')).toMatch(/4'-2" over the bottom .* lower than 4'-6"/);
+    expect(said.get('gate opens to the pool')).toContain('CPSC Publication 362');
+    expect(flags.every(({ level }) => level === 'settle')).toBe(true);
+  });
+
+  it('[F33] turned away, latched high, closed and meshed fine, nothing is left to say', () => {
+    const away = setGateOpens(yard, firstGate(yard), 'right');
+    const latched = changeGate(away, firstGate(yard), { latchHeight: inches(58) });
+    const fine = changeSpec(latched, 'spec:six', { mesh: inches(1.25) });
+    expect(found(fine).map(({ rule }) => rule)).toEqual(['pool gate without a closer']);
+  });
+
+  it('[F33] a fence that guards no pool, and low fence with a wide gap that does', () => {
+    expect(found(setGuards(yard, line, null))).toEqual([]);
+    const low = changeSpec(yard, 'spec:six', { fabricHeight: inches(42), gapUnder: inches(5) });
+    const rules = found(low).map(({ rule }) => rule);
+    expect(rules).toContain('pool barrier low');
+    expect(rules).toContain('gap under a pool barrier');
+  });
+
+  it('[F34] a narrow gate for fire engines, a latch out of reach, and a motor are told', () => {
+    const told = (fields: Parameters<typeof changeGate>[2]) =>
+      layOutSite(changeGate(setGuards(yard, line, null), firstGate(yard), fields)).flags.map(
+        ({ rule, level }) => `${level} ${rule}`,
+      );
+    expect(told({ route: 'fire' })).toContain('settle too narrow for fire engines');
+    expect(told({ route: 'accessible' })).toContain('settle latch out of reach');
+    expect(told({ route: 'accessible', latchHeight: inches(40) })).not.toContain(
+      'settle latch out of reach',
+    );
+    expect(told({ powered: true })).toContain('caution powered gate');
+  });
+});
