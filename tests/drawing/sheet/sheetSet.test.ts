@@ -156,10 +156,11 @@ describe('sheetSet', () => {
       '1 Plan',
       '2 Openings, tapes and holes',
       '3 Tapes and holes',
-      '4 Tapes and holes, load list, flags, cautions',
+      '4 Tapes and holes, load list, flags, structure, cautions',
+      '5 Cautions',
     ]);
-    expect(wordsOf(pages.slice(-1)).replaceAll(' | ', ' ')).toContain(
-      'Tapes and holes, load list, flags, cautions',
+    expect(wordsOf(pages.slice(3, 4)).replaceAll(' | ', ' ')).toContain(
+      'Tapes and holes, load list, flags, structure, cautions',
     );
   });
 

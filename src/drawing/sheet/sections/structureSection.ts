@@ -32,7 +32,7 @@ export const structureSection = (site: Site, layout: Layout, width: number): Sta
   const leaves = leafTexts(site, layout);
   const told = table.rows.length > 0;
   if (!told && leaves.length === 0) return [];
-  const texts = [...leaves, ...(told ? [groundText(site.conditions)] : []), disclaimer];
+  const texts = [...leaves, ...(told ? [groundText(site.conditions), disclaimer] : [])];
   const said = texts.flatMap((text) => paragraph(text, width));
   const head = loose(heading('Structure', width), said, 0.3);
   return told ? [head, layTable(table, width)] : [head];
