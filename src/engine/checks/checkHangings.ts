@@ -7,7 +7,8 @@ import type { Flag } from '../flag.ts';
 import type { GateLayout } from '../layout.ts';
 import type { LaidLines } from '../posts/layLines.ts';
 import { leafHangings, type LeafHanging } from '../structure/leafHangings.ts';
-import { plantedAt, type GateFlag } from './gateFlag.ts';
+import { plantedAt, saidOf, type GateFlag } from './gateFlag.ts';
+import { gateName } from './names.ts';
 
 /** A latch side that comes down by more than this no longer meets its latch, inches; ours, no published source. */
 const mostSag = inches(1 / 2);
@@ -43,6 +44,9 @@ export const checkHangings = (site: Site, laid: LaidLines): Flag[] =>
   Object.values<GateLayout>(laid.gates).flatMap((gate) =>
     plantedAt(
       gate,
-      leafHangings(site, gate, laid.posts).flatMap((hanging) => flagsFor(hanging, laid, site)),
+      saidOf(
+        gateName(site, gate.id),
+        leafHangings(site, gate, laid.posts).flatMap((hanging) => flagsFor(hanging, laid, site)),
+      ),
     ),
   );

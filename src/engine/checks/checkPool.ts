@@ -23,8 +23,8 @@ import { inches, type Inches } from '../../units/inches.ts';
 import type { Flag } from '../flag.ts';
 import type { GateLayout, LineLayout } from '../layout.ts';
 import type { LaidLines } from '../posts/layLines.ts';
-import { plantedAt, type GateFlag } from './gateFlag.ts';
-import { lineName } from './names.ts';
+import { plantedAt, saidOf, type GateFlag } from './gateFlag.ts';
+import { gateName, lineName } from './names.ts';
 
 type Say = (length: Inches) => string;
 
@@ -183,7 +183,12 @@ export const checkPool = (site: Site, laid: LaidLines): Flag[] => {
     const gates = Object.values<GateLayout>(laid.gates).filter((gate) => gate.line === line.id);
     return [
       ...lineFlags(line, spec, site, say),
-      ...gates.flatMap((gate) => plantedAt(gate, gateFlags(gate, site, { spec, pools, say }))),
+      ...gates.flatMap((gate) =>
+        plantedAt(
+          gate,
+          saidOf(gateName(site, gate.id), gateFlags(gate, site, { spec, pools, say })),
+        ),
+      ),
     ];
   });
 };

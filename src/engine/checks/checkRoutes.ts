@@ -8,7 +8,8 @@ import type { Flag } from '../flag.ts';
 import { clearPassage } from '../gate/clearPassage.ts';
 import type { GateLayout } from '../layout.ts';
 import type { LaidLines } from '../posts/layLines.ts';
-import { plantedAt, type GateFlag } from './gateFlag.ts';
+import { plantedAt, saidOf, type GateFlag } from './gateFlag.ts';
+import { gateName } from './names.ts';
 
 type Say = (length: Inches) => string;
 
@@ -69,6 +70,8 @@ export const checkRoutes = (site: Site, laid: LaidLines): Flag[] => {
   const say: Say = (length) => formatLength(length, fineStyle(site.lengths));
   return Object.values<GateLayout>(laid.gates).flatMap((layout) => {
     const gate = site.gates[layout.id];
-    return gate === undefined ? [] : plantedAt(layout, flagsFor(gate, layout, say));
+    return gate === undefined
+      ? []
+      : plantedAt(layout, saidOf(gateName(site, layout.id), flagsFor(gate, layout, say)));
   });
 };

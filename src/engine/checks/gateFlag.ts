@@ -5,6 +5,10 @@ import type { GateLayout } from '../layout.ts';
 /** A flag of one gate, planted in the middle of its opening unless it has a place of its own. */
 export type GateFlag = Pick<Flag, 'level' | 'rule' | 'message'> & { readonly at?: SitePoint };
 
+/** The same flags, each said of its gate by name. */
+export const saidOf = (name: string, flags: readonly GateFlag[]): GateFlag[] =>
+  flags.map((flag) => ({ ...flag, message: `${name}: ${flag.message}` }));
+
 /** The flags of a gate, each on the gate and at its place. */
 export const plantedAt = (gate: GateLayout, flags: readonly GateFlag[]): Flag[] =>
   flags.map(({ level, rule, message, at = gate.middle }) => ({
