@@ -1,3 +1,4 @@
+import type { Mend } from './mend.ts';
 import type { SitePoint } from '../geometry/point.ts';
 import type { FeatureId, GateId, LineId, MarkId, ShotId, VertexId } from '../site/ids.ts';
 
@@ -11,6 +12,8 @@ export interface Flag {
   readonly at: SitePoint;
   /** One line: what, how much, what was expected. */
   readonly message: string;
+  /** What would take it away in one step, where there is one. */
+  readonly mend?: Mend;
 }
 
 /** What a flag stands on; tapping the flag selects it. */

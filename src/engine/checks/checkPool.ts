@@ -150,10 +150,17 @@ const gateFlags = (
       : []),
     ...(turns && side === gate.opens
       ? [
-          settle(
-            'gate opens to the pool',
-            `this gate opens to the pool: expected away from it (${poolGates.text}).`,
-          ),
+          {
+            ...settle(
+              'gate opens to the pool',
+              `this gate opens to the pool: expected away from it (${poolGates.text}).`,
+            ),
+            mend: {
+              kind: 'open away' as const,
+              gate: layout.id,
+              opens: side === 'left' ? ('right' as const) : ('left' as const),
+            },
+          },
         ]
       : []),
     ...(gate.closer === null

@@ -1,3 +1,4 @@
+import { slack } from '../../geometry/tolerance.ts';
 import type { FenceSpec } from '../../site/fenceSpec.ts';
 import type { LineId, SpecId } from '../../site/ids.ts';
 import type { Site } from '../../site/site.ts';
@@ -5,9 +6,10 @@ import { frostSource } from '../../trade/frost.ts';
 import { bendingSource, windSource } from '../../trade/windTerms.ts';
 import { mostOpenFrame, openFrameSource } from '../../trade/openFrames.ts';
 import { formatLength } from '../../units/formatLength.ts';
-import type { Inches } from '../../units/inches.ts';
+import { inches, type Inches } from '../../units/inches.ts';
 import type { Flag } from '../flag.ts';
 import type { LineLayout } from '../layout.ts';
+import type { Mend } from '../mend.ts';
 import type { LaidLines } from '../posts/layLines.ts';
 import { buildStructure, type BuildStructure } from '../structure/buildStructure.ts';
 import { longestBays } from '../structure/longestBays.ts';
@@ -15,6 +17,7 @@ import { lineName } from './names.ts';
 
 /** A build where it stands for the first time. */
 interface Stood {
+  readonly id: SpecId;
   readonly spec: FenceSpec;
   readonly line: LineLayout;
   readonly structure: BuildStructure;
@@ -22,12 +25,23 @@ interface Stood {
 
 type Say = (length: Inches) => string;
 
-const flag = ({ line }: Stood, rule: string, message: string): Flag => ({
+const flag = (
+  { line }: Stood,
+  { rule, message, mend }: Pick<Flag, 'rule' | 'message' | 'mend'>,
+): Flag => ({
   level: 'settle',
   rule,
   place: { kind: 'line', id: line.id },
   at: line.legs[0]?.start ?? { x: 0, y: 0 },
   message,
+  ...(mend === undefined ? {} : { mend }),
+});
+
+/** Holes as deep as a rule asks for, in whole inches. */
+const deeper = ({ id }: Stood, depth: Inches): Mend => ({
+  kind: 'deepen holes',
+  spec: id,
+  depth: inches(Math.ceil(depth - slack)),
 });
 
 const inWind = (stood: Stood, site: Site, say: Say): Flag[] => {
@@ -38,13 +52,13 @@ const inWind = (stood: Stood, site: Site, say: Say): Flag[] => {
   const where = `${spec.label} in ${told.speed} mph, exposure ${told.exposure}`;
   if (wind === 'too solid') {
     const message = `${where}: fabric more than ${100 * mostOpenFrame} % solid is no open frame (${openFrameSource.text}): its wind is for a licensed professional to say.`;
-    return [flag(stood, 'too solid for the table', message)];
+    return [flag(stood, { rule: 'too solid for the table', message })];
   }
   const { bends, capacity, bay, longest, steel } = wind;
   if (bends <= capacity) return [];
   const share = Math.ceil((100 * bends) / capacity);
   const message = `${where}: line posts ${say(bay)} apart bend by ${share} % of what ${spec.linePost.label} of ${steel} steel may bear; expected bays of ${say(longest)} at most, or stronger posts (${windSource.text}; ${bendingSource.text}).`;
-  return [flag(stood, 'posts bend in the wind', message)];
+  return [flag(stood, { rule: 'posts bend in the wind', message, mend: { kind: 'bays by wind' } })];
 };
 
 const rulesOver = ({ structure }: Stood): string[] =>
@@ -61,20 +75,20 @@ const deep = (stood: Stood, site: Site, say: Say): Flag[] => {
   return [
     ...(frost?.depth != null && over.has('frost')
       ? [
-          flag(
-            stood,
-            'holes above frost',
-            `${name}: holes ${say(structure.depth)} deep; frost asks for ${say(frost.depth)} (${frostSource.text}).`,
-          ),
+          flag(stood, {
+            rule: 'holes above frost',
+            message: `${name}: holes ${say(structure.depth)} deep; frost asks for ${say(frost.depth)} (${frostSource.text}).`,
+            mend: deeper(stood, frost.depth),
+          }),
         ]
       : []),
     ...(pole !== undefined && over.has('pole')
       ? [
-          flag(
-            stood,
-            'holes shallow for the wind',
-            `${name}: line post holes ${say(structure.depth)} deep; the pole formula asks for ${pole.depth === null ? 'more than 40 ft' : say(pole.depth)} in ${structure.lateral} psf a foot (${pole.source}).`,
-          ),
+          flag(stood, {
+            rule: 'holes shallow for the wind',
+            message: `${name}: line post holes ${say(structure.depth)} deep; the pole formula asks for ${pole.depth === null ? 'more than 40 ft' : say(pole.depth)} in ${structure.lateral} psf a foot (${pole.source}).`,
+            ...(pole.depth === null ? {} : { mend: deeper(stood, pole.depth) }),
+          }),
         ]
       : []),
   ];
@@ -90,7 +104,7 @@ export const checkStructure = (site: Site, laid: LaidLines): Flag[] => {
       const [spec, laidOut] = [site.specs[id], laid.lines[line]];
       if (spec === undefined || laidOut === undefined) return [];
       const structure = buildStructure(spec, site.conditions, bay);
-      const stood = { spec, line: laidOut, structure };
+      const stood = { id, spec, line: laidOut, structure };
       return [...inWind(stood, site, say), ...deep(stood, site, say)];
     },
   );

@@ -3,7 +3,9 @@ import type { Flag } from '../flag.ts';
 import type { GateLayout } from '../layout.ts';
 
 /** A flag of one gate, planted in the middle of its opening unless it has a place of its own. */
-export type GateFlag = Pick<Flag, 'level' | 'rule' | 'message'> & { readonly at?: SitePoint };
+export type GateFlag = Pick<Flag, 'level' | 'rule' | 'message' | 'mend'> & {
+  readonly at?: SitePoint;
+};
 
 /** The same flags, each said of its gate by name. */
 export const saidOf = (name: string, flags: readonly GateFlag[]): GateFlag[] =>
@@ -11,10 +13,11 @@ export const saidOf = (name: string, flags: readonly GateFlag[]): GateFlag[] =>
 
 /** The flags of a gate, each on the gate and at its place. */
 export const plantedAt = (gate: GateLayout, flags: readonly GateFlag[]): Flag[] =>
-  flags.map(({ level, rule, message, at = gate.middle }) => ({
+  flags.map(({ level, rule, message, mend, at = gate.middle }) => ({
     level,
     rule,
     place: { kind: 'gate', id: gate.id },
     at,
     message,
+    ...(mend === undefined ? {} : { mend }),
   }));

@@ -1,6 +1,7 @@
 import { flagName } from '../../drawing/plan/drawFlags.ts';
 import type { Flag } from '../../engine/flag.ts';
 import { AcceptKeys } from './AcceptKeys.tsx';
+import { MendKey } from './MendKey.tsx';
 
 interface Props {
   readonly flags: readonly Flag[];
@@ -25,6 +26,7 @@ export const FlagList = ({ flags, onFlag }: Props) => {
             </b>
             <span>{flag.message}</span>
           </button>
+          {flag.mend !== undefined && <MendKey mend={flag.mend} />}
           <AcceptKeys flag={flag} />
         </li>
       ))}

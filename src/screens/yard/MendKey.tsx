@@ -1,0 +1,28 @@
+import { mended, type Mend } from '../../engine/mend.ts';
+import { formatLength } from '../../units/formatLength.ts';
+import type { LengthStyle } from '../../units/lengthStyle.ts';
+import { useSite } from '../bench.ts';
+import { useDo } from './cards/useEdit.ts';
+
+const wordsOf = (mend: Mend, style: LengthStyle): string => {
+  switch (mend.kind) {
+    case 'deepen holes':
+      return `Dig every hole of this build ${formatLength(mend.depth, style)} deep`;
+    case 'bays by wind':
+      return 'Shorten bays to what line posts bear';
+    case 'open away':
+      return 'Open it the other way';
+  }
+};
+
+/** The one step that takes a flag away. */
+export const MendKey = ({ mend }: { readonly mend: Mend }) => {
+  const { lengths } = useSite();
+  const make = useDo();
+  const words = wordsOf(mend, lengths);
+  return (
+    <button type="button" onClick={() => make(words, (was) => mended(was, mend))}>
+      {words}
+    </button>
+  );
+};
