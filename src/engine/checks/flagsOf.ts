@@ -20,6 +20,7 @@ import { checkLines } from './checkLines.ts';
 import { checkNominal } from './checkNominal.ts';
 import { checkPins } from './checkPins.ts';
 import { checkPool } from './checkPool.ts';
+import { checkPostSizes } from './checkPostSizes.ts';
 import { checkReceivers } from './checkReceivers.ts';
 import { checkRoutes } from './checkRoutes.ts';
 import { checkSet } from './checkSet.ts';
@@ -70,6 +71,7 @@ export const flagsOf = (site: Site, laid: LaidYard, carry: Carry): Flag[] =>
     ...checkFoundations(site, laid),
     ...checkSurvey(site, laid),
     ...checkStructure(site, laid),
+    ...checkPostSizes(site, laid),
     ...checkPool(site, laid),
     ...checkRoutes(site, laid),
     ...checkHangings(site, laid),

@@ -12,6 +12,7 @@ import { hingeInset } from '../../trade/hingeInset.ts';
 import { pipeGrades } from '../../trade/steel.ts';
 import { usualFabric } from '../../trade/wires.ts';
 import { inches, type Inches } from '../../units/inches.ts';
+import { hungFrom } from '../gate/hungFrom.ts';
 import type { GateLayout, LeafLayout } from '../layout.ts';
 import type { Post, PostId } from '../post.ts';
 import { bendingCapacity } from './bendingCapacity.ts';
@@ -35,13 +36,6 @@ export interface LeafHanging {
 }
 
 type Posts = Readonly<Record<PostId, Post>>;
-
-/** The post from which the leaf of a gate hangs that comes so many from the start of the leg. */
-const postOf = (gate: Gate, { posts, leaves }: GateLayout, n: number): PostId | null => {
-  if (posts === null) return null;
-  if (leaves.length > 1) return n === 0 ? posts.start : posts.end;
-  return posts[gate.hingedAt];
-};
 
 /** The pipe of a post as the build or the gate says it; null where none of them is that thick. */
 const pipeOf = ({ od, pipe }: Post, gate: Gate, spec: FenceSpec): Pipe | null =>
@@ -109,7 +103,7 @@ export const leafHangings = (
   if (gate === undefined || spec === undefined) return [];
   return layout.leaves.flatMap((laid, n) => {
     const leaf = gate.leaves[laid.id];
-    const post = posts[postOf(gate, layout, n) ?? 'post:'];
+    const post = posts[hungFrom(gate, layout, n) ?? 'post:'];
     if (leaf === undefined || post === undefined) return [];
     return hangingOf({ leaf, laid, gate, spec, post }) ?? [];
   });

@@ -1,0 +1,68 @@
+import type { FenceSpec } from '../../site/fenceSpec.ts';
+import type { Site } from '../../site/site.ts';
+import { postsForHeight, type PostSizes } from '../../trade/fencePosts.ts';
+import { gatePostFor, gatePostSizes } from '../../trade/gatePosts.ts';
+import { fineStyle } from '../../units/fineStyle.ts';
+import { formatLength } from '../../units/formatLength.ts';
+import { pipeSize } from '../../units/pipeSize.ts';
+import type { Flag } from '../flag.ts';
+import type { GateLayout } from '../layout.ts';
+import type { LaidLines } from '../posts/layLines.ts';
+import { hungFrom } from '../gate/hungFrom.ts';
+import { longestBays } from '../structure/longestBays.ts';
+import { plantedAt, saidOf, type GateFlag } from './gateFlag.ts';
+import { gateName } from './names.ts';
+
+const uses = [
+  ['line posts', 'linePost', 'line'],
+  ['terminal posts', 'terminalPost', 'terminal'],
+] as const;
+
+/** Which posts of a build are thinner than those of the table for its height. */
+const thinIn = (spec: FenceSpec, sizes: PostSizes, { lengths }: Site): string[] =>
+  uses.flatMap(([use, own, usual]) => {
+    const [is, has] = [spec[own].od, sizes[usual].od];
+    if (is >= has) return [];
+    return [`${use} ${pipeSize(is, lengths)} outside, there ${pipeSize(has, lengths)}`];
+  });
+
+const buildFlags = (site: Site, laid: LaidLines): Flag[] =>
+  [...longestBays(site, laid)].flatMap(([id, { line }]): Flag[] => {
+    const spec = site.specs[id];
+    const at = laid.lines[line]?.legs[0]?.start;
+    const sizes = spec === undefined ? null : postsForHeight(spec.fabricHeight);
+    if (spec === undefined || at === undefined || sizes === null) return [];
+    const thin = thinIn(spec, sizes, site);
+    if (thin.length === 0) return [];
+    const message = `${spec.label}, ${formatLength(spec.fabricHeight, site.lengths)} high, has thinner posts than the table for that height: ${thin.join('; ')} (${sizes.source.text}).`;
+    const place = { kind: 'line', id: line } as const;
+    return [{ level: 'caution', rule: 'posts thinner than usual', place, at, message }];
+  });
+
+const gateFlags = (gate: GateLayout, site: Site, laid: LaidLines): GateFlag[] =>
+  gate.leaves.flatMap((leaf, n): GateFlag[] => {
+    const post = laid.posts[hungFrom(site.gates[gate.id], gate, n) ?? 'post:'];
+    if (post === undefined) return [];
+    const row = gatePostFor(leaf.width);
+    const wide = formatLength(leaf.width, fineStyle(site.lengths));
+    const [source] = gatePostSizes.map((one) => one.source.text);
+    if (row === null) {
+      const message = `a leaf of ${wide} is wider than the table of gate posts goes (${source}): its posts are for a licensed professional to say.`;
+      return [{ level: 'settle', rule: 'leaf wider than the table', message }];
+    }
+    if (post.od >= row.post.od) return [];
+    const message = `post ${post.tag}, ${pipeSize(post.od, site.lengths)} outside, carries a leaf of ${wide}, for which the table has ${pipeSize(row.post.od, site.lengths)} (${row.source.text}).`;
+    return [{ level: 'caution', rule: 'gate post thinner than the table', message }];
+  });
+
+/**
+ * Posts that are thinner than those of the tables: line and terminal posts of a build for its height, once at
+ * its first line, and gate posts for the leaf that hangs from them. A fence higher than the table is not
+ * compared.
+ */
+export const checkPostSizes = (site: Site, laid: LaidLines): Flag[] => [
+  ...buildFlags(site, laid),
+  ...Object.values<GateLayout>(laid.gates).flatMap((gate) =>
+    plantedAt(gate, saidOf(gateName(site, gate.id), gateFlags(gate, site, laid))),
+  ),
+];
