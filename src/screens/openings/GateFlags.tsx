@@ -1,24 +1,29 @@
+import { acceptedAs, acceptedText } from '../../engine/acceptedAs.ts';
 import { flagName } from '../../drawing/plan/drawFlags.ts';
 import type { GateId } from '../../site/ids.ts';
-import { useLayout } from '../bench.ts';
+import { useLayout, useSite } from '../bench.ts';
 
 const words = { stop: 'Stop', settle: 'Settle', caution: 'Caution' } as const;
 
 /** The flags that stand on a gate, under the names that the plan shows. */
 export const GateFlags = ({ gate }: { readonly gate: GateId }) => {
   const { flags } = useLayout();
+  const site = useSite();
   const own = flags.flatMap((flag, n) =>
-    flag.place.kind === 'gate' && flag.place.id === gate ? [{ ...flag, name: flagName(n) }] : [],
+    flag.place.kind === 'gate' && flag.place.id === gate
+      ? [{ ...flag, name: flagName(n), accepted: acceptedAs(site, flag) }]
+      : [],
   );
   if (own.length === 0) return null;
   return (
     <ul className="gate-flags" aria-label="Flags of this gate">
-      {own.map(({ name, level, message, rule }) => (
+      {own.map(({ name, level, message, rule, accepted }) => (
         <li key={`${name} ${rule}`}>
           <b className={`need ${level}`}>
             {name} {words[level]}
           </b>{' '}
           {message}
+          {accepted !== null && ` ${acceptedText(accepted.acceptance)}.`}
         </li>
       ))}
     </ul>
