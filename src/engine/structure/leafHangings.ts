@@ -19,6 +19,7 @@ import { bendingCapacity } from './bendingCapacity.ts';
 import { hangingLoad, type Hanging } from './hangingLoad.ts';
 import { latchSag } from './latchSag.ts';
 import { leafWeight, type WeightTerm } from './leafWeight.ts';
+import { solidAtMost } from './solidAtMost.ts';
 
 /** What one leaf that turns does to the post that it hangs from. */
 export interface LeafHanging {
@@ -38,10 +39,11 @@ export interface LeafHanging {
 type Posts = Readonly<Record<PostId, Post>>;
 
 /** The pipe of a post as the build or the gate says it; null where none of them is that thick. */
-const pipeOf = ({ od, pipe }: Post, gate: Gate, spec: FenceSpec): Pipe | null =>
-  [gate.post, spec.gatePost, spec.terminalPost, spec.linePost].find(
-    (one) => one !== null && one.od === od && one.label === pipe,
-  ) ?? null;
+const pipeOf = ({ od, pipe }: Post, gate: Gate, spec: FenceSpec): Pipe | null => {
+  const all = [gate.post, spec.gatePost, spec.terminalPost, spec.linePost];
+  const own = all.find((one) => one !== null && one.od === od && one.label === pipe) ?? null;
+  return own === null ? null : solidAtMost(own);
+};
 
 /** How high the hinges of a leaf are over the ground: near its ends, nearer on a low leaf. */
 const hingesOf = (bottom: number, height: number) => {
@@ -64,7 +66,7 @@ const hangingOf = ({ leaf, laid, gate, spec, post }: Hung): LeafHanging | null =
   const weight = leafWeight({
     width,
     height,
-    frame: leaf.frame ?? frameFor(width, height),
+    frame: solidAtMost(leaf.frame ?? frameFor(width, height)),
     mesh: spec.mesh ?? usualFabric.mesh,
     wire: spec.wire ?? usualFabric.wire,
   });

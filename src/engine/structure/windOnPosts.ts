@@ -10,6 +10,7 @@ import { bendingCapacity, type Member } from './bendingCapacity.ts';
 import { fenceWind, type FenceWind, type WindFence } from './fenceWind.ts';
 import { meshSolidity } from './meshSolidity.ts';
 import type { PolePush } from './poleFooting.ts';
+import { solidAtMost } from './solidAtMost.ts';
 import type { Wind } from './velocityPressure.ts';
 
 /** The wind on the line posts of a build, and what these bear. Lengths in inches, moments in inch-pounds. */
@@ -46,7 +47,7 @@ const steelOf = ({ linePost, grade }: FenceSpec): PipeGrade =>
   pipeGrades.find(({ label }) => label === grade) ?? gradeOf(linePost);
 
 const memberOf = (spec: FenceSpec): Member => {
-  const { od, wall } = spec.linePost;
+  const { od, wall } = solidAtMost(spec.linePost);
   return { od, wall, yields: steelOf(spec).yields };
 };
 

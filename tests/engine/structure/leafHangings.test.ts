@@ -3,6 +3,7 @@ import { layOutSite } from '../../../src/engine/layOutSite.ts';
 import { leafHangings } from '../../../src/engine/structure/leafHangings.ts';
 import { leafLoadTexts } from '../../../src/drawing/tables/leafLoadTexts.ts';
 import { changeSpec } from '../../../src/site/edits/changeSpec.ts';
+import { setConditions } from '../../../src/site/edits/setConditions.ts';
 import { setGatePost } from '../../../src/site/edits/setGatePost.ts';
 import { distance } from '../../../src/geometry/distance.ts';
 import { inches } from '../../../src/units/inches.ts';
@@ -42,6 +43,18 @@ describe('what leaves do to their posts', () => {
       wall: inches(0.226),
     });
     expect(hung(stout).all[0]!.sag).toBeLessThan(all[0]!.sag);
+  });
+
+  it('[Z14] a wall told thicker than its pipe is a solid bar, and the layout still answers', () => {
+    const bar = { label: 'bar', od: inches(2), wall: inches(5) };
+    const solid = setGatePost(drive, firstGate(drive), bar);
+    const half = setGatePost(drive, firstGate(drive), { ...bar, wall: inches(1) });
+    expect(hung(solid).all.map(({ sag }) => sag)).toEqual(hung(half).all.map(({ sag }) => sag));
+    const windy = setConditions(changeSpec(solid, 'spec:six', { linePost: bar }), {
+      wind: { speed: 120, exposure: 'C' },
+      bays: 'by wind',
+    });
+    expect(layOutSite(windy).flags.length).toBeGreaterThan(0);
   });
 
   it('[F32] a post that a leaf bends too far is told, and so is a leaf that sags', () => {
