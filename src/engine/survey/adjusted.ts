@@ -5,6 +5,7 @@ import { nearest } from './nearest.ts';
 import type { Network } from './networks.ts';
 import { otherSides } from './otherSides.ts';
 import { triangleOf, type Places } from './rows.ts';
+import { stepsWorth } from './stepsWorth.ts';
 import { longestOf, stanceAt, taskOf, type Stance, type Task } from './stance.ts';
 
 /** Where the marks of a network stand, and whether the sums came to an end. */
@@ -79,7 +80,8 @@ const mostCrossed = 3;
 
 /**
  * A fit in which every reading agrees, from marks on the other side of a line that they are taped to:
- * a rough sketch may have one there, and small steps do not bring it across. Null where there is none.
+ * a rough sketch may have one there, and small steps do not bring it across. Null where there is none, and
+ * for a network so large that nobody waits for such tries.
  */
 const crossedOver = (task: Task, { stance }: Fit): Fit | null => {
   const spots = new Map(
@@ -88,7 +90,7 @@ const crossedOver = (task: Task, { stance }: Fit): Fit | null => {
   const worst = stance.rows
     .filter(({ off }) => Math.abs(off) >= doubtful)
     .toSorted((a, b) => Math.abs(b.off) - Math.abs(a.off))
-    .slice(0, mostCrossed);
+    .slice(0, Math.min(mostCrossed, stepsWorth(task.network) / (2 * fewSteps)));
   for (const { sighting } of worst) {
     for (const start of otherSides({ ...task.network, spots }, sighting)) {
       const fit = fitted(task, stanceAt(task, movesTo(task, start)), fewSteps);
