@@ -9,8 +9,6 @@ import { formatLength } from '../src/units/formatLength.ts';
 import { textsOf } from './readPdf.ts';
 import { yardPage } from './yardPage.ts';
 
-test.skip(({ isMobile }) => !isMobile, 'the crew types on a phone');
-
 const drive: GateId = 'gate:drive';
 const longFork = 'Fork that reaches 3 in';
 

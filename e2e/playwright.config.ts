@@ -3,6 +3,11 @@ import { browserFlags, findChromium } from './findTool.ts';
 
 const port = 4173;
 
+/** The crew types what was set on a phone. */
+const onPhones = 'asSet.spec.ts';
+/** What measures this machine or reads what was built is the same for every screen. */
+const once = ['underlaySpeed.spec.ts', 'claims.spec.ts'];
+
 export default defineConfig({
   testDir: '.',
   outputDir: '../test-results',
@@ -25,10 +30,19 @@ export default defineConfig({
     reuseExistingServer: process.env['CI'] === undefined,
   },
   projects: [
-    { name: 'desktop', use: { viewport: { width: 1440, height: 900 } } },
-    { name: 'tablet', use: { viewport: { width: 1024, height: 768 }, hasTouch: true } },
+    {
+      name: 'desktop',
+      testIgnore: onPhones,
+      use: { viewport: { width: 1440, height: 900 } },
+    },
+    {
+      name: 'tablet',
+      testIgnore: [onPhones, ...once],
+      use: { viewport: { width: 1024, height: 768 }, hasTouch: true },
+    },
     {
       name: 'phone',
+      testIgnore: once,
       use: { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true },
     },
   ],

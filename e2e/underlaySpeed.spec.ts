@@ -5,13 +5,9 @@ import { bring, first, inkAt, mapOf } from './underlayPage.ts';
 import { watchBlocks } from './watchBlocks.ts';
 import { yardPage } from './yardPage.ts';
 
-const onDesktopOnly = (project: string): void =>
-  test.skip(project !== 'desktop', 'it measures this machine: once is enough');
-
 test('a 40-megapixel photo, turned by its camera, does not freeze the pad', async ({
   page,
 }, info) => {
-  onDesktopOnly(info.project.name);
   const yard = yardPage(page);
   await yard.openEmpty();
   const size = { name: 'big.jpg', width: 7728, height: 5368 };
@@ -53,8 +49,7 @@ test('a 40-megapixel photo, turned by its camera, does not freeze the pad', asyn
 
 test('a plat of 30,000 lines on a page does not freeze the pad while it is drawn', async ({
   page,
-}, info) => {
-  onDesktopOnly(info.project.name);
+}) => {
   const yard = yardPage(page);
   await yard.openEmpty();
   const lines = Array.from({ length: 30_000 }, (_, n) => {
@@ -72,7 +67,6 @@ test('a plat of 30,000 lines on a page does not freeze the pad while it is drawn
 test('with 8 MB of picture in the file an edit blocks the page no longer than without', async ({
   page,
 }, info) => {
-  onDesktopOnly(info.project.name);
   const yard = yardPage(page);
   await yard.openEmpty();
   await bring(page, await photoFile(page, { name: 'photo.jpg', width: 800, height: 600 }));

@@ -15,20 +15,34 @@ export const boundaryCaution: Caution = {
   source: null,
 };
 
+/** What stands wherever a hole is dug. */
+export const digCaution: Caution = {
+  text:
+    'Call before you dig (811 in the United States) and wait until every buried line is marked. ' +
+    'Dig by hand near the marks. Privately owned lines are not marked by that call.',
+  source: { text: '29 CFR 1926.651(b)', status: 'published' },
+};
+
+/** Who comes before anything that is printed. */
+export const codesCaution: Caution = {
+  text:
+    'Local codes, permits and the owner of the land come before anything on this sheet; what ' +
+    'they leave open is for a licensed professional to decide.',
+  source: null,
+};
+
+/** What figures of strength are, and what they are not. */
+export const figuresCaution: Caution = {
+  text:
+    'Figures compare a plan with the rules named beside them. They approve nothing and do not ' +
+    'replace a design for the soil, wind and loads of this place.',
+  source: null,
+};
+
 /** In the order in which sheets print them. */
 export const cautions: readonly Caution[] = [
-  {
-    text:
-      'Call before you dig (811 in the United States) and wait until every buried line is marked. ' +
-      'Dig by hand near the marks. Privately owned lines are not marked by that call.',
-    source: { text: '29 CFR 1926.651(b)', status: 'published' },
-  },
-  {
-    text:
-      'Local codes, permits and the owner of the land come before anything on this sheet; what ' +
-      'they leave open is for a licensed professional to decide.',
-    source: null,
-  },
+  digCaution,
+  codesCaution,
   {
     text:
       'Measure the width of every leaf, at top and bottom, and what every hinge and latch takes ' +
@@ -36,10 +50,5 @@ export const cautions: readonly Caution[] = [
     source: null,
   },
   boundaryCaution,
-  {
-    text:
-      'Figures compare a plan with the rules named beside them. They approve nothing and do not ' +
-      'replace a design for the soil, wind and loads of this place.',
-    source: null,
-  },
+  figuresCaution,
 ];

@@ -80,12 +80,10 @@ const run = async (call: Call, io: Io): Promise<Parsed<Answer>> => {
   const [path = '-'] = call.places;
   const text = await io.readText(path);
   if (!text.ok) return text;
+  const name = path === '-' ? 'standard input' : path;
   const calls = readCalls(text.value, unit.value);
-  if (!calls.ok) {
-    return unread(`${path === '-' ? 'standard input' : path}: ${calls.reason}`);
-  }
+  if (!calls.ok) return unread(`${name}: ${calls.reason}`);
   if (calls.value.pieces.length === 0) {
-    const name = path === '-' ? 'standard input' : path;
     return unread(`${name}: has no calls: expected a line such as N 26°10' E 285.10 feet`);
   }
   const system = unit.value === 'metres' ? 'm' : 'decimal feet';

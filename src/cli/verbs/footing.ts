@@ -1,6 +1,8 @@
 import { footing as footingOf, type Footing } from '../../engine/structure/footing.ts';
+import { lateralOf, soilOf } from '../../engine/structure/lateralOf.ts';
 import type { PolePush, PoleTrial } from '../../engine/structure/poleFooting.ts';
-import { isolatedPoles, soils, weakestSoil, type Soil } from '../../trade/soils.ts';
+import type { Conditions } from '../../site/conditions.ts';
+import { isolatedPoles, soils, weakestSoil } from '../../trade/soils.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import { inches, type Inches } from '../../units/inches.ts';
 import { read, unread, type Parsed } from '../../units/parsed.ts';
@@ -18,18 +20,13 @@ const write = (length: Inches | null): string =>
 
 const feet = (length: Inches): string => `${(length / 12).toFixed(2)} ft`;
 
-/** The ground as it is told, and by how much its table is raised. */
-interface Ground {
-  readonly soil: Soil;
-  readonly factor: number;
-}
+type Ground = Pick<Conditions, 'soil' | 'isolated'>;
 
-const lateralOf = ({ soil, factor }: Ground): number => soil.lateral * factor;
-
-const groundText = (ground: Ground, told: boolean): string => {
-  const { soil, factor } = ground;
-  const raised = factor === 1 ? '' : ` × ${factor} (${isolatedPoles.source.text})`;
-  const guess = told ? '' : '; taken since nobody has said what the ground is';
+const groundText = (ground: Ground): string => {
+  const soil = soilOf(ground);
+  const { factor, source } = isolatedPoles;
+  const raised = ground.isolated ? ` × ${factor} (${source.text})` : '';
+  const guess = ground.soil === null ? '; taken since nobody has said what the ground is' : '';
   return `ground: ${soil.label}, ${soil.lateral} psf for each foot${raised} = ${lateralOf(ground)}; ${soil.source.text}${guess}`;
 };
 
@@ -73,13 +70,13 @@ const readPush = (call: Call): Parsed<PolePush | null> => {
   return read({ pounds: pounds.value, height: height.value });
 };
 
-const readGround = (call: Call): Parsed<Ground & { readonly told: boolean }> => {
-  const names = soils.map(({ name }) => name);
-  const name = choiceOf(call, 'soil', names);
-  if (!name.ok) return name;
-  const soil = soils.find((one) => one.name === name.value) ?? weakestSoil;
-  const factor = isGiven(call, 'isolated') ? isolatedPoles.factor : 1;
-  return read({ soil, factor, told: name.value !== null });
+const readGround = (call: Call): Parsed<Ground> => {
+  const soil = choiceOf(
+    call,
+    'soil',
+    soils.map(({ name }) => name),
+  );
+  return soil.ok ? read({ soil: soil.value, isolated: isGiven(call, 'isolated') }) : soil;
 };
 
 const run = (call: Call): Parsed<Answer> => {
@@ -93,24 +90,23 @@ const run = (call: Call): Parsed<Answer> => {
   if (!push.ok) return push;
   const ground = readGround(call);
   if (!ground.ok) return ground;
-  const held = isGiven(call, 'paved') ? 'by paving' : 'by nothing';
-  const pole =
-    push.value === null ? null : { push: push.value, lateral: lateralOf(ground.value), held };
+  const held = isGiven(call, 'paved') ? ('by paving' as const) : ('by nothing' as const);
+  const lateral = lateralOf(ground.value);
   const found = footingOf({
     od: sizes['post'] ?? inches(0),
     fabricHeight: sizes['fabric'] ?? inches(0),
     leaf: sizes['leaf'] ?? null,
     frost: sizes['frost'] ?? null,
     into: isGiven(call, 'rock') ? 'rock' : 'soil',
-    pole: pole as Parameters<typeof footingOf>[0]['pole'],
+    pole: push.value === null ? null : { push: push.value, lateral, held },
   });
   const lines = [
     ...ruleLines(found),
-    ...(push.value === null ? [] : [groundText(ground.value, ground.value.told)]),
+    ...(push.value === null ? [] : [groundText(ground.value)]),
     sizeLine(found),
     ...structureCautions,
   ];
-  const json = { ...found, ground: push.value === null ? null : ground.value };
+  const json = { ...found, ground: push.value === null ? null : { ...ground.value, lateral } };
   return read({ text: lines.join('\n'), json, stopped: found.depth === null });
 };
 

@@ -1,8 +1,10 @@
-import { bendingCapacity, type Member } from '../../engine/structure/bendingCapacity.ts';
-import { allowedBay } from '../../engine/structure/allowedBay.ts';
-import { fenceWind, type FenceWind, type WindFence } from '../../engine/structure/fenceWind.ts';
+import type { Member } from '../../engine/structure/bendingCapacity.ts';
+import type { FenceWind, WindFence } from '../../engine/structure/fenceWind.ts';
+import { fabricOf } from '../../engine/structure/fabricOf.ts';
 import { meshSolidity } from '../../engine/structure/meshSolidity.ts';
+import { postInWind, type PostInWind } from '../../engine/structure/postInWind.ts';
 import type { Wind } from '../../engine/structure/velocityPressure.ts';
+import { defaultGapUnder } from '../../trade/gapUnder.ts';
 import { fencePipes } from '../../trade/pipes.ts';
 import { mostOpenFrame, openFrameSource } from '../../trade/openFrames.ts';
 import { pipeGrades } from '../../trade/steel.ts';
@@ -15,7 +17,6 @@ import {
   gust,
   windSource,
 } from '../../trade/windTerms.ts';
-import { wires } from '../../trade/wires.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import { inches, type Inches } from '../../units/inches.ts';
 import { read, unread, type Parsed } from '../../units/parsed.ts';
@@ -30,11 +31,8 @@ import type { Answer, Verb } from '../verb.ts';
 
 const write = (length: Inches): string => formatLength(length, inchStyle);
 
-/** Mesh and wire that are taken where nothing is said: 2 in of 9 gauge, common practice. */
-const usual = { mesh: inches(2), wire: wires[1]?.diameter ?? inches(0.148), gap: inches(2) };
-
 interface Asked {
-  readonly fence: WindFence;
+  readonly fence: Omit<WindFence, 'post'>;
   readonly member: Member;
   readonly wind: Wind & { readonly name: string };
   readonly bay: Inches;
@@ -103,14 +101,14 @@ const readAsked = (call: Call): Parsed<Asked> => {
   );
   if (!grade.ok) return grade;
   const made = pipeGrades.find(({ label }) => label === grade.value) ?? pipeGrades[0];
-  const own = wire ?? usual.wire;
+  const fabricMade = fabricOf({ mesh: mesh ?? null, wire: wire ?? null });
   return read({
     fence: {
-      solidity: solid.value === null ? meshSolidity(mesh ?? usual.mesh, own) : solid.value / 100,
-      wire: own,
+      solidity:
+        solid.value === null ? meshSolidity(fabricMade.mesh, fabricMade.wire) : solid.value / 100,
+      wire: fabricMade.wire,
       fabricHeight: fabric ?? inches(0),
-      gapUnder: gap ?? usual.gap,
-      post: od,
+      gapUnder: gap ?? defaultGapUnder.length,
       rail: rail ?? null,
     },
     member: { od, wall: thick.value, yields: made.yields },
@@ -137,28 +135,33 @@ const windLines = ({ fence, wind, bay }: Asked, found: FenceWind): string[] => [
   ),
 ];
 
-const heightOf = ({ pounds, moment }: FenceWind): Inches =>
-  inches(pounds === 0 ? 0 : moment / pounds);
-
-const answer = (asked: Asked, found: FenceWind, longest: Inches): Answer => {
+const answer = (asked: Asked, found: PostInWind): Answer => {
   const { member, grade, bay } = asked;
-  const capacity = bendingCapacity(member);
-  const bends = allowableWind * found.moment;
-  const [push, at] = [allowableWind * found.pounds, heightOf(found)];
+  const { capacity, bends, longest, push, wind: force } = found;
   const over = bends > capacity;
+  const share = ((100 * bends) / capacity).toFixed(0);
   const lines = [
-    ...windLines(asked, found),
-    `for allowable stresses ${allowableWind} of it: ${push.toFixed(0)} lb at ${write(at)}, ${footPounds(bends)} at the ground`,
+    ...windLines(asked, force),
+    `for allowable stresses ${allowableWind} of it: ${push.pounds.toFixed(0)} lb at ${write(push.height)}, ${footPounds(bends)} at the ground`,
     `a post ${member.od} in outside, ${member.wall} in wall, ${grade} may bear ${footPounds(capacity)}; ${bendingSource.text}`,
     over
-      ? `the post bends by ${((100 * bends) / capacity).toFixed(0)} % of what it may bear: no bay over ${write(longest)}`
-      : `the post bends by ${((100 * bends) / capacity).toFixed(0)} % of what it may bear; the longest bay for that is ${write(longest)}`,
+      ? `the post bends by ${share} % of what it may bear: no bay over ${write(longest)}`
+      : `the post bends by ${share} % of what it may bear; the longest bay for that is ${write(longest)}`,
     `wind alone: how far fabric, ties and rails reach is another matter, and no bay is over ${write(maxSpacing.length)} (${maxSpacing.source.text})`,
     ...structureCautions,
   ];
   return {
     text: lines.join('\n'),
-    json: { ...asked, ...found, bends, capacity, push, at, longest, bay },
+    json: {
+      ...asked,
+      ...force,
+      bends,
+      capacity,
+      push: push.pounds,
+      at: push.height,
+      longest,
+      bay,
+    },
     stopped: over,
   };
 };
@@ -167,13 +170,13 @@ const run = (call: Call): Parsed<Answer> => {
   const asked = readAsked(call);
   if (!asked.ok) return asked;
   const { fence, member, wind, bay } = asked.value;
-  const [found, longest] = [fenceWind(fence, wind, bay), allowedBay(fence, member, wind)];
-  if (found === null || longest === null) {
+  const found = postInWind(fence, member, { wind, bay });
+  if (found === null) {
     return unread(
       `--mesh: ${(100 * fence.solidity).toFixed(0)} % solid: expected at most ${100 * mostOpenFrame} %, where open frames end`,
     );
   }
-  return read(answer(asked.value, found, longest));
+  return read(answer(asked.value, found));
 };
 
 const length = { value: 'L', needed: false, repeats: false };

@@ -16,13 +16,13 @@ import {
   poolSlats,
   type PoolLimit,
 } from '../../trade/poolBarriers.ts';
-import { usualFabric } from '../../trade/wires.ts';
 import { fineStyle } from '../../units/fineStyle.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import { inches, type Inches } from '../../units/inches.ts';
 import type { Flag } from '../flag.ts';
 import type { GateLayout, LineLayout } from '../layout.ts';
 import type { LaidLines } from '../posts/layLines.ts';
+import { fabricOf } from '../structure/fabricOf.ts';
 import { plantedAt, saidOf, type GateFlag } from './gateFlag.ts';
 import { gateName, lineName } from './names.ts';
 
@@ -41,8 +41,8 @@ const lineFlags = (line: LineLayout, spec: FenceSpec, site: Site, say: Say): Fla
     at: line.legs[0]?.start ?? { x: 0, y: 0 },
     message,
   });
-  const mesh = spec.mesh ?? usualFabric.mesh;
-  const taken = spec.mesh === null ? ', taken since nobody has said,' : '';
+  const { mesh } = fabricOf(spec);
+  const taken = spec.mesh === null ? ', taken since nobody has said' : '';
   const [strictGap] = poolGaps;
   const [strictMesh] = poolMeshes;
   return [
@@ -67,7 +67,7 @@ const lineFlags = (line: LineLayout, spec: FenceSpec, site: Site, say: Say): Fla
       : [
           plant(
             'mesh of a pool barrier',
-            `${name} has a mesh of ${say(mesh)}${taken === '' ? '' : taken.slice(0, -1)}: round a pool at most ${limitsText(poolMeshes, say)}, unless slats leave no more than ${say(poolSlats.limit)}.`,
+            `${name} has a mesh of ${say(mesh)}${taken}: round a pool at most ${limitsText(poolMeshes, say)}, unless slats leave no more than ${say(poolSlats.limit)}.`,
           ),
         ]),
   ];

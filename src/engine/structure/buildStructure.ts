@@ -1,8 +1,9 @@
 import type { Conditions } from '../../site/conditions.ts';
 import type { FenceSpec } from '../../site/fenceSpec.ts';
-import { isolatedPoles, soils, weakestSoil } from '../../trade/soils.ts';
+import { holeDepth } from '../../trade/footings.ts';
 import { inches, type Inches } from '../../units/inches.ts';
 import { footing, type Footing } from './footing.ts';
+import { lateralOf } from './lateralOf.ts';
 import { windOnPosts, type WindOnPosts } from './windOnPosts.ts';
 
 /** What the line posts of one build are compared with. */
@@ -16,11 +17,6 @@ export interface BuildStructure {
   readonly lateral: number;
 }
 
-/** The lateral bearing of the ground of a place, with what is allowed for isolated poles. */
-export const lateralOf = ({ soil, isolated }: Pick<Conditions, 'soil' | 'isolated'>): number =>
-  (soils.find(({ name }) => name === soil) ?? weakestSoil).lateral *
-  (isolated ? isolatedPoles.factor : 1);
-
 /**
  * What wind, frost and ground ask of the line posts of a build whose longest bay is so many inches, beside
  * what is planned. Ground of which nobody has told counts as the weakest of the table.
@@ -32,16 +28,21 @@ export const buildStructure = (
 ): BuildStructure => {
   const wind = windOnPosts(spec, conditions, bay);
   const lateral = lateralOf(conditions);
-  const base = { od: spec.linePost.od, fabricHeight: spec.fabricHeight, leaf: null, into: 'soil' };
-  const plain = footing({ ...base, into: 'soil', frost: null, pole: null });
   const pole =
     wind === null || wind === 'too solid'
       ? null
       : ({ push: wind.push, lateral, held: 'by nothing' } as const);
   return {
     wind,
-    footing: footing({ ...base, into: 'soil', frost: conditions.frost, pole }),
-    depth: inches(Math.max(plain.depth ?? 0, spec.leastDepth)),
+    footing: footing({
+      od: spec.linePost.od,
+      fabricHeight: spec.fabricHeight,
+      leaf: null,
+      into: 'soil',
+      frost: conditions.frost,
+      pole,
+    }),
+    depth: inches(Math.max(holeDepth(spec.fabricHeight), spec.leastDepth)),
     lateral,
   };
 };

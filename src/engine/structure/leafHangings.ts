@@ -7,19 +7,18 @@ import type { Pipe } from '../../site/pipe.ts';
 import type { Site } from '../../site/site.ts';
 import { defaultGapUnder } from '../../trade/gapUnder.ts';
 import { frameFor } from '../../trade/gateFrames.ts';
-import { gradeOf } from '../../trade/gradeOf.ts';
 import { hingeInset } from '../../trade/hingeInset.ts';
-import { pipeGrades } from '../../trade/steel.ts';
-import { usualFabric } from '../../trade/wires.ts';
 import { inches, type Inches } from '../../units/inches.ts';
 import { hungFrom } from '../gate/hungFrom.ts';
 import type { GateLayout, LeafLayout } from '../layout.ts';
 import type { Post, PostId } from '../post.ts';
 import { bendingCapacity } from './bendingCapacity.ts';
+import { fabricOf } from './fabricOf.ts';
 import { hangingLoad, type Hanging } from './hangingLoad.ts';
 import { latchSag } from './latchSag.ts';
 import { leafWeight, type WeightTerm } from './leafWeight.ts';
 import { solidAtMost } from './solidAtMost.ts';
+import { steelOf } from './steelOf.ts';
 
 /** What one leaf that turns does to the post that it hangs from. */
 export interface LeafHanging {
@@ -67,8 +66,7 @@ const hangingOf = ({ leaf, laid, gate, spec, post }: Hung): LeafHanging | null =
     width,
     height,
     frame: solidAtMost(leaf.frame ?? frameFor(width, height)),
-    mesh: spec.mesh ?? usualFabric.mesh,
-    wire: spec.wire ?? usualFabric.wire,
+    ...fabricOf(spec),
   });
   const pounds = weight.reduce((sum, one) => sum + one.pounds, 0);
   const hanging: Hanging = {
@@ -78,14 +76,13 @@ const hangingOf = ({ leaf, laid, gate, spec, post }: Hung): LeafHanging | null =
     postOd: post.od,
     ...hingesOf(gate.bottom ?? defaultGapUnder.length, height),
   };
-  const { yields } = pipeGrades.find(({ label }) => label === spec.grade) ?? gradeOf(pipe);
   return {
     leaf: laid.id,
     post: post.id,
     weight,
     pounds,
     ...hangingLoad(hanging),
-    capacity: bendingCapacity({ od: pipe.od, wall: pipe.wall, yields }),
+    capacity: bendingCapacity({ od: pipe.od, wall: pipe.wall, yields: steelOf(spec, pipe).yields }),
     sag: latchSag(hanging, pipe.wall),
   };
 };

@@ -1,54 +1,40 @@
 import type { Conditions } from '../../site/conditions.ts';
 import type { FenceSpec } from '../../site/fenceSpec.ts';
-import { allowableWind, exposures } from '../../trade/windTerms.ts';
-import { gradeOf } from '../../trade/gradeOf.ts';
-import { pipeGrades, type PipeGrade } from '../../trade/steel.ts';
-import { usualFabric } from '../../trade/wires.ts';
-import { inches, type Inches } from '../../units/inches.ts';
+import { exposures } from '../../trade/windTerms.ts';
+import type { PipeGrade } from '../../trade/steel.ts';
+import type { Inches } from '../../units/inches.ts';
 import { allowedBay } from './allowedBay.ts';
-import { bendingCapacity, type Member } from './bendingCapacity.ts';
-import { fenceWind, type FenceWind, type WindFence } from './fenceWind.ts';
+import type { Member } from './bendingCapacity.ts';
+import { fabricOf } from './fabricOf.ts';
+import type { WindFence } from './fenceWind.ts';
 import { meshSolidity } from './meshSolidity.ts';
-import type { PolePush } from './poleFooting.ts';
+import { postInWind, type PostInWind } from './postInWind.ts';
 import { solidAtMost } from './solidAtMost.ts';
+import { steelOf } from './steelOf.ts';
 import type { Wind } from './velocityPressure.ts';
 
-/** The wind on the line posts of a build, and what these bear. Lengths in inches, moments in inch-pounds. */
-export interface WindOnPosts {
+/** The wind on the line posts of a build, and what these bear. Lengths in inches. */
+export interface WindOnPosts extends PostInWind {
   /** The longest bay that a post of the build holds. */
   readonly bay: Inches;
   readonly solidity: number;
-  /** At strength level. */
-  readonly wind: FenceWind;
-  /** At the ground, as it counts where allowable stresses are used. */
-  readonly bends: number;
-  readonly capacity: number;
   readonly steel: PipeGrade['label'];
-  /** The longest bay at which the post bends by no more than it may bear. */
-  readonly longest: Inches;
-  /** What pushes on the post, as it counts for its footing. */
-  readonly push: PolePush;
 }
 
-const fenceOf = (spec: FenceSpec): WindFence => {
-  const wire = spec.wire ?? usualFabric.wire;
+const fenceOf = (spec: FenceSpec): Omit<WindFence, 'post'> => {
+  const { mesh, wire } = fabricOf(spec);
   return {
-    solidity: spec.solid ?? meshSolidity(spec.mesh ?? usualFabric.mesh, wire),
+    solidity: spec.solid ?? meshSolidity(mesh, wire),
     wire,
     fabricHeight: spec.fabricHeight,
     gapUnder: spec.gapUnder,
-    post: spec.linePost.od,
     rail: spec.topRail?.od ?? null,
   };
 };
 
-/** The steel of the line posts: as the build says, else as the table has their pipe. */
-const steelOf = ({ linePost, grade }: FenceSpec): PipeGrade =>
-  pipeGrades.find(({ label }) => label === grade) ?? gradeOf(linePost);
-
 const memberOf = (spec: FenceSpec): Member => {
   const { od, wall } = solidAtMost(spec.linePost);
-  return { od, wall, yields: steelOf(spec).yields };
+  return { od, wall, yields: steelOf(spec, spec.linePost).yields };
 };
 
 const windOf = ({ speed, exposure }: NonNullable<Conditions['wind']>): Wind => ({
@@ -73,19 +59,8 @@ export const windOnPosts = (
   bay: Inches,
 ): WindOnPosts | 'too solid' | null => {
   if (conditions.wind === null) return null;
-  const [fence, member] = [fenceOf(spec), memberOf(spec)];
-  const found = fenceWind(fence, windOf(conditions.wind), bay);
-  const longest = bayInWind(spec, conditions);
-  if (found === null || longest === null) return 'too solid';
-  const height = inches(found.pounds === 0 ? 0 : found.moment / found.pounds);
-  return {
-    bay,
-    solidity: fence.solidity,
-    wind: found,
-    bends: allowableWind * found.moment,
-    capacity: bendingCapacity(member),
-    steel: steelOf(spec).label,
-    longest,
-    push: { pounds: allowableWind * found.pounds, height },
-  };
+  const fence = fenceOf(spec);
+  const found = postInWind(fence, memberOf(spec), { wind: windOf(conditions.wind), bay });
+  if (found === null) return 'too solid';
+  return { ...found, bay, solidity: fence.solidity, steel: steelOf(spec, spec.linePost).label };
 };
