@@ -5,6 +5,9 @@ import { scale } from './scale.ts';
 import { unitVector } from './unitVector.ts';
 import type { Point } from './point.ts';
 
+/** Sides that turn back by more have no corner to speak of: straight out is as near to both of them. */
+const folded = 5e-8;
+
 /** The corner of the parallel to two sides that meet at a point; straight out where they fold back. */
 const cornerAt = <Space extends string>(
   at: Point<Space>,
@@ -13,9 +16,11 @@ const cornerAt = <Space extends string>(
 ): Point<Space> => {
   const [before, after = before] = sides;
   if (before === undefined || after === undefined) return at;
-  const both = 1 + dot(before, after);
-  if (both < 1e-6) return add(at, scale(before, off));
-  return add(at, scale(add(before, after), off / both));
+  const sum = add(before, after);
+  // 1 and the cosine between them, without taking like from like where they all but fold back
+  const both = dot(sum, sum) / 2;
+  if (both < folded) return add(at, scale(before, off));
+  return add(at, scale(sum, off / both));
 };
 
 /**

@@ -51,6 +51,21 @@ describe('the corners of a parallel', () => {
           });
         },
       ),
+      {
+        // sides that all but fold back
+        examples: [
+          [
+            [
+              { x: 4, y: 5 },
+              { x: 50, y: 29 },
+              { x: 0, y: 3 },
+              { x: 0, y: 0 },
+            ],
+            2,
+            'open',
+          ],
+        ],
+      },
     );
   });
 
