@@ -18,6 +18,11 @@ export const conditionsSchema = z.strictObject({
   frost: length.nullable(),
   /** The basic wind speed, miles per hour, and how open the land is; null where nobody has said. */
   wind: z.strictObject({ speed: within(20, 300), exposure: z.enum(exposureNames) }).nullable(),
+  /**
+   * Ice that freezes on wire and pipe: how thick all round, inches, and the wind that blows while it is
+   * there, miles per hour; null where nobody has said.
+   */
+  ice: z.strictObject({ thickness: within(0, 6), speed: within(20, 300) }).nullable(),
   /** Whether bays are as long as the build says, or no longer than its line posts bear that wind. */
   bays: z.enum(['by build', 'by wind']),
 });
@@ -30,5 +35,6 @@ export const untoldConditions: Conditions = {
   isolated: false,
   frost: null,
   wind: null,
+  ice: null,
   bays: 'by build',
 };

@@ -25,6 +25,7 @@ export const emptySite = ({ specs, hardware }: Pick<Site, 'specs' | 'hardware'>)
   trusts: usualTrusts,
   conditions: untoldConditions,
   acceptances: {},
+  townRules: {},
   origin: null,
   underlays: {},
   pictures: {},

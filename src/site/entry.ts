@@ -14,6 +14,7 @@ const nouns: Readonly<Record<MapName, string>> = {
   shots: 'a grade shot',
   observations: 'an observation',
   acceptances: 'an acceptance',
+  townRules: 'a rule of a town',
   underlays: 'a picture',
   pictures: 'a picture kept in the file',
   specs: 'a fence spec',

@@ -20,10 +20,27 @@ const boundary = z.strictObject({
   path: pathSchema,
 });
 
-/** A buried or overhead service. `width` and `tolerance` (each side) in inches. */
+/**
+ * Ground on which nothing may stand higher than so, as at a corner that drivers have to see round. Heights
+ * in inches over the ground: of what one cannot see through, and of open fence.
+ */
+const heightZone = z.strictObject({
+  kind: z.literal('height zone'),
+  label,
+  of: z.enum(['sight triangle', 'front yard']),
+  solid: length,
+  open: length,
+  path: pathSchema,
+});
+
+/**
+ * A service. `width` and `tolerance` (each side) in inches: of a buried one no hole may come as near; an
+ * overhead one closes no ground.
+ */
 const utility = z.strictObject({
   kind: z.literal('utility'),
   label,
+  run: z.enum(['buried', 'overhead']),
   service: z.enum(['electric', 'gas', 'communication', 'water', 'reclaimed', 'sewer']),
   width: length,
   tolerance: length,
@@ -42,7 +59,14 @@ const tree = z.strictObject({
 const note = z.strictObject({ kind: z.literal('note'), label, mark: markId, text: remark });
 
 /** What else is on the ground: everything in the yard that is not fence or gate. */
-export const featureSchema = z.discriminatedUnion('kind', [area, boundary, utility, tree, note]);
+export const featureSchema = z.discriminatedUnion('kind', [
+  area,
+  boundary,
+  heightZone,
+  utility,
+  tree,
+  note,
+]);
 
 export type Feature = Frozen<z.infer<typeof featureSchema>>;
 export type FeatureKind = Feature['kind'];

@@ -25,6 +25,16 @@ export const fenceSpecSchema = z.strictObject({
   terminalPost: pipeSchema,
   gatePost: pipeSchema,
   topRail: pipeSchema.nullable(),
+  /** Half way up, and along the bottom of the fabric; null for none. */
+  middleRail: pipeSchema.nullable(),
+  bottomRail: pipeSchema.nullable(),
+  /** Barbed wire over the fabric: how many strands, and how its arms lean; null for none. */
+  barbedWire: z
+    .strictObject({
+      strands: z.int().min(1).max(12),
+      arms: z.enum(['upright', 'outward', 'inward', 'both ways']),
+    })
+    .nullable(),
   /** The steel of posts and rails; null for what the table has for a pipe of that size. */
   grade: z.enum(['regular', 'high strength']).nullable(),
   /** Of the fabric: clear between parallel wires, and their diameter; null where nobody has said. */

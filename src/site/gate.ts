@@ -57,6 +57,8 @@ export const gateSchema = z.strictObject({
   latchHeight: length.nullable(),
   /** What has to pass: people in wheelchairs, or fire engines; null where nobody has said of any. */
   route: z.enum(['accessible', 'fire']).nullable(),
+  /** How far the sill or the edge of the paving stands up in the opening, inches; null where nobody has said. */
+  threshold: length.nullable(),
   /** Whether a motor moves it. */
   powered: z.boolean(),
   /** The size people call the gate by, in inches; never used as a dimension. */

@@ -13,6 +13,7 @@ export const limits = {
   shots: 20_000,
   observations: 20_000,
   acceptances: 5_000,
+  townRules: 1_000,
   underlays: 20,
   pictures: 20,
   specs: 1_000,
@@ -36,6 +37,7 @@ export type MapName =
   | 'shots'
   | 'observations'
   | 'acceptances'
+  | 'townRules'
   | 'underlays'
   | 'pictures'
   | 'specs'
@@ -50,6 +52,7 @@ export const mapNames: readonly MapName[] = [
   'shots',
   'observations',
   'acceptances',
+  'townRules',
   'underlays',
   'pictures',
   'specs',

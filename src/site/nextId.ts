@@ -13,6 +13,7 @@ export type IdKind =
   | 'level'
   | 'observation'
   | 'acceptance'
+  | 'town-rule'
   | 'underlay'
   | 'tie'
   | 'spec'
@@ -34,6 +35,7 @@ const idsOf: Readonly<Record<IdKind, (site: Site) => string[]>> = {
   shot: (site) => Object.keys(site.shots),
   level: (site) => Object.keys(site.levels.notes),
   acceptance: (site) => Object.keys(site.acceptances),
+  'town-rule': (site) => Object.keys(site.townRules),
   observation: (site) => Object.keys(site.observations),
   underlay: (site) => Object.keys(site.underlays),
   tie: (site) => Object.values(site.underlays).flatMap(({ ties }) => Object.keys(ties)),

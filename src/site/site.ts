@@ -18,6 +18,7 @@ import {
   pinId,
   shotId,
   specId,
+  townRuleId,
   underlayId,
 } from './ids.ts';
 import { levelsSchema } from './levels.ts';
@@ -28,12 +29,13 @@ import { pictureSchema } from './picture.ts';
 import { pinSchema } from './pin.ts';
 import { label, positiveLength, remark } from './quantities.ts';
 import { shotSchema } from './shot.ts';
+import { townRuleSchema } from './townRule.ts';
 import { trustsSchema } from './trusts.ts';
 import { underlaySchema } from './underlay.ts';
 import type { Frozen } from './frozen.ts';
 
 /** The version of the file format that this program writes. */
-export const siteVersion = 6;
+export const siteVersion = 7;
 
 /**
  * The document: what a person drew and chose, nothing that follows from it. Flat maps by id;
@@ -68,6 +70,8 @@ export const siteSchema = z.strictObject({
   trusts: trustsSchema,
   conditions: conditionsSchema,
   acceptances: z.record(acceptanceId, acceptanceSchema),
+  /** What the town asks of a fence there, as the company has it. */
+  townRules: z.record(townRuleId, townRuleSchema),
   /** Where on earth the point 0, 0 is; the y axis goes north. Null where nobody has said. */
   origin: originSchema.nullable(),
   underlays: z.record(underlayId, underlaySchema),

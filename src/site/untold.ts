@@ -14,6 +14,7 @@ export const untoldGate = {
   signed: null,
   asSet: null,
   latchHeight: null,
+  threshold: null,
   route: null,
   powered: false,
 } as const satisfies Partial<Gate>;

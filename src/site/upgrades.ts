@@ -140,6 +140,28 @@ const fromFive = (document: PlainDocument): PlainDocument => ({
   specs: mapped(document['specs'], specOfFive),
 });
 
+const featureOfSix = (feature: PlainDocument): PlainDocument =>
+  feature['kind'] === 'utility' ? { ...feature, run: 'buried' } : feature;
+
+const specOfSix = (spec: PlainDocument): PlainDocument => ({
+  ...spec,
+  middleRail: null,
+  bottomRail: null,
+  barbedWire: null,
+});
+
+/** Rules of towns, ice, services overhead, further rails, barbed wire and sills, of which no older file says anything. */
+const fromSix = (document: PlainDocument): PlainDocument => ({
+  ...document,
+  conditions: isPlain(document['conditions'])
+    ? { ...document['conditions'], ice: null }
+    : document['conditions'],
+  townRules: {},
+  features: mapped(document['features'], featureOfSix),
+  gates: mapped(document['gates'], (gate) => ({ ...gate, threshold: null })),
+  specs: mapped(document['specs'], specOfSix),
+});
+
 /**
  * One step for each version of the file format that came before today's. A step that is filed
  * here is never changed again.
@@ -150,4 +172,5 @@ export const upgrades: Upgrades = {
   3: fromThree,
   4: fromFour,
   5: fromFive,
+  6: fromSix,
 };

@@ -37,6 +37,6 @@ type Tree = Extract<Feature, { kind: 'tree' }>;
 export interface Plans {
   readonly gate: GatePlan;
   readonly fence: FencePlan;
-  readonly utility: Pick<Utility, 'service' | 'width' | 'tolerance'>;
+  readonly utility: Pick<Utility, 'service' | 'run' | 'width' | 'tolerance'>;
   readonly tree: Pick<Tree, 'trunk' | 'roots'>;
 }

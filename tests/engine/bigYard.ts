@@ -54,6 +54,7 @@ const withBattlements = (site: Site, line: number): Site => {
       ...site.features,
       [`feature:gas-${line}`]: {
         kind: 'utility',
+        run: 'buried',
         label: '',
         service: 'gas',
         width: inches(2),

@@ -77,6 +77,7 @@ const more: Readonly<Record<string, (site: Site, move: Move) => Site>> = {
       other % 2 === 0
         ? {
             kind: 'utility',
+            run: 'buried',
             label: '',
             service: 'gas',
             width: inches(2),

@@ -258,6 +258,7 @@ const withService = (site: Site, { from, to, tolerance }: DrawnService, n: numbe
   const ends: [MarkId, MarkId] = [`mark:gas-${n}-a`, `mark:gas-${n}-b`];
   const service: Feature = {
     kind: 'utility',
+    run: 'buried',
     label: '',
     service: 'gas',
     width: inches(2),

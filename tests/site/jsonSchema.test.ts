@@ -9,8 +9,8 @@ describe('the JSON Schema of a site file', () => {
 
   it('says what it is and names no host', () => {
     expect(schema['$schema']).toBe('https://json-schema.org/draft/2020-12/schema');
-    expect(schema['$id']).toBe('urn:lathline:site:6');
-    expect(schema['title']).toBe('Lathline site, format version 6');
+    expect(schema['$id']).toBe('urn:lathline:site:7');
+    expect(schema['title']).toBe('Lathline site, format version 7');
   });
 
   it('requires every part of the document and allows no other', () => {
@@ -31,6 +31,7 @@ describe('the JSON Schema of a site file', () => {
       'trusts',
       'conditions',
       'acceptances',
+      'townRules',
       'origin',
       'underlays',
       'pictures',
@@ -40,7 +41,7 @@ describe('the JSON Schema of a site file', () => {
     expect(schema['additionalProperties']).toBe(false);
     expect(schema).toMatchObject({
       properties: {
-        version: { const: 6 },
+        version: { const: 7 },
         marks: {
           propertyNames: { pattern: '^mark:[A-Za-z0-9-]{1,40}$' },
           additionalProperties: { properties: { x: { minimum: -633_600, maximum: 633_600 } } },

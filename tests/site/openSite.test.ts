@@ -31,7 +31,7 @@ describe('opening a site file', () => {
       '{"format":"other"}',
       'this is not a site file: expected format "lathline site", found "other"',
     ],
-    ['{"format":"lathline site"}', 'version: expected a whole number from 1 to 6, found nothing'],
+    ['{"format":"lathline site"}', 'version: expected a whole number from 1 to 7, found nothing'],
   ])('[S2] %j is refused', (file, reason) => {
     expect(reasonOf(file)).toBe(reason);
   });
@@ -43,8 +43,8 @@ describe('opening a site file', () => {
   });
 
   it('[S3] a newer version is refused by name', () => {
-    expect(reasonOf(changed(['version'], 7))).toBe(
-      'this file was saved by a newer version (format version 7); this program reads up to 6',
+    expect(reasonOf(changed(['version'], 8))).toBe(
+      'this file was saved by a newer version (format version 8); this program reads up to 7',
     );
   });
 
@@ -79,7 +79,7 @@ describe('opening a site file', () => {
       ['features', 'feature:2', 'kind'],
       'moat',
       'features › feature:2 › kind: expected "building" or "paving" or "pool" or "keep-out" or ' +
-        '"boundary" or "utility" or "tree" or "note", found "moat"',
+        '"boundary" or "height zone" or "utility" or "tree" or "note", found "moat"',
     ],
     [
       ['hardware', 'hardware:1', 'takes'],

@@ -23,6 +23,9 @@ const spec = {
   wallGap: 2,
   foundationToe: null,
   onCurves: 'by radius',
+  middleRail: null,
+  bottomRail: null,
+  barbedWire: null,
   grade: null,
   mesh: null,
   wire: null,
@@ -41,6 +44,7 @@ const gate = {
   signed: null,
   asSet: null,
   latchHeight: null,
+  threshold: null,
   route: null,
   powered: false,
 };
@@ -62,7 +66,7 @@ const takes = { low: 1, planned: 1.5, high: 2 };
  */
 export const sampleDocument = {
   format: 'lathline site',
-  version: 6,
+  version: 7,
   job: {
     name: 'Invented yard',
     customer: '',
@@ -204,6 +208,7 @@ export const sampleDocument = {
   trusts: usualTrusts,
   conditions: untoldConditions,
   acceptances: {},
+  townRules: {},
   origin: null,
   underlays: {},
   pictures: {},

@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { untoldConditions } from '../../src/site/conditions.ts';
+import type { Feature } from '../../src/site/feature.ts';
 import type { FenceLine } from '../../src/site/fenceLine.ts';
 import type { FenceSpec } from '../../src/site/fenceSpec.ts';
 import type { Gate } from '../../src/site/gate.ts';
@@ -14,20 +15,57 @@ import type { Site } from '../../src/site/site.ts';
 import { sampleSite } from './sampleSite.ts';
 import { versionOne } from './versionOne.ts';
 
-/** What version 6 added taken out again, where it is as a document without it is brought up. */
+type Entries<T> = readonly (readonly [string, T])[];
+
+const entriesOf = <T>(map: Readonly<Record<string, T>>): Entries<T> => Object.entries<T>(map);
+
+/** What version 7 added taken out again, where it is as a document without it is brought up. */
+const withoutTowns = (opened: Site) => {
+  const { conditions, townRules, features, gates, specs, ...site } = opened;
+  const { ice, ...told } = conditions;
+  expect([ice, townRules]).toEqual([null, {}]);
+  const seen = entriesOf<Feature>(features).map(([id, feature]) => {
+    if (feature.kind !== 'utility') return [id, feature] as const;
+    const { run, ...rest } = feature;
+    expect(run).toBe('buried');
+    return [id, rest] as const;
+  });
+  const hung = entriesOf<Gate>(gates).map(([id, { threshold, ...rest }]) => {
+    expect(threshold).toBeNull();
+    return [id, rest] as const;
+  });
+  const built = entriesOf<FenceSpec>(specs).map(([id, spec]) => {
+    const { middleRail, bottomRail, barbedWire, ...rest } = spec;
+    expect([middleRail, bottomRail, barbedWire]).toEqual([null, null, null]);
+    return [id, rest] as const;
+  });
+  return {
+    ...site,
+    conditions: told,
+    features: Object.fromEntries(seen) as Record<string, Feature>,
+    gates: Object.fromEntries(hung) as Record<string, Omit<Gate, 'threshold'>>,
+    specs: Object.fromEntries(built) as Record<
+      string,
+      Omit<FenceSpec, 'middleRail' | 'bottomRail' | 'barbedWire'>
+    >,
+  };
+};
+
+/** What version 6 added taken out as well. */
 const withoutConditions = (opened: Site) => {
-  const { conditions, acceptances, specs, lines, gates, ...site } = opened;
-  expect([conditions, acceptances]).toEqual([untoldConditions, {}]);
+  const { conditions, acceptances, specs, lines, gates, ...site } = withoutTowns(opened);
+  const { ice: _ice, ...untold } = untoldConditions;
+  expect([conditions, acceptances]).toEqual([untold, {}]);
   const drawn = Object.entries<FenceLine>(lines).map(([id, { guards, ...line }]) => {
     expect(guards).toBeNull();
     return [id, line] as const;
   });
-  const hung = Object.entries<Gate>(gates).map(([id, gate]) => {
+  const hung = entriesOf(gates).map(([id, gate]) => {
     const { latchHeight, route, powered, ...rest } = gate;
     expect([latchHeight, route, powered]).toEqual([null, null, false]);
     return [id, rest] as const;
   });
-  const built = Object.entries<FenceSpec>(specs).map(([id, spec]) => {
+  const built = entriesOf(specs).map(([id, spec]) => {
     const { grade, mesh, wire, solid, leastDepth, ...rest } = spec;
     expect([grade, mesh, wire, solid, leastDepth]).toEqual([null, null, null, null, 0]);
     return [id, rest] as const;
@@ -190,6 +228,18 @@ describe('bringing a document to today’s version', () => {
     if (!opened.ok) throw new Error(opened.reason);
     const { version, ...rest } = withoutConditions(opened.value);
     const { version: _five, ...was } = old;
+    expect(version).toBe(siteVersion);
+    expect(rest).toEqual(was);
+  });
+
+  it('[S3] a site of version 6 opens as it was, its utilities buried, with no rules of towns', () => {
+    const old = JSON.parse(readFileSync('tests/site/versionSix.site.json', 'utf8')) as Site;
+    expect(old.version).toBe(6);
+    expect(Object.values<Feature>(old.features).some(({ kind }) => kind === 'utility')).toBe(true);
+    const opened = openDocument(old);
+    if (!opened.ok) throw new Error(opened.reason);
+    const { version, ...rest } = withoutTowns(opened.value);
+    const { version: _six, ...was } = old;
     expect(version).toBe(siteVersion);
     expect(rest).toEqual(was);
   });

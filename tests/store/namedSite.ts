@@ -6,7 +6,7 @@ import { usualTrusts } from '../../src/site/trusts.ts';
 /** An empty site told from others by the name of its job. */
 export const namedSite = (name: string): Site => ({
   format: 'lathline site',
-  version: 6,
+  version: 7,
   job: {
     name,
     customer: '',
@@ -29,6 +29,7 @@ export const namedSite = (name: string): Site => ({
   trusts: usualTrusts,
   conditions: untoldConditions,
   acceptances: {},
+  townRules: {},
   origin: null,
   underlays: {},
   pictures: {},

@@ -24,6 +24,9 @@ const spec: FenceSpec = {
   wallGap: inches(2),
   foundationToe: null,
   onCurves: 'by radius',
+  middleRail: null,
+  bottomRail: null,
+  barbedWire: null,
   grade: null,
   mesh: null,
   wire: null,
@@ -73,6 +76,6 @@ export const samplePlans: Plans = {
     nominal: inches(48),
     post: null,
   },
-  utility: { service: 'gas', width: inches(2), tolerance: inches(24) },
+  utility: { service: 'gas', run: 'buried', width: inches(2), tolerance: inches(24) },
   tree: { trunk: inches(6), roots: inches(36) },
 };

@@ -16,7 +16,7 @@ import { edgeLabels } from './edgeLabels.ts';
 import { pathPoints } from './pathPoints.ts';
 
 type Of<Kind extends Feature['kind']> = Extract<Feature, { kind: Kind }>;
-type AreaKind = 'building' | 'paving' | 'pool' | 'keep-out';
+type AreaKind = 'building' | 'paving' | 'pool' | 'keep-out' | 'height zone';
 
 /** How ground of each sort is filled and edged. */
 const grounds: Readonly<
@@ -29,6 +29,7 @@ const grounds: Readonly<
   paving: { ink: 'paving', opacity: 0.13, hatch: 'none', pen: 'paving' },
   pool: { ink: 'water', opacity: 0.16, hatch: 'none', pen: 'pool' },
   'keep-out': { ink: 'keep-out', opacity: 0.05, hatch: 'cross', pen: 'keep-out' },
+  'height zone': { ink: 'boundary', opacity: 0.06, hatch: 'none', pen: 'boundary' },
 };
 
 const name = (
@@ -135,6 +136,7 @@ export const drawFeature = (feature: Feature, site: Site): readonly Primitive[] 
     case 'paving':
     case 'pool':
     case 'keep-out':
+    case 'height zone':
       return drawGround(feature, site);
     case 'boundary':
       return drawBoundary(feature, site);

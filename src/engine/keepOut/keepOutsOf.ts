@@ -22,7 +22,8 @@ const chained = (points: readonly SitePoint[]): Shape['edges'] =>
 const shapeOf = (site: Site, feature: Feature): Shape | null => {
   switch (feature.kind) {
     case 'utility': {
-      const { path, width, tolerance } = feature;
+      const { path, width, tolerance, run } = feature;
+      if (run === 'overhead') return null;
       const edges = chained(placesOf(site, path));
       return { kind: 'utility', edges, radius: width / 2 + tolerance, ring: null };
     }
@@ -46,6 +47,7 @@ const shapeOf = (site: Site, feature: Feature): Shape | null => {
     case 'building':
     case 'pool':
     case 'boundary':
+    case 'height zone':
     case 'note':
       return null;
   }
@@ -65,7 +67,7 @@ const marksOf = (site: Site, feature: Feature): unknown[] => {
 };
 
 /**
- * The ground of a site in which no part of a hole may lie: half the width of a service and its
+ * The ground of a site in which no part of a hole may lie: half the width of a buried service and its
  * tolerance on each side (CGA Best Practice 5.19), roots, what was drawn as keep-out, and the edges
  * of paving.
  */

@@ -48,6 +48,7 @@ const ofFeature = (site: Site, id: FeatureId, feature: Feature): Obstacle[] => {
       ];
     }
     case 'keep-out':
+    case 'height zone':
     case 'utility':
     case 'note':
       return [];

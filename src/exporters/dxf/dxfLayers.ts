@@ -27,6 +27,7 @@ export const dxfLayers = {
   PAVING: colours.grey,
   POOL: colours.blue,
   'KEEP-OUT': colours.red,
+  'HEIGHT-ZONE': colours.magenta,
   'UTILITY-ELECTRIC': colours.red,
   'UTILITY-GAS': colours.yellow,
   'UTILITY-COMMUNICATION': colours.orange,

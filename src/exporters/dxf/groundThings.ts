@@ -26,6 +26,7 @@ const layers: Readonly<Record<Exclude<PathFeature['kind'], 'utility'>, DxfLayer>
   paving: 'PAVING',
   pool: 'POOL',
   'keep-out': 'KEEP-OUT',
+  'height zone': 'HEIGHT-ZONE',
 };
 
 const named = (layer: DxfLayer, at: SitePoint | undefined | null, text: string): DxfThing[] =>

@@ -15,7 +15,12 @@ const walk = inches(48);
 export const plansFrom = (book: Parts): Plans => ({
   fence: usualSpec(inches(48)),
   gate: gatePlan(1, walk, usualParts(1, walk, book)),
-  utility: { service: 'gas', width: inches(2), tolerance: defaultToleranceZone.length },
+  utility: {
+    service: 'gas',
+    run: 'buried',
+    width: inches(2),
+    tolerance: defaultToleranceZone.length,
+  },
   tree: { trunk: inches(8), roots: inches(48) },
 });
 

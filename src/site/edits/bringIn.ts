@@ -113,7 +113,7 @@ const featureOf = (
   }
   if (becomes === 'keep-out') return { kind: becomes, label, path };
   const service = becomes.replace('utility, ', '') as Utility['service'];
-  return { kind: 'utility', label, service, ...utility, path };
+  return { kind: 'utility', label, run: 'buried', service, ...utility, path };
 };
 
 const fenceOf = (

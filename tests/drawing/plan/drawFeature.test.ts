@@ -46,6 +46,7 @@ describe('drawFeature', () => {
     );
     const gas: Feature = {
       kind: 'utility',
+      run: 'buried',
       label: '',
       service: 'gas',
       width: inches(2),

@@ -125,7 +125,14 @@ describe('closed ground on a tape', () => {
   const crossed = (site: Site): Site =>
     addFeature(
       site,
-      { kind: 'utility', label: '', service: 'gas', width: inches(2), tolerance: inches(18) },
+      {
+        kind: 'utility',
+        run: 'buried',
+        label: '',
+        service: 'gas',
+        width: inches(2),
+        tolerance: inches(18),
+      },
       [
         { x: 500, y: -400 },
         { x: 500, y: 400 },

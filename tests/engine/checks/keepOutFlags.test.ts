@@ -16,6 +16,7 @@ const withGas = (site: Site, x: number, tolerance = 18): Site =>
     site,
     {
       kind: 'utility',
+      run: 'buried',
       label: 'Gas line',
       service: 'gas',
       width: inches(2),

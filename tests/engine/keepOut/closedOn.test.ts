@@ -21,6 +21,7 @@ const gas = (places: readonly { x: number; y: number }[], tolerance = 18) =>
     bare,
     {
       kind: 'utility',
+      run: 'buried',
       label: 'Gas line',
       service: 'gas',
       width: inches(2),

@@ -115,7 +115,14 @@ describe('fence along a curve', () => {
           const x = across * chord;
           const site = addFeature(
             arcFence(chord, share * chord),
-            { kind: 'utility', label: '', service: 'gas', width: inches(2), tolerance: inches(18) },
+            {
+              kind: 'utility',
+              run: 'buried',
+              label: '',
+              service: 'gas',
+              width: inches(2),
+              tolerance: inches(18),
+            },
             [
               { x, y: -9000 },
               { x, y: 9000 },

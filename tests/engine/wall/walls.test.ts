@@ -88,7 +88,14 @@ describe('fence on a wall', () => {
   const gas = (site: Site): Site =>
     addFeature(
       site,
-      { kind: 'utility', label: '', service: 'gas', width: inches(2), tolerance: inches(18) },
+      {
+        kind: 'utility',
+        run: 'buried',
+        label: '',
+        service: 'gas',
+        width: inches(2),
+        tolerance: inches(18),
+      },
       [
         { x: 120, y: -100 },
         { x: 120, y: 100 },

@@ -74,7 +74,14 @@ describe('what a file has, brought onto a site', () => {
     const site = bringIn(blank, found(areas, lines), choices({ a: 'boundary', l: 'utility, gas' }));
     expect(Object.values(site.features)).toMatchObject([
       { kind: 'boundary', label: 'Lot 7', closed: true, setback: 0 },
-      { kind: 'utility', label: 'old fence', service: 'gas', width: 2, tolerance: 18 },
+      {
+        kind: 'utility',
+        run: 'buried',
+        label: 'old fence',
+        service: 'gas',
+        width: 2,
+        tolerance: 18,
+      },
     ]);
     const pool = bringIn(blank, found(areas, lines), choices({ a: 'pool', l: 'leave out' }));
     expect(Object.values(pool.features)).toMatchObject([{ kind: 'pool', label: 'Lot 7' }]);

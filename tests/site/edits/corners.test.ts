@@ -18,7 +18,14 @@ const box = [
 const house = addFeature(sampleSite, { kind: 'building', label: '' }, box);
 const pipe = addFeature(
   sampleSite,
-  { kind: 'utility', label: '', service: 'gas', width: 2 as never, tolerance: 24 as never },
+  {
+    kind: 'utility',
+    run: 'buried',
+    label: '',
+    service: 'gas',
+    width: 2 as never,
+    tolerance: 24 as never,
+  },
   box,
 );
 const id: FeatureId = 'feature:3';

@@ -13,6 +13,7 @@ import { sampleSite } from '../sampleSite.ts';
 const corners = [{ x: 0, y: 0 }, 'mark:11', { x: 9, y: 8 }, { x: 9, y: 0 }] as const;
 const utility = {
   kind: 'utility',
+  run: 'buried',
   label: 'Gas',
   service: 'gas',
   width: inches(2),

@@ -6,6 +6,7 @@ export const featureNames: Readonly<Record<Feature['kind'], string>> = {
   paving: 'Paving',
   pool: 'Pool',
   'keep-out': 'Keep-out',
+  'height zone': 'Ground with a height limit',
   boundary: 'Boundary',
   utility: 'Utility',
   tree: 'Tree',
