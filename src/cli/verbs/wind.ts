@@ -1,9 +1,11 @@
 import type { Member } from '../../engine/structure/bendingCapacity.ts';
-import type { FenceWind, WindFence } from '../../engine/structure/fenceWind.ts';
+import type { FenceWind, WindFence, WindRail } from '../../engine/structure/fenceWind.ts';
 import { fabricOf } from '../../engine/structure/fabricOf.ts';
+import { iced } from '../../engine/structure/iced.ts';
 import { meshSolidity } from '../../engine/structure/meshSolidity.ts';
 import { postInWind, type PostInWind } from '../../engine/structure/postInWind.ts';
 import type { Wind } from '../../engine/structure/velocityPressure.ts';
+import { barbedStrand } from '../../trade/barbedWire.ts';
 import { defaultGapUnder } from '../../trade/gapUnder.ts';
 import { fencePipes } from '../../trade/pipes.ts';
 import { mostOpenFrame, openFrameSource } from '../../trade/openFrames.ts';
@@ -34,16 +36,42 @@ const write = (length: Inches): string => formatLength(length, inchStyle);
 interface Asked {
   readonly fence: Omit<WindFence, 'post'>;
   readonly member: Member;
-  readonly wind: Wind & { readonly name: string };
+  readonly wind: Wind & { readonly name: string; readonly ice: Inches };
   readonly bay: Inches;
   readonly grade: string;
 }
 
 type Lengths = Readonly<Record<string, Inches | null>>;
 
+const lengthNames = [
+  'fabric',
+  'post',
+  'wall',
+  'mesh',
+  'wire',
+  'gap',
+  'bay',
+  'ice',
+  'rail',
+  'middle-rail',
+  'bottom-rail',
+] as const;
+
+const railNames = [
+  ['rail', 'top rail'],
+  ['middle-rail', 'middle rail'],
+  ['bottom-rail', 'bottom rail'],
+] as const;
+
+const railsOf = (lengths: Lengths): WindRail[] =>
+  railNames.flatMap(([name, part]) => {
+    const od = lengths[name] ?? null;
+    return od === null ? [] : [{ part, od }];
+  });
+
 const readAll = (call: Call): Parsed<Lengths> => {
   const lengths: Record<string, Inches | null> = {};
-  for (const name of ['fabric', 'post', 'wall', 'rail', 'mesh', 'wire', 'gap', 'bay']) {
+  for (const name of lengthNames) {
     const length = readLength(call, name);
     if (!length.ok) return length;
     lengths[name] = length.value;
@@ -64,7 +92,7 @@ const wallFor = (od: Inches, given: Inches | null): Parsed<Inches> => {
   return unread(`--wall is missing: no pipe of the table is ${write(od)} outside; it has ${all}`);
 };
 
-const readWind = (call: Call): Parsed<Asked['wind']> => {
+const readWind = (call: Call): Parsed<Omit<Asked['wind'], 'ice'>> => {
   const speed = readNumber(call, 'speed', { from: 20, to: 300, unit: 'mph' });
   if (!speed.ok) return speed;
   const name = choiceOf(
@@ -86,7 +114,7 @@ const readWind = (call: Call): Parsed<Asked['wind']> => {
 const readAsked = (call: Call): Parsed<Asked> => {
   const lengths = readAll(call);
   if (!lengths.ok) return lengths;
-  const { fabric, post, wall, rail, mesh, wire, gap, bay } = lengths.value;
+  const { fabric, post, wall, mesh, wire, gap, bay, ice } = lengths.value;
   const od = post ?? inches(0);
   const thick = wallFor(od, wall ?? null);
   if (!thick.ok) return thick;
@@ -101,18 +129,22 @@ const readAsked = (call: Call): Parsed<Asked> => {
   );
   if (!grade.ok) return grade;
   const made = pipeGrades.find(({ label }) => label === grade.value) ?? pipeGrades[0];
+  const strands = readNumber(call, 'barbed', { from: 1, to: 12, unit: 'strands' });
+  if (!strands.ok) return strands;
   const fabricMade = fabricOf({ mesh: mesh ?? null, wire: wire ?? null });
   return read({
     fence: {
       solidity:
         solid.value === null ? meshSolidity(fabricMade.mesh, fabricMade.wire) : solid.value / 100,
-      wire: fabricMade.wire,
+      ...fabricMade,
       fabricHeight: fabric ?? inches(0),
       gapUnder: gap ?? defaultGapUnder.length,
-      rail: rail ?? null,
+      rails: railsOf(lengths.value),
+      barbedWire:
+        strands.value === null ? null : { strands: strands.value, across: barbedStrand.across },
     },
     member: { od, wall: thick.value, yields: made.yields },
-    wind: wind.value,
+    wind: { ...wind.value, ice: ice ?? inches(0) },
     bay: bay ?? maxSpacing.length,
     grade: `${made.label}, ${made.yields.toLocaleString('en-US')} psi (${made.source.text})`,
   });
@@ -122,7 +154,12 @@ const footPounds = (inchPounds: number): string => `${(inchPounds / 12).toFixed(
 
 const windLines = ({ fence, wind, bay }: Asked, found: FenceWind): string[] => [
   `velocity pressure 0.00256 × ${wind.exposure} × ${directionality} × ${wind.speed}² = ${found.velocity.toFixed(2)} psf; exposure ${wind.name}; ${windSource.text}`,
-  `the fabric is ${(100 * fence.solidity).toFixed(1)} % solid: coefficient ${found.coefficient}; ${openFrameSource.text}`,
+  ...(wind.ice > 0
+    ? [
+        `${write(wind.ice)} of ice all round leaves ${(100 * (1 - found.solidity)).toFixed(1)} % open of ${(100 * (1 - fence.solidity)).toFixed(1)}: a derived figure`,
+      ]
+    : []),
+  `the fabric is ${(100 * found.solidity).toFixed(1)} % solid: coefficient ${found.coefficient}; ${openFrameSource.text}`,
   `on what is solid ${found.velocity.toFixed(2)} × ${gust} × ${found.coefficient} = ${found.pressure.toFixed(2)} psf, at least 16`,
   `on a bay of ${write(bay)} and its post`,
   ...columns(
@@ -172,8 +209,9 @@ const run = (call: Call): Parsed<Answer> => {
   const { fence, member, wind, bay } = asked.value;
   const found = postInWind(fence, member, { wind, bay });
   if (found === null) {
+    const { solidity } = iced({ ...fence, post: member.od }, wind.ice);
     return unread(
-      `--mesh: ${(100 * fence.solidity).toFixed(0)} % solid: expected at most ${100 * mostOpenFrame} %, where open frames end`,
+      `--${wind.ice > 0 ? 'ice' : 'mesh'}: ${(100 * solidity).toFixed(0)} % solid: expected at most ${100 * mostOpenFrame} %, where open frames end`,
     );
   }
   return read(answer(asked.value, found));
@@ -200,6 +238,14 @@ export const wind: Verb = {
     },
     { ...length, name: 'bay', does: `from post to post; else ${write(maxSpacing.length)}` },
     { ...length, name: 'rail', does: 'outside diameter of the top rail; else there is none' },
+    { ...length, name: 'middle-rail', does: 'of the rail half way up; else there is none' },
+    { ...length, name: 'bottom-rail', does: 'of the rail along the bottom; else there is none' },
+    { ...length, value: 'N', name: 'barbed', does: 'strands of barbed wire; else there are none' },
+    {
+      ...length,
+      name: 'ice',
+      does: 'thickness of ice all round wire and pipe; else there is none',
+    },
     { ...length, name: 'mesh', does: 'clear between wires of the fabric; else 2' },
     { ...length, name: 'wire', does: 'diameter of its wire; else 0.148' },
     { ...length, value: 'PERCENT', name: 'solid', does: 'share that mesh, slats or screen close' },

@@ -1,17 +1,15 @@
 import type { Layout } from '../../engine/layout.ts';
-import { buildStructure, type BuildStructure } from '../../engine/structure/buildStructure.ts';
-import { longestBays } from '../../engine/structure/longestBays.ts';
 import type { FootingRow } from '../../engine/structure/footing.ts';
-import type { FenceSpec } from '../../site/fenceSpec.ts';
+import { postStructures, type PostStructure } from '../../engine/structure/postStructures.ts';
 import type { Site } from '../../site/site.ts';
-import { bendingSource, windSource } from '../../trade/windTerms.ts';
 import { openFrameSource } from '../../trade/openFrames.ts';
+import { bendingSource, windSource } from '../../trade/windTerms.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import type { Inches } from '../../units/inches.ts';
 import type { Column, Table } from './table.ts';
 
 const columns: readonly Column[] = [
-  { heading: 'Line posts of', align: 'left', share: 0.5 },
+  { heading: 'Posts of', align: 'left', share: 0.5 },
   { heading: 'Planned', align: 'left', share: 0 },
   { heading: 'Compared with', align: 'left', share: 1 },
   { heading: 'By', align: 'left', share: 0.8 },
@@ -21,24 +19,18 @@ type Say = (length: Inches) => string;
 
 const bent = (inchPounds: number): string => `${Math.round(inchPounds / 12)} ft-lb`;
 
-interface Words {
-  readonly spec: FenceSpec;
-  readonly conditions: Site['conditions'];
-  readonly say: Say;
-}
-
-const windRows = ({ wind }: BuildStructure, { spec, conditions, say }: Words): string[][] => {
-  const told = conditions.wind;
-  if (wind === null || told === null) return [];
-  const place = `${told.speed} mph, exposure ${told.exposure}`;
+const windRow = ({ use, wide, wind, pipe }: PostStructure, say: Say): string[][] => {
+  if (wind === null) return [];
+  const planned = use === 'line post' ? `bays to ${say(wide)}` : `holds ${say(wide)}`;
   if (wind === 'too solid') {
-    return [['', `${place}: more solid than open frames go`, openFrameSource.text]];
+    return [[planned, 'wind: more solid than open frames go', openFrameSource.text]];
   }
-  const { bay, bends, capacity, longest, push, solidity, steel } = wind;
+  const { name, solidity, push, bends, capacity, longest, steel } = wind;
+  const most = use === 'line post' ? `bays to ${say(longest)}` : `${say(longest)} at most`;
   return [
     [
-      `bays to ${say(bay)}`,
-      `${place}, ${(100 * solidity).toFixed(0)} % solid: ${Math.round(push.pounds)} lb at ${say(push.height)}, ${bent(bends)} of ${bent(capacity)} that ${spec.linePost.label} of ${steel} steel may bear; bays to ${say(longest)}`,
+      planned,
+      `${name}, ${(100 * solidity).toFixed(0)} % solid: ${Math.round(push.pounds)} lb at ${say(push.height)}, ${bent(bends)} of ${bent(capacity)} that ${pipe.label} of ${steel} steel may bear; ${most}`,
       `${windSource.text}; ${openFrameSource.text}; ${bendingSource.text}`,
     ],
   ];
@@ -47,32 +39,30 @@ const windRows = ({ wind }: BuildStructure, { spec, conditions, say }: Words): s
 const askedText = ({ depth }: FootingRow, say: Say): string =>
   depth === null ? 'more than 40 ft deep' : `${say(depth)} deep`;
 
-const ruleRows = ({ footing, depth, lateral }: BuildStructure, say: Say): string[][] =>
+const ruleRows = ({ footing, post, lateral }: PostStructure, say: Say): string[][] =>
   footing.rows.map((row) => [
-    `holes ${say(depth)} deep`,
+    `hole ${say(post.hole.depth)} deep`,
     `${row.rule}${row.rule === 'pole' ? ` in ${lateral} psf a foot` : ''}: ${askedText(row, say)}`,
     row.source,
   ]);
 
+const rowsOf = (label: string, one: PostStructure, say: Say): string[][] =>
+  [...windRow(one, say), ...ruleRows(one, say)].map((row, n) => [
+    n === 0 ? `${label}: ${one.use} ${one.post.tag}` : '',
+    ...row,
+  ]);
+
 /**
- * What wind, frost and ground ask of the line posts of each build beside what is planned; no rows where
- * nobody has told of any of it.
+ * What wind, frost and ground ask of the posts of each build beside what is planned, of every use the post
+ * that holds the most fence; no rows where nobody has told of any of it.
  */
-export const structureTable = (site: Site, layout: Pick<Layout, 'lines'>): Table => {
-  const { conditions, lengths, specs } = site;
-  const untold = conditions.wind === null && conditions.frost === null;
-  const say: Say = (length) => formatLength(length, lengths);
-  const rows = untold
-    ? []
-    : [...longestBays(site, layout)].flatMap(([id, { bay }]) => {
-        const spec = specs[id];
-        if (spec === undefined) return [];
-        const structure = buildStructure(spec, conditions, bay);
-        const own = [
-          ...windRows(structure, { spec, conditions, say }),
-          ...ruleRows(structure, say),
-        ];
-        return own.map((row, n) => [n === 0 ? spec.label : '', ...row]);
-      });
-  return { title: 'Line posts, compared', columns, rows };
+export const structureTable = (
+  site: Site,
+  layout: Pick<Layout, 'lines' | 'posts' | 'gates'>,
+): Table => {
+  const say: Say = (length) => formatLength(length, site.lengths);
+  const rows = [...postStructures(site, layout)].flatMap(([id, posts]) =>
+    posts.flatMap((one) => rowsOf(site.specs[id]?.label ?? '', one, say)),
+  );
+  return { title: 'Posts, compared', columns, rows };
 };

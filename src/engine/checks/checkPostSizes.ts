@@ -9,7 +9,7 @@ import type { Flag } from '../flag.ts';
 import type { GateLayout } from '../layout.ts';
 import type { LaidLines } from '../posts/layLines.ts';
 import { hungFrom } from '../gate/hungFrom.ts';
-import { longestBays } from '../structure/longestBays.ts';
+import { firstLines } from '../structure/firstLines.ts';
 import { plantedAt, saidOf, type GateFlag } from './gateFlag.ts';
 import { gateName } from './names.ts';
 
@@ -27,7 +27,7 @@ const thinIn = (spec: FenceSpec, sizes: PostSizes, { lengths }: Site): string[] 
   });
 
 const buildFlags = (site: Site, laid: LaidLines): Flag[] =>
-  [...longestBays(site, laid)].flatMap(([id, { line }]): Flag[] => {
+  [...firstLines(site, laid)].flatMap(([id, line]): Flag[] => {
     const spec = site.specs[id];
     const at = laid.lines[line]?.legs[0]?.start;
     const sizes = spec === undefined ? null : postsForHeight(spec.fabricHeight);

@@ -1,111 +1,122 @@
 import { slack } from '../../geometry/tolerance.ts';
-import type { FenceSpec } from '../../site/fenceSpec.ts';
-import type { LineId, SpecId } from '../../site/ids.ts';
+import type { SpecId } from '../../site/ids.ts';
 import type { Site } from '../../site/site.ts';
 import { frostSource } from '../../trade/frost.ts';
-import { bendingSource, windSource } from '../../trade/windTerms.ts';
 import { mostOpenFrame, openFrameSource } from '../../trade/openFrames.ts';
+import { bendingSource, windSource } from '../../trade/windTerms.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import { inches, type Inches } from '../../units/inches.ts';
 import type { Flag } from '../flag.ts';
-import type { LineLayout } from '../layout.ts';
 import type { Mend } from '../mend.ts';
 import type { LaidLines } from '../posts/layLines.ts';
-import { buildStructure, type BuildStructure } from '../structure/buildStructure.ts';
-import { longestBays } from '../structure/longestBays.ts';
-import { lineName } from './names.ts';
+import { firstLines } from '../structure/firstLines.ts';
+import { postStructures, type PostStructure } from '../structure/postStructures.ts';
 
-/** A build where it stands for the first time. */
+/** A build where it stands for the first time, and what its posts are compared with. */
 interface Stood {
   readonly id: SpecId;
-  readonly spec: FenceSpec;
-  readonly line: LineLayout;
-  readonly structure: BuildStructure;
+  readonly label: string;
+  readonly plant: (told: Pick<Flag, 'rule' | 'message' | 'mend'>) => Flag;
+  readonly posts: readonly PostStructure[];
+  readonly say: (length: Inches) => string;
 }
 
-type Say = (length: Inches) => string;
+const bendRules = {
+  'line post': 'posts bend in the wind',
+  'terminal post': 'terminal posts bend in the wind',
+  'gate post': 'gate posts bend in the wind',
+} as const;
 
-const flag = (
-  { line }: Stood,
-  { rule, message, mend }: Pick<Flag, 'rule' | 'message' | 'mend'>,
-): Flag => ({
-  level: 'settle',
-  rule,
-  place: { kind: 'line', id: line.id },
-  at: line.legs[0]?.start ?? { x: 0, y: 0 },
-  message,
-  ...(mend === undefined ? {} : { mend }),
-});
+const solid = ({ label, plant, posts }: Stood): Flag[] =>
+  posts.some(({ wind }) => wind === 'too solid')
+    ? [
+        plant({
+          rule: 'too solid for the table',
+          message: `${label}: fabric more than ${100 * mostOpenFrame} % solid is no open frame (${openFrameSource.text}): its wind is for a licensed professional to say.`,
+        }),
+      ]
+    : [];
 
-/** Holes as deep as a rule asks for, in whole inches. */
-const deeper = ({ id }: Stood, depth: Inches): Mend => ({
-  kind: 'deepen holes',
-  spec: id,
-  depth: inches(Math.ceil(depth - slack)),
-});
-
-const inWind = (stood: Stood, site: Site, say: Say): Flag[] => {
-  const { spec, structure } = stood;
-  const { wind } = structure;
-  const told = site.conditions.wind;
-  if (wind === null || told === null) return [];
-  const where = `${spec.label} in ${told.speed} mph, exposure ${told.exposure}`;
-  if (wind === 'too solid') {
-    const message = `${where}: fabric more than ${100 * mostOpenFrame} % solid is no open frame (${openFrameSource.text}): its wind is for a licensed professional to say.`;
-    return [flag(stood, { rule: 'too solid for the table', message })];
+const bent = ({ label, plant, say }: Stood, one: PostStructure): Flag[] => {
+  const { wind, use, post, wide, pipe } = one;
+  if (wind === null || wind === 'too solid' || wind.bends <= wind.capacity) return [];
+  const share = Math.ceil((100 * wind.bends) / wind.capacity);
+  const where = `${label} in ${wind.name}`;
+  const bends = `bend by ${share} % of what ${pipe.label} of ${wind.steel} steel may bear`;
+  const sources = `${windSource.text}; ${bendingSource.text}`;
+  if (use !== 'line post') {
+    const message = `${where}: ${use} ${post.tag}, that holds ${say(wide)} of it, would ${bends}: expected stronger pipe or less beside it (${sources}).`;
+    return [plant({ rule: bendRules[use], message })];
   }
-  const { bends, capacity, bay, longest, steel } = wind;
-  if (bends <= capacity) return [];
-  const share = Math.ceil((100 * bends) / capacity);
-  const message = `${where}: line posts ${say(bay)} apart bend by ${share} % of what ${spec.linePost.label} of ${steel} steel may bear; expected bays of ${say(longest)} at most, or stronger posts (${windSource.text}; ${bendingSource.text}).`;
-  return [flag(stood, { rule: 'posts bend in the wind', message, mend: { kind: 'bays by wind' } })];
+  const message = `${where}: line posts ${say(wide)} apart ${bends}; expected bays of ${say(wind.longest)} at most, or stronger posts (${sources}).`;
+  return [plant({ rule: bendRules[use], message, mend: { kind: 'bays by wind' } })];
 };
 
-const rulesOver = ({ structure }: Stood): string[] =>
-  structure.footing.rows
-    .filter(({ depth }) => depth === null || depth > structure.depth)
-    .map(({ rule }) => rule);
+/** What one rule asks of a post whose hole is shallower; null depth for more than any. */
+interface Short {
+  readonly one: PostStructure;
+  readonly asks: Inches | null;
+  readonly source: string;
+}
 
-const deep = (stood: Stood, site: Site, say: Say): Flag[] => {
-  const { structure, line } = stood;
-  const over = new Set(rulesOver(stood));
-  const name = lineName(site, line.id);
-  const frost = structure.footing.rows.find(({ rule }) => rule === 'frost');
-  const pole = structure.footing.rows.find(({ rule }) => rule === 'pole');
-  return [
-    ...(frost?.depth != null && over.has('frost')
-      ? [
-          flag(stood, {
-            rule: 'holes above frost',
-            message: `${name}: holes ${say(structure.depth)} deep; frost asks for ${say(frost.depth)} (${frostSource.text}).`,
-            mend: deeper(stood, frost.depth),
-          }),
-        ]
-      : []),
-    ...(pole !== undefined && over.has('pole')
-      ? [
-          flag(stood, {
-            rule: 'holes shallow for the wind',
-            message: `${name}: line post holes ${say(structure.depth)} deep; the pole formula asks for ${pole.depth === null ? 'more than 40 ft' : say(pole.depth)} in ${structure.lateral} psf a foot (${pole.source}).`,
-            ...(pole.depth === null ? {} : { mend: deeper(stood, pole.depth) }),
-          }),
-        ]
-      : []),
-  ];
+const shortBy = (posts: readonly PostStructure[], wanted: string): Short[] =>
+  posts.flatMap((one) => {
+    const row = one.footing.rows.find(({ rule }) => rule === wanted);
+    if (row === undefined) return [];
+    const { depth: asks, source } = row;
+    return asks === null || asks > one.post.hole.depth + slack ? [{ one, asks, source }] : [];
+  });
+
+/** Holes as deep as the most that is asked for, in whole inches; none where no depth does. */
+const deeper = ({ id }: Stood, short: readonly Short[]): { readonly mend?: Mend } => {
+  if (short.some(({ asks }) => asks === null)) return {};
+  const depth = Math.max(...short.map(({ asks }) => asks ?? 0));
+  return { mend: { kind: 'deepen holes', spec: id, depth: inches(Math.ceil(depth - slack)) } };
 };
 
-/** What wind, frost and ground ask of the line posts of each build; nothing where none of it was told. */
-export const checkStructure = (site: Site, laid: LaidLines): Flag[] => {
-  const { wind, frost } = site.conditions;
-  if (wind === null && frost === null) return [];
-  const say: Say = (length) => formatLength(length, site.lengths);
-  return [...longestBays(site, laid)].flatMap(
-    ([id, { line, bay }]: [SpecId, { line: LineId; bay: Inches }]) => {
-      const [spec, laidOut] = [site.specs[id], laid.lines[line]];
-      if (spec === undefined || laidOut === undefined) return [];
-      const structure = buildStructure(spec, site.conditions, bay);
-      const stood = { id, spec, line: laidOut, structure };
-      return [...inWind(stood, site, say), ...deep(stood, site, say)];
-    },
+const aboveFrost = (stood: Stood): Flag[] => {
+  const short = shortBy(stood.posts, 'frost');
+  const [first] = short;
+  if (first?.asks == null) return [];
+  const message = `${stood.label}: holes ${stood.say(first.one.post.hole.depth)} deep; frost asks for ${stood.say(first.asks)} (${frostSource.text}).`;
+  return [stood.plant({ rule: 'holes above frost', message, ...deeper(stood, short) })];
+};
+
+const shallow = (stood: Stood): Flag[] => {
+  const { label, plant, posts, say } = stood;
+  const short = shortBy(posts, 'pole');
+  const [first] = short;
+  if (first === undefined) return [];
+  const asked = short.map(
+    ({ one: { use, post }, asks }) =>
+      `${use} holes ${say(post.hole.depth)} deep, asked ${asks === null ? 'more than 40 ft' : say(asks)}`,
   );
+  const message = `${label}: by the pole formula in ${first.one.lateral} psf a foot ${asked.join('; ')} (${first.source}).`;
+  return [plant({ rule: 'holes shallow for the wind', message, ...deeper(stood, short) })];
+};
+
+/**
+ * What wind, ice, frost and ground ask of the posts of each build, once at its first line; nothing where
+ * none of it was told.
+ */
+export const checkStructure = (site: Site, laid: LaidLines): Flag[] => {
+  const found = postStructures(site, laid);
+  if (found.size === 0) return [];
+  return [...firstLines(site, laid)].flatMap(([id, line]) => {
+    const [spec, at] = [site.specs[id], laid.lines[line]?.legs[0]?.start];
+    if (spec === undefined || at === undefined) return [];
+    const stood: Stood = {
+      id,
+      label: spec.label,
+      plant: (told) => ({ level: 'settle', place: { kind: 'line', id: line }, at, ...told }),
+      posts: found.get(id) ?? [],
+      say: (length) => formatLength(length, site.lengths),
+    };
+    return [
+      ...solid(stood),
+      ...stood.posts.flatMap((one) => bent(stood, one)),
+      ...aboveFrost(stood),
+      ...shallow(stood),
+    ];
+  });
 };

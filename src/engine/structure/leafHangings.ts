@@ -17,6 +17,7 @@ import { fabricOf } from './fabricOf.ts';
 import { hangingLoad, type Hanging } from './hangingLoad.ts';
 import { latchSag } from './latchSag.ts';
 import { leafWeight, type WeightTerm } from './leafWeight.ts';
+import { pipeOf } from './pipeOf.ts';
 import { solidAtMost } from './solidAtMost.ts';
 import { steelOf } from './steelOf.ts';
 
@@ -37,13 +38,6 @@ export interface LeafHanging {
 
 type Posts = Readonly<Record<PostId, Post>>;
 
-/** The pipe of a post as the build or the gate says it; null where none of them is that thick. */
-const pipeOf = ({ od, pipe }: Post, gate: Gate, spec: FenceSpec): Pipe | null => {
-  const all = [gate.post, spec.gatePost, spec.terminalPost, spec.linePost];
-  const own = all.find((one) => one !== null && one.od === od && one.label === pipe) ?? null;
-  return own === null ? null : solidAtMost(own);
-};
-
 /** How high the hinges of a leaf are over the ground: near its ends, nearer on a low leaf. */
 const hingesOf = (bottom: number, height: number) => {
   const inset = Math.min(hingeInset.length, height / 4);
@@ -56,11 +50,10 @@ interface Hung {
   readonly gate: Gate;
   readonly spec: FenceSpec;
   readonly post: Post;
+  readonly pipe: Pipe;
 }
 
-const hangingOf = ({ leaf, laid, gate, spec, post }: Hung): LeafHanging | null => {
-  const pipe = pipeOf(post, gate, spec);
-  if (pipe === null) return null;
+const hangingOf = ({ leaf, laid, gate, spec, post, pipe }: Hung): LeafHanging => {
   const [width, height] = [leafWidth(leaf), leaf.height ?? spec.fabricHeight];
   const weight = leafWeight({
     width,
@@ -103,7 +96,8 @@ export const leafHangings = (
   return layout.leaves.flatMap((laid, n) => {
     const leaf = gate.leaves[laid.id];
     const post = posts[hungFrom(gate, layout, n) ?? 'post:'];
-    if (leaf === undefined || post === undefined) return [];
-    return hangingOf({ leaf, laid, gate, spec, post }) ?? [];
+    const pipe = post === undefined ? null : pipeOf(site, post);
+    if (leaf === undefined || post === undefined || pipe === null) return [];
+    return hangingOf({ leaf, laid, gate, spec, post, pipe });
   });
 };

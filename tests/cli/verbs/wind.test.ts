@@ -10,10 +10,21 @@ describe('lath wind', () => {
     // worked by hand: 24.46 psf, 27.03 psf on what is solid, 216 lb on the fabric of 6 by 10 ft
     expect(said.out).toContain('115² = 24.46 psf');
     expect(said.out).toContain('= 27.03 psf, at least 16');
-    expect(said.out).toMatch(/fabric {2}216 lb {2}at 38"/);
+    expect(said.out).toMatch(/fabric +216 lb {2}at 38"/);
     expect(said.out).toContain('ASCE 7-16 Table 29.4-2');
     expect(said.out).toContain('from memory');
     expect(said.out).toContain('They approve nothing');
+  });
+
+  it('[K22] counts every rail, barbed wire and ice', async () => {
+    const more = ['--middle-rail', '1.66', '--bottom-rail', '1.66', '--barbed', '3'];
+    const said = await lath([...base, ...more, '--ice', '1/8']);
+    expect(said.err).toBe('');
+    for (const part of ['middle rail', 'bottom rail', 'barbed wire']) {
+      expect(said.out).toContain(part);
+    }
+    // 2 in mesh with 1/8 in all round: (2 − 1/4)² ÷ 2² of what was open
+    expect(said.out).toContain('1/8" of ice all round leaves 66.4 % open of 86.7');
   });
 
   it('[K22] stops where the bay is longer than its post may bear', async () => {
@@ -34,6 +45,8 @@ describe('lath wind', () => {
     [[...base, '--wall', '1'], '--wall: expected at most'],
     [[...base, '--exposure', 'A'], '--exposure: “A”: expected one of B, C, D'],
     [[...base, '--solid', '80'], '--solid: “80”: expected 1 to 70 %'],
+    [[...base, '--ice', '1/2'], '--ice: 78 % solid: expected at most 70 %'],
+    [[...base, '--barbed', '0'], '--barbed: “0”: expected 1 to 12 strands'],
     [[...base, '--mesh', '0.1', '--wire', '0.19'], '--mesh: 88 % solid: expected at most 70 %'],
   ])('[K2] %j is refused in one line', async (args, reason) => {
     const said = await lath(args);

@@ -23,16 +23,20 @@ describe('the table of structure', () => {
     });
     const { rows } = structureTable(told, layOutSite(told));
     expect(rows.map(([build, planned]) => [build, planned])).toEqual([
-      ['6 ft', `bays to 10'-0"`],
-      ['', `holes 2'-6" deep`],
-      ['', `holes 2'-6" deep`],
-      ['', `holes 2'-6" deep`],
+      ['6 ft: line post 1', `bays to 10'-0"`],
+      ['', `hole 2'-6" deep`],
+      ['', `hole 2'-6" deep`],
+      ['', `hole 2'-6" deep`],
+      ['6 ft: terminal post A', `holds 5'-0"`],
+      ['', `hole 2'-6" deep`],
+      ['', `hole 2'-6" deep`],
+      ['', `hole 2'-6" deep`],
     ]);
     const compared = rows.map(([, , text]) => text);
     expect(compared[0]).toMatch(
       /^115 mph, exposure C, 13 % solid: \d+ lb at \d'-.*, \d+ ft-lb of \d+ ft-lb/,
     );
-    expect(compared.slice(1)).toEqual([
+    expect(compared.slice(1, 4)).toEqual([
       `hole: 2'-6" deep`,
       `frost: 3'-6" deep`,
       expect.stringMatching(/^pole in 150 psf a foot: \d'-/),

@@ -6,6 +6,7 @@ import { changeSpec } from '../../../src/site/edits/changeSpec.ts';
 import type { FenceSpec } from '../../../src/site/fenceSpec.ts';
 import type { SpecId } from '../../../src/site/ids.ts';
 import type { Site } from '../../../src/site/site.ts';
+import { mended as mendSite } from '../../../src/engine/mend.ts';
 import { inches } from '../../../src/units/inches.ts';
 import { bare, fence } from '../plainYard.ts';
 
@@ -37,7 +38,7 @@ describe('what wind, frost and ground ask of line posts', () => {
     expect(message).toMatch(/10'-0" apart bend by \d{3} % .*; expected bays of \d+'-.* at most/);
     expect(message).toContain('from memory');
     expect(found.get('holes shallow for the wind')).toMatch(
-      /holes 2'-6" deep; the pole formula asks for \d'-.* in 100 psf a foot \(IBC 1807\.3\.2\.1\)/,
+      /pole formula in 100 psf a foot line post holes 2'-6" deep, asked \d'-.*\(IBC 1807\.3\.2\.1\)/,
     );
   });
 
@@ -57,6 +58,41 @@ describe('what wind, frost and ground ask of line posts', () => {
     expect(said(deep)).toEqual([]);
     const depths = Object.values(layOutSite(deep).posts).map(({ hole }) => hole.depth);
     expect(Math.min(...depths)).toBe(42);
+  });
+
+  it('[F30] said once for a build, at its first line, with each use whose holes are shallow', () => {
+    const two = fence(fenceSite, [
+      [0, 2400],
+      [1200, 2400],
+    ]);
+    const { flags } = layOutSite(setConditions(two, { wind: windy }));
+    const shallow = flags.filter(({ rule }) => rule === 'holes shallow for the wind');
+    expect(shallow.map(({ place }) => place.id)).toEqual(['line:1']);
+    expect(shallow[0]?.message).toMatch(/line post holes .*; terminal post holes /);
+    const { mend } = shallow[0]!;
+    const mended = mendSite(setConditions(two, { wind: windy }), mend!);
+    expect(said(mended).map(([rule]) => rule)).toEqual(['posts bend in the wind']);
+  });
+
+  it('[F30] a thin terminal that holds fence on both sides is told, by its tag', () => {
+    const thin = { label: 'thin', od: inches(1.315), wall: inches(0.065) };
+    const turned = fence(bare, [
+      [0, 0],
+      [1200, 0],
+      [1200, 1200],
+    ]);
+    const site = withBuild(setConditions(turned, { wind: windy }), { terminalPost: thin });
+    const found = new Map(said(site));
+    expect(found.get('terminal posts bend in the wind')).toMatch(
+      /terminal post B, that holds 10'-0" of it, would bend by \d+ % of what thin/,
+    );
+  });
+
+  it('[F30] the wind on ice counts where it bends a post more', () => {
+    const calm = setConditions(fenceSite, { wind: { speed: 90, exposure: 'B' } });
+    const icy = setConditions(calm, { ice: { thickness: 1 / 4, speed: 90 } });
+    expect(said(calm).map(([rule]) => rule)).not.toContain('posts bend in the wind');
+    expect(new Map(said(icy)).get('posts bend in the wind')).toContain('90 mph on 0.25 in of ice');
   });
 
   it('[F30] fabric that is more solid than the table goes is told to be', () => {

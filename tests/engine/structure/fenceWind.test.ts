@@ -2,7 +2,11 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { allowedBay } from '../../../src/engine/structure/allowedBay.ts';
 import { bendingCapacity } from '../../../src/engine/structure/bendingCapacity.ts';
-import { fenceWind, type WindFence } from '../../../src/engine/structure/fenceWind.ts';
+import {
+  fenceWind,
+  type WindFence,
+  type WindRail,
+} from '../../../src/engine/structure/fenceWind.ts';
 import { framePressure } from '../../../src/engine/structure/framePressure.ts';
 import { meshSolidity } from '../../../src/engine/structure/meshSolidity.ts';
 import { velocityPressure } from '../../../src/engine/structure/velocityPressure.ts';
@@ -15,11 +19,13 @@ const open = { speed: 115, exposure: 0.85 };
 
 const sixFoot: WindFence = {
   solidity: meshSolidity(inches(2), inches(0.148)),
+  mesh: inches(2),
   wire: inches(0.148),
   fabricHeight: inches(72),
   gapUnder: inches(2),
   post: inches(2.375),
-  rail: inches(1.66),
+  rails: [{ part: 'top rail', od: inches(1.66) }],
+  barbedWire: null,
 };
 
 describe('how solid fabric is', () => {
@@ -104,7 +110,7 @@ describe('wind on a fence', () => {
     const { parts, pounds, moment } = fenceWind(sixFoot, open, inches(120))!;
     expect(parts.map(({ part, height }) => [part, height])).toEqual([
       ['fabric', 38],
-      ['rail', 74],
+      ['top rail', 74],
       ['post', 37],
     ]);
     expect(pounds).toBeCloseTo(
@@ -117,12 +123,54 @@ describe('wind on a fence', () => {
     );
   });
 
+  it('[Z7] every rail counts at its height, barbed wire at the middle of its arms', () => {
+    const od = inches(1.66);
+    const rails: WindRail[] = [
+      { part: 'top rail', od },
+      { part: 'middle rail', od },
+      { part: 'bottom rail', od },
+    ];
+    const barbedWire = { strands: 3, across: inches(0.198) };
+    const { parts, pressure } = fenceWind({ ...sixFoot, rails, barbedWire }, open, inches(120))!;
+    expect(parts.map(({ part, height }) => [part, height])).toEqual([
+      ['fabric', 38],
+      ['top rail', 74],
+      ['middle rail', 38],
+      ['bottom rail', 2],
+      ['barbed wire', 80],
+      ['post', 37],
+    ]);
+    expect(parts[2]?.pounds).toBeCloseTo((pressure * 1.66 * 120) / 144, 9);
+    expect(parts[4]?.pounds).toBeCloseTo((pressure * 3 * 0.198 * 120) / 144, 9);
+  });
+
+  it('[Z15] half an inch of ice leaves a quarter of the openings of 2 in mesh; none is none', () => {
+    // by hand: (2 − 1)² ÷ 2² of what was open, 1 − (1 − .1331) ÷ 4 = .7833: no open frame any more
+    expect(fenceWind(sixFoot, { ...open, ice: inches(1 / 2) }, inches(120))).toBeNull();
+    const quarter = fenceWind(sixFoot, { ...open, ice: inches(1 / 4) }, inches(120))!;
+    expect(quarter.solidity).toBeCloseTo(1 - 0.8669 * 0.5625, 4);
+    expect(quarter.coefficient).toBe(1.5);
+    expect(quarter.parts.at(-1)?.pounds).toBeCloseTo((quarter.pressure * 2.875 * 74) / 144, 9);
+    expect(fenceWind(sixFoot, { ...open, ice: inches(0) }, inches(120))).toEqual(
+      fenceWind(sixFoot, open, inches(120)),
+    );
+  });
+
   const anyFence = fc.record({
     solidity: fc.double({ min: 0.05, max: 0.29, noNaN: true }),
     wire: fc.constantFrom(0.113, 0.12, 0.148, 0.192).map(inches),
     fabricHeight: fc.double({ min: 36, max: 144, noNaN: true }).map(inches),
     gapUnder: fc.double({ min: 0, max: 6, noNaN: true }).map(inches),
-    rail: fc.constantFrom(null, inches(1.315), inches(1.66)),
+    mesh: fc.constantFrom(1, 1.25, 2, 2.25).map(inches),
+    rails: fc.constantFrom<WindRail[]>(
+      [],
+      [{ part: 'top rail', od: inches(1.315) }],
+      [
+        { part: 'top rail', od: inches(1.66) },
+        { part: 'middle rail', od: inches(1.66) },
+      ],
+    ),
+    barbedWire: fc.constantFrom(null, { strands: 3, across: inches(0.198) }),
   });
   const anyMember = fc
     .constantFrom(...fencePipes)
@@ -164,6 +212,7 @@ describe('wind on a fence', () => {
           const harder = [
             allowedBay({ ...fence, fabricHeight: inches(fence.fabricHeight * by) }, member, wind),
             allowedBay(fence, member, { ...wind, exposure: wind.exposure * by }),
+            allowedBay(fence, member, { ...wind, ice: inches((by - 1) / 50) }) ?? 0,
             allowedBay({ ...fence, solidity: Math.min(0.2999, fence.solidity * by) }, member, wind),
             allowedBay(fence, { ...member, yields: member.yields / by }, wind),
           ];

@@ -1,0 +1,61 @@
+import type { Conditions } from '../../site/conditions.ts';
+import type { FenceSpec } from '../../site/fenceSpec.ts';
+import type { Pipe } from '../../site/pipe.ts';
+import type { PipeGrade } from '../../trade/steel.ts';
+import { inches, type Inches } from '../../units/inches.ts';
+import { allowedBay } from './allowedBay.ts';
+import type { Member } from './bendingCapacity.ts';
+import { postInWind, type PostInWind } from './postInWind.ts';
+import { solidAtMost } from './solidAtMost.ts';
+import { steelOf } from './steelOf.ts';
+import { windFenceOf } from './windFenceOf.ts';
+import { windsOf } from './windsOf.ts';
+
+type Told = Pick<Conditions, 'wind' | 'ice'>;
+
+/** The wind of a place that bends a post the most, and what the post bears. Lengths in inches. */
+export interface WindOnPost extends PostInWind {
+  /** The wind, in words. */
+  readonly name: string;
+  readonly solidity: number;
+  readonly steel: PipeGrade['label'];
+}
+
+const memberOf = (spec: FenceSpec, pipe: Pipe): Member => {
+  const { od, wall } = solidAtMost(pipe);
+  return { od, wall, yields: steelOf(spec, pipe).yields };
+};
+
+/**
+ * The longest bay of a build in every wind that is told, inches; null where nobody has told of any, and
+ * where the fabric, with its ice, is more solid than the table of open frames goes.
+ */
+export const bayInWind = (spec: FenceSpec, told: Told): Inches | null => {
+  const [fence, member] = [windFenceOf(spec), memberOf(spec, spec.linePost)];
+  const bays = windsOf(told).map(({ wind }) => allowedBay(fence, member, wind));
+  if (bays.length === 0 || bays.includes(null)) return null;
+  return inches(Math.min(...bays.map((bay) => bay ?? 0)));
+};
+
+/**
+ * What the winds of a place do to a post of a build that holds so many inches of fence; null where nobody
+ * has told of any. `too solid` where slats, a screen or ice leave more solid than the table of open frames
+ * goes. Fabric that pulls on a terminal along the fence is for its brace, and is not counted.
+ */
+export const windOnPost = (
+  spec: FenceSpec,
+  told: Told,
+  { pipe, wide }: { readonly pipe: Pipe; readonly wide: Inches },
+): WindOnPost | 'too solid' | null => {
+  const [fence, member] = [windFenceOf(spec), memberOf(spec, pipe)];
+  const found = windsOf(told).map(({ name, wind }) => ({
+    name,
+    on: postInWind(fence, member, { wind, bay: wide }),
+  }));
+  if (found.some(({ on }) => on === null)) return 'too solid';
+  const [worst] = found
+    .flatMap(({ name, on }) => (on === null ? [] : [{ ...on, name }]))
+    .toSorted((a, b) => b.bends - a.bends);
+  if (worst === undefined) return null;
+  return { ...worst, solidity: worst.wind.solidity, steel: steelOf(spec, pipe).label };
+};
