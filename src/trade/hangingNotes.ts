@@ -1,7 +1,8 @@
 import type { Source } from './source.ts';
 
 /** What must be so of a gate for a note to be printed on its detail. */
-export type NoteFor = 'leaf that turns' | 'two leaves' | 'drop rod' | 'leaf that rolls';
+export type NoteFor =
+  'leaf that turns' | 'wide leaf' | 'two leaves' | 'drop rod' | 'leaf that rolls';
 
 /** One thing to mind when a gate is hung. */
 export interface HangingNote {
@@ -23,6 +24,10 @@ export const hangingNotes: readonly HangingNote[] = [
   {
     for: 'leaf that turns',
     text: 'Hinge and latch bolts all point one way, their nuts on the secure side.',
+  },
+  {
+    for: 'wide leaf',
+    text: 'A leaf 5 ft or wider on corner fittings has an adjustable truss rod of 5/16 in or more (ASTM F900-11 4.1), and no panel wider than 5 ft between uprights (ASTM F654-03 5.1.1).',
   },
   {
     for: 'two leaves',

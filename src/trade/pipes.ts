@@ -42,6 +42,12 @@ const rows = [
   ['8-5/8 schedule 40', 8.625, 0.322, 28.55, f1083],
 ] as const;
 
+/** The trap in trade names: the same name means two pipes. */
+export const pipeSource: Source = {
+  text: 'A trade name is a label: fence pipe called 2-1/2 measures 2.375 in outside, a plumber’s pipe of that name 2.875. Order by outside diameter and wall. Diameters of 1.9, 2.375 and 2.875 with their walls: reprinted schedule 40 table; others from memory of ASTM F1083 and F1043, to be confirmed.',
+  status: 'memory',
+};
+
 /** Every pipe of the table, thin to thick; no two have both diameter and wall in common. */
 export const fencePipes: readonly FencePipe[] = rows.map(
   ([label, od, wall, poundsPerFoot, source]) => ({

@@ -34,6 +34,12 @@ export const poolMeshes: readonly PoolLimit[] = [
   remembered(2.25, 'IRC AG105.2(6)'),
 ];
 
+/** Rails nearer to each other than this are a ladder: they belong on the pool's side. */
+export const poolRails = published(
+  45,
+  'Fairfax MN 211-1 and Rutherford County TN, as many codes have it',
+);
+
 /** What slats may leave open in a wider mesh. */
 export const poolSlats = published(1.75, 'CPSC Publication 362');
 

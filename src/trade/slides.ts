@@ -15,6 +15,25 @@ export const leastCounterbalance = {
   source: practice('counterbalance of at least half the opening, and 4 ft'),
 } as const;
 
+/** The least overhang of a leaf for the opening that it closes, inches. */
+const overhangRows = [
+  [120, 78],
+  [168, 90],
+  [264, 120],
+  [360, 144],
+] as const;
+
+export const overhangSource: Source = {
+  text: 'ASTM F1184 Class 2 overhang; from memory',
+  status: 'memory',
+};
+
+/** The overhang of the table for an opening, inches; null for one wider than the table goes, 30 ft. */
+export const overhangFor = (closes: Inches): Inches | null => {
+  const row = overhangRows.find(([upTo]) => closes <= upTo);
+  return row === undefined ? null : inches(row[1]);
+};
+
 /** The widest opening that one leaf closes, inches; two leaves that meet close twice as much. */
 export const widestSlide = {
   each: inches(384),

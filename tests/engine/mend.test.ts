@@ -4,11 +4,12 @@ import { layOutSite } from '../../src/engine/layOutSite.ts';
 import { mended } from '../../src/engine/mend.ts';
 import { addFeature } from '../../src/site/edits/addFeature.ts';
 import { setConditions } from '../../src/site/edits/setConditions.ts';
+import { setGatePost } from '../../src/site/edits/setGatePost.ts';
 import { setGuards } from '../../src/site/edits/setGuards.ts';
 import type { LineId } from '../../src/site/ids.ts';
 import type { Site } from '../../src/site/site.ts';
 import { inches } from '../../src/units/inches.ts';
-import { bare, fence, gateOn } from './plainYard.ts';
+import { bare, fence, firstGate, gateOn } from './plainYard.ts';
 
 const straight = fence(bare, [
   [0, 0],
@@ -38,6 +39,14 @@ describe('mending a flag in one step', () => {
     ],
     ['posts bend in the wind', setConditions(straight, { wind: { speed: 150, exposure: 'C' } })],
     ['gate opens to the pool', byPool],
+    [
+      'gate post thinner than the table',
+      setGatePost(gated, firstGate(gated), {
+        label: 'thin',
+        od: inches(2.375),
+        wall: inches(0.154),
+      }),
+    ],
   ] as const)('[F35] %s is gone after it', (rule, site) => {
     const mend = flagOf(site, rule)?.mend;
     expect(mend).toBeDefined();

@@ -1,6 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { counterbalanceFor, slideFor, slideOfLeaf, widestSlide } from '../../src/trade/slides.ts';
+import {
+  counterbalanceFor,
+  overhangFor,
+  slideFor,
+  slideOfLeaf,
+  widestSlide,
+} from '../../src/trade/slides.ts';
 import { rollerPost } from '../../src/trade/gateStands.ts';
 import { inches } from '../../src/units/inches.ts';
 
@@ -41,6 +47,22 @@ describe('leaves that roll', () => {
     expect(slideOfLeaf(inches(264))?.counterbalance).toBe(86);
     // 4 ft of counterbalance and 6 in of overlap are all there is
     expect(slideOfLeaf(inches(54))).toBeNull();
+  });
+
+  // ASTM F1184 Class 2, from memory: openings 6 to 10, 11 to 14, 15 to 22 and 23 to 30 ft
+  it('[T13] the table of overhangs by the opening, and where it ends', () => {
+    const feet = [6, 10, 11, 14, 15, 22, 23, 30, 30.01];
+    expect(feet.map((opening) => overhangFor(inches(12 * opening)))).toEqual([
+      78,
+      78,
+      90,
+      90,
+      120,
+      120,
+      144,
+      144,
+      null,
+    ]);
   });
 
   // about 32 ft; posts of 4.000 in OD: common practice, no published source

@@ -13,6 +13,7 @@ import {
   poolLatch,
   poolLatchBelowTop,
   poolMeshes,
+  poolRails,
   poolSlats,
   type PoolLimit,
 } from '../../trade/poolBarriers.ts';
@@ -32,6 +33,22 @@ type Say = (length: Inches) => string;
 const limitsText = (limits: readonly PoolLimit[], say: Say): string =>
   limits.map(({ limit, source }) => `${say(limit)} (${source.text})`).join(', ');
 
+/** How far apart the rails of a build are, the nearest two, inches; null where there are not two. */
+const railsApart = ({
+  topRail,
+  middleRail,
+  bottomRail,
+  fabricHeight,
+}: FenceSpec): Inches | null => {
+  const heights = [
+    ...(bottomRail === null ? [] : [0]),
+    ...(middleRail === null ? [] : [fabricHeight / 2]),
+    ...(topRail === null ? [] : [fabricHeight]),
+  ];
+  const apart = heights.slice(1).map((height, n) => height - (heights[n] ?? 0));
+  return apart.length === 0 ? null : inches(Math.min(...apart));
+};
+
 const lineFlags = (line: LineLayout, spec: FenceSpec, site: Site, say: Say): Flag[] => {
   const name = lineName(site, line.id);
   const plant = (rule: string, message: string): Flag => ({
@@ -45,7 +62,16 @@ const lineFlags = (line: LineLayout, spec: FenceSpec, site: Site, say: Say): Fla
   const taken = spec.mesh === null ? ', taken since nobody has said' : '';
   const [strictGap] = poolGaps;
   const [strictMesh] = poolMeshes;
+  const apart = railsApart(spec);
   return [
+    ...(apart === null || apart >= poolRails.limit
+      ? []
+      : [
+          plant(
+            'rails of a pool barrier',
+            `${name} has rails ${say(apart)} apart, that can be climbed: where they are nearer than ${say(poolRails.limit)} to each other they belong on the pool’s side (${poolRails.source.text}).`,
+          ),
+        ]),
     ...(spec.fabricHeight >= poolHeight.limit
       ? []
       : [
@@ -177,8 +203,8 @@ const gateFlags = (
 
 /**
  * What the barrier round a pool is compared with, each once and at its place: height, gap and mesh of the
- * fence, way, closer and latch of its gates. Where published limits disagree all of them are named. Rails
- * that can be climbed, and what stands beside the fence, are not looked at.
+ * fence, rails that can be climbed, way, closer and latch of its gates. Where published limits disagree all
+ * of them are named. What stands beside the fence and can be climbed is not looked at.
  */
 export const checkPool = (site: Site, laid: LaidLines): Flag[] => {
   const say: Say = (length) => formatLength(length, fineStyle(site.lengths));

@@ -1,12 +1,17 @@
 import type { FenceSpec } from '../../site/fenceSpec.ts';
+import type { Leaf } from '../../site/gate.ts';
+import { leafWidth } from '../../site/leafWidth.ts';
 import type { Site } from '../../site/site.ts';
 import { postsForHeight, type PostSizes } from '../../trade/fencePosts.ts';
 import { gatePostFor, gatePostSizes } from '../../trade/gatePosts.ts';
+import { rollerPost } from '../../trade/gateStands.ts';
+import { frameFor, frameRule } from '../../trade/gateFrames.ts';
 import { fineStyle } from '../../units/fineStyle.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import { pipeSize } from '../../units/pipeSize.ts';
 import type { Flag } from '../flag.ts';
 import type { GateLayout } from '../layout.ts';
+import type { Mend } from '../mend.ts';
 import type { LaidLines } from '../posts/layLines.ts';
 import { hungFrom } from '../gate/hungFrom.ts';
 import { firstLines } from '../structure/firstLines.ts';
@@ -51,18 +56,50 @@ const gateFlags = (gate: GateLayout, site: Site, laid: LaidLines): GateFlag[] =>
       return [{ level: 'settle', rule: 'leaf wider than the table', message }];
     }
     if (post.od >= row.post.od) return [];
+    const mend: Mend = {
+      kind: 'gate posts',
+      gate: gate.id,
+      post: { label: row.post.label, od: row.post.od, wall: row.post.wall },
+    };
     const message = `post ${post.tag}, ${pipeSize(post.od, site.lengths)} outside, carries a leaf of ${wide}, for which the table has ${pipeSize(row.post.od, site.lengths)} (${row.source.text}).`;
-    return [{ level: 'caution', rule: 'gate post thinner than the table', message }];
+    return [{ level: 'caution', rule: 'gate post thinner than the table', message, mend }];
+  });
+
+/** Roller posts of a leaf that rolls, once a gate. */
+const rollerFlags = (gate: GateLayout, site: Site, laid: LaidLines): GateFlag[] => {
+  const thin = Object.values(laid.posts).find(
+    ({ kind, gates, od }) =>
+      kind === 'roller' && gates.includes(gate.id) && od < rollerPost.post.od,
+  );
+  if (gate.slides.length === 0 || thin === undefined) return [];
+  const message = `roller post ${thin.tag} is ${pipeSize(thin.od, site.lengths)} outside: the table has ${pipeSize(rollerPost.post.od, site.lengths)} (${rollerPost.source.text}).`;
+  return [{ level: 'caution', rule: 'roller post thinner than the table', message }];
+};
+
+/** Frames that are thinner than the table has them for their leaf. */
+const frameFlags = (gate: GateLayout, site: Site): GateFlag[] =>
+  Object.values<Leaf>(site.gates[gate.id]?.leaves ?? {}).flatMap((leaf): GateFlag[] => {
+    const usual = frameFor(leafWidth(leaf), leaf.height);
+    if (leaf.frame === null || leaf.frame.od >= usual.od) return [];
+    const message = `a leaf of ${formatLength(leafWidth(leaf), fineStyle(site.lengths))} has a frame ${pipeSize(leaf.frame.od, site.lengths)} outside, for which the table has ${pipeSize(usual.od, site.lengths)} (${frameRule.text}).`;
+    return [{ level: 'caution', rule: 'frame thinner than the table', message }];
   });
 
 /**
- * Posts that are thinner than those of the tables: line and terminal posts of a build for its height, once at
- * its first line, and gate posts for the leaf that hangs from them. A fence higher than the table is not
+ * Posts and frames that are thinner than those of the tables: line and terminal posts of a build for its height,
+ * once at its first line, gate posts and frames for the leaf that hangs from them, posts on which a leaf rolls. A fence higher than the table is not
  * compared.
  */
 export const checkPostSizes = (site: Site, laid: LaidLines): Flag[] => [
   ...buildFlags(site, laid),
   ...Object.values<GateLayout>(laid.gates).flatMap((gate) =>
-    plantedAt(gate, saidOf(gateName(site, gate.id), gateFlags(gate, site, laid))),
+    plantedAt(
+      gate,
+      saidOf(gateName(site, gate.id), [
+        ...gateFlags(gate, site, laid),
+        ...rollerFlags(gate, site, laid),
+        ...frameFlags(gate, site),
+      ]),
+    ),
   ),
 ];

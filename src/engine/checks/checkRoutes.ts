@@ -1,57 +1,156 @@
+import { distance } from '../../geometry/distance.ts';
 import type { Gate } from '../../site/gate.ts';
 import type { Site } from '../../site/site.ts';
+import { leastClearWidth } from '../../trade/clearWidth.ts';
+import { highestSill, latchRoomSource, levelGround } from '../../trade/latchRoom.ts';
 import { accessibleReach, fireWidth, poweredGate } from '../../trade/routes.ts';
 import { fineStyle } from '../../units/fineStyle.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import type { Inches } from '../../units/inches.ts';
+import type { Carry } from '../carry/carry.ts';
 import type { Flag } from '../flag.ts';
 import { clearPassage } from '../gate/clearPassage.ts';
+import { onePassage } from '../gate/onePassage.ts';
+import { heightAt } from '../ground/heightAt.ts';
 import type { GateLayout } from '../layout.ts';
 import type { LaidLines } from '../posts/layLines.ts';
+import { latchRooms, placesOn, standingIn, type GroundAtLatch } from '../sweep/latchRooms.ts';
+import { aroundGate, surroundingsOf, type Surroundings } from '../sweep/meetings.ts';
 import { plantedAt, saidOf, type GateFlag } from './gateFlag.ts';
+import { metName } from './metName.ts';
 import { gateName } from './names.ts';
 
-type Say = (length: Inches) => string;
+interface Passed {
+  readonly site: Site;
+  readonly laid: LaidLines;
+  readonly gate: Gate;
+  readonly layout: GateLayout;
+  readonly say: (length: Inches) => string;
+  readonly around: () => Surroundings;
+}
 
-const accessible = (gate: Gate, say: Say): GateFlag[] => {
-  const { low, high, source } = accessibleReach;
-  const at = gate.latchHeight;
-  const reach: GateFlag[] =
-    at !== null && (at < low || at > high)
-      ? [
-          {
-            level: 'settle',
-            rule: 'latch out of reach',
-            message: `the latch is ${say(at)} over the ground: on an accessible route expected ${say(low)} to ${say(high)} (${source.text}); gates of pools may differ.`,
-          },
-        ]
-      : [];
+const settle = (rule: string, message: string): GateFlag => ({ level: 'settle', rule, message });
+
+const narrow = ({ gate, layout, say }: Passed): GateFlag[] => {
+  const [clear, least] = [onePassage(gate, layout), leastClearWidth.width];
+  if (clear >= least) return [];
+  const open = layout.leaves.length > 1 ? 'one leaf' : 'the gate';
   return [
-    ...reach,
-    {
-      level: 'caution',
-      rule: 'accessible route',
-      message:
-        'on an accessible route: room beside the latch, slope of the ground there and what stands out from the leaf are not looked at here; measure them (2010 ADA 404.2).',
-    },
+    settle(
+      'narrow on an accessible route',
+      `${say(clear)} is clear with ${open} open: on an accessible route expected ${say(least)} at least (${leastClearWidth.source.text}).`,
+    ),
   ];
 };
 
-const forFire = (clear: Inches, say: Say): GateFlag[] =>
-  clear >= fireWidth.length
-    ? []
-    : [
-        {
-          level: 'settle',
-          rule: 'too narrow for fire engines',
-          message: `${say(clear)} is clear with this gate open: for fire engines expected ${say(fireWidth.length)} at least (${fireWidth.source.text}).`,
-        },
-      ];
+const outOfReach = ({ gate: { latchHeight: at }, say }: Passed): GateFlag[] => {
+  const { low, high, source } = accessibleReach;
+  if (at === null || (at >= low && at <= high)) return [];
+  return [
+    settle(
+      'latch out of reach',
+      `the latch is ${say(at)} over the ground: on an accessible route expected ${say(low)} to ${say(high)} (${source.text}); gates of pools may differ.`,
+    ),
+  ];
+};
 
-const flagsFor = (gate: Gate, layout: GateLayout, say: Say): GateFlag[] => [
-  ...(gate.route === 'accessible' ? accessible(gate, say) : []),
-  ...(gate.route === 'fire' ? forFire(clearPassage(gate, layout).clear, say) : []),
-  ...(gate.powered
+const highSill = ({ gate: { threshold }, say }: Passed): GateFlag[] => {
+  const { length, source } = highestSill;
+  if (threshold === null || threshold <= length) return [];
+  return [
+    settle(
+      'sill on an accessible route',
+      `its sill stands up ${say(threshold)}: on an accessible route expected ${say(length)} at most (${source.text}).`,
+    ),
+  ];
+};
+
+const besideLatch = ({ site, layout, around, say }: Passed, room: GroundAtLatch): GateFlag[] => {
+  const met = standingIn(room, aroundGate(around(), layout));
+  if (met.length === 0) return [];
+  const { deep, beyond } = room.asked;
+  const where = room.side === 'pull' ? 'side to which it opens' : 'side from which it is pushed';
+  const names = [...new Set(met.map((one) => metName(site, one)))].join(' and ');
+  return [
+    settle(
+      'no room at the latch',
+      `on the ${where} ${names} is nearer than ${say(deep)} out and ${say(beyond)} past the latch: expected that ground clear (${latchRoomSource.text}).`,
+    ),
+  ];
+};
+
+/** The steepest between neighbouring places of nine; null where the shots do not tell of all. */
+const steepestOn = ({ laid: { ground } }: Passed, room: GroundAtLatch): number | null => {
+  if (ground === null) return null;
+  const places = placesOn(room).map((at) => ({ at, height: heightAt(ground, at) }));
+  let steepest = 0;
+  for (const [n, a] of places.entries()) {
+    for (const b of places.slice(n + 1)) {
+      if (a.height === null || b.height === null) return null;
+      steepest = Math.max(steepest, Math.abs(a.height - b.height) / distance(a.at, b.at));
+    }
+  }
+  return steepest;
+};
+
+const steep = (passed: Passed, rooms: readonly GroundAtLatch[]): GateFlag[] => {
+  const slopes = rooms.flatMap((room) => steepestOn(passed, room) ?? []);
+  const most = Math.max(0, ...slopes);
+  if (most <= levelGround.slope + 1e-9) return [];
+  return [
+    settle(
+      'steep at an accessible gate',
+      `the ground before it rises by ${(100 * most).toFixed(1)} %: on an accessible route expected ${(100 * levelGround.slope).toFixed(1)} % at most (${levelGround.source.text}).`,
+    ),
+  ];
+};
+
+/** What of an accessible gate nobody can look at on a plan, or has told. */
+const unseen = ({ gate, layout, laid }: Passed, rooms: readonly GroundAtLatch[]): GateFlag => {
+  const things = [
+    ...(rooms.length === 0 && layout.leaves.length > 0 ? ['room beside the latch'] : []),
+    ...(laid.ground === null ? ['slope of the ground'] : []),
+    ...(gate.latchHeight === null && gate.way.kind !== 'gap' ? ['height of the latch'] : []),
+    ...(gate.threshold === null ? ['a sill'] : []),
+    'what stands out from the leaf',
+  ];
+  const last = things.at(-1) ?? '';
+  const list = things.length > 1 ? `${things.slice(0, -1).join(', ')} and ${last}` : last;
+  return {
+    level: 'caution',
+    rule: 'accessible route',
+    message: `on an accessible route: ${list} ${things.length > 1 ? 'are' : 'is'} not looked at here; measure them (2010 ADA 404.2).`,
+  };
+};
+
+const accessible = (passed: Passed): GateFlag[] => {
+  const { gate, layout, laid } = passed;
+  const rooms = latchRooms(gate, layout, laid.posts);
+  return [
+    ...narrow(passed),
+    ...outOfReach(passed),
+    ...highSill(passed),
+    ...rooms.flatMap((room) => besideLatch(passed, room)),
+    ...steep(passed, rooms),
+    unseen(passed, rooms),
+  ];
+};
+
+const forFire = ({ gate, layout, say }: Passed): GateFlag[] => {
+  const { clear } = clearPassage(gate, layout);
+  if (clear >= fireWidth.length) return [];
+  return [
+    settle(
+      'too narrow for fire engines',
+      `${say(clear)} is clear with this gate open: for fire engines expected ${say(fireWidth.length)} at least (${fireWidth.source.text}).`,
+    ),
+  ];
+};
+
+const flagsFor = (passed: Passed): GateFlag[] => [
+  ...(passed.gate.route === 'accessible' ? accessible(passed) : []),
+  ...(passed.gate.route === 'fire' ? forFire(passed) : []),
+  ...(passed.gate.powered
     ? [
         {
           level: 'caution' as const,
@@ -64,14 +163,15 @@ const flagsFor = (gate: Gate, layout: GateLayout, say: Say): GateFlag[] => [
 
 /**
  * What gates on an accessible route or a road for fire engines, and gates that a motor moves, are compared
- * with; how wide an accessible one opens is told with its sweep.
+ * with: clear passage, reach of the latch, sill, room and slope of the ground at the latch.
  */
-export const checkRoutes = (site: Site, laid: LaidLines): Flag[] => {
-  const say: Say = (length) => formatLength(length, fineStyle(site.lengths));
+export const checkRoutes = (site: Site, laid: LaidLines, carry: Carry): Flag[] => {
+  const say = (length: Inches): string => formatLength(length, fineStyle(site.lengths));
+  const around = () => surroundingsOf(site, laid, carry);
   return Object.values<GateLayout>(laid.gates).flatMap((layout) => {
     const gate = site.gates[layout.id];
-    return gate === undefined
-      ? []
-      : plantedAt(layout, saidOf(gateName(site, layout.id), flagsFor(gate, layout, say)));
+    if (gate === undefined) return [];
+    const flags = flagsFor({ site, laid, gate, layout, say, around });
+    return plantedAt(layout, saidOf(gateName(site, layout.id), flags));
   });
 };

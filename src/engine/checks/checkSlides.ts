@@ -4,7 +4,13 @@ import { slack } from '../../geometry/tolerance.ts';
 import type { Gate } from '../../site/gate.ts';
 import type { GateWay } from '../../site/gateWay.ts';
 import type { Site } from '../../site/site.ts';
-import { counterbalanceFor, leastCounterbalance, widestSlide } from '../../trade/slides.ts';
+import {
+  counterbalanceFor,
+  leastCounterbalance,
+  overhangFor,
+  overhangSource,
+  widestSlide,
+} from '../../trade/slides.ts';
 import { fineStyle } from '../../units/fineStyle.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import { inches } from '../../units/inches.ts';
@@ -47,7 +53,9 @@ const counterbalanced = ({ site, layout, way }: Rolled): GateFlag[] => {
   const least = counterbalanceFor(closes);
   const flags: GateFlag[] = [];
   if (way.counterbalance < least - slack) {
-    const message = `${name}: counterbalance ${write(way.counterbalance)}: expected at least ${write(least)} (${leastCounterbalance.source.text}).`;
+    const table = overhangFor(closes);
+    const other = table === null ? '' : `; ${write(table)} (${overhangSource.text})`;
+    const message = `${name}: counterbalance ${write(way.counterbalance)}: expected at least ${write(least)} (${leastCounterbalance.source.text})${other}.`;
     flags.push({ level: 'settle', rule: 'counterbalance too short', message });
   }
   if (closes > widestSlide.each + slack) {

@@ -98,7 +98,8 @@ const sweepFlags = (gate: GateLayout, site: Site, around: Surroundings): GateFla
 /** A walk gate that leaves less to pass through than an accessible route wants. */
 const narrow = (gate: GateLayout, site: Site): GateFlag[] => {
   const own = site.gates[gate.id];
-  if (own === undefined || gate.leaves.length !== 1) return [];
+  // what has to pass by wheelchair is told with its route
+  if (own === undefined || own.route === 'accessible' || gate.leaves.length !== 1) return [];
   const { clear } = clearPassage(own, gate);
   if (clear >= leastClearWidth.width) return [];
   const [left, least] = [clear, leastClearWidth.width].map((width) =>

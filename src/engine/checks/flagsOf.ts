@@ -3,6 +3,7 @@ import type { Carry } from '../carry/carry.ts';
 import type { Flag } from '../flag.ts';
 import type { LaidLines } from '../posts/layLines.ts';
 import type { Survey } from '../survey/survey.ts';
+import { checkBarbedWire } from './checkBarbedWire.ts';
 import { checkBoundary } from './checkBoundary.ts';
 import { checkCatch } from './checkCatch.ts';
 import { checkCurves } from './checkCurves.ts';
@@ -18,6 +19,7 @@ import { checkLeafGround } from './checkLeafGround.ts';
 import { checkLeaves } from './checkLeaves.ts';
 import { checkLines } from './checkLines.ts';
 import { checkNominal } from './checkNominal.ts';
+import { checkOverhead } from './checkOverhead.ts';
 import { checkPins } from './checkPins.ts';
 import { checkPool } from './checkPool.ts';
 import { checkPostSizes } from './checkPostSizes.ts';
@@ -73,6 +75,8 @@ export const flagsOf = (site: Site, laid: LaidYard, carry: Carry): Flag[] =>
     ...checkStructure(site, laid),
     ...checkPostSizes(site, laid),
     ...checkPool(site, laid),
-    ...checkRoutes(site, laid),
+    ...checkRoutes(site, laid, carry),
     ...checkHangings(site, laid),
+    ...checkBarbedWire(site, laid),
+    ...checkOverhead(site, laid),
   ].toSorted((a, b) => rank[a.level] - rank[b.level] || (sortKey(a) < sortKey(b) ? -1 : 1));

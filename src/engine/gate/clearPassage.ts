@@ -12,8 +12,11 @@ export interface Passage {
   readonly source: string;
 }
 
-/** How far from the face of its post an open leaf reaches into the opening; open is a quarter at most. */
-const standsIn = (leaf: LeafLayout, taken: Inches): number => {
+/**
+ * How far from the face of its post an open leaf reaches into the opening, inches, where its hinges take up so
+ * much between post and frame; open is a quarter at most.
+ */
+export const standsIn = (leaf: LeafLayout, taken: Inches): number => {
   const turned = Math.min(Math.abs(leaf.turns), Math.PI / 2);
   const pin = taken - leaf.hung;
   const across = (leaf.thickness / 2) * Math.sin(turned);

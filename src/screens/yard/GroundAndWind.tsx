@@ -2,6 +2,8 @@ import { exposures } from '../../trade/windTerms.ts';
 import { soils, weakestSoil } from '../../trade/soils.ts';
 import type { Conditions } from '../../site/conditions.ts';
 import { setConditions } from '../../site/edits/setConditions.ts';
+import { inches } from '../../units/inches.ts';
+import type { LengthStyle } from '../../units/lengthStyle.ts';
 import { quotedText } from '../../units/quotedText.ts';
 import { useSession, useSite } from '../bench.ts';
 import { ChoiceField } from '../fields/ChoiceField.tsx';
@@ -87,7 +89,46 @@ const WindFields = ({ conditions, change }: Props) => {
   );
 };
 
-/** What the place does to the fence: ground, frost and wind. Shown while nothing is selected. */
+const iceOf = ({ ice, wind }: Conditions, fields: Partial<NonNullable<Conditions['ice']>>) => ({
+  thickness: ice?.thickness ?? 0,
+  speed: ice?.speed ?? wind?.speed ?? 40,
+  ...fields,
+});
+
+const IceFields = ({ conditions, change, style }: Props & { readonly style: LengthStyle }) => {
+  const { ice } = conditions;
+  const label = 'Change ice';
+  return (
+    <>
+      <MaybeLengthField
+        label="Ice on wire and pipe, all round"
+        value={ice === null ? null : inches(ice.thickness)}
+        style={style}
+        note="As the building department tells it; empty for none."
+        onEnter={(thickness) =>
+          change(label, {
+            ice: thickness === null || thickness === 0 ? null : iceOf(conditions, { thickness }),
+          })
+        }
+      />
+      {ice !== null && (
+        <TextField
+          label="Wind while the ice is there, mph"
+          keys="decimal"
+          value={String(ice.speed)}
+          onEnter={(text) => {
+            const speed = speedOf(text);
+            if (speed === null || speed < 20 || speed > 300)
+              return `Wind on ice ${quotedText(text)}: expected 20 to 300 mph`;
+            return change(label, { ice: iceOf(conditions, { speed }) });
+          }}
+        />
+      )}
+    </>
+  );
+};
+
+/** What the place does to the fence: ground, frost, wind and ice. Shown while nothing is selected. */
 export const GroundAndWind = () => {
   const selection = useSession((state) => state.selection);
   const { conditions, lengths, lines } = useSite();
@@ -108,6 +149,7 @@ export const GroundAndWind = () => {
             onEnter={(frost) => change('Change frost', { frost })}
           />
           <WindFields conditions={conditions} change={change} />
+          <IceFields conditions={conditions} change={change} style={lengths} />
         </div>
       </details>
     </section>

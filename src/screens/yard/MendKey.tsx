@@ -10,6 +10,8 @@ const wordsOf = (mend: Mend, style: LengthStyle): string => {
       return `Dig every hole of this build ${formatLength(mend.depth, style)} deep`;
     case 'bays by wind':
       return 'Shorten bays to what line posts bear';
+    case 'gate posts':
+      return `Gate posts of ${mend.post.label}`;
     case 'open away':
       return 'Open it the other way';
   }

@@ -74,16 +74,24 @@ describe('the barrier round a pool', () => {
     expect(rules).toContain('gap under a pool barrier');
   });
 
-  it('[F34] a narrow gate for fire engines, a latch out of reach, and a motor are told', () => {
+  it('[F33] rails nearer than 45 in to each other can be climbed: told with how far apart they are', () => {
+    // Fairfax MN 211-1 and Rutherford County TN: horizontals under 45 in apart on the pool's side
+    const rail = { label: 'rail', od: inches(1.66), wall: inches(0.14) };
+    const railed = (fields: Parameters<typeof changeSpec>[2]) =>
+      found(changeSpec(yard, 'spec:six', fields)).find(
+        ({ rule }) => rule === 'rails of a pool barrier',
+      )?.message;
+    expect(railed({ bottomRail: rail })).toBeUndefined();
+    expect(railed({ middleRail: rail })).toMatch(/rails 3'-0" apart.*nearer than 3'-9"/);
+    expect(railed({ bottomRail: rail, fabricHeight: inches(44) })).toMatch(/rails 3'-8" apart/);
+  });
+
+  it('[F34] a narrow gate for fire engines and a motor are told', () => {
     const told = (fields: Parameters<typeof changeGate>[2]) =>
       layOutSite(changeGate(setGuards(yard, line, null), firstGate(yard), fields)).flags.map(
         ({ rule, level }) => `${level} ${rule}`,
       );
     expect(told({ route: 'fire' })).toContain('settle too narrow for fire engines');
-    expect(told({ route: 'accessible' })).toContain('settle latch out of reach');
-    expect(told({ route: 'accessible', latchHeight: inches(40) })).not.toContain(
-      'settle latch out of reach',
-    );
     expect(told({ powered: true })).toContain('caution powered gate');
   });
 });

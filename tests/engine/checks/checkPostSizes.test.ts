@@ -7,6 +7,7 @@ import type { LeafId } from '../../../src/site/ids.ts';
 import { oneWidth } from '../../../src/site/oneWidth.ts';
 import type { Site } from '../../../src/site/site.ts';
 import { inches } from '../../../src/units/inches.ts';
+import { cantilever, wayYard } from '../wayYard.ts';
 import { bare, fence, firstGate, gateOn } from '../plainYard.ts';
 
 const yard = gateOn(
@@ -43,6 +44,28 @@ describe('posts by the tables', () => {
       [
         'caution gate post thinner than the table',
         expect.stringMatching(/2\.375.* carries a leaf of 3'-8", for which the table has 2\.875/),
+      ],
+    ]);
+  });
+
+  it('[F36] frames and roller posts that are thinner are told once, with what the table has', () => {
+    const id = firstGate(yard);
+    const [leaf] = Object.keys(yard.gates[id]!.leaves) as LeafId[];
+    const light = setGateLeaf(yard, id, leaf!, { frame: pipe(1.315) });
+    // ASTM F900, from memory: 1.660 up to 8 ft wide and 6 ft high
+    expect(said(light)).toEqual([
+      [
+        'caution frame thinner than the table',
+        expect.stringMatching(/a leaf of 3'-8" has a frame 1\.315.* the table has 1\.66/),
+      ],
+    ]);
+    const rolls = wayYard(cantilever);
+    expect(said(rolls)).toEqual([]);
+    const thin = setGatePost(rolls, firstGate(rolls), pipe(2.875));
+    expect(said(thin)).toEqual([
+      [
+        'caution roller post thinner than the table',
+        expect.stringMatching(/roller post R1 is 2\.875.*: the table has 4\.000/),
       ],
     ]);
   });

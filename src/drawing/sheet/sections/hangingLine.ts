@@ -1,4 +1,5 @@
 import type { GateLayout } from '../../../engine/layout.ts';
+import { trussFrom } from '../../../engine/structure/leafWeight.ts';
 import type { Gate } from '../../../site/gate.ts';
 import type { Site } from '../../../site/site.ts';
 import { notesFor, type NoteFor } from '../../../trade/hangingNotes.ts';
@@ -8,6 +9,7 @@ const noteKeys = (site: Site, gate: Gate, { leaves, slides }: GateLayout): Set<N
   const meet = gate.way.kind === 'swing' && leaves.length > 1;
   const so: readonly (readonly [boolean, NoteFor])[] = [
     [leaves.length > 0, 'leaf that turns'],
+    [leaves.some(({ width }) => width >= trussFrom), 'wide leaf'],
     [leaves.length > 1, 'two leaves'],
     [meet && (gate.receiver !== null || latch?.kind === 'drop rod'), 'drop rod'],
     [slides.length > 0, 'leaf that rolls'],

@@ -1,6 +1,7 @@
 import type { GateLayout, Layout } from '../../../engine/layout.ts';
 import type { Site } from '../../../site/site.ts';
 import { weakestSoil } from '../../../trade/soils.ts';
+import { bracingTexts } from '../../tables/bracingTexts.ts';
 import { gateTitle } from '../../tables/gateKind.ts';
 import { leafLoadTexts } from '../../tables/leafLoadTexts.ts';
 import { structureTable } from '../../tables/structureTable.ts';
@@ -24,15 +25,16 @@ const disclaimer =
   'These figures compare the plan with the rules named. They are no design: wind, soil and frost of this place are for its building department and a licensed professional to say.';
 
 /**
- * What wind, frost and ground ask of the line posts beside what is planned, where somebody has told of any,
- * and what leaves do to their posts. It compares, and says so. Nothing for a fence without either.
+ * What wind, frost and ground ask of the posts beside what is planned, where somebody has told of any, what
+ * leaves do to their posts, and how terminals are braced. It compares, and says so. Nothing without a fence.
  */
 export const structureSection = (site: Site, layout: Layout, width: number): Stack[] => {
   const table = structureTable(site, layout);
   const leaves = leafTexts(site, layout);
   const told = table.rows.length > 0;
-  if (!told && leaves.length === 0) return [];
-  const texts = [...leaves, ...(told ? [groundText(site.conditions), disclaimer] : [])];
+  const braces = bracingTexts(site, layout);
+  if (!told && leaves.length === 0 && braces.length === 0) return [];
+  const texts = [...leaves, ...braces, ...(told ? [groundText(site.conditions), disclaimer] : [])];
   const said = texts.flatMap((text) => paragraph(text, width));
   const head = loose(heading('Structure', width), said, 0.3);
   return told ? [head, layTable(table, width)] : [head];

@@ -2,6 +2,7 @@ import type { GateLayout } from '../../../engine/layout.ts';
 import { leavesOf } from '../../../engine/gate/termsOf.ts';
 import { setGateLatch } from '../../../site/edits/setGateLatch.ts';
 import type { Gate } from '../../../site/gate.ts';
+import { GatePostField } from './GatePostField.tsx';
 import { LeafFields } from './LeafFields.tsx';
 import { PartFields } from './PartFields.tsx';
 
@@ -34,6 +35,7 @@ export const HungFields = ({ gate, laid }: Props) => {
         change="Change latch"
         put={(was, latch) => setGateLatch(was, laid.id, latch)}
       />
+      <GatePostField gate={gate} laid={laid} />
     </>
   );
 };

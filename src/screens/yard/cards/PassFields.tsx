@@ -46,6 +46,13 @@ export const PassFields = ({ id, gate }: Props) => {
               edit('Set latch height', (was) => changeGate(was, id, { latchHeight }))
             }
           />
+          <MaybeLengthField
+            label="Sill in the opening stands up"
+            value={gate.threshold}
+            style={lengths}
+            note="The edge of the paving too; empty where nobody has said."
+            onEnter={(threshold) => edit('Set sill', (was) => changeGate(was, id, { threshold }))}
+          />
           <TickField
             label="A motor moves it"
             ticked={gate.powered}

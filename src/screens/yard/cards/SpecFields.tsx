@@ -1,12 +1,13 @@
 import { changeSpec } from '../../../site/edits/changeSpec.ts';
 import type { FenceSpec } from '../../../site/fenceSpec.ts';
 import type { SpecId } from '../../../site/ids.ts';
-import { formatLength } from '../../../units/formatLength.ts';
 import { useSite } from '../../bench.ts';
 import { LengthField } from '../../fields/LengthField.tsx';
 import { smallUnit } from '../../fields/smallUnit.ts';
+import { BarbedFields } from './BarbedFields.tsx';
 import { BuildFigures } from './BuildFigures.tsx';
 import { FabricFields } from './FabricFields.tsx';
+import { PostFields } from './PostFields.tsx';
 import { RuleFields } from './RuleFields.tsx';
 import { useEdit } from './useEdit.ts';
 
@@ -16,12 +17,6 @@ const lengths = [
   { key: 'wallGap', label: 'Gap at a wall', small: true },
   { key: 'terminalAbove', label: 'Terminal over fabric', small: true },
   { key: 'lineAbove', label: 'Line post over fabric', small: true },
-] as const;
-
-const posts = [
-  { key: 'linePost', label: 'Line posts' },
-  { key: 'terminalPost', label: 'Terminal posts' },
-  { key: 'gatePost', label: 'Gate posts' },
 ] as const;
 
 /** How a fence is built; every line of the same build changes with it. */
@@ -52,15 +47,9 @@ export const SpecFields = ({ id }: { readonly id: SpecId }) => {
       </div>
       <BuildFigures spec={spec} style={site.lengths} change={change} />
       <RuleFields spec={spec} style={site.lengths} small={small} change={change} />
+      <PostFields spec={spec} style={site.lengths} change={change} />
       <FabricFields spec={spec} style={site.lengths} change={change} />
-      <ul className="plain">
-        {posts.map(({ key, label }) => (
-          <li key={key}>
-            {label}: {spec[key].label},{' '}
-            {formatLength(spec[key].od, { system: 'inches', fraction: 32 })} OD
-          </li>
-        ))}
-      </ul>
+      <BarbedFields spec={spec} change={change} />
     </details>
   );
 };

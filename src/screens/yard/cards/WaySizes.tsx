@@ -1,15 +1,22 @@
 import type { GateLayout } from '../../../engine/layout.ts';
 import type { GateWay } from '../../../site/gateWay.ts';
+import {
+  counterbalanceFor,
+  leastCounterbalance,
+  overhangFor,
+  overhangSource,
+} from '../../../trade/slides.ts';
 import { formatAngle } from '../../../units/formatAngle.ts';
 import { parseAngle } from '../../../units/parseAngle.ts';
 import { quotedText } from '../../../units/quotedText.ts';
-import type { Inches } from '../../../units/inches.ts';
+import { inches, type Inches } from '../../../units/inches.ts';
 import { useBook, useSite } from '../../bench.ts';
 import { ChoiceField } from '../../fields/ChoiceField.tsx';
 import { SizeField } from '../../fields/SizeField.tsx';
 import { TextField } from '../../fields/TextField.tsx';
 import { sizeText } from '../../fields/sizeText.ts';
 import { closedBy } from '../../plans/closedBy.ts';
+import { Published } from './Published.tsx';
 import { useEdit } from './useEdit.ts';
 
 interface Props {
@@ -31,6 +38,15 @@ const slideSizes = [
   { key: 'rollers', label: 'Roller posts, centre to centre', least: 'above' },
   { key: 'behind', label: 'Roller posts behind the line', least: 'zero' },
 ] as const;
+
+/** What is published of the counterbalance of a leaf that closes so much, inches. */
+const overhangs = (closes: Inches) => {
+  const table = overhangFor(closes);
+  return [
+    { length: counterbalanceFor(closes), source: leastCounterbalance.source },
+    ...(table === null ? [] : [{ length: table, source: overhangSource }]),
+  ];
+};
 
 /** What the way in which a gate closes needs beside its leaves. */
 export const WaySizes = ({ way, laid, single }: Props) => {
@@ -58,6 +74,17 @@ export const WaySizes = ({ way, laid, single }: Props) => {
         {slideSizes.map(({ key, label, least }) =>
           size(label, way[key], (to) => ({ ...way, [key]: to }), least),
         )}
+        <Published
+          of="counterbalance"
+          figures={overhangs(inches(laid.opening.target / (single ? 1 : 2))).map(
+            ({ length, source }) => ({
+              text: sizeText(length, site.lengths),
+              source,
+              used: way.counterbalance === length,
+              onTake: () => void change({ ...way, counterbalance: length }),
+            }),
+          )}
+        />
         {single && (
           <ChoiceField
             label="Rolls towards the"

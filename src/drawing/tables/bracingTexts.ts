@@ -1,0 +1,23 @@
+import type { Layout } from '../../engine/layout.ts';
+import { firstLines } from '../../engine/structure/firstLines.ts';
+import type { FenceSpec } from '../../site/fenceSpec.ts';
+import type { Site } from '../../site/site.ts';
+import { bracedPosts, braceRailFrom, braceRods } from '../../trade/bracing.ts';
+
+const railText = ({ topRail, fabricHeight }: FenceSpec): string => {
+  const { height, source } = braceRailFrom;
+  if (topRail === null) return `with a brace rail, since it has no top rail (${source.text})`;
+  return fabricHeight >= height
+    ? `with a brace rail (${source.text})`
+    : `its top rail in place of a brace rail (${source.text})`;
+};
+
+/** How the terminals of each build that stands on a site are braced to the next post, and who says so. */
+export const bracingTexts = (site: Site, layout: Pick<Layout, 'lines'>): string[] => {
+  const built = [...firstLines(site, layout).keys()].flatMap((id) => site.specs[id] ?? []);
+  if (built.length === 0) return [];
+  return [
+    ...built.map((spec) => `${spec.label}: terminals braced to the next post, ${railText(spec)}.`),
+    `Braces: ${bracedPosts.text}; ${braceRods.text}.`,
+  ];
+};

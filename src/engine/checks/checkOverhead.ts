@@ -1,0 +1,102 @@
+import { nearestOnSegment } from '../../geometry/nearestOnSegment.ts';
+import type { SitePoint } from '../../geometry/point.ts';
+import type { Segment } from '../../geometry/segment.ts';
+import { segmentIntersection } from '../../geometry/segmentIntersection.ts';
+import type { Feature } from '../../site/feature.ts';
+import type { FeatureId } from '../../site/ids.ts';
+import { verticesOf } from '../../site/pathOrder.ts';
+import type { Site } from '../../site/site.ts';
+import { fenceGrounding, overheadClearance } from '../../trade/overheadLines.ts';
+import { fineStyle } from '../../units/fineStyle.ts';
+import { formatLength } from '../../units/formatLength.ts';
+import { inches } from '../../units/inches.ts';
+import type { Flag } from '../flag.ts';
+import type { LineLayout } from '../layout.ts';
+import type { LaidLines } from '../posts/layLines.ts';
+import { lineName, oneLine } from './names.ts';
+
+interface Wires {
+  readonly name: string;
+  readonly electric: boolean;
+  readonly pieces: readonly Segment<'site'>[];
+  /** Half of their width, inches. */
+  readonly half: number;
+}
+
+const wiresOf = (site: Site): Wires[] =>
+  (Object.entries(site.features) as [FeatureId, Feature][]).flatMap(([, feature]) => {
+    if (feature.kind !== 'utility' || feature.run !== 'overhead') return [];
+    const points = verticesOf(feature.path).flatMap(({ mark }) => site.marks[mark] ?? []);
+    const pieces = points.slice(1).map((end, n) => ({ start: points[n] ?? end, end }));
+    const name = oneLine(feature.label) || `the ${feature.service} line overhead`;
+    const electric = feature.service === 'electric';
+    return [{ name, electric, pieces, half: feature.width / 2 }];
+  });
+
+/** A place on the ground, and how far from it, in plan, some wires are. */
+interface Near {
+  readonly at: SitePoint;
+  readonly distance: number;
+}
+
+const nearer = (a: Near, b: Near): Near => (b.distance < a.distance ? b : a);
+
+/** Where two pieces come nearest to each other in plan. */
+const between = (fence: Segment<'site'>, wire: Segment<'site'>): Near => {
+  const crossing = segmentIntersection(fence, wire);
+  if (crossing !== null) return { at: crossing.point, distance: 0 };
+  const fromFence = [fence.start, fence.end].map((at) => ({
+    at,
+    distance: nearestOnSegment(at, wire).distance,
+  }));
+  const fromWire = [wire.start, wire.end].map((end) => {
+    const { point, distance } = nearestOnSegment(end, fence);
+    return { at: point, distance };
+  });
+  return [...fromFence, ...fromWire].reduce(nearer);
+};
+
+/** The fence of a line from post to post, gates too. */
+const piecesOf = ({ runs }: LineLayout, { posts }: LaidLines): Segment<'site'>[] =>
+  runs.flatMap((run) => {
+    const places = run.posts.flatMap(({ post }) => posts[post]?.at ?? []);
+    return places.slice(1).map((end, n) => ({ start: places[n] ?? end, end }));
+  });
+
+const nearestOf = (fence: readonly Segment<'site'>[], { pieces, half }: Wires): Near | null => {
+  let nearest: Near | null = null;
+  for (const piece of fence) {
+    for (const wire of pieces) {
+      const found = between(piece, wire);
+      if (nearest === null || found.distance < nearest.distance) nearest = found;
+    }
+  }
+  return nearest && { ...nearest, distance: Math.max(0, nearest.distance - half) };
+};
+
+const messageOf = ({ name, electric }: Wires, line: string, far: string | null): string => {
+  const where = far === null ? `${line} passes under ${name}` : `${line} is ${far} from ${name}`;
+  if (!electric) {
+    return `${where}: keep long pipe, rolls and machines clear of it, and ask its owner before anything touches it.`;
+  }
+  const grounded = far === null ? ` ${fenceGrounding.text}.` : '';
+  return `${where}: keep long pipe, rolls and machines ${formatLength(overheadClearance.length, { system: 'feet', fraction: 8 })} away or as its owner asks (${overheadClearance.source.text}).${grounded}`;
+};
+
+/** Fence under services overhead, or as near to them in plan as work has to stay away: a caution each. */
+export const checkOverhead = (site: Site, laid: LaidLines): Flag[] => {
+  const all = wiresOf(site);
+  if (all.length === 0) return [];
+  return Object.values<LineLayout>(laid.lines).flatMap((line) => {
+    const fence = piecesOf(line, laid);
+    return all.flatMap((wires): Flag[] => {
+      const near = nearestOf(fence, wires);
+      if (near === null || near.distance > overheadClearance.length) return [];
+      const far =
+        near.distance === 0 ? null : formatLength(inches(near.distance), fineStyle(site.lengths));
+      const message = messageOf(wires, lineName(site, line.id), far);
+      const place = { kind: 'line', id: line.id } as const;
+      return [{ level: 'caution', rule: 'line overhead', place, at: near.at, message }];
+    });
+  });
+};
