@@ -1,3 +1,5 @@
+import { addTownRule } from '../../../src/site/edits/addTownRule.ts';
+import { changeTownRule } from '../../../src/site/edits/changeTownRule.ts';
 import { oneWidth } from '../../../src/site/oneWidth.ts';
 import fc from 'fast-check';
 import type { SitePoint } from '../../../src/geometry/point.ts';
@@ -35,6 +37,7 @@ import { removeHardware } from '../../../src/site/edits/removeHardware.ts';
 import { removeLine } from '../../../src/site/edits/removeLine.ts';
 import { removeMark } from '../../../src/site/edits/removeMark.ts';
 import { removeSpec } from '../../../src/site/edits/removeSpec.ts';
+import { removeTownRule } from '../../../src/site/edits/removeTownRule.ts';
 import { removeVertex } from '../../../src/site/edits/removeVertex.ts';
 import { renameLine } from '../../../src/site/edits/renameLine.ts';
 import { reverseLine } from '../../../src/site/edits/reverseLine.ts';
@@ -48,9 +51,11 @@ import { setSideLength } from '../../../src/site/edits/setSideLength.ts';
 import { splitLeg } from '../../../src/site/edits/splitLeg.ts';
 import { splitSide } from '../../../src/site/edits/splitSide.ts';
 import { startLine } from '../../../src/site/edits/startLine.ts';
+import { takeTownRules } from '../../../src/site/edits/takeTownRules.ts';
 import type { GateWay } from '../../../src/site/gateWay.ts';
 import type { FeatureId, GateId, LeafId, LineId, VertexId } from '../../../src/site/ids.ts';
 import type { Site } from '../../../src/site/site.ts';
+import type { TownRule } from '../../../src/site/townRule.ts';
 import { inches } from '../../../src/units/inches.ts';
 import { radians } from '../../../src/units/radians.ts';
 
@@ -124,6 +129,15 @@ const along = (site: Site, { pick, other }: Move): Site => {
 
 const ledLines = (site: Site): LineId[] =>
   keysOf(site.lines).filter((id) => (site.lines[id]?.follows ?? null) !== null);
+
+/** Rules of two invented towns; some say nothing, and are refused. */
+const inventedRule = (n: number): TownRule => ({
+  town: n % 2 ? 'Invented Falls' : 'Inventedville',
+  measure: n % 3 ? 'fence no higher than' : null,
+  limit: n % 3 ? inches(n) : null,
+  words: n % 5 ? 'In front yards' : '',
+  source: '',
+});
 
 /** Every verb that a random hand knows. */
 export const verbs: Readonly<Record<string, (site: Site, move: Move) => Site>> = {
@@ -261,6 +275,12 @@ export const verbs: Readonly<Record<string, (site: Site, move: Move) => Site>> =
   },
   removeHardware: (site, { pick }) => removeHardware(site, one(keysOf(site.hardware), pick)),
   removeFeature: (site, { pick }) => removeFeature(site, one(keysOf(site.features), pick)),
+  addTownRule: (site, { other }) => addTownRule(site, inventedRule(other)),
+  changeTownRule: (site, { pick, other }) =>
+    changeTownRule(site, one(keysOf(site.townRules), pick), { limit: inches(other) }),
+  removeTownRule: (site, { pick }) => removeTownRule(site, one(keysOf(site.townRules), pick)),
+  takeTownRules: (site, { pick, other }) =>
+    takeTownRules(site, { 'town-rule:kept': inventedRule(pick) }, inventedRule(other).town),
 };
 
 /** A site after a move; the same site when the move cannot be made. Other errors are errors. */
