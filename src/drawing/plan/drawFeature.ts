@@ -87,11 +87,12 @@ const drawBoundary = (feature: Of<'boundary'>, site: Site): Primitive[] => {
   ];
 };
 
-/** The ground on both sides of a utility in which no hole may be dug by machine. */
+/** A utility, with the ground on both sides of a buried one in which no hole may be dug by machine. */
 const drawUtility = (feature: Of<'utility'>, site: Site): Primitive[] => {
   const points = pathPoints(site, feature.path);
-  const { service, label, width, tolerance } = feature;
-  const reach = width / 2 + tolerance;
+  const { service, label, run, width, tolerance } = feature;
+  const reach = run === 'overhead' ? 0 : width / 2 + tolerance;
+  const called = label.trim() === '' ? service : label;
   const zone = [...offsetPolyline(points, reach), ...offsetPolyline(points, -reach).toReversed()];
   const { ink } = pens[service];
   return [
@@ -99,7 +100,7 @@ const drawUtility = (feature: Of<'utility'>, site: Site): Primitive[] => {
       ? [{ kind: 'area', points: zone, ink, opacity: 0.1, hatch: 'none' } as const]
       : []),
     { kind: 'polyline', points, closed: false, pen: service },
-    ...along(label.trim() === '' ? service : label, points, ink),
+    ...along(run === 'overhead' ? `${called}, overhead` : called, points, ink),
   ];
 };
 

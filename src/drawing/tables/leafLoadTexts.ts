@@ -3,6 +3,7 @@ import { leafHangings, type LeafHanging } from '../../engine/structure/leafHangi
 import type { Site } from '../../site/site.ts';
 import { fineStyle } from '../../units/fineStyle.ts';
 import { formatLength } from '../../units/formatLength.ts';
+import type { Inches } from '../../units/inches.ts';
 import { slack } from '../../geometry/tolerance.ts';
 
 const partsText = ({ weight }: LeafHanging): string =>
@@ -22,13 +23,16 @@ export const leafLoadTexts = (
   { posts }: Pick<Layout, 'posts'>,
 ): string[] => {
   const all = leafHangings(site, gate, posts);
+  const say = (length: Inches): string => formatLength(length, fineStyle(site.lengths));
+  const hole = ({ asks, depth }: LeafHanging): string =>
+    asks === 0 ? '' : `; its moment asks for a hole ${say(asks)} deep, ${say(depth)} planned`;
   const tagOf = ({ post }: LeafHanging): string => posts[post]?.tag ?? '?';
   return all
     .filter((one, n) => !all.slice(0, n).some((before) => alike(before, one)))
     .map((one) => {
       const same = all.filter((other) => alike(one, other));
       const share = Math.max(1, Math.round((100 * one.moment) / one.capacity));
-      const sag = formatLength(one.sag, fineStyle(site.lengths));
-      return `${same.length > 1 ? 'Each leaf' : 'The leaf'} on post ${same.map(tagOf).join(' and ')} weighs about ${Math.round(one.pounds)} lb (${partsText(one)}) and bends it by ${share} % of what it may bear; that lets the latch side down by ${sag}.`;
+      const sag = say(one.sag);
+      return `${same.length > 1 ? 'Each leaf' : 'The leaf'} on post ${same.map(tagOf).join(' and ')} weighs about ${Math.round(one.pounds)} lb (${partsText(one)}) and bends it by ${share} % of what it may bear; that lets the latch side down by ${sag}${hole(one)}.`;
     });
 };

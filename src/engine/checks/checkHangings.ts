@@ -1,11 +1,13 @@
+import { slack } from '../../geometry/tolerance.ts';
 import type { Site } from '../../site/site.ts';
 import { bendingSource } from '../../trade/windTerms.ts';
 import { formatLength } from '../../units/formatLength.ts';
-import { inches } from '../../units/inches.ts';
+import { inches, type Inches } from '../../units/inches.ts';
 import { fineStyle } from '../../units/fineStyle.ts';
 import type { Flag } from '../flag.ts';
 import type { GateLayout } from '../layout.ts';
 import type { LaidLines } from '../posts/layLines.ts';
+import { lateralOf } from '../structure/lateralOf.ts';
 import { leafHangings, type LeafHanging } from '../structure/leafHangings.ts';
 import { plantedAt, saidOf, type GateFlag } from './gateFlag.ts';
 import { gateName } from './names.ts';
@@ -14,7 +16,8 @@ import { gateName } from './names.ts';
 const mostSag = inches(1 / 2);
 
 const flagsFor = (hanging: LeafHanging, laid: LaidLines, site: Site): GateFlag[] => {
-  const { pounds, moment, capacity, sag, post } = hanging;
+  const { pounds, moment, capacity, sag, post, asks, depth } = hanging;
+  const say = (length: Inches): string => formatLength(length, fineStyle(site.lengths));
   const tag = laid.posts[post]?.tag ?? '?';
   const leaf = `a leaf of about ${Math.round(pounds)} lb on post ${tag}`;
   return [
@@ -27,13 +30,22 @@ const flagsFor = (hanging: LeafHanging, laid: LaidLines, site: Site): GateFlag[]
             message: `${leaf} bends it by ${Math.ceil((100 * moment) / capacity)} % of what it may bear: expected a stronger post (${bendingSource.text}).`,
           },
         ]),
+    ...(asks <= depth + slack
+      ? []
+      : [
+          {
+            level: 'settle' as const,
+            rule: 'gate post hole shallow for its leaf',
+            message: `${leaf} asks for a hole ${say(asks)} deep, ${say(depth)} planned: by the pole formula for its moment in ${lateralOf(site.conditions)} psf a foot (IBC 1807.3.2.1).`,
+          },
+        ]),
     ...(sag <= mostSag
       ? []
       : [
           {
             level: 'caution' as const,
             rule: 'leaf sags at the latch',
-            message: `${leaf} brings its latch side down by ${formatLength(sag, fineStyle(site.lengths))} as the post bends: expected ${formatLength(mostSag, fineStyle(site.lengths))} at most, by a stronger post or a brace to the next post.`,
+            message: `${leaf} brings its latch side down by ${say(sag)} as the post bends: expected ${say(mostSag)} at most, by a stronger post or a brace to the next post.`,
           },
         ]),
   ];

@@ -16,7 +16,9 @@ import { bendingCapacity } from './bendingCapacity.ts';
 import { fabricOf } from './fabricOf.ts';
 import { hangingLoad, type Hanging } from './hangingLoad.ts';
 import { latchSag } from './latchSag.ts';
+import { lateralOf } from './lateralOf.ts';
 import { leafWeight, type WeightTerm } from './leafWeight.ts';
+import { momentDepth } from './momentDepth.ts';
 import { pipeOf } from './pipeOf.ts';
 import { solidAtMost } from './solidAtMost.ts';
 import { steelOf } from './steelOf.ts';
@@ -32,6 +34,9 @@ export interface LeafHanging {
   /** About the axis of the post, and what its pipe may bear: inch-pounds. */
   readonly moment: number;
   readonly capacity: number;
+  /** How deep its hole has to be for that moment alone, by the pole formula; and how deep it is: inches. */
+  readonly asks: Inches;
+  readonly depth: Inches;
   /** How far the latch side comes down by the bending of the post alone, inches. */
   readonly sag: Inches;
 }
@@ -53,7 +58,7 @@ interface Hung {
   readonly pipe: Pipe;
 }
 
-const hangingOf = ({ leaf, laid, gate, spec, post, pipe }: Hung): LeafHanging => {
+const hangingOf = ({ leaf, laid, gate, spec, post, pipe }: Hung, lateral: number): LeafHanging => {
   const [width, height] = [leafWidth(leaf), leaf.height ?? spec.fabricHeight];
   const weight = leafWeight({
     width,
@@ -69,12 +74,18 @@ const hangingOf = ({ leaf, laid, gate, spec, post, pipe }: Hung): LeafHanging =>
     postOd: post.od,
     ...hingesOf(gate.bottom ?? defaultGapUnder.length, height),
   };
+  const load = hangingLoad(hanging);
   return {
     leaf: laid.id,
     post: post.id,
     weight,
     pounds,
-    ...hangingLoad(hanging),
+    ...load,
+    asks:
+      post.wall === null
+        ? momentDepth(load.moment, { width: post.hole.diameter, lateral })
+        : inches(0),
+    depth: post.hole.depth,
     capacity: bendingCapacity({ od: pipe.od, wall: pipe.wall, yields: steelOf(spec, pipe).yields }),
     sag: latchSag(hanging, pipe.wall),
   };
@@ -83,10 +94,10 @@ const hangingOf = ({ leaf, laid, gate, spec, post, pipe }: Hung): LeafHanging =>
 /**
  * What the leaves of a gate that turn do to their posts, hanging still: weight from width, height, frame
  * and fabric (those of the build where a leaf does not say), the load at the hinges, and how far the latch
- * side comes down. None for a leaf whose post is not placed or of which nobody knows the pipe.
+ * side comes down, and the hole that its moment asks for. A post on a wall has none. None for a leaf whose post is not placed or of which nobody knows the pipe.
  */
 export const leafHangings = (
-  site: Pick<Site, 'gates' | 'lines' | 'specs'>,
+  site: Pick<Site, 'gates' | 'lines' | 'specs' | 'conditions'>,
   layout: GateLayout,
   posts: Posts,
 ): LeafHanging[] => {
@@ -98,6 +109,6 @@ export const leafHangings = (
     const post = posts[hungFrom(gate, layout, n) ?? 'post:'];
     const pipe = post === undefined ? null : pipeOf(site, post);
     if (leaf === undefined || post === undefined || pipe === null) return [];
-    return hangingOf({ leaf, laid, gate, spec, post, pipe });
+    return hangingOf({ leaf, laid, gate, spec, post, pipe }, lateralOf(site.conditions));
   });
 };

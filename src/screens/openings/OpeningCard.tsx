@@ -8,6 +8,7 @@ import { formatLength } from '../../units/formatLength.ts';
 import { useBench, useSite } from '../bench.ts';
 import { centreOn } from '../centreOn.ts';
 import { HungFields } from '../yard/cards/HungFields.tsx';
+import { PassFields } from '../yard/cards/PassFields.tsx';
 import { SetRecord } from './asSet/SetRecord.tsx';
 import { showRecord } from './asSet/showRecord.ts';
 import { FitList } from './FitList.tsx';
@@ -78,6 +79,10 @@ export const OpeningCard = ({ gate, standing, signer, onSigner }: Props) => {
             <div className="halves">
               <HungFields gate={drawn} laid={gate} />
             </div>
+          </details>
+          <details className="more">
+            <summary>What passes, latch, motor</summary>
+            <PassFields id={gate.id} gate={drawn} />
           </details>
           <FitList gate={gate} name={name} />
           <OrderSize gate={gate} />

@@ -1,3 +1,5 @@
+import { structureTable } from '../../drawing/tables/structureTable.ts';
+import { figuresCaution } from '../../trade/cautions.ts';
 import { exposures } from '../../trade/windTerms.ts';
 import { soils, weakestSoil } from '../../trade/soils.ts';
 import type { Conditions } from '../../site/conditions.ts';
@@ -5,7 +7,7 @@ import { setConditions } from '../../site/edits/setConditions.ts';
 import { inches } from '../../units/inches.ts';
 import type { LengthStyle } from '../../units/lengthStyle.ts';
 import { quotedText } from '../../units/quotedText.ts';
-import { useSession, useSite } from '../bench.ts';
+import { useLayout, useSession, useSite } from '../bench.ts';
 import { ChoiceField } from '../fields/ChoiceField.tsx';
 import { TextField } from '../fields/TextField.tsx';
 import { TickField } from '../fields/TickField.tsx';
@@ -50,7 +52,7 @@ const speedOf = (text: string): number | null => {
 };
 
 const WindFields = ({ conditions, change }: Props) => {
-  const { wind, bays } = conditions;
+  const { wind } = conditions;
   const enter = (text: string): string | null => {
     if (text.trim() === '') return change('Change wind', { wind: null });
     const speed = speedOf(text);
@@ -78,14 +80,39 @@ const WindFields = ({ conditions, change }: Props) => {
             }))}
             onChoose={(exposure) => void change('Change wind', { wind: { ...wind, exposure } })}
           />
-          <TickField
-            label="No bay longer than line posts bear this wind"
-            ticked={bays === 'by wind'}
-            onTick={(on) => void change('Change bays', { bays: on ? 'by wind' : 'by build' })}
-          />
         </>
       )}
     </>
+  );
+};
+
+const BaysField = ({ conditions: { wind, ice, bays }, change }: Props) =>
+  wind === null && ice === null ? null : (
+    <TickField
+      label="No bay longer than line posts bear this wind"
+      ticked={bays === 'by wind'}
+      onTick={(on) => void change('Change bays', { bays: on ? 'by wind' : 'by build' })}
+    />
+  );
+
+/** What the posts of each build were compared with, as the sheet prints it. */
+const Compared = () => {
+  const table = structureTable(useSite(), useLayout());
+  if (table.rows.length === 0) return null;
+  return (
+    <details className="more">
+      <summary>{table.title}</summary>
+      <ul className="plain">
+        {table.rows.map(([post, planned, against, by], n) => (
+          // rows have no name of their own, and their order is that of the builds
+          <li key={n}>
+            {post !== '' && <b>{post}. </b>}
+            {planned}. {against}. <span className="note">{by}.</span>
+          </li>
+        ))}
+      </ul>
+      <p className="note">{figuresCaution.text}</p>
+    </details>
   );
 };
 
@@ -150,6 +177,8 @@ export const GroundAndWind = () => {
           />
           <WindFields conditions={conditions} change={change} />
           <IceFields conditions={conditions} change={change} style={lengths} />
+          <BaysField conditions={conditions} change={change} />
+          <Compared />
         </div>
       </details>
     </section>

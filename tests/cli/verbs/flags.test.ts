@@ -19,6 +19,32 @@ describe('lath flags', () => {
     expect(some.out).toMatch(/^caution {2}gate:front +[^\n]+ is assumed; measure the part[^\n]+$/m);
   });
 
+  it('[K24] with its working it tells what posts and leaves were compared with', async () => {
+    const site = sampleSite('back-yard');
+    const bare = await lath(['flags', '-'], { '-': site });
+    const told = await lath(['flags', '-', '--working'], { '-': site });
+    expect(told.code).toBe(bare.code);
+    expect(told.out.startsWith(bare.out)).toBe(true);
+    const more = told.out.slice(bare.out.length);
+    expect(more).toContain('nobody has told of wind, ice or frost');
+    expect(more).toMatch(/weighs about \d+ lb .* hole [\d'/" -]+ deep, 3'-0" planned/);
+    expect(more).toContain('Caltrans 80-3.03');
+    const windy = changed({
+      conditions: {
+        soil: 'sand',
+        isolated: false,
+        frost: 30,
+        wind: { speed: 115, exposure: 'C' },
+        ice: null,
+        bays: 'by build',
+      },
+    });
+    const { out } = await lath(['flags', '-', '--working'], { '-': windy });
+    expect(out).toMatch(/Posts, compared\n.*Compared with/);
+    expect(out).toMatch(/line post \S+ +bays to .*115 mph, exposure C/);
+    expect(out).toMatch(/gate post \S+ +holds /);
+  });
+
   it('[K7] code 1 while a stop flag stands, 0 for a lesser one', async () => {
     const text = changed({ 'gates/gate:walk/anchor/offset': 4000 });
     const said = await lath(['flags', 'yard', '--json'], { yard: text });

@@ -6,6 +6,7 @@ import { changeSpec } from '../../../src/site/edits/changeSpec.ts';
 import { setConditions } from '../../../src/site/edits/setConditions.ts';
 import { setGatePost } from '../../../src/site/edits/setGatePost.ts';
 import { distance } from '../../../src/geometry/distance.ts';
+import { oneWidth } from '../../../src/site/oneWidth.ts';
 import { inches } from '../../../src/units/inches.ts';
 import { bare, fence, firstGate, gateOn } from '../plainYard.ts';
 
@@ -65,6 +66,30 @@ describe('what leaves do to their posts', () => {
     expect(rules).toContain('leaf sags at the latch');
     const now = layOutSite(drive).flags.map(({ rule }) => rule);
     expect(now).not.toContain('leaf sags at the latch');
+  });
+
+  it('[F32] a hole that is shallow for the moment of its leaf is told, with the ground it was counted in', () => {
+    const long = Object.fromEntries(
+      Object.entries(walk.gates).map(([id, gate]) => [
+        id,
+        {
+          ...gate,
+          leaves: Object.fromEntries(
+            Object.entries(gate.leaves).map(([leaf, of]) => [
+              leaf,
+              { ...of, widths: oneWidth(inches(280)) },
+            ]),
+          ),
+        },
+      ]),
+    );
+    const site = { ...walk, gates: long };
+    const told = (so: typeof site) =>
+      layOutSite(so).flags.find(({ rule }) => rule === 'gate post hole shallow for its leaf')
+        ?.message;
+    expect(told(site)).toMatch(/asks for a hole .* deep, 3'-0" planned: .* in 100 psf a foot/);
+    expect(told(setConditions(site, { soil: 'bedrock' }))).toBeUndefined();
+    expect(told(walk)).toBeUndefined();
   });
 
   it('[D83] leaves that are alike are told at once, with what they weigh', () => {

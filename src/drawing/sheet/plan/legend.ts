@@ -72,20 +72,22 @@ const features = {
   boundary: { sign: lineSign('boundary'), text: 'boundary' },
 } as const satisfies Record<string, Entry>;
 
-/** The utilities that a plan shows, in the colours of the code that the last entry names. */
-const utilityEntries = (site: Site): Entry[] => {
+/** The utilities that a plan shows, buried or overhead, in the colours of the code. */
+const servicesRun = (site: Site, run: 'buried' | 'overhead'): Entry[] => {
   const shown = Object.values(site.features).flatMap((feature) =>
-    feature.kind === 'utility' ? [feature.service] : [],
+    feature.kind === 'utility' && feature.run === run ? [feature.service] : [],
   );
-  const services = [...new Set(shown)].toSorted();
-  if (services.length === 0) return [];
-  return [
-    ...services.map((service) => ({
-      sign: lineSign(service),
-      text: `${utilityColours[service].means} (${utilityColours[service].colour})`,
-    })),
-    { sign: [], text: utilityColourCode.text },
-  ];
+  return [...new Set(shown)].toSorted().map((service) => ({
+    sign: lineSign(service),
+    text: `${utilityColours[service].means} (${utilityColours[service].colour})${run === 'overhead' ? ', overhead' : ''}`,
+  }));
+};
+
+/** All of them, and the code that their colours are of. */
+const utilityEntries = (site: Site): Entry[] => {
+  const entries = [...servicesRun(site, 'buried'), ...servicesRun(site, 'overhead')];
+  if (entries.length === 0) return [];
+  return [...entries, { sign: [], text: utilityColourCode.text }];
 };
 
 /** Flags stand on the plan with their names; what each says is listed on another sheet. */

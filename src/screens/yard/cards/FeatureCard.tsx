@@ -2,6 +2,7 @@ import { changeFeature } from '../../../site/edits/changeFeature.ts';
 import { removeFeature } from '../../../site/edits/removeFeature.ts';
 import type { Feature } from '../../../site/feature.ts';
 import type { FeatureId } from '../../../site/ids.ts';
+import { overheadClearance } from '../../../trade/overheadLines.ts';
 import { toleranceZones } from '../../../trade/toleranceZones.ts';
 import { formatLength } from '../../../units/formatLength.ts';
 import { useSite } from '../../bench.ts';
@@ -11,7 +12,7 @@ import { TextField } from '../../fields/TextField.tsx';
 import { BoundaryFields } from './BoundaryFields.tsx';
 import { featureNames } from './featureNames.ts';
 import { Published } from './Published.tsx';
-import { services } from './services.ts';
+import { services, utilityRuns } from './services.ts';
 import { SideFields } from './SideFields.tsx';
 import { smallUnit } from '../../fields/smallUnit.ts';
 import { SquareKeys } from './SquareKeys.tsx';
@@ -36,6 +37,12 @@ const SizeFields = ({ feature, change }: Sizes) => {
           choices={services}
           onChoose={(service) => void change({ service })}
         />
+        <ChoiceField
+          label="Runs"
+          value={feature.run}
+          choices={utilityRuns}
+          onChoose={(run) => void change({ run })}
+        />
         <div className="pair">
           <LengthField
             {...small}
@@ -43,23 +50,29 @@ const SizeFields = ({ feature, change }: Sizes) => {
             value={feature.width}
             onEnter={(width) => change({ width })}
           />
-          <LengthField
-            {...small}
-            label="Tolerance, each side"
-            value={feature.tolerance}
-            onEnter={(tolerance) => change({ tolerance })}
-          />
+          {feature.run === 'buried' && (
+            <LengthField
+              {...small}
+              label="Tolerance, each side"
+              value={feature.tolerance}
+              onEnter={(tolerance) => change({ tolerance })}
+            />
+          )}
         </div>
-        <Published
-          of="tolerance"
-          figures={toleranceZones.map(({ length, source }) => ({
-            text: formatLength(length, lengths),
-            source,
-            used: feature.tolerance === length,
-            onTake: () => void change({ tolerance: length }),
-          }))}
-          besides="The one call center of the place decides. Within the tolerance dig by hand only."
-        />
+        {feature.run === 'overhead' ? (
+          <p className="note">{overheadClearance.source.text}.</p>
+        ) : (
+          <Published
+            of="tolerance"
+            figures={toleranceZones.map(({ length, source }) => ({
+              text: formatLength(length, lengths),
+              source,
+              used: feature.tolerance === length,
+              onTake: () => void change({ tolerance: length }),
+            }))}
+            besides="The one call center of the place decides. Within the tolerance dig by hand only."
+          />
+        )}
       </>
     );
   }

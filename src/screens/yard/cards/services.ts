@@ -7,3 +7,9 @@ export const services = [
   { value: 'reclaimed', label: 'Reclaimed water (purple)' },
   { value: 'sewer', label: 'Sewer and drain (green)' },
 ] as const;
+
+/** How a service runs: what is buried closes its ground to holes. */
+export const utilityRuns = [
+  { value: 'buried', label: 'Buried' },
+  { value: 'overhead', label: 'Overhead' },
+] as const;

@@ -1,8 +1,8 @@
 import { useBench, useSession } from '../../bench.ts';
 import { ChoiceField } from '../../fields/ChoiceField.tsx';
-import { services } from '../cards/services.ts';
+import { services, utilityRuns } from '../cards/services.ts';
 
-/** Which service the next line marked on the ground is. */
+/** Which service the next line marked on the ground is, and whether it is buried. */
 export const NextUtility = () => {
   const { session } = useBench();
   const { utility } = useSession((state) => state.plans);
@@ -16,6 +16,16 @@ export const NextUtility = () => {
         onChoose={(service) =>
           session.setState(({ plans }) => ({
             plans: { ...plans, utility: { ...plans.utility, service } },
+          }))
+        }
+      />
+      <ChoiceField
+        label="Runs"
+        value={utility.run}
+        choices={utilityRuns}
+        onChoose={(run) =>
+          session.setState(({ plans }) => ({
+            plans: { ...plans, utility: { ...plans.utility, run } },
           }))
         }
       />
