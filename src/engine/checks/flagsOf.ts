@@ -33,6 +33,7 @@ import { checkStands } from './checkStands.ts';
 import { checkStructure } from './checkStructure.ts';
 import { checkSurvey } from './checkSurvey.ts';
 import { checkSweeps } from './checkSweeps.ts';
+import { checkTownRules } from './checkTownRules.ts';
 import { checkWalls } from './checkWalls.ts';
 
 /** What the checks look at. */
@@ -77,6 +78,7 @@ export const flagsOf = (site: Site, laid: LaidYard, carry: Carry): Flag[] =>
     ...checkPool(site, laid),
     ...checkRoutes(site, laid, carry),
     ...checkHangings(site, laid),
+    ...checkTownRules(site, laid),
     ...checkBarbedWire(site, laid),
     ...checkOverhead(site, laid),
   ].toSorted((a, b) => rank[a.level] - rank[b.level] || (sortKey(a) < sortKey(b) ? -1 : 1));
