@@ -47,7 +47,7 @@ test('wind and frost are told once, flagged at their place, one accepted with a 
     page.getByRole('button', { name: 'Download PDF' }).click(),
   );
   const words = (await textsOf(file)).flat().join(' ');
-  expect(words).toContain('Line posts, compared');
+  expect(words).toContain('Posts, compared');
   expect(words).toMatch(/Accepted by AB, [\d-]+: Rock at two feet/);
   expect(words).toContain('licensed professional');
 });
@@ -92,4 +92,46 @@ test('a pool yard has each of its flags once, at its place, and one that is acce
   expect((await textsOf(file)).flat().join(' ')).toMatch(
     /Accepted by CD, [\d-]+: Slats come in spring/,
   );
+});
+
+test('pipes are chosen by what they measure, a thin gate post is mended, and an accessible gate is looked at', async ({
+  page,
+}) => {
+  const yard = yardPage(page);
+  await page.goto('/?sample=back-yard#openings');
+  const drive = page.getByRole('article', { name: 'Drive gate' });
+  await drive.getByText('Leaves and hardware').click();
+  await drive
+    .getByLabel('Gate posts', { exact: true })
+    .selectOption({ label: '2 schedule 40: 1.900" OD, 0.145" wall' });
+  await expect(drive.getByText(/1\.900" outside, carries a leaf of/).first()).toBeVisible();
+  await drive.getByText('What passes, latch, motor').click();
+  await drive.getByLabel('Has to let pass').selectOption('People in wheelchairs');
+  const sill = drive.getByLabel('Sill in the opening stands up');
+  await sill.fill('high');
+  await sill.press('Enter');
+  await expect(drive.getByRole('alert')).toContainText('“high”');
+  await sill.fill('1');
+  await sill.press('Enter');
+  await expect(drive.getByText(/its sill stands up 1"/)).toBeVisible();
+  await page.getByRole('button', { name: /^Undo/ }).click();
+  await expect(drive.getByText(/its sill stands up/)).toHaveCount(0);
+  await page.getByRole('button', { name: /^Redo/ }).click();
+
+  await yard.show('Yard');
+  await yard.onCard(async () => {
+    const flags = page.getByRole('region', { name: 'Flags' });
+    const thin = flags.getByRole('listitem').filter({ hasText: 'for which the table has 2.875"' });
+    await expect(thin).toHaveCount(2);
+    await thin.first().getByRole('button', { name: 'Gate posts of 3 schedule 40' }).click();
+    await expect(thin).toHaveCount(0);
+  });
+
+  await yard.show('Crew sheet');
+  const file = await yard.download(() =>
+    page.getByRole('button', { name: 'Download PDF' }).click(),
+  );
+  const words = (await textsOf(file)).flat().join(' ');
+  expect(words).toMatch(/its sill stands up 1": on an accessible route expected 1\/2" at most/);
+  expect(words).toContain('terminals braced to the next post');
 });

@@ -24,7 +24,7 @@ export const GatePostField = ({ gate, laid }: Props) => {
     make('Change gate posts', (was) => setGatePost(was, laid.id, post));
   const widest = inches(Math.max(0, ...laid.leaves.map(({ width }) => width)));
   return (
-    <>
+    <div className="stack">
       <PipeField
         label="Gate posts"
         pipe={gate.post}
@@ -33,6 +33,7 @@ export const GatePostField = ({ gate, laid }: Props) => {
       />
       <Published
         of="gate posts by the leaf"
+        as="rows"
         figures={gatePostSizes.map(({ over, upTo, post, footingDiameter, source }) => ({
           text: `leaf over ${formatLength(over, lengths)} to ${formatLength(upTo, lengths)}: ${pipeSize(post.od, lengths)} OD, hole ${formatLength(footingDiameter, lengths)} across${widest > over && widest <= upTo ? ', as here' : ''}`,
           source,
@@ -40,6 +41,6 @@ export const GatePostField = ({ gate, laid }: Props) => {
           onTake: () => set({ label: post.label, od: post.od, wall: post.wall }),
         }))}
       />
-    </>
+    </div>
   );
 };

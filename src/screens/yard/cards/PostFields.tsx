@@ -52,6 +52,7 @@ export const PostFields = ({ spec, style, change }: Props) => (
     <PipeNote />
     <Published
       of="posts by height"
+      as="rows"
       figures={postSizes.map((row) => ({
         text: `up to ${formatLength(row.upTo, style)}: line ${pipeSize(row.line.od, style)}, terminal ${pipeSize(row.terminal.od, style)}`,
         source: row.source,

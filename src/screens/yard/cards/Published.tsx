@@ -15,14 +15,21 @@ interface Props {
   readonly figures: readonly PublishedFigure[];
   /** What is published without a figure. */
   readonly besides?: string;
+  /** Whether the figures are of one thing, on which sources disagree, or rows of a table. */
+  readonly as?: 'figures' | 'rows';
 }
 
-/** What is published for one rule of the build: the sources disagree, and a tap takes one of them. */
-export const Published = ({ of, figures, besides }: Props) => (
+const hints = {
+  figures: 'The sources disagree. Tap a figure to take it.',
+  rows: 'Tap a row to take it.',
+} as const;
+
+/** What is published for one rule of the build; a tap takes it. */
+export const Published = ({ of, figures, besides, as = 'figures' }: Props) => (
   <details className="more">
     <summary>What is published: {of}</summary>
     <div className="stack">
-      {figures.length > 1 && <p className="note">The sources disagree. Tap a figure to take it.</p>}
+      {figures.length > 1 && <p className="note">{hints[as]}</p>}
       {figures.map(({ text, source, used, onTake }) => (
         <button
           key={`${text} ${source.text}`}

@@ -1,3 +1,4 @@
+import type { ReactNode } from 'react';
 import { changeSpec } from '../../../site/edits/changeSpec.ts';
 import type { FenceSpec } from '../../../site/fenceSpec.ts';
 import type { SpecId } from '../../../site/ids.ts';
@@ -18,6 +19,13 @@ const lengths = [
   { key: 'terminalAbove', label: 'Terminal over fabric', small: true },
   { key: 'lineAbove', label: 'Line post over fabric', small: true },
 ] as const;
+
+const Part = ({ title, children }: { readonly title: string; readonly children: ReactNode }) => (
+  <details className="more">
+    <summary>{title}</summary>
+    {children}
+  </details>
+);
 
 /** How a fence is built; every line of the same build changes with it. */
 export const SpecFields = ({ id }: { readonly id: SpecId }) => {
@@ -46,10 +54,18 @@ export const SpecFields = ({ id }: { readonly id: SpecId }) => {
         ))}
       </div>
       <BuildFigures spec={spec} style={site.lengths} change={change} />
-      <RuleFields spec={spec} style={site.lengths} small={small} change={change} />
-      <PostFields spec={spec} style={site.lengths} change={change} />
-      <FabricFields spec={spec} style={site.lengths} change={change} />
-      <BarbedFields spec={spec} change={change} />
+      <Part title="Corners, pull posts, curves, ground">
+        <RuleFields spec={spec} style={site.lengths} small={small} change={change} />
+      </Part>
+      <Part title="Posts and rails">
+        <PostFields spec={spec} style={site.lengths} change={change} />
+      </Part>
+      <Part title="Fabric, steel, holes">
+        <FabricFields spec={spec} style={site.lengths} change={change} />
+      </Part>
+      <Part title="Barbed wire">
+        <BarbedFields spec={spec} change={change} />
+      </Part>
     </details>
   );
 };
