@@ -25,3 +25,12 @@ export const poweredGate = {
     status: 'published',
   } satisfies Source,
 };
+
+/** How far a powered leaf that stands open is from anything fixed, inches. */
+export const besidePowered = {
+  length: inches(16),
+  source: {
+    text: 'ASTM F2200, 16 in between an open leaf and a fixed object; from memory',
+    status: 'memory',
+  } satisfies Source,
+};

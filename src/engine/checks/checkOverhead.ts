@@ -1,7 +1,5 @@
-import { nearestOnSegment } from '../../geometry/nearestOnSegment.ts';
-import type { SitePoint } from '../../geometry/point.ts';
+import { nearestOfSegments, type NearestPlace } from '../../geometry/nearestOfSegments.ts';
 import type { Segment } from '../../geometry/segment.ts';
-import { segmentIntersection } from '../../geometry/segmentIntersection.ts';
 import type { Feature } from '../../site/feature.ts';
 import type { FeatureId } from '../../site/ids.ts';
 import { verticesOf } from '../../site/pathOrder.ts';
@@ -33,28 +31,7 @@ const wiresOf = (site: Site): Wires[] =>
     return [{ name, electric, pieces, half: feature.width / 2 }];
   });
 
-/** A place on the ground, and how far from it, in plan, some wires are. */
-interface Near {
-  readonly at: SitePoint;
-  readonly distance: number;
-}
-
-const nearer = (a: Near, b: Near): Near => (b.distance < a.distance ? b : a);
-
-/** Where two pieces come nearest to each other in plan. */
-const between = (fence: Segment<'site'>, wire: Segment<'site'>): Near => {
-  const crossing = segmentIntersection(fence, wire);
-  if (crossing !== null) return { at: crossing.point, distance: 0 };
-  const fromFence = [fence.start, fence.end].map((at) => ({
-    at,
-    distance: nearestOnSegment(at, wire).distance,
-  }));
-  const fromWire = [wire.start, wire.end].map((end) => {
-    const { point, distance } = nearestOnSegment(end, fence);
-    return { at: point, distance };
-  });
-  return [...fromFence, ...fromWire].reduce(nearer);
-};
+type Near = NearestPlace<'site'>;
 
 /** The fence of a line from post to post, gates too. */
 const piecesOf = ({ runs }: LineLayout, { posts }: LaidLines): Segment<'site'>[] =>
@@ -67,7 +44,7 @@ const nearestOf = (fence: readonly Segment<'site'>[], { pieces, half }: Wires): 
   let nearest: Near | null = null;
   for (const piece of fence) {
     for (const wire of pieces) {
-      const found = between(piece, wire);
+      const found = nearestOfSegments(piece, wire);
       if (nearest === null || found.distance < nearest.distance) nearest = found;
     }
   }

@@ -1,21 +1,25 @@
 import { distance } from '../../geometry/distance.ts';
+import { nearestOfSegments } from '../../geometry/nearestOfSegments.ts';
+import { nearestOnSegment } from '../../geometry/nearestOnSegment.ts';
 import type { Gate } from '../../site/gate.ts';
 import type { Site } from '../../site/site.ts';
 import { leastClearWidth } from '../../trade/clearWidth.ts';
 import { highestSill, latchRoomSource, levelGround } from '../../trade/latchRoom.ts';
-import { accessibleReach, fireWidth, poweredGate } from '../../trade/routes.ts';
+import { accessibleReach, besidePowered, fireWidth, poweredGate } from '../../trade/routes.ts';
 import { fineStyle } from '../../units/fineStyle.ts';
 import { formatLength } from '../../units/formatLength.ts';
-import type { Inches } from '../../units/inches.ts';
+import { inches, type Inches } from '../../units/inches.ts';
 import type { Carry } from '../carry/carry.ts';
 import type { Flag } from '../flag.ts';
 import { clearPassage } from '../gate/clearPassage.ts';
 import { onePassage } from '../gate/onePassage.ts';
+import { leafTip } from '../gate/swing.ts';
 import { heightAt } from '../ground/heightAt.ts';
-import type { GateLayout } from '../layout.ts';
+import type { GateLayout, LeafLayout } from '../layout.ts';
 import type { LaidLines } from '../posts/layLines.ts';
 import { latchRooms, placesOn, standingIn, type GroundAtLatch } from '../sweep/latchRooms.ts';
 import { aroundGate, surroundingsOf, type Surroundings } from '../sweep/meetings.ts';
+import type { Obstacle } from '../sweep/obstacle.ts';
 import { plantedAt, saidOf, type GateFlag } from './gateFlag.ts';
 import { metName } from './metName.ts';
 import { gateName } from './names.ts';
@@ -147,23 +151,50 @@ const forFire = ({ gate, layout, say }: Passed): GateFlag[] => {
   ];
 };
 
+/** How near to a leaf that stands open, flat against it, something is. */
+const gapTo = (leaf: LeafLayout, { edges, disc }: Obstacle): number => {
+  const end = leafTip(leaf, leaf.turns);
+  const open = { start: leaf.hinge, end };
+  const half = leaf.thickness / 2;
+  const gaps = edges.map((edge) => nearestOfSegments(open, edge).distance);
+  if (disc !== null) gaps.push(nearestOnSegment(disc.centre, open).distance - disc.radius);
+  return Math.min(...gaps) - half;
+};
+
+/** Walls, trunks and other fence near to a powered leaf that stands open: somebody can be caught there. */
+const caught = ({ site, layout, around, say }: Passed): GateFlag[] => {
+  if (layout.leaves.length === 0 || !layout.placed) return [];
+  const { length, source } = besidePowered;
+  const fixed = aroundGate(around(), layout).filter(
+    ({ met }) => met.kind === 'building' || met.kind === 'tree' || met.kind === 'fence',
+  );
+  return fixed.flatMap((one): GateFlag[] => {
+    const gap = Math.min(...layout.leaves.map((leaf) => gapTo(leaf, one)));
+    if (gap >= length) return [];
+    const message = `open, ${metName(site, one.met)} is ${say(inches(Math.max(0, gap)))} from a leaf that a motor moves, and somebody can be caught between: expected ${say(length)} at least (${source.text}).`;
+    return [settle('powered leaf near something', message)];
+  });
+};
+
+const powered = (passed: Passed): GateFlag[] => [
+  ...caught(passed),
+  {
+    level: 'caution',
+    rule: 'powered gate',
+    message: `${poweredGate.text} (${poweredGate.source.text}).`,
+  },
+];
+
 const flagsFor = (passed: Passed): GateFlag[] => [
   ...(passed.gate.route === 'accessible' ? accessible(passed) : []),
   ...(passed.gate.route === 'fire' ? forFire(passed) : []),
-  ...(passed.gate.powered
-    ? [
-        {
-          level: 'caution' as const,
-          rule: 'powered gate',
-          message: `${poweredGate.text} (${poweredGate.source.text}).`,
-        },
-      ]
-    : []),
+  ...(passed.gate.powered ? powered(passed) : []),
 ];
 
 /**
  * What gates on an accessible route or a road for fire engines, and gates that a motor moves, are compared
- * with: clear passage, reach of the latch, sill, room and slope of the ground at the latch.
+ * with: clear passage, reach of the latch, sill, room and slope of the ground
+ * at the latch; what is near to a powered leaf that stands open.
  */
 export const checkRoutes = (site: Site, laid: LaidLines, carry: Carry): Flag[] => {
   const say = (length: Inches): string => formatLength(length, fineStyle(site.lengths));

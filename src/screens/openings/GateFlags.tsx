@@ -2,6 +2,7 @@ import { acceptedAs, acceptedText } from '../../engine/acceptedAs.ts';
 import { flagName } from '../../drawing/plan/drawFlags.ts';
 import type { GateId } from '../../site/ids.ts';
 import { useLayout, useSite } from '../bench.ts';
+import { MendKey } from '../yard/MendKey.tsx';
 
 const words = { stop: 'Stop', settle: 'Settle', caution: 'Caution' } as const;
 
@@ -17,13 +18,14 @@ export const GateFlags = ({ gate }: { readonly gate: GateId }) => {
   if (own.length === 0) return null;
   return (
     <ul className="gate-flags" aria-label="Flags of this gate">
-      {own.map(({ name, level, message, rule, accepted }) => (
+      {own.map(({ name, level, message, rule, mend, accepted }) => (
         <li key={`${name} ${rule}`}>
           <b className={`need ${level}`}>
             {name} {words[level]}
           </b>{' '}
           {message}
           {accepted !== null && ` ${acceptedText(accepted.acceptance)}.`}
+          {mend !== undefined && <MendKey mend={mend} />}
         </li>
       ))}
     </ul>

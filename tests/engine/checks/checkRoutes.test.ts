@@ -98,6 +98,20 @@ describe('gates on an accessible route', () => {
     expect(told(two).get('caution accessible route')).toContain('room beside the latch');
   });
 
+  // ASTM F2200, 16 in, from memory
+  it('[F34] what is fixed within 16 in of a powered leaf that stands open is told, with how near', () => {
+    const moved = changeGate(yard, firstGate(yard), { powered: true, route: null });
+    const [leaf] = Object.values(layOutSite(moved).gates)[0]!.leaves;
+    const near = (site: Site) =>
+      layOutSite(site).flags.find(({ rule }) => rule === 'powered leaf near something')?.message;
+    // open at 90 degrees it stands along x = hinge: the wall is so far to its left
+    const at = (gap: number) => wallAt(moved, leaf!.hinge.x - leaf!.thickness / 2 - gap - 60, 20);
+    expect(near(at(15))).toMatch(/open, Shed \(building\) is 1'-3" from a leaf that a motor moves/);
+    expect(near(at(16.1))).toBeUndefined();
+    // moved by hand it is left to the sweep
+    expect(near(changeGate(at(15), firstGate(moved), { powered: false }))).toBeUndefined();
+  });
+
   // 2010 ADA 404.2.4.4, 1:48: from memory
   it('[F37] ground that is steeper than 1 in 48 before the gate is told where shots describe it', () => {
     const tilted = (slope: number): Site =>
