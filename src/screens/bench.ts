@@ -5,7 +5,8 @@ import type { Pad } from '../editor/view.ts';
 import type { SitePoint } from '../geometry/point.ts';
 import type { Layout } from '../engine/layout.ts';
 import type { Site } from '../site/site.ts';
-import type { BookStore } from '../store/bookStore.ts';
+import type { TownRules } from '../site/townRules.ts';
+import type { Books } from '../store/books.ts';
 import type { Cell } from '../store/cell.ts';
 import { current } from '../store/history.ts';
 import type { Session, SessionStore } from '../store/session.ts';
@@ -14,10 +15,8 @@ import type { PictureBox } from './pictures/pictureBox.ts';
 import { useStored } from './useStored.ts';
 
 /** What all screens work on: the document, the session, the layout that follows, and the tools. */
-export interface Bench {
+export interface Bench extends Books {
   readonly site: SiteStore;
-  /** The company's hardware book, apart from any document. */
-  readonly book: BookStore;
   readonly session: SessionStore;
   readonly layOut: (site: Site) => Layout;
   readonly sender: Sender;
@@ -68,4 +67,8 @@ export const useSession = <Part>(pick: (session: Session) => Part): Part =>
   useStored(useBench().session, pick);
 
 /** What the hardware book has. */
-export const useBook = (): Parts => useStored(useBench().book, ({ parts }) => parts);
+export const useBook = (): Parts => useStored(useBench().book, ({ entries }) => entries);
+
+/** What the book of town rules has. */
+export const useTownBook = (): TownRules =>
+  useStored(useBench().townBook, ({ entries }) => entries);

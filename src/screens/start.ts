@@ -8,9 +8,12 @@ import type { Underlay } from '../site/underlay.ts';
 import { createCell } from '../store/cell.ts';
 import type { Pad } from '../editor/view.ts';
 import type { SitePoint } from '../geometry/point.ts';
-import { keepBook, loadBook } from '../store/bookPersist.ts';
-import { deviceBookShelf } from '../store/bookShelf.ts';
+import { keepBook, loadBook, type BookKeeping } from '../store/bookPersist.ts';
+import type { Books } from '../store/books.ts';
+import { bookPlaces, deviceBookShelf } from '../store/bookShelf.ts';
 import { createBookStore } from '../store/bookStore.ts';
+import { hardwareKind } from '../store/hardwareKind.ts';
+import { townRuleKind } from '../store/townRuleKind.ts';
 import { rememberLayouts } from '../store/derived.ts';
 import { deviceShelf, keep, loadKept } from '../store/persist.ts';
 import { picturesApart } from '../store/picturesApart.ts';
@@ -38,12 +41,14 @@ const askedSample = async (): Promise<Site | null> => {
   }
 };
 
-/** The hardware book kept on this device, kept on; and whatever of it could not be read. */
-const startBook = async (say: (line: string) => void) => {
-  const shelf = deviceBookShelf();
-  const { parts, trouble } = await loadBook(shelf, genericBook);
-  const book = createBookStore(parts);
-  const keeper = keepBook({ shelf, book, generic: genericBook, say });
+/** A book kept on this device, kept on; and whatever of it could not be read. */
+const startBook = async <Id extends string, Entry>(
+  from: Pick<BookKeeping<Id, Entry>, 'kind' | 'shelf' | 'generic' | 'say'>,
+) => {
+  const { kind, say } = from;
+  const { entries, trouble } = await loadBook(from);
+  const book = createBookStore(kind, entries);
+  const keeper = keepBook({ ...from, book });
   if (trouble !== null) say(trouble);
   // another tab may have written in it meanwhile
   window.addEventListener('focus', () => void keeper.refresh());
@@ -51,6 +56,25 @@ const startBook = async (say: (line: string) => void) => {
     void (document.visibilityState === 'hidden' ? keeper.now() : keeper.refresh());
   });
   return book;
+};
+
+/** The company's books, kept on this device. */
+const startBooks = async (say: (line: string) => void): Promise<Books> => {
+  const [book, townBook] = await Promise.all([
+    startBook({
+      kind: hardwareKind,
+      shelf: deviceBookShelf(bookPlaces.hardware),
+      generic: genericBook,
+      say,
+    }),
+    startBook({
+      kind: townRuleKind,
+      shelf: deviceBookShelf(bookPlaces.townRules),
+      generic: {},
+      say,
+    }),
+  ]);
+  return { book, townBook };
 };
 
 /** Bytes of pictures that a device keeps of yards that are not open. Ours. */
@@ -77,8 +101,8 @@ export const start = async (): Promise<Bench> => {
   );
   const session = createSession(plansFrom(genericBook));
   session.setState(kept.session);
-  const book = await startBook((say) => session.setState({ say }));
-  session.setState({ plans: plansFrom(book.getState().parts) });
+  const books = await startBooks((say) => session.setState({ say }));
+  session.setState({ plans: plansFrom(books.book.getState().entries) });
   if (kept.trouble !== null) session.setState({ say: kept.trouble });
   prunePictures(pictureShelf, site.getState().history.present.site);
   const screen = screenOf(window.location.hash);
@@ -91,7 +115,7 @@ export const start = async (): Promise<Bench> => {
   });
   return {
     site,
-    book,
+    ...books,
     session,
     layOut: remembered,
     sender,

@@ -27,3 +27,9 @@ export const townRuleSchema = z.strictObject({
 
 export type TownRule = Frozen<z.infer<typeof townRuleSchema>>;
 export type TownMeasure = (typeof townMeasures)[number];
+
+/**
+ * The version of the file format in which a rule last changed: what a book kept since then is still read
+ * by later versions. A rule that changes takes a step for books as well.
+ */
+export const townRuleVersion = 7;

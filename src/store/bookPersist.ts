@@ -1,79 +1,91 @@
-import { hardwareSchema, partVersion, type Hardware } from '../site/hardware.ts';
-import { hardwareId, type HardwareId } from '../site/ids.ts';
 import { kept } from '../site/kept.ts';
-import type { Parts } from '../site/parts.ts';
+import type { BookKind } from './bookKind.ts';
 import type { BookShelf } from './bookShelf.ts';
-import { withChange, type BookChange, type BookStore } from './bookStore.ts';
+import { withChange, type BookChange, type BookEntries, type BookStore } from './bookStore.ts';
 import { told } from './told.ts';
 
-/** An entry as the device keeps it: of which version of a part; null for one taken out. */
-interface KeptEntry {
-  readonly version: number;
-  readonly part: Hardware | null;
-}
-
-/** What a shelf holds of the book. `trouble` is one line when something cannot be read. */
-export interface KeptBook {
-  readonly parts: Parts;
+/** What a shelf holds of a book. `trouble` is one line when something cannot be read. */
+export interface KeptBook<Id extends string, Entry> {
+  readonly entries: BookEntries<Id, Entry>;
   readonly trouble: string | null;
 }
 
-const entryOf = (value: unknown): KeptEntry | null => {
-  if (typeof value !== 'object' || value === null) return null;
-  const [version, part]: unknown[] = [Reflect.get(value, 'version'), Reflect.get(value, 'part')];
-  if (version !== partVersion) return null;
-  if (part === null) return { version, part };
-  const read = hardwareSchema.safeParse(part);
-  return read.success ? { version, part: read.data } : null;
-};
+/** The book to be kept, where, what it starts with, and whom to tell of a failure. */
+export interface BookKeeping<Id extends string, Entry> {
+  readonly kind: BookKind<Id, Entry>;
+  readonly shelf: BookShelf;
+  readonly book: BookStore<Id, Entry>;
+  readonly generic: BookEntries<Id, Entry>;
+  readonly say: (line: string) => void;
+}
 
-const readEntries = (shelved: ReadonlyMap<string, unknown>) => {
-  const change: Record<HardwareId, Hardware | null> = {};
-  let unreadable = 0;
-  for (const [key, value] of shelved) {
-    const entry = hardwareId.safeParse(key).success ? entryOf(value) : null;
-    if (entry === null) unreadable += 1;
-    else change[key as HardwareId] = entry.part;
+type Kept<Id extends string, Entry> = Pick<BookKeeping<Id, Entry>, 'kind' | 'shelf' | 'generic'>;
+
+/** What `read` makes of a kept value; undefined where it refuses it. */
+const readable = <Value>(read: () => Value): Value | undefined => {
+  try {
+    return read();
+  } catch (error) {
+    if (error instanceof RangeError) return undefined;
+    throw error;
   }
-  return { change, unreadable };
 };
 
-const readBook = (shelved: ReadonlyMap<string, unknown>, generic: Parts): KeptBook => {
-  const { change, unreadable } = readEntries(shelved);
-  const parts = withChange(generic, change);
-  if (unreadable === 0) return { parts, trouble: null };
-  const entries = unreadable === 1 ? '1 entry' : `${unreadable} entries`;
-  const trouble = `The hardware book kept on this device has ${entries} that this program cannot read; they stay there.`;
-  return { parts, trouble };
+/** An entry as the device keeps it: of which version; null for one taken out, undefined for none. */
+const entryOf = <Id extends string, Entry>(
+  { field, version, checkedEntry }: BookKind<Id, Entry>,
+  value: unknown,
+): Entry | null | undefined => {
+  if (typeof value !== 'object' || value === null) return undefined;
+  if (Reflect.get(value, 'version') !== version) return undefined;
+  const entry: unknown = Reflect.get(value, field);
+  return entry === null ? null : readable(() => checkedEntry(entry, []));
+};
+
+const readBook = <Id extends string, Entry>(
+  { kind, generic }: Omit<Kept<Id, Entry>, 'shelf'>,
+  shelved: ReadonlyMap<string, unknown>,
+): KeptBook<Id, Entry> => {
+  const found: [Id, Entry | null][] = [];
+  for (const [key, value] of shelved) {
+    const id = readable(() => kind.checkedId(key));
+    const entry = id === undefined ? undefined : entryOf(kind, value);
+    if (id !== undefined && entry !== undefined) found.push([id, entry]);
+  }
+  const change = Object.fromEntries(found) as BookChange<Id, Entry>;
+  const entries = withChange(generic, change);
+  const unreadable = shelved.size - found.length;
+  if (unreadable === 0) return { entries, trouble: null };
+  const count = unreadable === 1 ? '1 entry' : `${unreadable} entries`;
+  const trouble = `The ${kind.called} kept on this device has ${count} that this program cannot read; they stay there.`;
+  return { entries, trouble };
 };
 
 /**
  * Reads the book that the device has kept: its entries over the generic ones, less those that were
  * taken out. Never throws; an empty shelf is no trouble.
  */
-export const loadBook = async (shelf: BookShelf, generic: Parts): Promise<KeptBook> => {
+export const loadBook = async <Id extends string, Entry>(
+  from: Kept<Id, Entry>,
+): Promise<KeptBook<Id, Entry>> => {
   try {
-    return readBook(await shelf.readAll(), generic);
+    return readBook(from, await from.shelf.readAll());
   } catch (error) {
-    const trouble = `The hardware book could not be read from this device: ${told(error)}`;
-    return { parts: generic, trouble };
+    const trouble = `The ${from.kind.called} could not be read from this device: ${told(error)}`;
+    return { entries: from.generic, trouble };
   }
 };
 
 /** Which entries differ between two books, as the later has them; null for one that it lacks. */
-const changeBetween = (before: Parts, after: Parts): BookChange => {
-  const names = new Set([...Object.keys(before), ...Object.keys(after)] as HardwareId[]);
+const changeBetween = <Id extends string, Entry>(
+  before: BookEntries<Id, Entry>,
+  after: BookEntries<Id, Entry>,
+): BookChange<Id, Entry> => {
+  const names = new Set([...Object.keys(before), ...Object.keys(after)] as Id[]);
   const differing = [...names].filter((id) => before[id] !== after[id]);
-  return Object.fromEntries(differing.map((id) => [id, after[id] ?? null]));
+  const pairs = differing.map((id) => [id, Object.hasOwn(after, id) ? after[id] : null]);
+  return Object.fromEntries(pairs) as BookChange<Id, Entry>;
 };
-
-/** The book to be kept, where, what it starts with, and whom to tell of a failure. */
-export interface BookKeeping {
-  readonly shelf: BookShelf;
-  readonly book: BookStore;
-  readonly generic: Parts;
-  readonly say: (line: string) => void;
-}
 
 /** Keeps a book; `refresh` takes over what other tabs have written. */
 export interface BookKeeper {
@@ -88,29 +100,31 @@ export interface BookKeeper {
  * throws: the first failure in a row is told as one line, and what was not written is tried again
  * with the next change.
  */
-export const keepBook = ({ shelf, book, generic, say }: BookKeeping): BookKeeper => {
+export const keepBook = <Id extends string, Entry>(keeping: BookKeeping<Id, Entry>): BookKeeper => {
+  const { kind, shelf, book, say } = keeping;
   /** What the shelf holds, as far as this tab knows. */
-  let shelved = book.getState().parts;
+  let shelved = book.getState().entries;
   let queue: Promise<void> = Promise.resolve();
   let failing = false;
   const write = async (): Promise<void> => {
-    const { parts } = book.getState();
-    const change = changeBetween(shelved, parts);
-    const values = Object.entries<Hardware | null>(change).map(
-      ([id, part]): [string, KeptEntry] => [id, { version: partVersion, part }],
-    );
+    const { entries } = book.getState();
+    const change = changeBetween(shelved, entries);
+    const values = Object.entries(change).map(([id, entry]) => [
+      id,
+      { version: kind.version, [kind.field]: entry },
+    ]);
     if (values.length === 0) return;
-    await shelf.write(Object.fromEntries(values));
-    shelved = parts;
+    await shelf.write(Object.fromEntries(values) as Readonly<Record<string, unknown>>);
+    shelved = entries;
     failing = false;
   };
   const read = async (): Promise<void> => {
-    const fresh = readBook(await shelf.readAll(), generic).parts;
-    const { parts } = book.getState();
+    const fresh = readBook(keeping, await shelf.readAll()).entries;
+    const { entries } = book.getState();
     // what this tab has not yet written is newer than what was read
-    const own = changeBetween(shelved, parts);
-    shelved = kept(parts, fresh);
-    book.getState().receive(kept(parts, withChange(shelved, own)));
+    const own = changeBetween(shelved, entries);
+    shelved = kept(entries, fresh);
+    book.getState().receive(kept(entries, withChange(shelved, own)));
   };
   // one after the other, so that no reading undoes a writing
   const line = (deed: () => Promise<void>, fault: string): Promise<void> => {
@@ -120,10 +134,10 @@ export const keepBook = ({ shelf, book, generic, say }: BookKeeping): BookKeeper
     });
     return queue;
   };
-  const now = () => line(write, 'The hardware book is not being kept on the device');
+  const now = () => line(write, `The ${kind.called} is not being kept on the device`);
   const stop = book.subscribe((state, before) => {
-    if (state.parts !== before.parts) void now();
+    if (state.entries !== before.entries) void now();
   });
-  const refresh = () => line(read, 'The hardware book could not be read from this device');
+  const refresh = () => line(read, `The ${kind.called} could not be read from this device`);
   return { now, refresh, stop };
 };

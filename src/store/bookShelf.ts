@@ -1,6 +1,6 @@
 import { openDB } from 'idb';
 
-/** The place on the device that holds the hardware book, entry by entry. Each may fail by rejecting. */
+/** The place on the device that holds a book, entry by entry. Each may fail by rejecting. */
 export interface BookShelf {
   /** Everything kept, by key. */
   readonly readAll: () => Promise<ReadonlyMap<string, unknown>>;
@@ -8,12 +8,20 @@ export interface BookShelf {
   readonly write: (values: Readonly<Record<string, unknown>>) => Promise<void>;
 }
 
-// a chest of its own: no site, and no trouble with one, can touch the book
-const chest = 'lathline-book';
-const drawer = 'parts';
+/** Where in the browser's IndexedDB a book lies. */
+export interface BookPlace {
+  readonly chest: string;
+  readonly drawer: string;
+}
 
-/** The shelf in the browser's IndexedDB. Opened at each use, so that a failure can pass. */
-export const deviceBookShelf = (): BookShelf => {
+// chests of their own: no site, no other book, and no trouble with one, can touch a book
+export const bookPlaces = {
+  hardware: { chest: 'lathline-book', drawer: 'parts' },
+  townRules: { chest: 'lathline-town-rules', drawer: 'rules' },
+} as const satisfies Record<string, BookPlace>;
+
+/** The shelf of a book in the browser's IndexedDB. Opened at each use, so that a failure can pass. */
+export const deviceBookShelf = ({ chest, drawer }: BookPlace): BookShelf => {
   const open = () =>
     openDB(chest, 1, {
       upgrade: (db) => {

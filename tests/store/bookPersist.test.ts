@@ -2,9 +2,13 @@ import { describe, expect, it } from 'vitest';
 import type { Hardware } from '../../src/site/hardware.ts';
 import type { HardwareId } from '../../src/site/ids.ts';
 import type { Parts } from '../../src/site/parts.ts';
+import type { TownRule } from '../../src/site/townRule.ts';
 import { keepBook, loadBook } from '../../src/store/bookPersist.ts';
-import { deviceBookShelf, type BookShelf } from '../../src/store/bookShelf.ts';
+import { bookPlaces, deviceBookShelf, type BookShelf } from '../../src/store/bookShelf.ts';
 import { createBookStore } from '../../src/store/bookStore.ts';
+import { hardwareKind } from '../../src/store/hardwareKind.ts';
+import { townRuleKind } from '../../src/store/townRuleKind.ts';
+import { inches } from '../../src/units/inches.ts';
 import { inventedHinge } from './invented.ts';
 
 const generic: Parts = { 'hardware:a': inventedHinge('A'), 'hardware:b': inventedHinge('B') };
@@ -29,13 +33,19 @@ const memory = () => {
 
 /** A tab that has the book open. */
 const openTab = async (shelf: BookShelf) => {
-  const { parts } = await loadBook(shelf, generic);
-  const book = createBookStore(parts);
+  const { entries } = await loadBook({ kind: hardwareKind, shelf, generic });
+  const book = createBookStore(hardwareKind, entries);
   const said: string[] = [];
-  const keeper = keepBook({ shelf, book, generic, say: (line) => said.push(line) });
+  const keeper = keepBook({
+    kind: hardwareKind,
+    shelf,
+    book,
+    generic,
+    say: (line) => said.push(line),
+  });
   const put = (id: HardwareId, part: Hardware | null) =>
     book.getState().change('Change', { [id]: part });
-  return { book, keeper, put, said, parts: () => book.getState().parts };
+  return { book, keeper, put, said, parts: () => book.getState().entries };
 };
 
 describe('the book on the device', () => {
@@ -126,8 +136,8 @@ describe('the book on the device', () => {
     values.set('hardware:a', { version: 70, part: inventedHinge('A', 9) });
     values.set('__proto__', { version: 2, part: null });
     values.set('hardware:c', { version: 2, part: inventedHinge('C') });
-    const { parts, trouble } = await loadBook(shelf, generic);
-    expect(parts).toEqual({ ...generic, 'hardware:c': inventedHinge('C') });
+    const { entries, trouble } = await loadBook({ kind: hardwareKind, shelf, generic });
+    expect(entries).toEqual({ ...generic, 'hardware:c': inventedHinge('C') });
     expect(trouble).toMatch(/has 2 entries that this program cannot read; they stay there\.$/);
     const tab = await openTab(shelf);
     tab.put('hardware:b', null);
@@ -136,8 +146,38 @@ describe('the book on the device', () => {
   });
 
   it('[H8] a device without a database is a trouble told, not thrown', async () => {
-    const { parts, trouble } = await loadBook(deviceBookShelf(), generic);
-    expect(parts).toBe(generic);
+    const shelf = deviceBookShelf(bookPlaces.hardware);
+    const { entries, trouble } = await loadBook({ kind: hardwareKind, shelf, generic });
+    expect(entries).toBe(generic);
     expect(trouble).toMatch(/^The hardware book could not be read from this device: .*indexedDB/);
+  });
+
+  it('[H30] rules of towns are kept by themselves, and one that says nothing is not read', async () => {
+    const { shelf, values } = memory();
+    const rule: TownRule = {
+      town: 'Inventedville',
+      measure: 'fence no higher than',
+      limit: inches(48),
+      words: '',
+      source: '',
+    };
+    const from = { kind: townRuleKind, shelf, generic: {}, say: () => undefined };
+    const book = createBookStore(townRuleKind, (await loadBook(from)).entries);
+    expect(book.getState().entries).toEqual({});
+    const keeper = keepBook({ ...from, book });
+    const { change } = book.getState();
+    change('Add', { 'town-rule:a': rule, 'town-rule:b': rule });
+    await keeper.now();
+    expect(values.get('town-rule:a')).toEqual({ version: 7, rule });
+    values.set('town-rule:b', { version: 7, rule: { ...rule, limit: null } });
+    expect(await loadBook(from)).toEqual({
+      entries: { 'town-rule:a': rule },
+      trouble:
+        'The book of town rules kept on this device has 1 entry that this program cannot read; they stay there.',
+    });
+    expect(() => change('Change', { 'town-rule:a': { ...rule, measure: null } })).toThrow(
+      'book › town-rule:a › limit: expected nothing, or a measure that it limits',
+    );
+    expect(new Set(Object.values(bookPlaces).map(({ chest }) => chest)).size).toBe(2);
   });
 });

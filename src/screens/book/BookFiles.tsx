@@ -30,7 +30,7 @@ export const BookFiles = () => {
     const { name } = file;
     const text = await readBookFile(file);
     const found = text.ok
-      ? bookFromCsv(text.value, { book: store.getState().parts, freshId })
+      ? bookFromCsv(text.value, { book: store.getState().entries, freshId })
       : text;
     setOpened({
       name,
