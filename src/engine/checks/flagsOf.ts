@@ -13,6 +13,7 @@ import { checkGates } from './checkGates.ts';
 import { checkGround } from './checkGround.ts';
 import { checkHangings } from './checkHangings.ts';
 import { checkHardware } from './checkHardware.ts';
+import { checkHeightZones } from './checkHeightZones.ts';
 import { checkHoles } from './checkHoles.ts';
 import { checkKeepOuts } from './checkKeepOuts.ts';
 import { checkLeafGround } from './checkLeafGround.ts';
@@ -81,4 +82,5 @@ export const flagsOf = (site: Site, laid: LaidYard, carry: Carry): Flag[] =>
     ...checkTownRules(site, laid),
     ...checkBarbedWire(site, laid),
     ...checkOverhead(site, laid),
+    ...checkHeightZones(site, laid),
   ].toSorted((a, b) => rank[a.level] - rank[b.level] || (sortKey(a) < sortKey(b) ? -1 : 1));
