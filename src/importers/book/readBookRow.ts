@@ -1,4 +1,5 @@
 import { hardwareSchema, type Hardware } from '../../site/hardware.ts';
+import type { BookCells } from './bookTable.ts';
 import { issueLine } from '../../site/issueLine.ts';
 import { measuredPart } from '../../site/measuredPart.ts';
 import { partFault, type PartWords } from '../../site/partFault.ts';
@@ -12,7 +13,7 @@ import type { BookColumn } from '../../exporters/csv/bookColumns.ts';
 import { exactText } from '../../exporters/csv/exactText.ts';
 
 /** The cells of a row by their columns; a column that the file does not have is not there. */
-export type BookCells = Readonly<Partial<Record<BookColumn, string>>>;
+export type PartCells = BookCells<BookColumn>;
 
 const words: PartWords = {
   low: 'Low',
@@ -38,14 +39,14 @@ const must = <T>(column: BookColumn, parsed: Parsed<T>): T =>
   parsed.ok ? parsed.value : refuse(`${column}: ${parsed.reason}`);
 
 /** The length in a cell; null in an empty one; `old` where the file has no such column. */
-const lengthIn = (cells: BookCells, column: BookColumn, old: Inches | null): Inches | null => {
+const lengthIn = (cells: PartCells, column: BookColumn, old: Inches | null): Inches | null => {
   const cell = cells[column];
   if (cell === undefined) return old;
   return cell.trim() === '' ? null : must(column, parseLength(cell));
 };
 
 const choiceIn = <T extends string>(
-  cells: BookCells,
+  cells: PartCells,
   column: BookColumn,
   choices: readonly [T, ...T[]],
   old: T,
@@ -59,7 +60,7 @@ const choiceIn = <T extends string>(
 };
 
 /** What kind of part a row is of. */
-export const kindIn = (cells: BookCells): Parsed<Hardware['kind']> => {
+export const kindIn = (cells: PartCells): Parsed<Hardware['kind']> => {
   const kinds = ['hinge', 'latch', 'drop rod', 'closer'] as const;
   const cell = cells.Kind?.trim().toLowerCase() ?? '';
   const kind = kinds.find((one) => one === cell);
@@ -68,7 +69,7 @@ export const kindIn = (cells: BookCells): Parsed<Hardware['kind']> => {
 };
 
 const rangeIn = (
-  cells: BookCells,
+  cells: PartCells,
   ends: readonly [BookColumn, BookColumn],
   old: Hardware['fits']['post'],
 ): Hardware['fits']['post'] => {
@@ -83,7 +84,7 @@ const rangeIn = (
 
 const none = inches(0);
 
-const takesIn = (cells: BookCells, { kind, takes }: Hardware, told: boolean): Hardware['takes'] => {
+const takesIn = (cells: PartCells, { kind, takes }: Hardware, told: boolean): Hardware['takes'] => {
   const old = told ? takes : { low: null, planned: null, high: null };
   const low = lengthIn(cells, 'Low', old.low);
   const high = lengthIn(cells, 'High', old.high);
@@ -96,7 +97,7 @@ const takesIn = (cells: BookCells, { kind, takes }: Hardware, told: boolean): Ha
   };
 };
 
-const readingsIn = (cells: BookCells, old: Hardware['readings']): readonly Inches[] => {
+const readingsIn = (cells: PartCells, old: Hardware['readings']): readonly Inches[] => {
   const cell = cells.Readings;
   if (cell === undefined) return old;
   if (cell.trim() === '') return [];
@@ -104,10 +105,10 @@ const readingsIn = (cells: BookCells, old: Hardware['readings']): readonly Inche
 };
 
 /** Whether a row leaves what the part takes to its readings. */
-const byReadings = ({ Low, Planned, High, Readings = '' }: BookCells): boolean =>
+const byReadings = ({ Low, Planned, High, Readings = '' }: PartCells): boolean =>
   Readings.trim() !== '' && [Low, Planned, High].every((cell = '') => cell.trim() === '');
 
-const partIn = (cells: BookCells, old: Hardware | null): Hardware => {
+const partIn = (cells: PartCells, old: Hardware | null): Hardware => {
   const kind = must('Kind', kindIn(cells));
   const base: Hardware = old ?? {
     ...untoldPart,
@@ -141,7 +142,7 @@ const partIn = (cells: BookCells, old: Hardware | null): Hardware => {
  * the book that the row changes; null for a new one. A row with readings and none of the three
  * sizes takes what was read. Unread with one line that names the column.
  */
-export const readBookRow = (cells: BookCells, old: Hardware | null): Parsed<Hardware> => {
+export const readBookRow = (cells: PartCells, old: Hardware | null): Parsed<Hardware> => {
   try {
     const part = partIn(cells, old);
     const fault = partFault(part, words);

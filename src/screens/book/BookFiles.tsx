@@ -1,37 +1,42 @@
 import { useRef, useState } from 'react';
-import { bookFromCsv, type BookImport } from '../../importers/book/bookFromCsv.ts';
-import { bookToCsv } from '../../exporters/csv/bookToCsv.ts';
-import { useBench, useBook } from '../bench.ts';
+import type { Parsed } from '../../units/parsed.ts';
 import { download } from '../files/download.ts';
-import { freshId } from './freshId.ts';
+import type { ImportLines } from './importLines.ts';
 import { ImportPreview } from './ImportPreview.tsx';
 import { readBookFile } from './readBookFile.ts';
-import { useBookChange } from './useBookChange.ts';
 
 const csv = 'text/csv';
+
+/** What a file would do to the book, and the deed: null, or the one line why not. */
+export interface BookFileRead {
+  readonly lines: ImportLines;
+  readonly take: (label: string) => string | null;
+}
+
+interface Props {
+  /** The name of the file that the book is written to. */
+  readonly name: string;
+  readonly write: () => string;
+  readonly read: (text: string) => Parsed<BookFileRead>;
+}
 
 /** What was read of a file and waits to be taken, or what is wrong with it. */
 interface Opened {
   readonly name: string;
-  readonly found: BookImport | null;
+  readonly found: BookFileRead | null;
   /** One line for the hand, and whether it tells of a fault; empty where there is nothing to say. */
   readonly said: string;
   readonly tone: 'note' | 'fault';
 }
 
-/** The book as a file, out and in. What a file would do is shown before it is let. */
-export const BookFiles = () => {
-  const { book: store } = useBench();
-  const book = useBook();
-  const change = useBookChange();
+/** A book as a file, out and in. What a file would do is shown before it is let. */
+export const BookFiles = ({ name: file, write, read }: Props) => {
   const chooser = useRef<HTMLInputElement>(null);
   const [opened, setOpened] = useState<Opened | null>(null);
-  const open = async (file: File) => {
-    const { name } = file;
-    const text = await readBookFile(file);
-    const found = text.ok
-      ? bookFromCsv(text.value, { book: store.getState().entries, freshId })
-      : text;
+  const open = async (chosen: File) => {
+    const { name } = chosen;
+    const text = await readBookFile(chosen);
+    const found = text.ok ? read(text.value) : text;
     setOpened({
       name,
       found: found.ok ? found.value : null,
@@ -39,10 +44,8 @@ export const BookFiles = () => {
       said: found.ok ? '' : `${name}: ${found.reason}; the book is as it was`,
     });
   };
-  const take = ({ name, found }: Opened) => {
-    const rows = found === null ? [] : [...found.added, ...found.changed];
-    const parts = Object.fromEntries(rows.map(({ id, hardware }) => [id, hardware]));
-    const fault = change(`Import ${name}`, parts);
+  const take = (name: string, found: BookFileRead) => {
+    const fault = found.take(`Import ${name}`);
     setOpened({
       name,
       found: null,
@@ -57,9 +60,7 @@ export const BookFiles = () => {
         <button
           type="button"
           // a byte order mark tells spreadsheets that it is Unicode
-          onClick={() =>
-            download({ name: 'hardware-book.csv', type: csv, content: `\uFEFF${bookToCsv(book)}` })
-          }
+          onClick={() => download({ name: file, type: csv, content: `\uFEFF${write()}` })}
         >
           Export CSV
         </button>
@@ -75,9 +76,9 @@ export const BookFiles = () => {
         aria-label="CSV file to import"
         tabIndex={-1}
         onChange={(event) => {
-          const file = event.target.files?.[0];
+          const chosen = event.target.files?.[0];
           event.target.value = '';
-          if (file !== undefined) void open(file);
+          if (chosen !== undefined) void open(chosen);
         }}
       />
       {opened !== null && opened.said !== '' && (
@@ -85,12 +86,11 @@ export const BookFiles = () => {
           {opened.said}
         </p>
       )}
-      {opened !== null && opened.found !== null && (
+      {opened?.found != null && (
         <ImportPreview
           name={opened.name}
-          found={opened.found}
-          book={book}
-          onTake={() => take(opened)}
+          lines={opened.found.lines}
+          onTake={() => opened.found !== null && take(opened.name, opened.found)}
           onLeave={() => setOpened(null)}
         />
       )}

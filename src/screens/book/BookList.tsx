@@ -31,7 +31,7 @@ export const BookList = ({ kinds, onTake }: Props) => {
   const [fault, setFault] = useState<string | null>(null);
   const put = (label: string, part: Hardware | undefined) => {
     if (part === undefined) return;
-    const id = freshId();
+    const id = freshId('hardware');
     const refused = change(label, { [id]: part });
     setFault(refused);
     if (refused !== null) return;

@@ -3,9 +3,9 @@ import type { Hardware } from '../../site/hardware.ts';
 import type { PartPlan } from '../../store/plans.ts';
 import { useBench } from '../bench.ts';
 import { SheetOver } from '../frame/SheetOver.tsx';
-import { useStored } from '../useStored.ts';
-import { BookFiles } from './BookFiles.tsx';
 import { BookList } from './BookList.tsx';
+import { BookUndo } from './BookUndo.tsx';
+import { HardwareFiles } from './HardwareFiles.tsx';
 
 interface Props {
   /** Every kind where it is not given. */
@@ -24,26 +24,8 @@ export const HardwareBook = ({ kinds = allKinds, onTake, onClose }: Props) => (
       Kept on this device for every site. Sizes that are assumed are generic: measure the parts on
       order, one by one, and type what you read.
     </p>
-    <BookUndo />
+    <BookUndo book={useBench().book} />
     <BookList kinds={kinds} onTake={onTake} />
-    <BookFiles />
+    <HardwareFiles />
   </SheetOver>
 );
-
-const BookUndo = () => {
-  const { book } = useBench();
-  const past = useStored(book, (state) => state.past);
-  const future = useStored(book, (state) => state.future);
-  const { undo, redo } = book.getState();
-  const [back, again] = [past.at(-1)?.label, future[0]?.label];
-  return (
-    <div className="book-undo" role="group" aria-label="Undo in the book">
-      <button type="button" disabled={back === undefined} onClick={undo}>
-        Undo {back !== undefined && <small>{back}</small>}
-      </button>
-      <button type="button" disabled={again === undefined} onClick={redo}>
-        Redo {again !== undefined && <small>{again}</small>}
-      </button>
-    </div>
-  );
-};

@@ -1,13 +1,8 @@
-import type { BookImport } from '../../importers/book/bookFromCsv.ts';
-import type { Parts } from '../../site/parts.ts';
-import { useSite } from '../bench.ts';
-import { changeLine } from './importLines.ts';
-import { partLine } from './partWords.ts';
+import type { ImportLines } from './importLines.ts';
 
 interface Props {
   readonly name: string;
-  readonly found: BookImport;
-  readonly book: Parts;
+  readonly lines: ImportLines;
   readonly onTake: () => void;
   readonly onLeave: () => void;
 }
@@ -27,19 +22,15 @@ const Lines = ({ title, lines }: { readonly title: string; readonly lines: reado
   );
 
 /** What a file would add to the book and change in it, and what of it cannot be taken. */
-export const ImportPreview = ({ name, found, book, onTake, onLeave }: Props) => {
-  const { lengths } = useSite();
-  const { added, changed, same, refused, leftOut } = found;
+export const ImportPreview = ({ name, lines, onTake, onLeave }: Props) => {
+  const { added, changed, refused, same, leftOut } = lines;
   const count = added.length + changed.length;
-  const addedLines = added.map(
-    ({ line, hardware }) => `line ${line}: ${hardware.label}: ${partLine(hardware, lengths)}`,
-  );
   return (
     <div className="import" role="group" aria-label={`What ${name} would do`}>
       <h3>{name}</h3>
-      <Lines title="Added" lines={addedLines} />
-      <Lines title="Changed" lines={changed.map((row) => changeLine(row, book))} />
-      <Lines title="Refused" lines={refused.map(({ line, reason }) => `line ${line}: ${reason}`)} />
+      <Lines title="Added" lines={added} />
+      <Lines title="Changed" lines={changed} />
+      <Lines title="Refused" lines={refused} />
       {same > 0 && <p>In the book as they are: {same}.</p>}
       {leftOut.length > 0 && <p>The book has no place for these columns: {leftOut.join(', ')}.</p>}
       <div className="choices">

@@ -1,10 +1,8 @@
-import type { HardwareId } from '../../site/ids.ts';
-
-/** An id that no other device gives to a part. */
-export const freshId = (): HardwareId => {
+/** An id of a kind, such as `hardware`, that no other device gives. */
+export const freshId = <Kind extends string>(kind: Kind): `${Kind}:${string}` => {
   // randomUUID is missing where the page is not served over https
   const digits = Array.from(crypto.getRandomValues(new Uint8Array(12)), (byte) =>
     byte.toString(16).padStart(2, '0'),
   );
-  return `hardware:${digits.join('')}`;
+  return `${kind}:${digits.join('')}`;
 };

@@ -5,7 +5,7 @@ const mostBytes = 8_000_000;
 
 /** The text of a file that was chosen for the book; unread with one line where it has none. */
 export const readBookFile = async (file: File): Promise<Parsed<string>> => {
-  if (file.size > mostBytes) return unread('too large for a hardware book');
+  if (file.size > mostBytes) return unread('too large for a book');
   try {
     return read(new TextDecoder('utf-8', { fatal: true }).decode(await file.arrayBuffer()));
   } catch (error) {

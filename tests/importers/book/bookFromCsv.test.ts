@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { bookFromCsv, type BookImport } from '../../../src/importers/book/bookFromCsv.ts';
+import { bookFromCsv } from '../../../src/importers/book/bookFromCsv.ts';
+import type { BookImport } from '../../../src/importers/book/bookImport.ts';
 import { bookToCsv } from '../../../src/exporters/csv/bookToCsv.ts';
 import type { Hardware } from '../../../src/site/hardware.ts';
 import type { HardwareId } from '../../../src/site/ids.ts';
@@ -24,7 +25,7 @@ const freshIds = () => {
   };
 };
 
-const taken = (text: string, book: Parts = {}): BookImport => {
+const taken = (text: string, book: Parts = {}): BookImport<HardwareId, Hardware> => {
   const result = bookFromCsv(text, { book, freshId: freshIds() });
   if (!result.ok) throw new Error(result.reason);
   return result.value;
@@ -69,7 +70,7 @@ describe('the file of a hardware book', () => {
       fc.property(anyBook, (book) => {
         const text = bookToCsv(book);
         const { added, ...rest } = taken(text);
-        const back = Object.fromEntries(added.map(({ id, hardware }) => [id, hardware]));
+        const back = Object.fromEntries(added.map(({ id, entry }) => [id, entry]));
         expect(back).toEqual(book);
         expect(rest).toEqual({ changed: [], same: 0, refused: [], leftOut: [] });
         const again = taken(text, book);
@@ -104,14 +105,14 @@ describe('the file of a hardware book', () => {
     expect([added, refused]).toEqual([[], []]);
     expect(leftOut).toEqual(['Shelf']);
     expect(changed).toEqual([
-      { line: 2, id: 'hardware:b', hardware: { ...latch, takes: { ...latch.takes, high: 3 } } },
+      { line: 2, id: 'hardware:b', entry: { ...latch, takes: { ...latch.takes, high: 3 } } },
     ]);
   });
 
   it('takes readings for the sizes: a hinge is planned at the largest', () => {
     const { added } = taken('Kind,Name,Readings\nhinge,New,"2, 1 3/4, 1 7/8"\n');
     expect(
-      added.map(({ id, hardware: { takes, readings, from } }) => [id, takes, readings, from]),
+      added.map(({ id, entry: { takes, readings, from } }) => [id, takes, readings, from]),
     ).toEqual([
       ['hardware:new-1', { low: 1.75, planned: 2, high: 2 }, [1.75, 1.875, 2], 'measured'],
     ]);
@@ -162,9 +163,7 @@ describe('the file of a hardware book', () => {
     const text =
       'Kind,Name,Key\nhinge,One,a\nhinge,Two,a\nlatch,Other,a\nlatch,Fork,\nlatch,F,no_key\n';
     const { changed, refused } = taken(text, book);
-    expect(changed.map(({ id, hardware }) => [id, hardware.label])).toEqual([
-      ['hardware:a', 'One'],
-    ]);
+    expect(changed.map(({ id, entry }) => [id, entry.label])).toEqual([['hardware:a', 'One']]);
     expect(refused).toEqual([
       { line: 3, reason: 'the same part as in line 2' },
       { line: 4, reason: 'Kind: expected hinge as the book has it, found latch' },

@@ -59,7 +59,7 @@ const BookSays = ({ id, part }: Pick<Props, 'id' | 'part'>) => {
   const put = () => {
     const fault =
       partFault(part, partWords(part.kind, lengths)) ??
-      change(`Put ${part.label} in the book`, { [found === own ? id : freshId()]: part });
+      change(`Put ${part.label} in the book`, { [found === own ? id : freshId('hardware')]: part });
     session.setState({ say: fault ?? `In the hardware book: ${part.label}` });
   };
   return (

@@ -1,0 +1,71 @@
+import { read, unread, type Parsed } from '../../units/parsed.ts';
+import { quotedText } from '../../units/quotedText.ts';
+import { readCsv, type CsvRow } from '../csv/readCsv.ts';
+
+/** The cells of a row by the columns that the file has. */
+export type BookCells<Column extends string> = Readonly<Partial<Record<Column, string>>>;
+
+/** The rows of a book's file, each with the line on which it begins. */
+export interface BookTable<Column extends string> {
+  /** Unread: a row that has not as many cells as the header. */
+  readonly rows: readonly { readonly line: number; readonly cells: Parsed<BookCells<Column>> }[];
+  /** Columns that the book has no place for. */
+  readonly leftOut: readonly string[];
+}
+
+/** The columns of a book, and those that every form of its file has. */
+export interface BookColumns<Column extends string> {
+  readonly all: readonly Column[];
+  readonly needed: readonly Column[];
+}
+
+const columnNamed = <Column extends string>(
+  heading: string,
+  { all }: BookColumns<Column>,
+): Column | undefined => all.find((name) => name.toLowerCase() === heading.trim().toLowerCase());
+
+const headerFault = <Column extends string>(
+  header: CsvRow,
+  columns: BookColumns<Column>,
+): string | null => {
+  const found = header.cells.map((heading) => columnNamed(heading, columns));
+  if (columns.needed.some((name) => !found.includes(name))) {
+    return `line ${header.line}: expected a header with the columns ${columns.all.join(', ')}; found ${quotedText(header.cells.join(', '))}`;
+  }
+  const twice = found.find((name, n) => name !== undefined && found.indexOf(name) !== n);
+  return twice === undefined ? null : `line ${header.line}: expected the column ${twice} once`;
+};
+
+const cellsOf = <Column extends string>(
+  header: CsvRow,
+  row: CsvRow,
+  columns: BookColumns<Column>,
+): Parsed<BookCells<Column>> => {
+  const [due, found] = [header.cells.length, row.cells.length];
+  if (due !== found) return unread(`expected ${due} cells as in the header, found ${found}`);
+  const cells = header.cells.flatMap((heading, n) => {
+    const name = columnNamed(heading, columns);
+    return name === undefined ? [] : [[name, row.cells[n] ?? ''] as const];
+  });
+  return read(Object.fromEntries(cells) as BookCells<Column>);
+};
+
+/**
+ * The rows of a book's comma-separated text by its columns, which may stand in any order. Unread with
+ * one line for a text that is no such file.
+ */
+export const bookTable = <Column extends string>(
+  text: string,
+  columns: BookColumns<Column>,
+): Parsed<BookTable<Column>> => {
+  const all = readCsv(text);
+  if (!all.ok) return all;
+  const [header, ...rows] = all.value;
+  if (header === undefined) return unread('line 1: expected a header, found an empty file');
+  const fault = headerFault(header, columns);
+  if (fault !== null) return unread(fault);
+  return read({
+    rows: rows.map((row) => ({ line: row.line, cells: cellsOf(header, row, columns) })),
+    leftOut: header.cells.filter((heading) => columnNamed(heading, columns) === undefined),
+  });
+};
