@@ -14,6 +14,7 @@ import { loadSection } from './sections/loadSection.ts';
 import { measuredSection } from './sections/measuredSection.ts';
 import { openingsSection } from './sections/openingsSection.ts';
 import { structureSection } from './sections/structureSection.ts';
+import { townRulesSection } from './sections/townRulesSection.ts';
 import { sheetFrame } from './sheetFrame.ts';
 import { titleBlock } from './titleBlock.ts';
 
@@ -59,6 +60,7 @@ const draftsOf = (site: Site, layout: Layout, paper: Paper): Draft[] => {
     ...named(flagsPart, flagsSection(site, layout, width)),
     ...named('Measuring', measuredSection(site, layout, width)),
     ...named('Structure', structureSection(site, layout, width)),
+    ...named('Rules of towns', townRulesSection(site, width)),
     ...named('Cautions', cautionsSection(site, plan.left, width)),
   ];
   const pages = paginate(stacks, content);
@@ -73,7 +75,7 @@ const draftsOf = (site: Site, layout: Layout, paper: Paper): Draft[] => {
 
 /**
  * The whole crew sheet: the plan, the openings, the tapes with the holes, then load list, flags,
- * how the plan was measured, structure, notes and cautions, as many pages as they need, each with its title block.
+ * how the plan was measured, structure, rules of towns, notes and cautions, as many pages as they need, each with its title block.
  */
 export const sheetSet = (site: Site, layout: Layout, options: SheetOptions): readonly Page[] => {
   const paper = chosenPaper(site, layout, options);

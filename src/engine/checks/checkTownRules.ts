@@ -1,32 +1,21 @@
 import type { TownRuleId } from '../../site/ids.ts';
 import type { Site } from '../../site/site.ts';
 import type { TownRule } from '../../site/townRule.ts';
-import { fineStyle } from '../../units/fineStyle.ts';
-import { formatLength } from '../../units/formatLength.ts';
 import type { Flag } from '../flag.ts';
 import type { LineLayout } from '../layout.ts';
 import type { LaidLines } from '../posts/layLines.ts';
 import { oneLine } from './names.ts';
 import { townMeasures } from './townMeasures.ts';
+import { townRuleText } from './townRuleText.ts';
 
-/** As much of a rule's words as a flag says, in characters; the table of rules has all. Ours. */
-const mostWords = 400;
-
-const wordsOf = ({ words }: TownRule): string => {
-  const line = oneLine(words);
-  return line.length <= mostWords ? line : `${line.slice(0, mostWords - 1)}…`;
-};
-
-const sourceOf = ({ source }: TownRule): string =>
-  oneLine(source) || 'as the company has it, no source told';
+/** As much of what a rule asks as a flag says, in characters; the table of rules has all. Ours. */
+const mostSaid = 400;
 
 /** What a rule asks and where that stands: `Town: measure limit; words (source)`. */
 const asked = (rule: TownRule, { lengths }: Site): string => {
-  const limit = rule.limit === null ? '' : formatLength(rule.limit, fineStyle(lengths));
-  const measured =
-    rule.measure === null ? '' : `${rule.measure} ${limit || 'nobody has said what'}`;
-  const texts = [measured, wordsOf(rule)].filter((text) => text !== '');
-  return `${oneLine(rule.town)}: ${texts.join('; ')} (${sourceOf(rule)})`;
+  const { asks, source } = townRuleText(rule, lengths);
+  const short = asks.length <= mostSaid ? asks : `${asks.slice(0, mostSaid - 1)}…`;
+  return `${oneLine(rule.town)}: ${short} (${source})`;
 };
 
 /** A rule that nothing of the plan can be compared with, told once, where the first line begins. */
