@@ -15,6 +15,7 @@ export const inks = [
   'tree',
   'ground',
   'keep-out',
+  'height zone',
   'dimension',
   'text',
   'stop',

@@ -22,6 +22,7 @@ export const pens = {
   paving: pen('faint', 0.01),
   pool: pen('water', 0.014),
   'keep-out': pen('keep-out', 0.01, [0.06, 0.04]),
+  'height zone': pen('height zone', 0.014, [0.14, 0.04, 0.02, 0.04]),
   tree: pen('tree', 0.01),
   contour: pen('ground', 0.005),
   shot: pen('ground', 0.01),

@@ -1,5 +1,6 @@
 import type { SitePoint } from '../geometry/point.ts';
 import type { Radians } from '../units/radians.ts';
+import type { Hatch } from './hatch.ts';
 import type { Ink } from './ink.ts';
 import type { PenName } from './pens.ts';
 import type { SignName } from './signName.ts';
@@ -20,7 +21,7 @@ export type Primitive =
       readonly points: readonly SitePoint[];
       readonly ink: Ink;
       readonly opacity: number;
-      readonly hatch: 'none' | 'diagonal' | 'cross';
+      readonly hatch: 'none' | Hatch;
     }
   /**
    * `radius` in inches on the ground; `least` is the smallest radius on paper, in paper inches, as

@@ -1,6 +1,7 @@
 import { boundsOf, boundsOverlap, type Bounds } from '../../geometry/bounds.ts';
 import type { PaperPoint } from '../../geometry/point.ts';
 import { segmentsOutline } from './polylineOutline.ts';
+import type { Hatch } from '../hatch.ts';
 import type { Outline } from '../outline.ts';
 
 /** Between two hatch lines, measured across the page; paper inches. */
@@ -35,20 +36,35 @@ const slanted = (bounds: Bounds, origin: PaperPoint, lean: 1 | -1): Outline => {
   );
 };
 
+/** Level lines across upright bounds, on a raster that starts at `origin`. */
+const level = ({ minX, maxX, minY, maxY }: Bounds, { y }: PaperPoint): Outline => {
+  const [from, to] = [Math.ceil((minY - y) / spacing), Math.floor((maxY - y) / spacing)];
+  return segmentsOutline(
+    Array.from({ length: Math.max(0, to - from + 1) }, (_, n) => {
+      const at = y + (from + n) * spacing;
+      return [
+        { x: minX, y: at },
+        { x: maxX, y: at },
+      ] as const;
+    }),
+  );
+};
+
 /**
  * Hatching for the ground inside points on the paper, to be clipped to them: 45° lines, two ways
- * for `cross`. Only the part inside `window` is drawn; the raster hangs on the first point, so it
+ * for `cross`; level ones for `level`. Only the part inside `window` is drawn; the raster hangs on the first point, so it
  * stays where it is while the window moves.
  */
 export const hatchLines = (
   points: readonly PaperPoint[],
-  hatch: 'diagonal' | 'cross',
+  hatch: Hatch,
   window: Bounds | null,
 ): Outline => {
   const [origin] = points;
   const all = boundsOf(points);
   const bounds = all === null ? null : shared(all, window);
   if (bounds === null || origin === undefined) return [];
+  if (hatch === 'level') return level(bounds, origin);
   const up = slanted(bounds, origin, 1);
   return hatch === 'diagonal' ? up : [...up, ...slanted(bounds, origin, -1)];
 };

@@ -8,11 +8,13 @@ import type { Segment } from '../../geometry/segment.ts';
 import type { Feature } from '../../site/feature.ts';
 import type { Site } from '../../site/site.ts';
 import { radians } from '../../units/radians.ts';
+import type { Hatch } from '../hatch.ts';
 import type { Ink } from '../ink.ts';
 import { pens, type PenName } from '../pens.ts';
 import type { Primitive } from '../primitive.ts';
 import { wrapText } from '../wrapText.ts';
 import { edgeLabels } from './edgeLabels.ts';
+import { heightLimitText } from './heightLimitText.ts';
 import { pathPoints } from './pathPoints.ts';
 
 type Of<Kind extends Feature['kind']> = Extract<Feature, { kind: Kind }>;
@@ -20,16 +22,13 @@ type AreaKind = 'building' | 'paving' | 'pool' | 'keep-out' | 'height zone';
 
 /** How ground of each sort is filled and edged. */
 const grounds: Readonly<
-  Record<
-    AreaKind,
-    { ink: Ink; opacity: number; hatch: 'none' | 'diagonal' | 'cross'; pen: PenName }
-  >
+  Record<AreaKind, { ink: Ink; opacity: number; hatch: 'none' | Hatch; pen: PenName }>
 > = {
   building: { ink: 'building', opacity: 0.07, hatch: 'diagonal', pen: 'building' },
   paving: { ink: 'paving', opacity: 0.13, hatch: 'none', pen: 'paving' },
   pool: { ink: 'water', opacity: 0.16, hatch: 'none', pen: 'pool' },
   'keep-out': { ink: 'keep-out', opacity: 0.05, hatch: 'cross', pen: 'keep-out' },
-  'height zone': { ink: 'boundary', opacity: 0.06, hatch: 'none', pen: 'boundary' },
+  'height zone': { ink: 'height zone', opacity: 0.06, hatch: 'level', pen: 'height zone' },
 };
 
 const name = (
@@ -52,6 +51,12 @@ const name = (
         },
       ];
 
+/** What ground is called on the drawing; of a height limit that too. */
+const groundName = (feature: Of<AreaKind>, site: Site): string =>
+  feature.kind === 'height zone'
+    ? `${feature.label.trim() || feature.of}\n${heightLimitText(feature, site.lengths)}`
+    : feature.label;
+
 const drawGround = (feature: Of<AreaKind>, site: Site): Primitive[] => {
   const points = pathPoints(site, feature.path);
   const { ink, opacity, hatch, pen } = grounds[feature.kind];
@@ -61,7 +66,7 @@ const drawGround = (feature: Of<AreaKind>, site: Site): Primitive[] => {
     ...(feature.kind === 'building'
       ? edgeLabels(feature.label.trim() || 'building', points, site.lengths)
       : []),
-    ...name(feature.label, centroid(points), { ink, weight: 'bold' }),
+    ...name(groundName(feature, site), centroid(points), { ink, weight: 'bold' }),
   ];
 };
 

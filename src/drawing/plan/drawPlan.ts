@@ -38,7 +38,7 @@ export interface PlanOptions {
 
 /** What lies lower is drawn first; names of things that lie on top are lettered first. */
 const featureOrder: readonly Feature['kind'][] = [
-  ...(['paving', 'pool', 'building', 'keep-out'] as const),
+  ...(['paving', 'pool', 'height zone', 'building', 'keep-out'] as const),
   ...(['boundary', 'utility', 'tree', 'note'] as const),
 ];
 

@@ -8,6 +8,7 @@ import { alongOf } from '../../site/anchor.ts';
 import type { Feature } from '../../site/feature.ts';
 import type { Site } from '../../site/site.ts';
 import { inches, type Inches } from '../../units/inches.ts';
+import type { Hatch } from '../hatch.ts';
 import type { Ink } from '../ink.ts';
 import { pens } from '../pens.ts';
 
@@ -15,8 +16,8 @@ import { pens } from '../pens.ts';
 interface ClosedSign {
   readonly name: string;
   readonly ink: Ink;
-  /** Crossed where it is kept clear by hand, as on the plan. */
-  readonly hatch: 'diagonal' | 'cross';
+  /** Crossed where it is kept clear by hand, level where fence has a height limit, as on the plan. */
+  readonly hatch: Hatch;
 }
 
 /** Ground along a run in which no hole may be dug, or is wanted; stations of the tape, inches. */

@@ -33,12 +33,22 @@ const leaning = (x: number, width: number, lean: 1 | -1) => {
   });
 };
 
+/** Level lines from end to end of a band. */
+const levelled = (x: number, width: number) =>
+  Array.from({ length: Math.floor((bodyTop - top) / apart) }, (_, n) => {
+    const y = bodyTop - (n + 1) * apart;
+    return [
+      { x, y },
+      { x: x + width, y },
+    ] as const;
+  });
+
 const hatched = ({ ink, hatch }: ClosedSpan, x: number, width: number): Atom[] => {
   const band = rectangleOutline({ x, y: top }, width, bodyTop - top);
-  const lines = [
-    ...leaning(x, width, 1),
-    ...(hatch === 'cross' ? leaning(x, width, -1) : []),
-  ] as const;
+  const lines =
+    hatch === 'level'
+      ? levelled(x, width)
+      : [...leaning(x, width, 1), ...(hatch === 'cross' ? leaning(x, width, -1) : [])];
   const ends = [x, x + width].map(
     (at) =>
       [
@@ -78,8 +88,8 @@ const named = (span: ClosedSpan, middle: number, room: Lettering): Lettered['tex
 };
 
 /**
- * Ground of a piece in which no hole may be dug: hatched over the tape in the colour of what is
- * there, with its name where there is room; what finds none is left with its readings.
+ * Ground of a piece in which no hole may be dug or no high fence stand: hatched over the tape in the colour of
+ * what is there, with its name where there is room; what finds none is left with its readings.
  */
 export const tapeClosed = (
   { run, hook }: TapePiece,

@@ -13,6 +13,7 @@ import { makeLettering } from '../lettering/lettering.ts';
 import type { Lettered } from '../lettering/lettered.ts';
 import { textBox } from '../lettering/textBox.ts';
 import { closedSpans, type ClosedSpan } from './closedSpans.ts';
+import { heightSpans } from './heightSpans.ts';
 import { tapeBody } from './tapeBody.ts';
 import { tapeClosed } from './tapeClosed.ts';
 import { tapeLevels } from './tapeLevels.ts';
@@ -54,7 +55,7 @@ export interface TapeStrip {
     readonly from: number;
     readonly to: number;
   }[];
-  /** Ground in which no hole may be dug, by what it is called; paper inches from the left. */
+  /** Ground in which no hole may be dug or no high fence stand, by what it is called; paper inches from the left. */
   readonly closed: readonly { readonly name: string; readonly from: number; readonly to: number }[];
   /** Null where none is asked for, or nothing is known of the ground. */
   readonly profile: Omit<TapeProfile, 'atoms'> | null;
@@ -125,7 +126,7 @@ const depthOf = (atoms: readonly Atom[]): number =>
     }),
   );
 
-/** A piece of a run where it lies on the strip, and the ground in it that is closed to holes. */
+/** A piece of a run where it lies on the strip, and the ground in it that is closed to holes or to high fence. */
 interface Shown {
   readonly piece: TapePiece;
   readonly reach: TapeReach;
@@ -142,7 +143,8 @@ const shownOf = (
   return pieces.flatMap((piece, n) => {
     const reach = reaches[n];
     if (reach === undefined) return [];
-    const closed = closedSpans(piece.run, sources).flatMap((span) => {
+    const spans = [...closedSpans(piece.run, sources), ...heightSpans(piece.run, site)];
+    const closed = spans.flatMap((span) => {
       const [from, to] = [Math.max(span.from, reach.from), Math.min(span.to, reach.to)];
       return from < to ? [{ ...span, from: inches(from), to: inches(to) }] : [];
     });
@@ -170,7 +172,7 @@ const drawnOf = (shown: readonly Shown[], sheet: TapeSheet): Lettered[] => {
 /**
  * Pieces of fence unrolled straight, as a steel tape with its readings: posts are marks with their
  * tags, openings are gaps with the width to hold, corners are folds that show the way the fence
- * turns, ground without holes is hatched, and a claw stands where the tape is hooked; where asked
+ * turns, ground without holes and ground with a height limit are hatched, and a claw stands where the tape is hooked; where asked
  * for, the ground under them is drawn below. No pieces make an empty strip.
  */
 export const tapeStrip = (

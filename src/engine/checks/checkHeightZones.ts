@@ -12,6 +12,7 @@ import { inches } from '../../units/inches.ts';
 import type { Flag } from '../flag.ts';
 import type { LineLayout } from '../layout.ts';
 import type { LaidLines } from '../posts/layLines.ts';
+import { heightLimitOf } from './heightLimitOf.ts';
 import { lineName, oneLine } from './names.ts';
 import { zonedFence, type ZonedPiece } from './zonedFence.ts';
 
@@ -32,9 +33,6 @@ const zonesOf = (site: Site): Zone[] =>
     return [{ name, feature, ring }];
   });
 
-/** The limit that a build is compared with: fence that slats or a screen close is no open fence. */
-const limitOf = ({ solid }: FenceSpec): 'solid' | 'open' => (solid === null ? 'open' : 'solid');
-
 const sourceOf = ({ of, ...limits }: HeightZone, which: 'solid' | 'open'): string => {
   const known = heightZoneLimits[of].find((one) => one[which] === limits[which]);
   return known === undefined
@@ -54,7 +52,7 @@ const overGround = ({ fabricHeight, gapUnder, barbedWire }: FenceSpec, wall: num
 
 const messageOf = (line: string, { zone, spec, pieces }: Found, site: Site): string => {
   const write = (length: number) => formatLength(inches(length), fineStyle(site.lengths));
-  const which = limitOf(spec);
+  const { which, limit } = heightLimitOf(zone.feature, spec);
   const wall = Math.max(...pieces.map((piece) => piece.wall));
   const top = overGround(spec, wall);
   const parts = [
@@ -65,7 +63,7 @@ const messageOf = (line: string, { zone, spec, pieces }: Found, site: Site): str
   ];
   const inside = pieces.reduce((sum, { length }) => sum + length, 0);
   const kind = which === 'solid' ? 'fence that one cannot see through' : 'open fence';
-  return `${line} passes through ${zone.name} for ${write(inside)}, up to ${write(top)} over the ground (${parts.join(', ')}; tops of posts are not compared): expected ${kind} no higher than ${write(zone.feature[which])} there (${sourceOf(zone.feature, which)}).`;
+  return `${line} passes through ${zone.name} for ${write(inside)}, up to ${write(top)} over the ground (${parts.join(', ')}; tops of posts are not compared): expected ${kind} no higher than ${write(limit)} there (${sourceOf(zone.feature, which)}).`;
 };
 
 /**
@@ -80,7 +78,7 @@ export const checkHeightZones = (site: Site, laid: LaidLines): Flag[] => {
     const spec = site.specs[site.lines[line.id]?.spec ?? 'spec:'];
     if (spec === undefined) return [];
     return zones.flatMap((zone): Flag[] => {
-      const limit = zone.feature[limitOf(spec)];
+      const { limit } = heightLimitOf(zone.feature, spec);
       const pieces = zonedFence(line, zone.ring, site, laid).filter(
         (piece) => overGround(spec, piece.wall) > limit + slack,
       );

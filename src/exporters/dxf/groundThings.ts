@@ -1,3 +1,4 @@
+import { heightLimitText } from '../../drawing/plan/heightLimitText.ts';
 import { pathPoints } from '../../drawing/plan/pathPoints.ts';
 import { centroid } from '../../geometry/centroid.ts';
 import type { SitePoint } from '../../geometry/point.ts';
@@ -32,6 +33,11 @@ const layers: Readonly<Record<Exclude<PathFeature['kind'], 'utility'>, DxfLayer>
 const named = (layer: DxfLayer, at: SitePoint | undefined | null, text: string): DxfThing[] =>
   at === undefined || at === null || text.trim() === '' ? [] : [{ kind: 'text', layer, at, text }];
 
+const labelOf = (feature: PathFeature, { lengths }: Site): string =>
+  feature.kind === 'height zone'
+    ? `${feature.label.trim() || feature.of}, ${heightLimitText(feature, lengths)}`
+    : feature.label;
+
 const pathThings = (feature: PathFeature, site: Site): DxfThing[] => {
   const points = pathPoints(site, feature.path);
   const closed = isClosed(feature);
@@ -39,7 +45,7 @@ const pathThings = (feature: PathFeature, site: Site): DxfThing[] => {
   const corners = points.map((at) => ({ at, bow: 0 }));
   return [
     { kind: 'path', layer, corners, closed },
-    ...named(layer, closed ? centroid(points) : points[0], feature.label),
+    ...named(layer, closed ? centroid(points) : points[0], labelOf(feature, site)),
   ];
 };
 

@@ -48,6 +48,37 @@ const groundSign = (ink: Ink, opacity: number, name: PenName): Atom[] => {
   ];
 };
 
+/** Ground with a height limit: its level lines tell it from other ground in grey too. */
+const heightZoneSign = (): Atom[] => {
+  const [ground, edge] = groundSign('height zone', 0.06, 'height zone');
+  const lines = [-0.035, 0.035].map(
+    (y) =>
+      [
+        { x: 0, y },
+        { x: signWidth, y },
+      ] as const,
+  );
+  return [
+    ...(ground === undefined ? [] : [ground]),
+    {
+      do: 'stroke',
+      pen: { ink: 'height zone', width: 0.004, dash: [] },
+      outline: segmentsOutline(lines),
+    },
+    ...(edge === undefined ? [] : [edge]),
+  ];
+};
+
+/** Ground with a height limit, by what it is; the limits are written on it. */
+const heightEntries = (site: Site): Entry[] => {
+  const shown = Object.values(site.features).flatMap((feature) =>
+    feature.kind === 'height zone' ? [feature.of] : [],
+  );
+  if (shown.length === 0) return [];
+  const kinds = [...new Set(shown)].toSorted().join(', ');
+  return [{ sign: heightZoneSign(), text: `${kinds}: fence no higher than written` }];
+};
+
 const postSign = (): Atom[] => {
   const middle = { x: signWidth / 2, y: 0 };
   return [
@@ -193,6 +224,7 @@ const entriesOf = (site: Site, layout: Layout, flagSheet: number | null): Entry[
     ...flagEntries(flagSheet),
     ...gateEntries(site),
     ...grounds,
+    ...heightEntries(site),
     ...wallEntries(layout),
     ...utilityEntries(site),
     ...groundEntries(site, layout),
