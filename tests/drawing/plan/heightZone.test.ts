@@ -38,7 +38,7 @@ const namesOf = (site: Site): string[] =>
   drawn(site).flatMap((one) => (one.kind === 'text' ? [one.text] : []));
 
 describe('ground with a height limit on the drawing', () => {
-  it('[D90] is told from every other ground without colour, by its hatching and by its edge', () => {
+  it('[D94] is told from every other ground without colour, by its hatching and by its edge', () => {
     const kinds = ['building', 'paving', 'pool', 'keep-out'] as const;
     const others = kinds.flatMap((kind) => drawn(addFeature(line, { kind, label: '' }, corners)));
     const [ground, edge] = drawn(zoned(line));
@@ -48,14 +48,14 @@ describe('ground with a height limit on the drawing', () => {
     expect(drawPlan(zoned(line), layOutSite(zoned(line)))).toContainEqual(edge);
   });
 
-  it('[D90] says its limits in words, both where they differ', () => {
+  it('[D94] says its limits in words, both where they differ', () => {
     expect(namesOf(zoned(line))).toEqual([`sight triangle\nno higher than 2'-6"`]);
     expect(namesOf(zoned(line, 'At Elm', 42))).toEqual([
       `At Elm\nno higher than 2'-6", open fence 3'-6"`,
     ]);
   });
 
-  it('[D90] the key names it where there is one, and only there', () => {
+  it('[D94] the key names it where there is one, and only there', () => {
     const key = (site: Site) =>
       textsOf(legend(site, layOutSite(site), 9, null).atoms).map(({ text }) => text);
     const text = 'sight triangle: fence no higher than written';
@@ -63,7 +63,7 @@ describe('ground with a height limit on the drawing', () => {
     expect(key(line)).not.toContain(text);
   });
 
-  it('[D90] the tape of a fence through it is hatched from where to where, under the limit of its build', () => {
+  it('[D94] the tape of a fence through it is hatched from where to where, under the limit of its build', () => {
     // at y 60 the slope of the triangle is at x 340
     const site = zoned(line, '', 42);
     const layout = layOutSite(site);
