@@ -1,7 +1,8 @@
 import { useState } from 'react';
+import { TownBookKey } from '../townRules/TownBookKey.tsx';
 import { HardwareBook } from './HardwareBook.tsx';
 
-/** Opens the hardware book. */
+/** Opens the hardware book, and beside it the book of town rules. */
 export const BookKey = () => {
   const [open, setOpen] = useState(false);
   return (
@@ -9,6 +10,7 @@ export const BookKey = () => {
       <button type="button" onClick={() => setOpen(true)} aria-haspopup="dialog">
         Hardware book
       </button>
+      <TownBookKey />
       {open && <HardwareBook onClose={() => setOpen(false)} />}
     </div>
   );

@@ -27,8 +27,8 @@ const AcceptForm = ({ flag, onDone }: { readonly flag: Flag; readonly onDone: ()
     if (said === null) onDone();
   };
   const take = (set: (text: string) => void) => (text: string) => {
+    // the line of a fault stays till the key is pressed anew: gone before, it would move the key away
     set(text.trim());
-    setFault(null);
     return null;
   };
   return (

@@ -5,6 +5,7 @@ import { cautions } from '../../trade/cautions.ts';
 import type { Selection } from '../../store/selection.ts';
 import type { ToolId } from '../../store/toolId.ts';
 import { useBench, useLayout, useSession, useSite } from '../bench.ts';
+import { SiteRules } from '../townRules/SiteRules.tsx';
 import { centreOn } from '../centreOn.ts';
 import { useStored } from '../useStored.ts';
 import { Card, cardTitle } from './cards/Card.tsx';
@@ -127,6 +128,7 @@ export const SideSheet = ({ sign, walk }: Props) => {
         </PutDownContext>
         <Measuring />
         <GroundAndWind />
+        <SiteRules />
         <section aria-label="Flags">
           <h3>Flags</h3>
           <FlagList flags={flags} onFlag={goTo} />
