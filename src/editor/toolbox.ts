@@ -4,6 +4,7 @@ import type { Machine } from './machine.ts';
 import { drawArea } from './tools/drawArea.ts';
 import { drawBoundary } from './tools/drawBoundary.ts';
 import { drawFence } from './tools/drawFence/drawFence.ts';
+import { drawHeightZone } from './tools/drawHeightZone.ts';
 import { drawUtility } from './tools/drawUtility.ts';
 import { pan } from './tools/pan.ts';
 import { picture } from './tools/picture/picture.ts';
@@ -38,6 +39,18 @@ export const toolbox: readonly ToolEntry[] = [
   { id: 'paving', label: 'Paving', key: 'p', machine: machine(drawArea('paving')) },
   { id: 'pool', label: 'Pool', key: 'o', machine: machine(drawArea('pool')) },
   { id: 'keep-out', label: 'Keep-out', key: 'k', machine: machine(drawArea('keep-out')) },
+  {
+    id: 'sight triangle',
+    label: 'Sight triangle',
+    key: 'v',
+    machine: machine(drawHeightZone('sight triangle')),
+  },
+  {
+    id: 'front yard',
+    label: 'Front yard',
+    key: 'y',
+    machine: machine(drawHeightZone('front yard')),
+  },
   { id: 'utility', label: 'Utility', key: 'u', machine: machine(drawUtility) },
   { id: 'tree', label: 'Tree', key: 't', machine: machine(placeTree) },
   { id: 'shot', label: 'Grade shot', key: 'h', machine: machine(placeShot) },

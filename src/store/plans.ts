@@ -31,12 +31,17 @@ export interface FencePlan {
 }
 
 type Utility = Extract<Feature, { kind: 'utility' }>;
+type HeightZone = Extract<Feature, { kind: 'height zone' }>;
 type Tree = Extract<Feature, { kind: 'tree' }>;
+
+/** How high fence may stand in ground that is drawn next, inches over it. */
+export type HeightPlan = Pick<HeightZone, 'solid' | 'open'>;
 
 /** What the next thing drawn will be: chosen beforehand, kept until chosen anew. */
 export interface Plans {
   readonly gate: GatePlan;
   readonly fence: FencePlan;
   readonly utility: Pick<Utility, 'service' | 'run' | 'width' | 'tolerance'>;
+  readonly heights: Readonly<Record<HeightZone['of'], HeightPlan>>;
   readonly tree: Pick<Tree, 'trunk' | 'roots'>;
 }

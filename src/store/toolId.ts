@@ -9,6 +9,8 @@ export const toolIds = [
   'paving',
   'pool',
   'keep-out',
+  'sight triangle',
+  'front yard',
   'utility',
   'tree',
   'shot',

@@ -77,5 +77,9 @@ export const samplePlans: Plans = {
     post: null,
   },
   utility: { service: 'gas', run: 'buried', width: inches(2), tolerance: inches(24) },
+  heights: {
+    'sight triangle': { solid: inches(30), open: inches(42) },
+    'front yard': { solid: inches(36), open: inches(48) },
+  },
   tree: { trunk: inches(6), roots: inches(36) },
 };

@@ -16,6 +16,7 @@ import { Measuring } from './Measuring.tsx';
 import { NextBoundary } from './next/NextBoundary.tsx';
 import { NextFence } from './next/NextFence.tsx';
 import { NextGate } from './next/NextGate.tsx';
+import { NextHeightZone } from './next/NextHeightZone.tsx';
 import { NextShot } from './next/NextShot.tsx';
 import { NextUtility } from './next/NextUtility.tsx';
 import { NextTapes } from './next/NextTapes.tsx';
@@ -40,6 +41,7 @@ const Next = () => {
   if (tool === 'tape') return <NextTapes />;
   if (tool === 'boundary') return <NextBoundary />;
   if (tool === 'picture') return <NextPictures />;
+  if (tool === 'sight triangle' || tool === 'front yard') return <NextHeightZone of={tool} />;
   return tool === 'utility' ? <NextUtility /> : null;
 };
 
@@ -48,6 +50,8 @@ const drawnBy: Readonly<Partial<Record<ToolId, readonly string[]>>> = {
   fence: ['line', 'leg'],
   gate: ['gate'],
   utility: ['feature'],
+  'sight triangle': ['feature'],
+  'front yard': ['feature'],
   shot: ['shot'],
   picture: ['underlay'],
 };

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { drawArea } from '../../../src/editor/tools/drawArea.ts';
 import { drawBoundary } from '../../../src/editor/tools/drawBoundary.ts';
+import { drawHeightZone } from '../../../src/editor/tools/drawHeightZone.ts';
 import { drawUtility } from '../../../src/editor/tools/drawUtility.ts';
 import { placeNote } from '../../../src/editor/tools/placeNote.ts';
 import { placeTree } from '../../../src/editor/tools/placeTree.ts';
@@ -8,6 +9,7 @@ import type { Feature } from '../../../src/site/feature.ts';
 import { openDocument } from '../../../src/site/openDocument.ts';
 import { verticesOf } from '../../../src/site/pathOrder.ts';
 import type { Site } from '../../../src/site/site.ts';
+import { samplePlans } from '../../store/samplePlans.ts';
 import { namedSite } from '../../store/namedSite.ts';
 import { deskFor, drive, driven, move, press, typed } from '../drive.ts';
 import { yard } from '../yard.ts';
@@ -55,6 +57,20 @@ describe('drawShape', () => {
         expect(featureOf(site)?.kind).toBe(kind);
         expect(cornersOf(site)).toHaveLength(3);
       }
+    }
+  });
+
+  it('[E8] ground with a height limit has the limits that are planned', () => {
+    const three = [press(0, 0), press(300, 50), press(90, 400), press(3, 2)];
+    for (const of of ['sight triangle', 'front yard'] as const) {
+      const tool = drawHeightZone(of);
+      const { site, labels } = drive(tool, driven(tool, empty), three);
+      expect(labels).toEqual([`Draw ${of}`]);
+      expect(featureOf(site)).toMatchObject({
+        kind: 'height zone',
+        of,
+        ...samplePlans.heights[of],
+      });
     }
   });
 

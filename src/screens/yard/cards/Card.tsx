@@ -1,7 +1,7 @@
 import type { Site } from '../../../site/site.ts';
 import type { Selection } from '../../../store/selection.ts';
 import { FeatureCard } from './FeatureCard.tsx';
-import { featureNames } from './featureNames.ts';
+import { featureName } from './featureName.ts';
 import { GateCard } from './GateCard.tsx';
 import { LegCard } from './LegCard.tsx';
 import { LineCard } from './LineCard.tsx';
@@ -41,7 +41,7 @@ export const cardTitle = (selection: NonNullable<Selection>, site: Site): string
   const feature = selection.kind === 'feature' ? site.features[selection.id] : undefined;
   const kind = selection.kind === 'feature' ? 'Feature' : kindNames[selection.kind];
   const name = labelOf(selection, site) ?? '';
-  const said = feature === undefined ? kind : featureNames[feature.kind];
+  const said = feature === undefined ? kind : featureName(feature);
   return name === '' ? said : `${said}: ${name}`;
 };
 

@@ -10,7 +10,8 @@ import { ChoiceField } from '../../fields/ChoiceField.tsx';
 import { LengthField } from '../../fields/LengthField.tsx';
 import { TextField } from '../../fields/TextField.tsx';
 import { BoundaryFields } from './BoundaryFields.tsx';
-import { featureNames } from './featureNames.ts';
+import { featureName } from './featureName.ts';
+import { HeightZoneFields } from './HeightZoneFields.tsx';
 import { Published } from './Published.tsx';
 import { services, utilityRuns } from './services.ts';
 import { SideFields } from './SideFields.tsx';
@@ -106,17 +107,18 @@ export const FeatureCard = ({ id }: { readonly id: FeatureId }) => {
   const make = useDo();
   const feature = useSite().features[id];
   if (feature === undefined) return null;
-  const noun = featureNames[feature.kind].toLowerCase();
+  const noun = featureName(feature).toLowerCase();
   const change = (fields: Change) =>
     edit(`Change ${noun}`, (was) => changeFeature(was, id, fields));
   return (
-    <section aria-label={featureNames[feature.kind]}>
+    <section aria-label={featureName(feature)}>
       <TextField
         label="Name"
         value={feature.label}
         onEnter={(text) => change({ label: text.trim() })}
       />
       <SizeFields feature={feature} change={change} />
+      {feature.kind === 'height zone' && <HeightZoneFields feature={feature} change={change} />}
       {feature.kind === 'boundary' && <BoundaryFields id={id} feature={feature} />}
       {'path' in feature && <SideFields id={id} />}
       {'path' in feature && <SquareKeys id={id} />}

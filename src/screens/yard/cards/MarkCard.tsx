@@ -10,6 +10,7 @@ import { LengthField } from '../../fields/LengthField.tsx';
 import { TextField } from '../../fields/TextField.tsx';
 import { MarkSurvey } from './MarkSurvey.tsx';
 import { RoughFix } from '../walk/RoughFix.tsx';
+import { SightKeys } from './SightKeys.tsx';
 import { spareMarks } from './spareMarks.ts';
 import { useDo, useEdit } from './useEdit.ts';
 
@@ -76,6 +77,7 @@ export const MarkCard = ({ id }: { readonly id: MarkId }) => {
       </div>
       <RoughFix id={id} />
       <MarkSurvey id={id} />
+      <SightKeys key={id} id={id} />
       <MarkKeys id={id} />
     </section>
   );

@@ -4,7 +4,7 @@ import type { FeatureId, LineId, MarkId } from '../../../site/ids.ts';
 import { leastMarks } from '../../../site/leastMarks.ts';
 import { verticesOf } from '../../../site/pathOrder.ts';
 import type { Site } from '../../../site/site.ts';
-import { featureNames } from './featureNames.ts';
+import { featureName } from './featureName.ts';
 
 /** Something that passes a mark and can do without it. */
 export interface Spare {
@@ -32,7 +32,7 @@ export const spareMarks = (site: Site, mark: MarkId): Spare[] => {
     const vertices = verticesOf(feature.path);
     const here = vertices.find((vertex) => vertex.mark === mark);
     if (here === undefined || vertices.length <= leastMarks(feature)) return [];
-    const name = feature.label === '' ? featureNames[feature.kind].toLowerCase() : feature.label;
+    const name = feature.label === '' ? featureName(feature).toLowerCase() : feature.label;
     return [{ key: here.id, name, without: (was) => removeCorner(was, id, here.id) }];
   });
   return [...lines, ...features];

@@ -1,0 +1,49 @@
+import { heightZoneLimits } from '../../../trade/heightZoneLimits.ts';
+import { fineStyle } from '../../../units/fineStyle.ts';
+import { formatLength } from '../../../units/formatLength.ts';
+import type { HeightPlan, Plans } from '../../../store/plans.ts';
+import { useSite } from '../../bench.ts';
+import { LengthField } from '../../fields/LengthField.tsx';
+import { smallUnit } from '../../fields/smallUnit.ts';
+import { Published } from './Published.tsx';
+
+interface Props {
+  readonly of: keyof Plans['heights'];
+  readonly limits: HeightPlan;
+  readonly onEnter: (limits: Partial<HeightPlan>) => string | null;
+}
+
+/** How high fence may stand on some ground, with what is published of it. */
+export const HeightLimits = ({ of, limits, onEnter }: Props) => {
+  const { lengths } = useSite();
+  const small = { style: lengths, bare: smallUnit(lengths.system) };
+  const write = (length: HeightPlan['solid']) => formatLength(length, fineStyle(lengths));
+  return (
+    <>
+      <div className="pair">
+        <LengthField
+          {...small}
+          label="Highest, not see-through"
+          value={limits.solid}
+          onEnter={(solid) => onEnter({ solid })}
+        />
+        <LengthField
+          {...small}
+          label="Highest, open fence"
+          value={limits.open}
+          onEnter={(open) => onEnter({ open })}
+        />
+      </div>
+      <Published
+        of={`height in a ${of}`}
+        figures={heightZoneLimits[of].map(({ solid, open, source }) => ({
+          text: solid === open ? write(solid) : `${write(solid)}, open fence ${write(open)}`,
+          source,
+          used: limits.solid === solid && limits.open === open,
+          onTake: () => void onEnter({ solid, open }),
+        }))}
+        besides="The local code decides, and says from where the height counts. Fence with slats or a screen is not see-through."
+      />
+    </>
+  );
+};

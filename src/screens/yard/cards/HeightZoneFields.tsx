@@ -1,0 +1,26 @@
+import type { Feature, FeatureChange } from '../../../site/feature.ts';
+import { ChoiceField } from '../../fields/ChoiceField.tsx';
+import { HeightLimits } from './HeightLimits.tsx';
+
+interface Props {
+  readonly feature: Extract<Feature, { readonly kind: 'height zone' }>;
+  readonly change: (fields: FeatureChange) => string | null;
+}
+
+const kinds = [
+  { value: 'sight triangle', label: 'Sight triangle' },
+  { value: 'front yard', label: 'Front yard' },
+] as const;
+
+/** What ground with a height limit is, and its limits. */
+export const HeightZoneFields = ({ feature, change }: Props) => (
+  <>
+    <ChoiceField
+      label="Limit of a"
+      value={feature.of}
+      choices={kinds}
+      onChoose={(of) => void change({ of })}
+    />
+    <HeightLimits of={feature.of} limits={feature} onEnter={change} />
+  </>
+);
