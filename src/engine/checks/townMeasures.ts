@@ -79,8 +79,16 @@ const higher = ({ laid, spec }: Stood, limit: Inches, site: Site): string | null
   return parts.length === 1 ? parts.join('') : `${parts.join(', ')}: ${say(high, site)} in all`;
 };
 
-const worst = (posts: readonly Post[], short: (post: Post) => number): Post | undefined =>
-  posts.toSorted((a, b) => short(b) - short(a))[0];
+/** Posts of which something in inches is less than a limit, and the first of those with the least. */
+const under = (posts: readonly Post[], limit: Inches, sizeOf: (post: Post) => number) => {
+  const short = posts
+    .map((post) => ({ post, size: sizeOf(post) }))
+    .filter(({ size }) => size < limit - slack);
+  const [first, ...rest] = short;
+  if (first === undefined) return null;
+  const least = rest.reduce((one, other) => (other.size < one.size ? other : one), first);
+  return { ...least, count: short.length };
+};
 
 const nearBoundary: Compare = (limit, site, laid) => {
   const stood = stoodOf(site, laid);
@@ -91,12 +99,12 @@ const nearBoundary: Compare = (limit, site, laid) => {
   const posts = postsByLine(laid);
   return stood.flatMap((one) =>
     boundaries.flatMap(({ feature, off }) => {
-      const near = (posts.get(one.laid.id) ?? []).filter(({ at }) => off(at) < limit - slack);
-      const post = worst(near, ({ at }) => -off(at));
-      if (post === undefined) return [];
-      const stands = near.length === 1 ? '1 post stands' : `${near.length} posts stand`;
+      const near = under(posts.get(one.laid.id) ?? [], limit, ({ at }) => off(at));
+      if (near === null) return [];
+      const { post, size, count } = near;
+      const stands = count === 1 ? '1 post stands' : `${count} posts stand`;
       const name = oneLine(feature.label) || 'the boundary';
-      const has = `${stands} nearer to ${name}, post ${post.tag} at ${say(off(post.at), site)}`;
+      const has = `${stands} nearer to ${name}, post ${post.tag} at ${say(size, site)}`;
       return [{ ...onLine(one, has), at: post.at }];
     }),
   );
@@ -105,13 +113,12 @@ const nearBoundary: Compare = (limit, site, laid) => {
 const shallowHoles: Compare = (limit, site, laid) => {
   const posts = postsByLine(laid);
   return stoodOf(site, laid).flatMap((one) => {
-    const shallow = (posts.get(one.laid.id) ?? []).filter(
-      ({ wall, hole }) => wall === null && hole.depth < limit - slack,
-    );
-    const post = worst(shallow, ({ hole }) => -hole.depth);
-    if (post === undefined) return [];
-    const holes = shallow.length === 1 ? '1 hole is' : `${shallow.length} holes are`;
-    const has = `${holes} shallower, that of post ${post.tag} ${say(post.hole.depth, site)} deep`;
+    const dug = (posts.get(one.laid.id) ?? []).filter(({ wall }) => wall === null);
+    const shallow = under(dug, limit, ({ hole }) => hole.depth);
+    if (shallow === null) return [];
+    const { post, size, count } = shallow;
+    const holes = count === 1 ? '1 hole is' : `${count} holes are`;
+    const has = `${holes} shallower, that of post ${post.tag} ${say(size, site)} deep`;
     const mend: Mend = { kind: 'deepen holes', spec: one.line.spec, depth: limit };
     return [{ ...onLine(one, has), at: post.at, mend }];
   });

@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { townMeasures, type TownRule } from '../../site/townRule.ts';
 import type { LengthStyle } from '../../units/lengthStyle.ts';
 import { ChoiceField } from '../fields/ChoiceField.tsx';
@@ -37,6 +37,9 @@ const typing = (rule: TownRule, style: LengthStyle): TypedRule => ({
 export const RuleForm = ({ title, rule, style, take, onTake, onLeave }: Props) => {
   const [typed, setTyped] = useState(() => typing(rule, style));
   const [fault, setFault] = useState<string | null>(null);
+  const form = useRef<HTMLDivElement>(null);
+  // the key that opened the form is gone: who goes by keys goes on here
+  useEffect(() => form.current?.focus(), []);
   const put = (fields: Partial<TypedRule>) => {
     // the line of a fault stays till the key is pressed anew: gone before, it would move the key away
     setTyped({ ...typed, ...fields });
@@ -47,7 +50,7 @@ export const RuleForm = ({ title, rule, style, take, onTake, onLeave }: Props) =
     setFault(found.ok ? onTake(found.value) : found.reason);
   };
   return (
-    <div className="stack rule-form" role="group" aria-label={title}>
+    <div ref={form} tabIndex={-1} className="stack rule-form" role="group" aria-label={title}>
       <TextField label="Town" value={typed.town} onEnter={(town) => put({ town })} />
       <ChoiceField
         label="What it limits"
