@@ -28,5 +28,6 @@ export const cleanPath = (path: FoundPath): Parsed<FoundPath> => {
     points: corners.map(({ point }) => point),
     bows: corners.map(({ bow }, n) => (round || n < corners.length - 1 ? bow : 0)),
     closed: round,
+    ...(path.limits !== undefined && { limits: path.limits }),
   });
 };

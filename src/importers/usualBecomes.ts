@@ -17,6 +17,8 @@ const words: readonly (readonly [RegExp, Becomes])[] = [
   [/\b(?:prop|bound|bndy|parcel|lots?\b)/, 'boundary'],
   [/\b(?:bldg|build|house|struct|garage|shed)/, 'building'],
   [/\b(?:pav|walk|drive|conc|asph|patio|road)/, 'paving'],
+  [/\bsight/, 'sight triangle'],
+  [/\bfront yard/, 'front yard'],
   [/\bkeep/, 'keep-out'],
   [/\b(?:mark|pin|monument|corner|control)/, 'mark'],
   [/\b(?:shot|spot|elev|grade|topo)/, 'grade shot'],

@@ -1,6 +1,7 @@
 import type { Feature } from './feature.ts';
 import type { FoundShape } from './found.ts';
 
+type HeightZone = Extract<Feature, { kind: 'height zone' }>;
 type Service = Extract<Feature, { kind: 'utility' }>['service'];
 
 /** What things of a file can become on a site. */
@@ -11,6 +12,7 @@ export type Becomes =
   | 'paving'
   | 'pool'
   | 'keep-out'
+  | HeightZone['of']
   | 'fence line'
   | `utility, ${Service}`
   | 'mark'
@@ -33,6 +35,8 @@ const areas: readonly Becomes[] = [
   'paving',
   'pool',
   'keep-out',
+  'sight triangle',
+  'front yard',
   'fence line',
 ];
 

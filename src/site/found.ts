@@ -2,6 +2,12 @@ import type { SitePoint } from '../geometry/point.ts';
 import type { Inches } from '../units/inches.ts';
 import type { Origin } from './origin.ts';
 
+/** How high fence may stand on some ground, inches over it: what one cannot see through, and open fence. */
+export interface HeightLimits {
+  readonly solid: Inches;
+  readonly open: Inches;
+}
+
 /** A line, or the edge of ground, that a file has. */
 export interface FoundPath {
   /** Its name in the file; may be empty. */
@@ -14,6 +20,8 @@ export interface FoundPath {
    */
   readonly bows: readonly number[];
   readonly closed: boolean;
+  /** How high fence may stand in it, inches over the ground, where the file says so. */
+  readonly limits?: HeightLimits;
 }
 
 /** A point that a file has: its name or text, and its height in inches where it has one. */

@@ -12,6 +12,8 @@ it.each([
   ['FENCE POSTS', 'areas', 'leave out'],
   ['BLDG_OUTLINE', 'areas', 'building'],
   ['BLDG_OUTLINE', 'lines', 'leave out'],
+  ['SIGHT-DISTANCE', 'areas', 'sight triangle'],
+  ['SIGHT-DISTANCE', 'lines', 'leave out'],
   ['Cottage', 'areas', 'leave out'],
   ['GAS MAIN', 'lines', 'utility, gas'],
   ['gas', 'points', 'leave out'],
@@ -24,7 +26,17 @@ it('[I15] what a site writes out becomes again what it was, and posts and gates 
   const areas = dxfLayerNames.map((layer) => usualBecomes({ layer, shape: 'areas' }));
   const lines = dxfLayerNames.map((layer) => usualBecomes({ layer, shape: 'lines' }));
   expect(new Set(areas)).toEqual(
-    new Set(['fence line', 'boundary', 'building', 'paving', 'pool', 'keep-out', 'leave out']),
+    new Set([
+      'fence line',
+      'boundary',
+      'building',
+      'paving',
+      'pool',
+      'keep-out',
+      'leave out',
+      'sight triangle',
+      'front yard',
+    ]),
   );
   expect(lines.filter((one) => one.startsWith('utility'))).toHaveLength(6);
   expect(usualBecomes({ layer: 'GRADE-SHOTS', shape: 'heights' })).toBe('grade shot');

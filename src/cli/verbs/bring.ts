@@ -13,6 +13,7 @@ import type { Found, FoundGroup } from '../../site/found.ts';
 import type { SpecId } from '../../site/ids.ts';
 import { saveSite } from '../../site/saveSite.ts';
 import type { Site } from '../../site/site.ts';
+import { usualHeights } from '../../trade/usualHeights.ts';
 import { defaultToleranceZone } from '../../trade/toleranceZones.ts';
 import { inches } from '../../units/inches.ts';
 import { read, unread, type Parsed } from '../../units/parsed.ts';
@@ -113,7 +114,8 @@ const bringing = (site: Site, found: Found, becomes: Record<string, Becomes>): P
   }
   const utility = { width, tolerance: defaultToleranceZone.length };
   try {
-    return read(bringIn(site, found, { becomes, fence: fenceOf(site), utility, chord }));
+    const how = { becomes, fence: fenceOf(site), utility, heights: usualHeights, chord };
+    return read(bringIn(site, found, how));
   } catch (error) {
     if (error instanceof RangeError) return unread(error.message);
     throw error;

@@ -21,14 +21,16 @@ const utilities: Readonly<Record<Service, DxfLayer>> = {
   sewer: 'UTILITY-SEWER',
 };
 
-const layers: Readonly<Record<Exclude<PathFeature['kind'], 'utility'>, DxfLayer>> = {
-  boundary: 'BOUNDARY',
-  building: 'BUILDING',
-  paving: 'PAVING',
-  pool: 'POOL',
-  'keep-out': 'KEEP-OUT',
-  'height zone': 'HEIGHT-ZONE',
-};
+const zones = { 'sight triangle': 'SIGHT-TRIANGLE', 'front yard': 'FRONT-YARD' } as const;
+
+const layers: Readonly<Record<Exclude<PathFeature['kind'], 'utility' | 'height zone'>, DxfLayer>> =
+  {
+    boundary: 'BOUNDARY',
+    building: 'BUILDING',
+    paving: 'PAVING',
+    pool: 'POOL',
+    'keep-out': 'KEEP-OUT',
+  };
 
 const named = (layer: DxfLayer, at: SitePoint | undefined | null, text: string): DxfThing[] =>
   at === undefined || at === null || text.trim() === '' ? [] : [{ kind: 'text', layer, at, text }];
@@ -38,10 +40,15 @@ const labelOf = (feature: PathFeature, { lengths }: Site): string =>
     ? `${feature.label.trim() || feature.of}, ${heightLimitText(feature, lengths)}`
     : feature.label;
 
+const layerOf = (feature: PathFeature): DxfLayer => {
+  if (feature.kind === 'utility') return utilities[feature.service];
+  return feature.kind === 'height zone' ? zones[feature.of] : layers[feature.kind];
+};
+
 const pathThings = (feature: PathFeature, site: Site): DxfThing[] => {
   const points = pathPoints(site, feature.path);
   const closed = isClosed(feature);
-  const layer = feature.kind === 'utility' ? utilities[feature.service] : layers[feature.kind];
+  const layer = layerOf(feature);
   const corners = points.map((at) => ({ at, bow: 0 }));
   return [
     { kind: 'path', layer, corners, closed },

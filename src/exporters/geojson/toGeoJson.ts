@@ -44,16 +44,22 @@ const gateThing = ({ id, start, end, opening }: GateLayout, site: Site): Thing =
   properties: { kind: 'gate', name: site.gates[id]?.label ?? '', opening_in: opening.target },
 });
 
+/** What a feature tells beside its kind and name: which service it is, or how high fence may stand in it. */
+const toldOf = (feature: Feature): Properties => {
+  if (feature.kind === 'utility') return { service: feature.service };
+  if (feature.kind !== 'height zone') return {};
+  return { of: feature.of, solid_in: feature.solid, open_in: feature.open };
+};
+
 const featureThing = (feature: Feature, site: Site): Thing[] => {
   const { kind, label: name } = feature;
   if ('path' in feature) {
     const points = pathPoints(site, feature.path);
     const closed = isClosed(feature);
-    const service = feature.kind === 'utility' ? { service: feature.service } : {};
     const type = closed ? 'Polygon' : 'LineString';
     return points.length < (closed ? 3 : 2)
       ? []
-      : [{ type, points, properties: { kind, name, ...service } }];
+      : [{ type, points, properties: { kind, name, ...toldOf(feature) } }];
   }
   const at = site.marks[feature.mark];
   if (at === undefined) return [];

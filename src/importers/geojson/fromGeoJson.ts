@@ -46,7 +46,7 @@ const centreOf = (positions: readonly Position[]): Origin => {
 };
 
 const drawnFrom = (
-  { name, where, layer, height: told, shape }: Placed,
+  { name, where, layer, height: told, limits, shape }: Placed,
   plane: LocalPlane,
 ): Parsed<Drawn> => {
   const points = shape.positions.map((position) => plane.toSite(position));
@@ -67,7 +67,8 @@ const drawnFrom = (
     return unread(`crosses itself at ${rounded(longitude)}, ${rounded(latitude)}`);
   }
   const label = shape.kind === 'hole' && name !== '' ? `${name}, hole` : name;
-  const path = { name: label, points, bows: points.map(() => 0), closed };
+  const own = limits !== null && { limits };
+  const path = { name: label, points, bows: points.map(() => 0), closed, ...own };
   return read({ ...base, kind: shape.kind === 'hole' ? 'hole' : 'path', path });
 };
 

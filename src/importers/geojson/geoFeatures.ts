@@ -1,3 +1,6 @@
+import { farthest } from '../../geometry/tolerance.ts';
+import type { HeightLimits } from '../../site/found.ts';
+import { inches } from '../../units/inches.ts';
 import { read, unread, type Parsed } from '../../units/parsed.ts';
 import { labelText } from '../labelText.ts';
 import { geometryShapes, geometryTypes, type GeoItem } from './geometryShapes.ts';
@@ -10,6 +13,8 @@ export interface NamedItem extends GeoItem {
   readonly layer: string | null;
   /** Its height in inches, where its properties tell it; null for none. */
   readonly height: number | null;
+  /** How high fence may stand in it, where its properties tell that; null for none. */
+  readonly limits: HeightLimits | null;
 }
 
 /** What a file has, and how many of its features say no place. */
@@ -43,6 +48,7 @@ const kinds: ReadonlySet<string> = new Set([
   'paving',
   'pool',
   'keep-out',
+  'height zone',
   'utility',
   'tree',
   'note',
@@ -50,12 +56,15 @@ const kinds: ReadonlySet<string> = new Set([
   'grade shot',
 ]);
 
-/** The layer of a feature: what its properties name one, or its kind; a utility's with its service. */
+/** The layer of a feature: what its properties name one, or its kind; a utility's with its service, ground with a
+ * height limit with what it is. */
 const layerOf = ({ properties }: Plain): string | null => {
   if (!isPlain(properties)) return null;
-  const { kind, service } = properties;
-  if (typeof kind === 'string' && kinds.has(kind))
-    return labelText(typeof service === 'string' ? `${kind}, ${service}` : kind);
+  const { kind, service, of } = properties;
+  if (typeof kind === 'string' && kinds.has(kind)) {
+    const more = kind === 'height zone' ? of : service;
+    return labelText(typeof more === 'string' ? `${kind}, ${more}` : kind);
+  }
   const layer = Object.entries(properties).find(([key]) => key.toLowerCase() === 'layer')?.[1];
   return typeof layer === 'string' && labelText(layer) !== '' ? labelText(layer) : null;
 };
@@ -65,7 +74,16 @@ const heightOf = ({ properties }: Plain): number | null => {
   return typeof height === 'number' && Number.isFinite(height) ? height : null;
 };
 
-const bare = { name: '', layer: null, height: null } as const;
+const limitsOf = ({ properties }: Plain): HeightLimits | null => {
+  const [solid, open] = ['solid_in', 'open_in'].map((key) =>
+    isPlain(properties) ? properties[key] : null,
+  );
+  const isLimit = (one: unknown): one is number =>
+    typeof one === 'number' && one >= 0 && one <= farthest;
+  return isLimit(solid) && isLimit(open) ? { solid: inches(solid), open: inches(open) } : null;
+};
+
+const bare = { name: '', layer: null, height: null, limits: null } as const;
 
 /** Names of longitude and latitude on WGS 84, which older files say though RFC 7946 has no other. */
 const usual = /CRS:?:?84$|EPSG:?:?(?:[\d.]*:)?4326$/i;
@@ -86,7 +104,12 @@ const featureItems = (value: unknown, where: string): NamedItem[] | null => {
   if (value['geometry'] === null) return null;
   const items = geometryShapes(value['geometry'], `${where} › geometry`);
   if (items.length === 0) return null;
-  const named = { name: nameOf(value), layer: layerOf(value), height: heightOf(value) };
+  const named = {
+    name: nameOf(value),
+    layer: layerOf(value),
+    height: heightOf(value),
+    limits: limitsOf(value),
+  };
   return items.map((one) => ({ ...one, ...named }));
 };
 

@@ -19,6 +19,8 @@ export const becomesWords: Readonly<Record<Becomes, string>> = {
   paving: 'Paving',
   pool: 'Pool',
   'keep-out': 'Keep-out',
+  'sight triangle': 'Sight triangle',
+  'front yard': 'Front yard',
   'fence line': 'Fence line',
   'utility, electric': 'Electric line',
   'utility, gas': 'Gas line',

@@ -21,9 +21,9 @@ export const useBring = (name: string, { pick }: FileFound) => {
     const found = await pick(keysOf(chosen));
     if (found === null) return 'cannot be read any more';
     const before = present();
-    const { fence, utility } = bench.session.getState().plans;
+    const { fence, utility, heights } = bench.session.getState().plans;
     const { width, tolerance } = utility;
-    const how = { ...chosen, fence, utility: { width, tolerance } };
+    const how = { ...chosen, fence, utility: { width, tolerance }, heights };
     const label = `Bring in ${name}`;
     const refusal = attempt(bench, { label, on: (site) => bringIn(site, found, how) });
     if (refusal !== null) return refusal;

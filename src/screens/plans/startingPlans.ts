@@ -1,16 +1,11 @@
 import { usualSpec } from '../../engine/usualSpec.ts';
 import type { Parts } from '../../site/parts.ts';
 import type { Plans } from '../../store/plans.ts';
-import { heightZoneLimits } from '../../trade/heightZoneLimits.ts';
 import { defaultToleranceZone } from '../../trade/toleranceZones.ts';
+import { usualHeights } from '../../trade/usualHeights.ts';
 import { inches } from '../../units/inches.ts';
 import { gatePlan, usualParts } from './gatePlan.ts';
 import { genericBook } from './genericBook.ts';
-
-const limitsFor = (of: keyof Plans['heights']) => {
-  const [{ solid, open }] = heightZoneLimits[of];
-  return { solid, open };
-};
 
 const walk = inches(48);
 
@@ -27,10 +22,7 @@ export const plansFrom = (book: Parts): Plans => ({
     width: inches(2),
     tolerance: defaultToleranceZone.length,
   },
-  heights: {
-    'sight triangle': limitsFor('sight triangle'),
-    'front yard': limitsFor('front yard'),
-  },
+  heights: usualHeights,
   tree: { trunk: inches(8), roots: inches(48) },
 });
 

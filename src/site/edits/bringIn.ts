@@ -4,7 +4,7 @@ import { offers, type Becomes } from '../becomes.ts';
 import type { Feature } from '../feature.ts';
 import type { FenceLine } from '../fenceLine.ts';
 import type { FenceSpec } from '../fenceSpec.ts';
-import type { Found, FoundGroup, FoundPath, FoundPoint } from '../found.ts';
+import type { Found, FoundGroup, FoundPath, FoundPoint, HeightLimits } from '../found.ts';
 import type { MarkId, SpecId, VertexId } from '../ids.ts';
 import { leastMarks } from '../leastMarks.ts';
 import { limits } from '../limits.ts';
@@ -19,6 +19,7 @@ import { withEntries } from '../withEntries.ts';
 import { addShots } from './addShots.ts';
 import { addSpec } from './addSpec.ts';
 
+type HeightZone = Extract<Feature, { kind: 'height zone' }>;
 type Utility = Extract<Feature, { kind: 'utility' }>;
 
 /** What a person chose of what a file has. */
@@ -28,6 +29,8 @@ export interface BringChoices {
   /** What fence lines are built as; null where there are none. A site that has the id keeps its own. */
   readonly fence: { readonly id: SpecId; readonly spec: FenceSpec } | null;
   readonly utility: Pick<Utility, 'width' | 'tolerance'>;
+  /** How high fence may stand in ground with a limit of which the file tells none. */
+  readonly heights: Readonly<Record<HeightZone['of'], HeightLimits>>;
   /** How far inside their arcs the straight pieces of what has no curves may lie, inches. */
   readonly chord: Inches;
 }
@@ -103,15 +106,19 @@ const pathOf = (corners: readonly Corner[], ids: readonly VertexId[]): Path => {
 };
 
 const featureOf = (
-  { becomes, path: { name: label, closed } }: Line,
+  { becomes, path: { name: label, closed, limits: told } }: Line,
   path: Path,
-  utility: BringChoices['utility'],
+  { utility, heights }: Pick<BringChoices, 'utility' | 'heights'>,
 ): Feature => {
   if (becomes === 'boundary') return { kind: 'boundary', label, closed, setback: inches(0), path };
   if (becomes === 'building' || becomes === 'paving' || becomes === 'pool') {
     return { kind: becomes, label, path };
   }
   if (becomes === 'keep-out') return { kind: becomes, label, path };
+  if (becomes === 'sight triangle' || becomes === 'front yard') {
+    const { solid, open } = told ?? heights[becomes];
+    return { kind: 'height zone', label, of: becomes, solid, open, path };
+  }
   const service = becomes.replace('utility, ', '') as Utility['service'];
   return { kind: 'utility', label, run: 'buried', service, ...utility, path };
 };
@@ -216,9 +223,7 @@ export const bringIn = (site: Site, found: Found, choices: BringChoices): Site =
   const corners = lines.reduce((sum, { path }) => sum + path.points.length, 0);
   const features = all
     .filter(({ line }) => !isFence(line))
-    .map(({ line, corners: own, ids }): Feature =>
-      featureOf(line, pathOf(own, ids), choices.utility),
-    );
+    .map(({ line, corners: own, ids }): Feature => featureOf(line, pathOf(own, ids), choices));
   const noted = notes.map(({ point: { name } }, n): Feature => {
     return { kind: 'note', label: '', mark: on.marks[corners + n] ?? 'mark:1', text: name };
   });

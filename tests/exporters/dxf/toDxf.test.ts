@@ -20,6 +20,7 @@ import type { Feature } from '../../../src/site/feature.ts';
 import type { Site } from '../../../src/site/site.ts';
 import { inches } from '../../../src/units/inches.ts';
 import { foundIn, pathsOf } from '../../importers/foundIn.ts';
+import { samplePlans } from '../../store/samplePlans.ts';
 import { samples } from '../samples.ts';
 
 /** Another reader of the format, by other authors than the writer. */
@@ -132,7 +133,8 @@ describe.each(samples)('the DXF of $name, read back by another reader', ({ site,
     const utility = { width: inches(2), tolerance: inches(24) };
     const bare = emptySite({ specs: {}, hardware: {} });
     const fence = usualSpec(inches(48));
-    const back = bringIn(bare, found, { becomes, fence, utility, chord: inches(1) });
+    const { heights } = samplePlans;
+    const back = bringIn(bare, found, { becomes, fence, utility, heights, chord: inches(1) });
     const kindsIn = ({ features: own }: Site) =>
       Object.values<Feature>(own)
         .flatMap((one) => ('path' in one ? [one.kind] : []))

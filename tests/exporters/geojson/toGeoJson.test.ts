@@ -7,6 +7,8 @@ import { distance } from '../../../src/geometry/distance.ts';
 import { toGeoJson } from '../../../src/exporters/geojson/toGeoJson.ts';
 import { fromGeoJson } from '../../../src/importers/geojson/fromGeoJson.ts';
 import { usualBecomes } from '../../../src/importers/usualBecomes.ts';
+import { layOutSite } from '../../../src/engine/layOutSite.ts';
+import { addFeature } from '../../../src/site/edits/addFeature.ts';
 import { bringIn } from '../../../src/site/edits/bringIn.ts';
 import { emptySite } from '../../../src/site/emptySite.ts';
 import type { Feature } from '../../../src/site/feature.ts';
@@ -14,6 +16,7 @@ import type { Shot } from '../../../src/site/shot.ts';
 import type { Site } from '../../../src/site/site.ts';
 import { inches } from '../../../src/units/inches.ts';
 import { foundIn, pathsOf } from '../../importers/foundIn.ts';
+import { samplePlans } from '../../store/samplePlans.ts';
 import { samples } from '../samples.ts';
 
 const origin = { latitude: 41.25, longitude: -96 };
@@ -83,7 +86,8 @@ describe.each(samples)('the GeoJSON of $name', ({ site, layout }) => {
     const fence = usualSpec(inches(48));
     const utility = { width: inches(2), tolerance: inches(24) };
     const bare = emptySite({ specs: {}, hardware: {} });
-    const back = bringIn(bare, found, { becomes, fence, utility, chord: inches(1) });
+    const { heights } = samplePlans;
+    const back = bringIn(bare, found, { becomes, fence, utility, heights, chord: inches(1) });
     const kindsIn = ({ features: own }: Site) =>
       Object.values<Feature>(own)
         .flatMap((one) => ('path' in one || one.kind === 'note' ? [one.kind] : []))
@@ -96,6 +100,39 @@ describe.each(samples)('the GeoJSON of $name', ({ site, layout }) => {
         .toSorted((a, b) => a - b);
     expect(heightsIn(back)).toEqual(heightsIn(site));
   });
+});
+
+it('[X10] ground with a height limit comes back with its limits, and with the planned ones where a file tells none', () => {
+  const zone = (of: 'sight triangle' | 'front yard', solid: number) =>
+    ({ kind: 'height zone', label: of, of, solid: inches(solid), open: inches(50) }) as const;
+  const corners = [
+    { x: 0, y: 0 },
+    { x: 300, y: 0 },
+    { x: 0, y: 300 },
+  ];
+  const bare = emptySite({ specs: {}, hardware: {} });
+  const site = (['sight triangle', 'front yard'] as const).reduce<Site>(
+    (so, of, n) => addFeature(so, zone(of, 31 + n), corners),
+    { ...bare, origin },
+  );
+  const written = toGeoJson(site, layOutSite(site));
+  if (!written.ok) throw new Error(written.reason);
+  const { heights } = samplePlans;
+  const backFrom = (text: string) => {
+    const found = foundIn(fromGeoJson(text, origin));
+    const becomes = Object.fromEntries(found.groups.map((one) => [one.key, usualBecomes(one)]));
+    const utility = { width: inches(2), tolerance: inches(24) };
+    const chosen = { becomes, fence: null, utility, heights, chord: inches(1) };
+    return Object.values(bringIn(bare, found, chosen).features).toSorted((a, b) =>
+      a.label.localeCompare(b.label),
+    );
+  };
+  expect(backFrom(written.value)).toMatchObject([
+    zone('front yard', 32),
+    zone('sight triangle', 31),
+  ]);
+  const untold = written.value.replaceAll('"solid_in": 31', '"solid_in": "31"');
+  expect(backFrom(untold)[1]).toMatchObject({ of: 'sight triangle', ...heights['sight triangle'] });
 });
 
 it('[X10] a yard that does not know where on earth it is says so, and how it comes to know', () => {

@@ -13,6 +13,7 @@ import { verticesOf } from '../../../src/site/pathOrder.ts';
 import { saveSite } from '../../../src/site/saveSite.ts';
 import type { Site } from '../../../src/site/site.ts';
 import { inches } from '../../../src/units/inches.ts';
+import { samplePlans } from '../../store/samplePlans.ts';
 import { sampleSite } from '../sampleSite.ts';
 
 const blank = emptySite({ specs: {}, hardware: {} });
@@ -23,6 +24,7 @@ const choices = (becomes: Readonly<Record<string, Becomes>>): BringChoices => ({
   becomes,
   fence,
   utility: { width: inches(2), tolerance: inches(18) },
+  heights: samplePlans.heights,
   chord: inches(1),
 });
 const found = (...groups: readonly FoundGroup[]): Found => ({
