@@ -29,7 +29,7 @@ const zonesOf = (site: Site): Zone[] =>
     if (feature.kind !== 'height zone') return [];
     const ring = verticesOf(feature.path).flatMap(({ mark }) => site.marks[mark] ?? []);
     const label = oneLine(feature.label);
-    const name = label === '' ? `the ${feature.of}` : `the ${feature.of} ${label}`;
+    const name = label === '' ? `the ${feature.of}` : `the ${feature.of} “${label}”`;
     return [{ name, feature, ring }];
   });
 

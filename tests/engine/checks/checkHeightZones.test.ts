@@ -68,7 +68,7 @@ describe('fence in ground with a height limit', () => {
     });
     // 6'-0" of fabric and 2" under it; Zanesville OH: open fence 3.5 ft
     expect(flags[0]?.message).toMatch(
-      /the sight triangle at Elm for 20'-0", up to 6'-2" over the ground \(fabric 6'-0", 2" under it; .*open fence no higher than 3'-6" there \(Zanesville OH: .*the local code decides\)/,
+      /the sight triangle “at Elm” for 20'-0", up to 6'-2" over the ground \(fabric 6'-0", 2" under it; .*open fence no higher than 3'-6" there \(Zanesville OH: .*the local code decides\)/,
     );
   });
 
