@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { addFeature } from '../../../src/site/edits/addFeature.ts';
 import { addSightTriangle } from '../../../src/site/edits/addSightTriangle.ts';
+import { moveFeature } from '../../../src/site/edits/moveFeature.ts';
 import { moveMark } from '../../../src/site/edits/moveMark.ts';
 import { removeFeature } from '../../../src/site/edits/removeFeature.ts';
 import type { FeatureId, MarkId } from '../../../src/site/ids.ts';
@@ -60,6 +61,19 @@ describe('a sight triangle from a corner', () => {
     const moved = moveMark(after, markOf(site, 1), { x: 6100, y: 4900 });
     expect(cornersOf(moved, 'feature:4')[0]).toEqual([6100, 4900]);
     expect(removeFeature(after, 'feature:4')).toEqual(site);
+  });
+
+  it('[S76] moved by itself it leaves the corner of the lot, moved with the lot it goes along', () => {
+    const after = drawn(withLot(true), 1, 100);
+    const by = { x: 0, y: 40 };
+    const moved = moveFeature(after, 'feature:4', by);
+    expect(cornersOf(moved, lot)).toEqual(square);
+    expect(cornersOf(moved, 'feature:4')).toEqual([
+      [6000, 5000],
+      [5900, 5040],
+      [6000, 5140],
+    ]);
+    expect(cornersOf(moveFeature(after, lot, by), 'feature:4')[0]).toEqual([6000, 5040]);
   });
 
   it('[S76] a side that is shorter ends at its mark, and is told', () => {

@@ -13,7 +13,7 @@ import { moveMarks } from '../../../site/edits/moveMarks.ts';
 import { placeUnderlay } from '../../../site/edits/placeUnderlay.ts';
 import type { GateId, MarkId } from '../../../site/ids.ts';
 import { radians } from '../../../units/radians.ts';
-import { ownMarks } from '../../../site/marksInUse.ts';
+import { marksMoved } from '../../../site/marksMoved.ts';
 import { entry } from '../../../site/entry.ts';
 import { legAt, legGround } from '../../../site/legGround.ts';
 import type { Site } from '../../../site/site.ts';
@@ -76,7 +76,7 @@ export const movedBy = (
     case 'mark':
       return move([what.id], by);
     case 'feature': {
-      const own = ownMarks(entry(site, 'features', what.id));
+      const own = marksMoved(site, what.id);
       const together = movedTogether(survey, own);
       return together === own ? moveFeature(site, what.id, by) : moveMarks(site, together, by);
     }

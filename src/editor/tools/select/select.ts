@@ -30,7 +30,10 @@ const chosen = ({ site, layout, selection }: Desk): Held | null =>
 
 /** What the hand calls a thing: its kind, of a feature which one. */
 const nounOf = (site: Site, what: Held): string => {
-  if (what.kind === 'feature') return site.features[what.id]?.kind ?? what.kind;
+  if (what.kind === 'feature') {
+    const feature = site.features[what.id];
+    return feature?.kind === 'height zone' ? feature.of : (feature?.kind ?? what.kind);
+  }
   if (what.kind === 'pin') return 'kept-clear ground';
   if (what.kind === 'underlay') return 'picture';
   return what.kind === 'shot' ? 'grade shot' : what.kind;

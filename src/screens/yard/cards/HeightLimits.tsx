@@ -23,7 +23,7 @@ export const HeightLimits = ({ of, limits, onEnter }: Props) => {
       <div className="pair">
         <LengthField
           {...small}
-          label="Highest, not see-through"
+          label="Highest, solid fence"
           value={limits.solid}
           onEnter={(solid) => onEnter({ solid })}
         />
@@ -42,7 +42,7 @@ export const HeightLimits = ({ of, limits, onEnter }: Props) => {
           used: limits.solid === solid && limits.open === open,
           onTake: () => void onEnter({ solid, open }),
         }))}
-        besides="The local code decides, and says from where the height counts. Fence with slats or a screen is not see-through."
+        besides="The local code decides, and says from where the height counts. Fence with slats or a screen counts as solid."
       />
     </>
   );

@@ -29,7 +29,7 @@ describe('ground with a height limit on its card', () => {
     const card = shown(zone, <FeatureCard id="feature:1" />);
     expect(card).toContain('aria-label="Sight triangle"');
     expect(card).toMatch(
-      /Highest, not see-through.*2&#x27;-6&quot;.*Highest, open fence.*3&#x27;-6&quot;/,
+      /Highest, solid fence.*2&#x27;-6&quot;.*Highest, open fence.*3&#x27;-6&quot;/,
     );
     for (const town of ['Zanesville OH', 'Dubuque IA']) expect(card).toContain(town);
     expect(card).toContain('The local code decides');
