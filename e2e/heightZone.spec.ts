@@ -1,3 +1,4 @@
+import { AxeBuilder } from '@axe-core/playwright';
 import { expect, test } from '@playwright/test';
 import type { Site } from '../src/site/site.ts';
 import { textsOf } from './readPdf.ts';
@@ -53,6 +54,9 @@ test('a sight triangle from a corner flags the fence in it until its limit lets 
   await page.getByText('What is published: height in a sight triangle').click();
   await page.getByRole('button', { name: /Zanesville OH/ }).click();
   await expect(flag).toContainText(`no higher than 3'-6" there (Zanesville OH`);
+
+  const { violations } = await new AxeBuilder({ page }).analyze();
+  expect(violations.map(({ id, nodes }) => [id, nodes[0]?.html])).toEqual([]);
 
   const undo = page.getByRole('button', { name: /^Undo/ });
   for (let n = 0; n < 3; n += 1) await undo.click();

@@ -13,6 +13,20 @@ interface Props {
   readonly onEnter: (limits: Partial<HeightPlan>) => string | null;
 }
 
+type Figure = (typeof heightZoneLimits)[keyof Plans['heights']][number];
+
+/** What is published: what a new one starts with is said apart where a town has the same. */
+const figuresOf = (of: keyof Plans['heights']): readonly Figure[] => {
+  const [first, ...towns] = heightZoneLimits[of];
+  const again = towns.some(({ solid, open }) => solid === first.solid && open === first.open);
+  return again ? towns : [first, ...towns];
+};
+
+const startOf = (of: keyof Plans['heights']): string => {
+  const [first] = heightZoneLimits[of];
+  return figuresOf(of).includes(first) ? '' : `A new one starts at: ${first.source.text}. `;
+};
+
 /** How high fence may stand on some ground, with what is published of it. */
 export const HeightLimits = ({ of, limits, onEnter }: Props) => {
   const { lengths } = useSite();
@@ -36,13 +50,13 @@ export const HeightLimits = ({ of, limits, onEnter }: Props) => {
       </div>
       <Published
         of={`height in a ${of}`}
-        figures={heightZoneLimits[of].map(({ solid, open, source }) => ({
+        figures={figuresOf(of).map(({ solid, open, source }) => ({
           text: solid === open ? write(solid) : `${write(solid)}, open fence ${write(open)}`,
           source,
           used: limits.solid === solid && limits.open === open,
           onTake: () => void onEnter({ solid, open }),
         }))}
-        besides="The local code decides, and says from where the height counts. Fence with slats or a screen counts as solid."
+        besides={`${startOf(of)}The local code decides, and says from where the height counts. Fence with slats or a screen counts as solid.`}
       />
     </>
   );
