@@ -5,6 +5,7 @@ import { contains } from '../../../src/geometry/contains.ts';
 import type { SitePoint } from '../../../src/geometry/point.ts';
 import { trackAt, trackLength } from '../../../src/geometry/track.ts';
 import { addFeature } from '../../../src/site/edits/addFeature.ts';
+import { addShots } from '../../../src/site/edits/addShots.ts';
 import { curveLeg } from '../../../src/site/edits/curveLeg.ts';
 import { setGateWay } from '../../../src/site/edits/setGateWay.ts';
 import { setLegWall } from '../../../src/site/edits/setLegWall.ts';
@@ -125,6 +126,15 @@ describe('fence in ground with a height limit', () => {
     expect(flagsIn(on(5, 0))[0]?.message).toContain(`a wall of 5"`);
     // rises 150 in over 1500 in from 0: 84 in where the fence leaves the ground at 240 in
     expect(flagsIn(on(0, 150))[0]?.message).toContain(`a wall of 7'-0"`);
+    // on ground that rises 1 in 10 as well the same top is level with it
+    const shots = [
+      [-700, -500],
+      [1000, -500],
+      [1000, 500],
+      [-700, 500],
+    ].map(([x = 0, y = 0]) => ({ label: '', x, y, z: inches(1000 + x / 10) }));
+    expect(flagsIn(addShots(on(0, 150), shots))).toEqual([]);
+    expect(flagsIn(addShots(on(8, 150), shots))[0]?.message).toContain('a wall of 8"');
   });
 
   it('[F45] along the edge it is inside; closed leaves count, a gap without a leaf does not', () => {
