@@ -46,6 +46,9 @@ export const poolSlats = published(1.75, 'CPSC Publication 362');
 /** A latch lower than this over the bottom of its gate has to be out of reach from outside. */
 export const poolLatch = published(54, 'CPSC Publication 362');
 
+/** No opening wider than so within so far of such a latch, inches: CPSC Publication 362. */
+export const poolLatchRoom = { opening: inches(1 / 2), within: inches(18) } as const;
+
 /** How far below the top of the gate such a latch is, on the pool's side. */
 export const poolLatchBelowTop = inches(3);
 

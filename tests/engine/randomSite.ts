@@ -218,6 +218,7 @@ const withHouse = (site: Site, drawn: DrawnHouse, n: number): Site => {
     x: at.x + steps * across * 48 - off * up,
     y: at.y + steps * up * 48 + off * across,
     label: '',
+    fixed: false,
   });
   const corners = { a: corner(-2, 0), b: corner(3, 0), c: corner(3, 5000), d: corner(-2, 5000) };
   const named = Object.entries(corners).map(([k, mark]) => [`mark:house-${n}-${k}`, mark] as const);

@@ -51,13 +51,20 @@ const nearestOf = (fence: readonly Segment<'site'>[], { pieces, half }: Wires): 
   return nearest && { ...nearest, distance: Math.max(0, nearest.distance - half) };
 };
 
-const messageOf = ({ name, electric }: Wires, line: string, far: string | null): string => {
+const messageOf = (
+  { name, electric }: Wires,
+  {
+    line,
+    far,
+    away,
+  }: { readonly line: string; readonly far: string | null; readonly away: string },
+): string => {
   const where = far === null ? `${line} passes under ${name}` : `${line} is ${far} from ${name}`;
   if (!electric) {
     return `${where}: keep long pipe, rolls and machines clear of it, and ask its owner before anything touches it.`;
   }
   const grounded = far === null ? ` ${fenceGrounding.text}.` : '';
-  return `${where}: keep long pipe, rolls and machines ${formatLength(overheadClearance.length, { system: 'feet', fraction: 8 })} away or as its owner asks (${overheadClearance.source.text}).${grounded}`;
+  return `${where}: keep long pipe, rolls and machines ${away} away or as its owner asks (${overheadClearance.source.text}).${grounded}`;
 };
 
 /** Fence under services overhead, or as near to them in plan as work has to stay away: a caution each. */
@@ -71,7 +78,8 @@ export const checkOverhead = (site: Site, laid: LaidLines): Flag[] => {
       if (near === null || near.distance > overheadClearance.length) return [];
       const far =
         near.distance === 0 ? null : formatLength(inches(near.distance), fineStyle(site.lengths));
-      const message = messageOf(wires, lineName(site, line.id), far);
+      const away = formatLength(overheadClearance.length, site.lengths);
+      const message = messageOf(wires, { line: lineName(site, line.id), far, away });
       const place = { kind: 'line', id: line.id } as const;
       return [{ level: 'caution', rule: 'line overhead', place, at: near.at, message }];
     });

@@ -12,6 +12,7 @@ import {
   poolHeight,
   poolLatch,
   poolLatchBelowTop,
+  poolLatchRoom,
   poolMeshes,
   poolRails,
   poolSlats,
@@ -77,7 +78,7 @@ const lineFlags = (line: LineLayout, spec: FenceSpec, site: Site, say: Say): Fla
       : [
           plant(
             'pool barrier low',
-            `${name} is ${say(spec.fabricHeight)} high: round a pool expected ${say(poolHeight.limit)} at least (${poolHeight.source.text}); many places ask for 5 ft.`,
+            `${name} is ${say(spec.fabricHeight)} high: round a pool expected ${say(poolHeight.limit)} at least (${poolHeight.source.text}); many places ask for ${say(inches(60))}.`,
           ),
         ]),
     ...(strictGap === undefined || spec.gapUnder <= strictGap.limit
@@ -133,12 +134,12 @@ const latchFlags = (gate: Gate, spec: FenceSpec, say: Say): GateFlag[] => {
   const bottom = gate.bottom ?? defaultGapUnder.length;
   const high = inches(gate.latchHeight - bottom);
   if (high >= poolLatch.limit) return [];
-  const top = say(inches(spec.fabricHeight - poolLatchBelowTop));
+  const top = say(inches(Math.max(0, spec.fabricHeight - poolLatchBelowTop)));
   return [
     {
       level: 'settle',
       rule,
-      message: `the latch is ${say(high)} over the bottom of this pool gate: lower than ${say(poolLatch.limit)} it belongs on the pool’s side, ${say(poolLatchBelowTop)} or more below the top (${top} up at most), with no opening over 1/2" within 18" of it (${poolLatch.source.text}).`,
+      message: `the latch is ${say(high)} over the bottom of this pool gate: lower than ${say(poolLatch.limit)} it belongs on the pool’s side, ${say(poolLatchBelowTop)} or more below the top (${top} up at most), with no opening over ${say(poolLatchRoom.opening)} within ${say(poolLatchRoom.within)} of it (${poolLatch.source.text}).`,
     },
   ];
 };

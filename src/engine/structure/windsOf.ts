@@ -13,7 +13,7 @@ export interface NamedWind {
 }
 
 const named = (speed: number, exposure: string, ice: number): NamedWind => ({
-  name: `${speed} mph${ice > 0 ? ` on ${ice} in of ice` : ''}, exposure ${exposure}`,
+  name: `${speed} mph${ice > 0 ? ` on ${Number(ice.toFixed(2))} in of ice` : ''}, exposure ${exposure}`,
   wind: {
     speed,
     exposure: exposures.find(({ name }) => name === exposure)?.coefficient ?? NaN,
