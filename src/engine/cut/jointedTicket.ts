@@ -1,0 +1,152 @@
+import { inches, type Inches } from '../../units/inches.ts';
+import type { LengthStyle } from '../../units/lengthStyle.ts';
+import { lengthOfSteps } from '../../units/lengthOfSteps.ts';
+import type { CutTicket, TicketPiece, TicketStick } from './cutTicket.ts';
+import { stepsDown, stepsUp } from './stepsOf.ts';
+import { leftIn, ticketOf, type Sticks } from './ticketOf.ts';
+
+/** What is cut: rails that may have joints, and pieces that may have none. */
+export interface Jointed {
+  readonly rails: readonly TicketPiece[];
+  readonly whole: readonly TicketPiece[];
+  /** No piece of a rail is shorter than this, inches. */
+  readonly least: Inches;
+}
+
+/** A rail in as few pieces as sticks allow, the short one no shorter than `least` where there is more than one. */
+export const inFewest = (length: Inches, stick: Inches, least: Inches): Inches[] => {
+  if (length <= stick) return [length];
+  const full = Math.ceil(length / stick - 1e-9) - 1;
+  const rest = length - full * stick;
+  if (rest >= least || rest <= 0) {
+    return [...Array.from({ length: full }, () => stick), inches(rest)];
+  }
+  const shortened = inches(stick - (least - rest));
+  return [...Array.from({ length: full - 1 }, () => stick), shortened, least];
+};
+
+const inSteps = (pieces: readonly TicketPiece[], style: LengthStyle): TicketPiece[] =>
+  pieces.map((piece) => ({
+    ...piece,
+    length: lengthOfSteps(Math.max(1, stepsUp(piece.length, style)), style),
+  }));
+
+/** A stick that is being cut. */
+interface Open {
+  readonly from: TicketStick['from'];
+  readonly stick: Inches;
+  readonly pieces: TicketPiece[];
+  left: number;
+}
+
+const cutFrom = (open: Open, piece: TicketPiece, kerf: Inches): void => {
+  open.pieces.push(piece);
+  open.left = leftIn(open.stick, open.pieces, kerf);
+};
+
+/** How much of a rail can be taken from what is left of a stick; 0 where the piece or the rest is too short. */
+const takes = (left: number, need: number, least: number): number => {
+  if (left >= need) return need;
+  const some = need - left < least ? need - least : left;
+  return some >= least ? some : 0;
+};
+
+/** Rails one after the other, each from what is left of the sticks before it. */
+const runThrough = (
+  { rails, least }: Jointed,
+  { stick, kerf }: Sticks,
+  open: Open[],
+): { readonly joints: number } => {
+  let joints = 0;
+  for (const { length, for: name } of rails.toSorted((a, b) => b.length - a.length)) {
+    for (let need: number = length; need > 1e-6;) {
+      const usable = open
+        .filter(({ left }) => takes(left, need, least) > 0)
+        .toSorted(
+          (a, b) => takes(b.left, need, least) - takes(a.left, need, least) || a.left - b.left,
+        );
+      let [from] = usable;
+      if (from === undefined) {
+        from = { from: 'bought', stick, pieces: [], left: stick };
+        open.push(from);
+      }
+      const some = takes(from.left, need, least);
+      if (some <= 0) break;
+      cutFrom(from, { length: inches(some), for: name }, kerf);
+      need -= some;
+      if (need > 1e-6) joints += 1;
+    }
+  }
+  return { joints };
+};
+
+const boughtOf = (sticks: readonly { readonly from: TicketStick['from'] }[]): number =>
+  sticks.filter(({ from }) => from === 'bought').length;
+
+const openOffcuts = (
+  { offcuts }: Sticks,
+  used: readonly TicketStick[],
+  style: LengthStyle,
+): Open[] => {
+  const spent = used.filter(({ from }) => from === 'offcut').map(({ stick }) => stick);
+  return offcuts
+    .flatMap(({ length, count }) => Array.from({ length: count }, () => length))
+    .flatMap((length): Open[] => {
+      const stick = lengthOfSteps(stepsDown(length, style), style);
+      const at = spent.indexOf(stick);
+      if (at >= 0) {
+        spent.splice(at, 1);
+        return [];
+      }
+      return stick <= 0 ? [] : [{ from: 'offcut', stick, pieces: [], left: stick }];
+    });
+};
+
+const throughPlan = (asked: Jointed, sticks: Sticks, style: LengthStyle): CutTicket => {
+  const whole = ticketOf(asked.whole, sticks, style);
+  const open: Open[] = [
+    ...whole.sticks.map((one): Open => ({ ...one, pieces: [...one.pieces] })),
+    ...openOffcuts(sticks, whole.sticks, style),
+  ];
+  const { joints } = runThrough(asked, sticks, open);
+  const used = open.filter(({ pieces }) => pieces.length > 0);
+  return {
+    sticks: used.map(({ from, stick, pieces, left }) => ({
+      from,
+      stick,
+      pieces,
+      left: inches(left),
+    })),
+    bought: boughtOf(used),
+    least: whole.least,
+    tooLong: whole.tooLong,
+    joints,
+  };
+};
+
+const total = (pieces: readonly { readonly length: Inches }[]): number =>
+  pieces.reduce((sum, { length }) => sum + length, 0);
+
+/**
+ * The cuts of rails that may be joined end to end, and of pieces that may not: with the fewest joints where
+ * that needs no more sticks, else rail after rail from what the one before left over. No plan buys less
+ * than the length of it all over the length of a stick, nor less than the pieces without joints do.
+ */
+export const jointedTicket = (asked: Jointed, given: Sticks, style: LengthStyle): CutTicket => {
+  const stick = lengthOfSteps(stepsDown(given.stick, style), style);
+  const kerf = lengthOfSteps(Math.max(0, stepsUp(given.kerf, style)), style);
+  const sticks = { ...given, stick, kerf };
+  const rails = inSteps(asked.rails, style);
+  const whole = inSteps(asked.whole, style);
+  const split = rails.flatMap(({ length, for: name }) =>
+    inFewest(length, stick, asked.least).map((piece) => ({ length: piece, for: name })),
+  );
+  const fewest = ticketOf([...split, ...whole], sticks, style);
+  const offcuts = given.offcuts.reduce((sum, { length, count }) => sum + length * count, 0);
+  const material = Math.ceil((total(rails) + total(whole) - offcuts) / stick - 1e-9);
+  const least = Math.max(0, material, ticketOf(whole, sticks, style).least);
+  const joints = split.length - rails.length;
+  if (fewest.bought <= least) return { ...fewest, least, joints };
+  const through = throughPlan({ ...asked, rails, whole }, sticks, style);
+  return through.bought < fewest.bought ? { ...through, least } : { ...fewest, least, joints };
+};
