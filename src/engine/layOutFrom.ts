@@ -2,7 +2,6 @@ import type { Site } from '../site/site.ts';
 import { newCarry, type Pieces } from './carry/carry.ts';
 import { flagsOf } from './checks/flagsOf.ts';
 import type { Layout } from './layout.ts';
-import { loadList } from './load/loadList.ts';
 import { windBays } from './structure/windBays.ts';
 import { surveyOf } from './survey/surveyOf.ts';
 import { layLines } from './posts/layLines.ts';
@@ -25,7 +24,6 @@ export const layOutFrom = (drawn: Site, before: Laying | null): Laying => {
   const laid = layLines(site, carry);
   const { lines, posts, gates, ground } = laid;
   const survey = surveyOf(site, carry, laid);
-  const load = loadList(laid, site, carry);
   const flags = flagsOf(site, { ...laid, survey }, carry);
-  return { layout: { lines, posts, gates, ground, survey, load, flags }, pieces: carry.pieces };
+  return { layout: { lines, posts, gates, ground, survey, flags }, pieces: carry.pieces };
 };

@@ -7,7 +7,6 @@ import type { Inches } from '../units/inches.ts';
 import type { Radians } from '../units/radians.ts';
 import type { Flag } from './flag.ts';
 import type { Ground } from './ground/groundOf.ts';
-import type { LoadLine } from './loadLine.ts';
 import type { Opening } from './opening.ts';
 import type { Survey } from './survey/survey.ts';
 import type { StretchOnGrade } from './posts/fencesOn.ts';
@@ -23,7 +22,6 @@ export interface Layout {
   readonly ground: Ground | null;
   /** What the observations say of themselves and of the marks. */
   readonly survey: Survey;
-  readonly load: readonly LoadLine[];
   readonly flags: readonly Flag[];
 }
 

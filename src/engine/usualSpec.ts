@@ -34,6 +34,8 @@ export const usualSpec = (height: Inches): UsualSpec => {
   const spec: FenceSpec = {
     label: `${height / 12} ft chain link`,
     remark: `Posts: ${sizes.source.text}. Gate posts: ${gate.source.text}.`,
+    infill: { kind: 'chain link' },
+    postSection: 'round',
     fabricHeight: height,
     maxBay: maxSpacing.length,
     cornerAngle: defaultCornerAngle.angle,

@@ -1,5 +1,7 @@
 import { inches } from '../units/inches.ts';
 import { untoldConditions } from './conditions.ts';
+import { plainWork } from './work.ts';
+import { usualCounting } from './counting.ts';
 import { siteVersion } from './site.ts';
 import { usualTrusts } from './trusts.ts';
 import type { Site } from './site.ts';
@@ -14,6 +16,9 @@ export const emptySite = ({ specs, hardware }: Pick<Site, 'specs' | 'hardware'>)
   job: { name: '', customer: '', place: '', drawnBy: '', date: '', revision: '', remark: '' },
   lengths: { system: 'feet', fraction: 8 },
   shop: { leafStep: inches(1 / 8) },
+  counting: usualCounting,
+  work: plainWork,
+  alternatives: {},
   marks: {},
   lines: {},
   gates: {},

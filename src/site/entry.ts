@@ -15,6 +15,7 @@ const nouns: Readonly<Record<MapName, string>> = {
   observations: 'an observation',
   acceptances: 'an acceptance',
   townRules: 'a rule of a town',
+  alternatives: 'an alternative',
   underlays: 'a picture',
   pictures: 'a picture kept in the file',
   specs: 'a fence spec',

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { infillSchema } from './infill.ts';
 import { pipeSchema } from './pipe.ts';
 import {
   angle,
@@ -16,6 +17,10 @@ import type { Frozen } from './frozen.ts';
 export const fenceSpecSchema = z.strictObject({
   label,
   remark,
+  /** What hangs between the posts: its height is `fabricHeight`, whatever it is. */
+  infill: infillSchema,
+  /** Posts are round pipe, or square with `od` for their side. */
+  postSection: z.enum(['round', 'square']),
   fabricHeight: positiveLength,
   /** Line posts stand no farther apart than this, centre to centre. */
   maxBay: positiveLength,

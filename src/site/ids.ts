@@ -23,6 +23,7 @@ export const pictureId = z.templateLiteral([
 export const tieId = z.templateLiteral(['tie:', tail]);
 export const acceptanceId = z.templateLiteral(['acceptance:', tail]);
 export const townRuleId = z.templateLiteral(['town-rule:', tail]);
+export const alternativeId = z.templateLiteral(['alternative:', tail]);
 export const hardwareId = z.templateLiteral(['hardware:', tail]);
 
 export type MarkId = `mark:${string}`;
@@ -41,4 +42,5 @@ export type PictureId = `picture:${string}`;
 export type TieId = `tie:${string}`;
 export type AcceptanceId = `acceptance:${string}`;
 export type TownRuleId = `town-rule:${string}`;
+export type AlternativeId = `alternative:${string}`;
 export type HardwareId = `hardware:${string}`;

@@ -14,6 +14,7 @@ export const limits = {
   observations: 20_000,
   acceptances: 5_000,
   townRules: 1_000,
+  alternatives: 50,
   underlays: 20,
   pictures: 20,
   specs: 1_000,
@@ -38,6 +39,7 @@ export type MapName =
   | 'observations'
   | 'acceptances'
   | 'townRules'
+  | 'alternatives'
   | 'underlays'
   | 'pictures'
   | 'specs'
@@ -53,6 +55,7 @@ export const mapNames: readonly MapName[] = [
   'observations',
   'acceptances',
   'townRules',
+  'alternatives',
   'underlays',
   'pictures',
   'specs',

@@ -14,6 +14,7 @@ export type IdKind =
   | 'observation'
   | 'acceptance'
   | 'town-rule'
+  | 'alternative'
   | 'underlay'
   | 'tie'
   | 'spec'
@@ -35,6 +36,7 @@ const idsOf: Readonly<Record<IdKind, (site: Site) => string[]>> = {
   shot: (site) => Object.keys(site.shots),
   level: (site) => Object.keys(site.levels.notes),
   acceptance: (site) => Object.keys(site.acceptances),
+  alternative: (site) => Object.keys(site.alternatives),
   'town-rule': (site) => Object.keys(site.townRules),
   observation: (site) => Object.keys(site.observations),
   underlay: (site) => Object.keys(site.underlays),

@@ -1,6 +1,8 @@
 import { z } from 'zod';
 import { acceptanceSchema } from './acceptance.ts';
+import { alternativeSchema } from './alternative.ts';
 import { conditionsSchema } from './conditions.ts';
+import { countingSchema } from './counting.ts';
 import { featureSchema } from './feature.ts';
 import { fenceLineSchema } from './fenceLine.ts';
 import { fenceSpecSchema } from './fenceSpec.ts';
@@ -8,6 +10,7 @@ import { gateSchema } from './gate.ts';
 import { hardwareSchema } from './hardware.ts';
 import {
   acceptanceId,
+  alternativeId,
   featureId,
   gateId,
   hardwareId,
@@ -32,10 +35,11 @@ import { shotSchema } from './shot.ts';
 import { townRuleSchema } from './townRule.ts';
 import { trustsSchema } from './trusts.ts';
 import { underlaySchema } from './underlay.ts';
+import { workSchema } from './work.ts';
 import type { Frozen } from './frozen.ts';
 
 /** The version of the file format that this program writes. */
-export const siteVersion = 7;
+export const siteVersion = 8;
 
 /**
  * The document: what a person drew and chose, nothing that follows from it. Flat maps by id;
@@ -59,6 +63,9 @@ export const siteSchema = z.strictObject({
   }),
   /** How the shop makes leaves: their widths come in steps of so many inches. */
   shop: z.strictObject({ leafStep: positiveLength }),
+  counting: countingSchema,
+  work: workSchema,
+  alternatives: z.record(alternativeId, alternativeSchema),
   marks: z.record(markId, markSchema),
   lines: z.record(lineId, fenceLineSchema),
   gates: z.record(gateId, gateSchema),

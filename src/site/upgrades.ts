@@ -162,6 +162,38 @@ const fromSix = (document: PlainDocument): PlainDocument => ({
   specs: mapped(document['specs'], specOfSix),
 });
 
+/** How the trade counted when such files were written: what an older file leaves unsaid. */
+const countingOfSeven = {
+  bandSpacing: 15,
+  bandInset: 9,
+  postTies: 15,
+  railTies: 24,
+  hogRings: 24,
+  barShort: 2,
+  railStick: 252,
+  railJoint: 'swaged',
+  postStick: null,
+  roll: 600,
+  kerf: 1 / 8,
+  bag: 80,
+  gravel: 0,
+  times: {},
+  spares: {},
+};
+
+/** Counting, work and alternatives, and fence that is no chain link, of which no older file says anything. */
+const fromSeven = (document: PlainDocument): PlainDocument => ({
+  ...document,
+  counting: countingOfSeven,
+  work: { tearOut: 0, rock: 0, access: 0, remark: '' },
+  alternatives: {},
+  specs: mapped(document['specs'], (spec) => ({
+    ...spec,
+    infill: { kind: 'chain link' },
+    postSection: 'round',
+  })),
+});
+
 /**
  * One step for each version of the file format that came before today's. A step that is filed
  * here is never changed again.
@@ -173,4 +205,5 @@ export const upgrades: Upgrades = {
   4: fromFour,
   5: fromFive,
   6: fromSix,
+  7: fromSeven,
 };

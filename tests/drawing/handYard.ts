@@ -217,7 +217,7 @@ export const handYard = (
   };
   return {
     site,
-    layout: { lines: layouts, posts, gates, ground: null, survey: unsurveyed, load: [], flags },
+    layout: { lines: layouts, posts, gates, ground: null, survey: unsurveyed, flags },
   };
 };
 

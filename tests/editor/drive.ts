@@ -15,7 +15,6 @@ export const emptyLayout: Layout = {
   gates: {},
   ground: null,
   survey: unsurveyed,
-  load: [],
   flags: [],
 };
 

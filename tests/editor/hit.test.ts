@@ -32,7 +32,6 @@ const layout: Layout = {
   gates: { 'gate:1': gate },
   ground: null,
   survey: unsurveyed,
-  load: [],
   flags: [],
 };
 

@@ -1,6 +1,7 @@
 import { unsurveyed } from '../../src/engine/survey/survey.ts';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { loaded, type Loaded } from './load/loadLines.ts';
 import { keepOutsOf } from '../../src/engine/keepOut/keepOutsOf.ts';
 import { reachInto } from '../../src/engine/keepOut/reachInto.ts';
 import { layOutSite } from '../../src/engine/layOutSite.ts';
@@ -76,8 +77,8 @@ const baysOf = (layout: Layout): Fact[] =>
     ),
   );
 
-const loadOf = (layout: Layout): Fact[] =>
-  layout.load.map(({ item, count, each }) => ({ name: item, figures: [each ?? 0, count] }));
+const loadOf = ({ load }: Loaded): Fact[] =>
+  load.map(({ item, count, each }) => ({ name: item, figures: [each ?? 0, count] }));
 
 /** Gates with what moves and what stands in them, wherever the line is drawn from. */
 const gatesOf = (layout: Layout, motion: Motion): Fact[] =>
@@ -101,7 +102,7 @@ const gatesOf = (layout: Layout, motion: Motion): Fact[] =>
 
 const still: Motion = (x, y) => [x, y];
 
-const sameYard = (a: Layout, b: Layout, motion: Motion): void => {
+const sameYard = (a: Loaded, b: Loaded, motion: Motion): void => {
   sameFacts(postsOf(a, motion), postsOf(b, still));
   sameFacts(baysOf(a), baysOf(b));
   sameFacts(gatesOf(a, motion), gatesOf(b, still));
@@ -116,7 +117,6 @@ describe('layOutSite', () => {
       gates: {},
       ground: null,
       survey: unsurveyed,
-      load: [],
       flags: [],
     });
   });
@@ -135,7 +135,7 @@ describe('layOutSite', () => {
     );
     fc.assert(
       fc.property(randomSite, motion, (site, move) => {
-        sameYard(layOutSite(site), layOutSite(movedSite(site, move)), move);
+        sameYard(loaded(site), loaded(movedSite(site, move)), move);
       }),
       { numRuns: 300 },
     );
@@ -146,7 +146,7 @@ describe('layOutSite', () => {
       fc.property(randomSite, fc.nat(2), (site, which) => {
         const lines = Object.keys(site.lines) as LineId[];
         const line = lines[which % lines.length] ?? 'line:0';
-        sameYard(layOutSite(site), layOutSite(reverseLine(site, line)), still);
+        sameYard(loaded(site), loaded(reverseLine(site, line)), still);
       }),
       { numRuns: 300 },
     );

@@ -19,6 +19,8 @@ const pipe = (label: string, od: number) => ({ label, od: inches(od), wall: inch
 export const spec: FenceSpec = {
   label: '6 ft',
   remark: '',
+  infill: { kind: 'chain link' },
+  postSection: 'round',
   fabricHeight: inches(72),
   maxBay: inches(120),
   cornerAngle: fromDegrees(30),

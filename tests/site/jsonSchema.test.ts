@@ -9,8 +9,8 @@ describe('the JSON Schema of a site file', () => {
 
   it('says what it is and names no host', () => {
     expect(schema['$schema']).toBe('https://json-schema.org/draft/2020-12/schema');
-    expect(schema['$id']).toBe('urn:lathline:site:7');
-    expect(schema['title']).toBe('Lathline site, format version 7');
+    expect(schema['$id']).toBe('urn:lathline:site:8');
+    expect(schema['title']).toBe('Lathline site, format version 8');
   });
 
   it('requires every part of the document and allows no other', () => {
@@ -20,6 +20,9 @@ describe('the JSON Schema of a site file', () => {
       'job',
       'lengths',
       'shop',
+      'counting',
+      'work',
+      'alternatives',
       'marks',
       'lines',
       'gates',
@@ -41,7 +44,7 @@ describe('the JSON Schema of a site file', () => {
     expect(schema['additionalProperties']).toBe(false);
     expect(schema).toMatchObject({
       properties: {
-        version: { const: 7 },
+        version: { const: 8 },
         marks: {
           propertyNames: { pattern: '^mark:[A-Za-z0-9-]{1,40}$' },
           additionalProperties: { properties: { x: { minimum: -633_600, maximum: 633_600 } } },

@@ -1,6 +1,8 @@
 import { untoldConditions } from '../../src/site/conditions.ts';
 import { openDocument } from '../../src/site/openDocument.ts';
 import type { Site } from '../../src/site/site.ts';
+import { plainWork } from '../../src/site/work.ts';
+import { usualCounting } from '../../src/site/counting.ts';
 import { usualTrusts } from '../../src/site/trusts.ts';
 
 const pipe = (label: string, od: number) => ({ label, od, wall: 0.065 });
@@ -8,6 +10,8 @@ const pipe = (label: string, od: number) => ({ label, od, wall: 0.065 });
 const spec = {
   label: 'Invented 4 ft',
   remark: '',
+  infill: { kind: 'chain link' },
+  postSection: 'round',
   fabricHeight: 48,
   maxBay: 120,
   cornerAngle: 0.25,
@@ -66,7 +70,7 @@ const takes = { low: 1, planned: 1.5, high: 2 };
  */
 export const sampleDocument = {
   format: 'lathline site',
-  version: 7,
+  version: 8,
   job: {
     name: 'Invented yard',
     customer: '',
@@ -78,6 +82,9 @@ export const sampleDocument = {
   },
   lengths: { system: 'feet', fraction: 8 },
   shop: { leafStep: 0.125 },
+  counting: usualCounting,
+  work: plainWork,
+  alternatives: {},
   marks: {
     'mark:1': { x: 0, y: 0, label: 'house corner', fixed: false },
     'mark:2': { x: 0, y: -480, label: '', fixed: false },

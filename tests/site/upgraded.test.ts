@@ -10,6 +10,8 @@ import { upgraded } from '../../src/site/upgraded.ts';
 import { upgrades } from '../../src/site/upgrades.ts';
 import { siteVersion } from '../../src/site/site.ts';
 import type { Mark } from '../../src/site/mark.ts';
+import { usualCounting } from '../../src/site/counting.ts';
+import { plainWork } from '../../src/site/work.ts';
 import { usualTrusts } from '../../src/site/trusts.ts';
 import type { Site } from '../../src/site/site.ts';
 import { sampleSite } from './sampleSite.ts';
@@ -19,9 +21,23 @@ type Entries<T> = readonly (readonly [string, T])[];
 
 const entriesOf = <T>(map: Readonly<Record<string, T>>): Entries<T> => Object.entries<T>(map);
 
-/** What version 7 added taken out again, where it is as a document without it is brought up. */
+/** What version 8 added taken out again, where it is as a document without it is brought up. */
+const withoutCounting = (opened: Site) => {
+  const { counting, work, alternatives, specs, ...site } = opened;
+  expect([counting, work, alternatives]).toEqual([usualCounting, plainWork, {}]);
+  const built = entriesOf<FenceSpec>(specs).map(([id, { infill, postSection, ...spec }]) => {
+    expect([infill, postSection]).toEqual([{ kind: 'chain link' }, 'round']);
+    return [id, spec] as const;
+  });
+  return {
+    ...site,
+    specs: Object.fromEntries(built) as Record<string, Omit<FenceSpec, 'infill' | 'postSection'>>,
+  };
+};
+
+/** What version 7 added taken out as well. */
 const withoutTowns = (opened: Site) => {
-  const { conditions, townRules, features, gates, specs, ...site } = opened;
+  const { conditions, townRules, features, gates, specs, ...site } = withoutCounting(opened);
   const { ice, ...told } = conditions;
   expect([ice, townRules]).toEqual([null, {}]);
   const seen = entriesOf<Feature>(features).map(([id, feature]) => {
@@ -34,7 +50,7 @@ const withoutTowns = (opened: Site) => {
     expect(threshold).toBeNull();
     return [id, rest] as const;
   });
-  const built = entriesOf<FenceSpec>(specs).map(([id, spec]) => {
+  const built = entriesOf(specs).map(([id, spec]) => {
     const { middleRail, bottomRail, barbedWire, ...rest } = spec;
     expect([middleRail, bottomRail, barbedWire]).toEqual([null, null, null]);
     return [id, rest] as const;
@@ -46,7 +62,7 @@ const withoutTowns = (opened: Site) => {
     gates: Object.fromEntries(hung) as Record<string, Omit<Gate, 'threshold'>>,
     specs: Object.fromEntries(built) as Record<
       string,
-      Omit<FenceSpec, 'middleRail' | 'bottomRail' | 'barbedWire'>
+      Omit<FenceSpec, 'infill' | 'postSection' | 'middleRail' | 'bottomRail' | 'barbedWire'>
     >,
   };
 };
@@ -240,6 +256,17 @@ describe('bringing a document to today’s version', () => {
     if (!opened.ok) throw new Error(opened.reason);
     const { version, ...rest } = withoutTowns(opened.value);
     const { version: _six, ...was } = old;
+    expect(version).toBe(siteVersion);
+    expect(rest).toEqual(was);
+  });
+
+  it('[S3] a site of version 7 opens as it was, counted as the trade does, its fence chain link', () => {
+    const old = JSON.parse(readFileSync('tests/site/versionSeven.site.json', 'utf8')) as Site;
+    expect(old.version).toBe(7);
+    const opened = openDocument(old);
+    if (!opened.ok) throw new Error(opened.reason);
+    const { version, ...rest } = withoutCounting(opened.value);
+    const { version: _seven, ...was } = old;
     expect(version).toBe(siteVersion);
     expect(rest).toEqual(was);
   });

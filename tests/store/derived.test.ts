@@ -18,7 +18,6 @@ const empty: Layout = {
   gates: {},
   ground: null,
   survey: unsurveyed,
-  load: [],
   flags: [],
 };
 

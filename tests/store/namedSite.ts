@@ -1,12 +1,14 @@
 import { inches } from '../../src/units/inches.ts';
 import { untoldConditions } from '../../src/site/conditions.ts';
+import { usualCounting } from '../../src/site/counting.ts';
+import { plainWork } from '../../src/site/work.ts';
 import type { Site } from '../../src/site/site.ts';
 import { usualTrusts } from '../../src/site/trusts.ts';
 
 /** An empty site told from others by the name of its job. */
 export const namedSite = (name: string): Site => ({
   format: 'lathline site',
-  version: 7,
+  version: 8,
   job: {
     name,
     customer: '',
@@ -18,6 +20,9 @@ export const namedSite = (name: string): Site => ({
   },
   lengths: { system: 'feet', fraction: 16 },
   shop: { leafStep: inches(0.125) },
+  counting: usualCounting,
+  work: plainWork,
+  alternatives: {},
   marks: {},
   lines: {},
   gates: {},

@@ -9,6 +9,8 @@ const pipe = (label: string, od: number) => ({ label, od: inches(od), wall: inch
 const spec: FenceSpec = {
   label: 'Invented 4 ft',
   remark: '',
+  infill: { kind: 'chain link' },
+  postSection: 'round',
   fabricHeight: inches(48),
   maxBay: inches(120),
   cornerAngle: fromDegrees(15),

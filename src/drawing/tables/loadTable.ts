@@ -1,4 +1,4 @@
-import type { Layout } from '../../engine/layout.ts';
+import type { Load } from '../../engine/load/load.ts';
 import type { LoadLine } from '../../engine/loadLine.ts';
 import type { Site } from '../../site/site.ts';
 import { fineStyle } from '../../units/fineStyle.ts';
@@ -9,13 +9,18 @@ import type { Column, Table } from './table.ts';
 
 const columns: readonly Column[] = [
   { heading: 'Item', align: 'left', share: 2 },
-  { heading: 'Count', align: 'right', share: 1 },
+  { heading: 'Needed', align: 'right', share: 1 },
   { heading: 'Each', align: 'right', share: 1 },
+  { heading: 'Bought as', align: 'left', share: 1.5 },
   { heading: 'How it was counted', align: 'left', share: 3 },
   { heading: 'Rule from', align: 'left', share: 2 },
 ];
 
-const countText = ({ count, unit }: LoadLine, style: LengthStyle): string => {
+const amountText = (
+  count: number,
+  { unit }: Pick<LoadLine, 'unit'>,
+  style: LengthStyle,
+): string => {
   if (unit === 'length') return formatLength(inches(count), style);
   if (unit === 'cubic feet') {
     const isMetric = style.system === 'mm' || style.system === 'm';
@@ -25,15 +30,25 @@ const countText = ({ count, unit }: LoadLine, style: LengthStyle): string => {
   return String(count);
 };
 
-/** Everything that goes on the truck, with the rule that counted it. */
-export const loadTable = ({ load }: Layout, { lengths }: Site): Table => ({
+const soldText = (line: LoadLine, style: LengthStyle): string => {
+  const { sold } = line;
+  if (sold === null) return '';
+  const left = sold.left > 1e-6 ? `, ${amountText(sold.left, line, style)} left` : '';
+  return `${sold.count} × ${sold.pack}${left}`;
+};
+
+/** Everything that goes on the truck: what is needed, what is bought for it, and the rule that counted it. */
+export const loadTable = ({ lines }: Pick<Load, 'lines'>, { lengths }: Site): Table => ({
   title: 'Load list',
   columns,
-  rows: load.map((line) => [
+  rows: lines.map((line) => [
     line.item,
-    countText(line, lengths),
+    amountText(line.count, line, lengths),
     line.each === null ? '' : formatLength(line.each, fineStyle(lengths)),
+    soldText(line, lengths),
     line.rule,
-    line.source,
+    line.sold === null || line.sold.source === line.source
+      ? line.source
+      : `${line.source}; packs: ${line.sold.source}`,
   ]),
 });

@@ -1,68 +1,79 @@
-import type { Carry } from '../carry/carry.ts';
+import type { GateLayout } from '../layout.ts';
 import type { LoadLine } from '../loadLine.ts';
+import type { Post } from '../post.ts';
 import { holeVolume } from '../structure/holeVolume.ts';
-import type { Post, PostId } from '../post.ts';
-import type { LoadGroup } from './loadGroup.ts';
+import type { Site } from '../../site/site.ts';
+import { inches } from '../../units/inches.ts';
+
+const cubicFoot = 1728;
 
 /** Concrete for one hole, cubic feet: the hole less the pipe in it. */
-const netVolume = ({ od, hole }: Post): number => holeVolume(hole, od) / 1728;
+const netVolume = ({ od, hole }: Post): number => holeVolume(hole, od) / cubicFoot;
 
-/** What fills the holes of some posts, cubic feet. */
-interface Filled {
-  readonly volume: number;
-  readonly posts: readonly PostId[];
-}
-
-const filledOf = (posts: readonly Post[]): Filled => ({
-  volume: posts.reduce((total, post) => total + netVolume(post), 0),
-  posts: posts.map(({ id }) => id),
+/** What some posts and gates take, cubic feet. */
+const filled = (
+  posts: readonly Post[],
+  gates: readonly GateLayout[],
+): Pick<LoadLine, 'count' | 'of'> => ({
+  count:
+    posts.reduce((total, post) => total + netVolume(post), 0) +
+    gates.reduce(
+      (total, { receiver }) =>
+        total + (receiver === null ? 0 : holeVolume(receiver.hole, inches(0)) / cubicFoot),
+      0,
+    ),
+  of: { posts: posts.map(({ id }) => id), lines: [], gates: gates.map(({ id }) => id) },
 });
 
-interface Fill {
-  readonly ground: Filled;
-  readonly cores: Filled;
-}
-
-const fillOf = (posts: readonly Post[]): Fill => ({
-  ground: filledOf(posts.filter(({ wall }) => wall === null)),
-  cores: filledOf(posts.filter(({ wall, hole }) => wall !== null && hole.depth > 0)),
-});
-
-const told = (item: string, filled: readonly Filled[], rule: string): LoadLine[] => {
-  // one by one: of thousands of posts flat lists take several times as long
-  const posts: PostId[] = [];
-  for (const each of filled) for (const id of each.posts) posts.push(id);
-  if (posts.length === 0) return [];
-  return [
-    {
-      item,
-      count: filled.reduce((total, { volume }) => total + volume, 0),
-      unit: 'cubic feet',
-      each: null,
-      rule,
-      source: 'volume of a cylinder',
-      of: { posts, lines: [], gates: [] },
-    },
-  ];
-};
+const told = (
+  { item, code, rule }: Pick<LoadLine, 'item' | 'code' | 'rule'>,
+  { count, of }: Pick<LoadLine, 'count' | 'of'>,
+): LoadLine[] =>
+  count === 0
+    ? []
+    : [
+        {
+          part: 'concrete',
+          code,
+          item,
+          count,
+          unit: 'cubic feet',
+          each: null,
+          sold: null,
+          rule,
+          source: 'volume of a cylinder',
+          of,
+        },
+      ];
 
 /**
- * Concrete for all holes in the ground together, and grout for all cores in walls, net of the posts;
- * none for no posts, nor for those on plates. Added up group by group.
+ * Concrete for all holes in the ground together, those of receivers that are set in it too, and grout for
+ * all cores in walls, net of the posts; none for no posts, nor for those on plates.
  */
-export const countConcrete = (groups: readonly LoadGroup[], carry: Carry): LoadLine[] => {
-  const known = carry.shelf<Fill>('fill of holes');
-  const fills = groups.map(({ key, posts }) => known.take(key, [posts], () => fillOf(posts)));
+export const countConcrete = (
+  posts: readonly Post[],
+  gates: readonly GateLayout[],
+  site: Pick<Site, 'gates'>,
+): LoadLine[] => {
+  const ground = posts.filter(({ wall }) => wall === null);
+  const cores = posts.filter(({ wall, hole }) => wall !== null && hole.depth > 0);
+  const set = gates.filter(({ id }) => site.gates[id]?.receiver?.kind === 'set in concrete');
   return [
     ...told(
-      'Concrete',
-      fills.map(({ ground }) => ground),
-      'Each hole, π/4 × diameter² × depth, less the post in it, added up.',
+      {
+        item: 'Concrete',
+        code: 'concrete',
+        rule: 'Each hole, π/4 × diameter² × depth, less the post in it, added up.',
+      },
+      filled(ground, set),
     ),
     ...told(
-      'Grout for cores',
-      fills.map(({ cores }) => cores),
-      'Each core, π/4 × diameter² × depth, less the post in it, added up.',
+      {
+        item: 'Grout for cores',
+        code: 'grout',
+        rule: 'Each core, π/4 × diameter² × depth, less the post in it, added up.',
+      },
+      filled(cores, []),
     ),
   ];
 };

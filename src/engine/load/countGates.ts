@@ -51,14 +51,36 @@ const partsOf = (id: GateId, site: Site): Part[] => {
   ];
 };
 
+/** A part by its name in small letters, a leaf by its width. */
+const codeOf = (item: string, each: Inches | null): string =>
+  `${item.toLowerCase()}${each === null ? '' : ` ${each}in`}`;
+
 /** Leaves, hinge sets and latches of gates; those of one item and size on one line. */
 export const countGates = (gates: readonly GateId[], site: Site): LoadLine[] => {
   const parts = gates.flatMap((id) => partsOf(id, site));
-  return grouped(parts, ({ item, each }) => `${item}|${each}`).flatMap((same) => {
-    const [first] = same;
-    if (first === undefined) return [];
-    const { item, each, rule } = first;
-    const of = { posts: [], lines: [], gates: [...new Set(same.map(({ gate }) => gate))] };
-    return [{ item, count: same.length, unit: 'each', each, rule, source: 'company rule', of }];
-  });
+  return grouped(parts, ({ item, each }) => `${item}|${each}`)
+    .flatMap((same): LoadLine[] => {
+      const [first] = same;
+      if (first === undefined) return [];
+      const { item, each, rule } = first;
+      const of = { posts: [], lines: [], gates: [...new Set(same.map(({ gate }) => gate))] };
+      const code = codeOf(item, each);
+      return [
+        {
+          part: 'gates',
+          code,
+          item,
+          count: same.length,
+          unit: 'each',
+          each,
+          sold: null,
+          rule,
+          source: 'company rule',
+          of,
+        },
+      ];
+    })
+    .toSorted((a, b) =>
+      a.item < b.item ? -1 : a.item > b.item ? 1 : (b.each ?? 0) - (a.each ?? 0),
+    );
 };

@@ -1,9 +1,9 @@
 import { spot } from '../../geometry/tolerance.ts';
-import type { Carry } from '../carry/carry.ts';
+import type { Site } from '../../site/site.ts';
 import type { LoadLine } from '../loadLine.ts';
-import { isTerminal, type Post, type PostId } from '../post.ts';
+import { isTerminal, type Post } from '../post.ts';
+import { pipeOf } from '../structure/pipeOf.ts';
 import { grouped } from './grouped.ts';
-import type { LoadGroup } from './loadGroup.ts';
 
 const what = (post: Post): string => {
   if (post.kind === 'roller') return 'Roller post';
@@ -16,43 +16,29 @@ const what = (post: Post): string => {
 /** Lengths that no tape can tell apart are one: they differ by how they were added up. */
 const cut = ({ length }: Post): number => Math.round(length / spot);
 
-/** Posts of one use, pipe and length. */
-interface Alike {
-  readonly kind: string;
-  readonly first: Post;
-  readonly ids: readonly PostId[];
-}
-
-const alikeOf = (posts: readonly Post[]): readonly Alike[] =>
-  grouped(posts, (post) => [what(post), post.pipe, post.od, cut(post)].join('|')).flatMap(
-    (same) => {
+/** Posts of one use, pipe and length on one line of the load list, the longest of a use first. */
+export const countPosts = (posts: readonly Post[], site: Site): LoadLine[] =>
+  grouped(posts, (post) => [what(post), post.pipe, post.od, cut(post)].join('|'))
+    .flatMap((same): LoadLine[] => {
       const [first] = same;
       if (first === undefined) return [];
-      const kind = [what(first), first.pipe, first.od, cut(first)].join('|');
-      return [{ kind, first, ids: same.map(({ id }) => id) }];
-    },
-  );
-
-/** Posts of one use, pipe and length on one line of the load list. */
-export const countPosts = (groups: readonly LoadGroup[], carry: Carry): LoadLine[] => {
-  const known = carry.shelf<readonly Alike[]>('posts alike');
-  const all = groups.flatMap(({ key, posts }) => known.take(key, [posts], () => alikeOf(posts)));
-  return grouped(all, ({ kind }) => kind).flatMap((same) => {
-    const [one] = same;
-    if (one === undefined) return [];
-    const { first } = one;
-    const posts: PostId[] = [];
-    for (const { ids } of same) for (const id of ids) posts.push(id);
-    return [
-      {
-        item: `${what(first)}, ${first.pipe}`,
-        count: posts.length,
-        unit: 'each' as const,
-        each: first.length,
-        rule: 'One a post; height above ground and depth of the hole make the length.',
-        source: 'company rule',
-        of: { posts, lines: [], gates: [] },
-      },
-    ];
-  });
-};
+      const wall = pipeOf(site, first)?.wall ?? null;
+      const size = wall === null ? String(first.od) : `${first.od}x${wall}`;
+      return [
+        {
+          part: 'posts',
+          code: `${what(first).toLowerCase().replaceAll(' ', '-')} ${size}`,
+          item: `${what(first)}, ${first.pipe}`,
+          count: same.length,
+          unit: 'each',
+          each: first.length,
+          sold: null,
+          rule: 'One a post; height above ground and depth of the hole make the length.',
+          source: 'company rule',
+          of: { posts: same.map(({ id }) => id), lines: [], gates: [] },
+        },
+      ];
+    })
+    .toSorted((a, b) =>
+      a.item < b.item ? -1 : a.item > b.item ? 1 : (b.each ?? 0) - (a.each ?? 0),
+    );

@@ -1,20 +1,27 @@
 import { useMemo } from 'react';
+import { cutTable } from '../../drawing/tables/cutTable.ts';
 import { loadTable } from '../../drawing/tables/loadTable.ts';
+import { loadOf } from '../../engine/load/loadOf.ts';
+import { loadParts } from '../../engine/loadLine.ts';
 import { toCsv } from '../../exporters/csv/toCsv.ts';
 import { useBench, useLayout, useSite } from '../bench.ts';
 import { download } from '../files/download.ts';
 import { fileStem } from '../files/fileStem.ts';
 import { TableView } from '../TableView.tsx';
+import { CountingFields } from './CountingFields.tsx';
+import { LoadPartView } from './LoadPartView.tsx';
+import { RuleCounts } from './RuleCounts.tsx';
 
-/** The screen that says what goes on the truck, each count with its rule. */
+/** The screen that says what goes on the truck, each count with its rule, and how it is cut. */
 export const LoadList = () => {
   const { session } = useBench();
   const site = useSite();
   const layout = useLayout();
-  const table = useMemo(() => loadTable(layout, site), [layout, site]);
-  const save = () => {
-    const name = `${fileStem(site.job.name)}-load-list.csv`;
-    download({ name, type: 'text/csv;charset=utf-8', content: toCsv('List', [table]) });
+  const { lines, tickets } = useMemo(() => loadOf(site, layout), [layout, site]);
+  const cuts = tickets.map((one) => cutTable(one, site));
+  const save = (what: string, content: string) => {
+    const name = `${fileStem(site.job.name)}-${what}.csv`;
+    download({ name, type: 'text/csv;charset=utf-8', content });
     session.setState({ say: `Saved ${name}` });
   };
   return (
@@ -23,20 +30,43 @@ export const LoadList = () => {
         Everything that goes on the truck for this yard, with the rule that counted it. Check it
         against the hardware in hand before the truck leaves.
       </p>
-      {table.rows.length === 0 ? (
+      {lines.length === 0 ? (
         <p>
           Nothing to load yet. <a href="#yard">Draw a fence in the Yard.</a>
         </p>
       ) : (
         <>
           <div className="choices">
-            <button type="button" className="chief" onClick={save}>
+            <button
+              type="button"
+              className="chief"
+              onClick={() => save('load-list', toCsv('List', [loadTable({ lines }, site)]))}
+            >
               Download CSV
             </button>
+            {cuts.length > 0 && (
+              <button type="button" onClick={() => save('cuts', toCsv('Cut of', cuts))}>
+                Download cut tickets
+              </button>
+            )}
           </div>
-          <TableView table={table} />
+          {loadParts.map((part) => (
+            <LoadPartView key={part} part={part} lines={lines} />
+          ))}
+          <h2>Cut tickets</h2>
+          {cuts.map((table) => (
+            <TableView key={table.title} table={table} />
+          ))}
         </>
       )}
+      <details className="more">
+        <summary>How this company counts</summary>
+        <CountingFields />
+      </details>
+      <details className="more">
+        <summary>What every rule takes</summary>
+        <RuleCounts />
+      </details>
     </div>
   );
 };

@@ -17,6 +17,8 @@ import { padInch } from '../padInch.ts';
 import { useUnderPictures } from '../pictures/underPictures.ts';
 import { useStored } from '../useStored.ts';
 import { FirstSteps } from './FirstSteps.tsx';
+import { litMarks } from './litMarks.ts';
+import { LitLine } from './LitLine.tsx';
 import { planOf } from './planOf.ts';
 import { selectionMarks } from './selectionMarks.ts';
 import type { Walk } from './walk/useWalk.ts';
@@ -37,7 +39,7 @@ const DrawingPad = ({ place, hand, cross, onInput }: SheetProps) => {
   const { session } = bench;
   const site = useSite();
   const layout = useLayout();
-  const { view, theme, tool, selection } = useSession((state) => state);
+  const { view, theme, tool, selection, lit } = useSession((state) => state);
   const space = useHeldKey(' ');
   const { system } = site.lengths;
   const drawn = useDrawn();
@@ -77,6 +79,7 @@ const DrawingPad = ({ place, hand, cross, onInput }: SheetProps) => {
       live={[
         ...(place === null ? [] : walkMarks(place)),
         ...selectionMarks(site, layout, { selection, scale: view.scale }),
+        ...litMarks(layout, lit, view.scale),
         ...hand.preview,
       ]}
       view={view}
@@ -118,6 +121,7 @@ export const Ground = ({ walk, cross, onPointer }: Props) => {
     <div className="ground">
       <DrawingPad place={walk.place} hand={hand} cross={cross} onInput={onInput} />
       <p className="prompt">{hand.prompt}</p>
+      <LitLine />
       {bare && tool === 'select' && !walking && <FirstSteps />}
       <ZoomKeys />
     </div>

@@ -6,32 +6,16 @@ import type { Layout } from '../../engine/layout.ts';
 import type { PostId } from '../../engine/post.ts';
 import type { SitePoint } from '../../geometry/point.ts';
 import { trackPoints } from '../../geometry/track.ts';
-import { unitVector } from '../../geometry/unitVector.ts';
 import type { MarkId } from '../../site/ids.ts';
 import { verticesOf } from '../../site/pathOrder.ts';
 import type { Site } from '../../site/site.ts';
 import { pinOf } from '../../store/pinOf.ts';
 import type { Selection } from '../../store/selection.ts';
+import { bandAlong } from './bandAlong.ts';
 import { underlayMarks } from './underlay/underlayMarks.ts';
 
 /** Half the width of the band over what is selected, in CSS pixels. */
 const halfBand = 8;
-
-/** A band like a highlighter's, one piece for each side of a path, `half` inches to either side. */
-const stretch = (points: readonly SitePoint[], half: number): Primitive[] =>
-  points.slice(1).flatMap((end, n): Primitive[] => {
-    const start = points[n];
-    const way = start === undefined ? null : unitVector(start, end);
-    if (start === undefined || way === null) return [];
-    const [x, y] = [-way.y * half, way.x * half];
-    const corners = [
-      { x: start.x + x, y: start.y + y },
-      { x: end.x + x, y: end.y + y },
-      { x: end.x - x, y: end.y - y },
-      { x: start.x - x, y: start.y - y },
-    ];
-    return [{ kind: 'area', points: corners, ink: 'selected', opacity: 0.3, hatch: 'none' }];
-  });
 
 const knob = (centre: SitePoint): Primitive => ({
   kind: 'circle',
@@ -71,14 +55,14 @@ export const selectionMarks = (
   if (selection.kind === 'gate') {
     const gate = layout.gates[selection.id];
     if (gate === undefined) return [];
-    return [...stretch([gate.start, gate.end], half), knob(gate.start), knob(gate.end)];
+    return [...bandAlong([gate.start, gate.end], half), knob(gate.start), knob(gate.end)];
   }
   if (selection.kind === 'leg') {
     const leg = layout.lines[selection.line]?.legs.find(({ id }) => id === selection.id);
     if (leg === undefined) return [];
     const bow = bowKnob(layout, selection);
     return [
-      ...stretch(trackPoints(leg, half / 16), half),
+      ...bandAlong(trackPoints(leg, half / 16), half),
       knob(leg.start),
       knob(leg.end),
       ...(bow === null ? [] : bowMark(bow.at)),
@@ -90,7 +74,7 @@ export const selectionMarks = (
   }
   if (selection.kind === 'tape') {
     const tape = lyingTapes(site).find(({ id }) => id === selection.id);
-    return tape === undefined ? [] : stretch([tape.start, tape.end], half);
+    return tape === undefined ? [] : bandAlong([tape.start, tape.end], half);
   }
   if (selection.kind === 'underlay') return underlayMarks(site.underlays[selection.id]);
   if (selection.kind === 'post') return postKnob(site, layout, selection.id);
@@ -98,7 +82,7 @@ export const selectionMarks = (
     const pin = site.pins[selection.id];
     const ground = pin === undefined ? null : pinGround(site, pin);
     if (ground === null) return [];
-    return [...stretch([ground.body.start, ground.body.end], half), knob(ground.at)];
+    return [...bandAlong([ground.body.start, ground.body.end], half), knob(ground.at)];
   }
   const thing = selection.kind === 'line' ? site.lines[selection.id] : site.features[selection.id];
   if (thing === undefined) return [];
@@ -109,10 +93,10 @@ export const selectionMarks = (
   );
   if (selection.kind === 'line') {
     const legs = layout.lines[selection.id]?.legs ?? [];
-    const bands = legs.flatMap((leg) => stretch(trackPoints(leg, half / 16), half));
+    const bands = legs.flatMap((leg) => bandAlong(trackPoints(leg, half / 16), half));
     return [...bands, ...points.map(knob)];
   }
   const closed = 'closed' in thing ? thing.closed : thing.kind !== 'utility';
   const round = closed ? [...points, ...points.slice(0, 1)] : points;
-  return [...stretch(round, half), ...points.map(knob)];
+  return [...bandAlong(round, half), ...points.map(knob)];
 };

@@ -29,7 +29,7 @@ describe('lath load', () => {
 
   it('[K9] a straight run of 54 ft, two ends, no gate', async () => {
     const said = await lath(['load', '-', '--json'], { '-': straight });
-    const load = JSON.parse(said.out) as LoadLine[];
+    const { lines: load } = JSON.parse(said.out) as { readonly lines: readonly LoadLine[] };
     const counts = (start: string): number[] =>
       load.flatMap(({ item, count }) => (item.startsWith(start) ? [count] : []));
     // 54 ft at 10 ft makes 6 bays: installation sheet “Chain Link Fencing, Detailed Instructions”
@@ -37,19 +37,30 @@ describe('lath load', () => {
     expect(counts('Terminal post')).toEqual([2]);
     expect(counts('Line post')).toEqual([5]);
     expect(counts('Fabric')).toEqual([54 * 12]);
-    expect(counts('Top rail')).toEqual([54 * 12]);
+    // less half of each post
+    expect(counts('Rail,')).toEqual([54 * 12 - 2.375]);
     expect(counts('Gate')).toEqual([]);
   });
 
   it('[K9] --csv prints the same rows for a spreadsheet', async () => {
     const files = { '-': sampleSite('sports-court') };
     const csv = await lath(['load', '-', '--csv'], files);
-    const load = JSON.parse((await lath(['load', '-', '--json'], files)).out) as LoadLine[];
+    const { lines: load } = JSON.parse((await lath(['load', '-', '--json'], files)).out) as {
+      readonly lines: readonly LoadLine[];
+    };
     const lines = csv.out.split('\r\n');
-    expect(lines[0]).toMatch(/^List,Item,Count,Each,/);
+    expect(lines[0]).toMatch(/^List,Item,Needed,Each,Bought as,/);
     expect(lines.at(-1)).toBe('');
     expect(lines.length).toBe(load.length + 2);
     load.forEach(({ item }, n) => expect(lines[n + 1]).toContain(item.replaceAll('"', '""')));
+  });
+
+  it('[K9] --cuts prints a ticket for every pipe and fabric, stick by stick', async () => {
+    const said = await lath(['load', '-', '--cuts'], { '-': straight });
+    expect(said.out).toMatch(/Rail, .*: 3 sticks, proven the fewest, 2 joints/);
+    expect(said.out).toMatch(/Fabric, 4'-0" high, .*: 2 rolls, proven the fewest/);
+    const csv = await lath(['load', '-', '--cuts', '--csv'], { '-': straight });
+    expect(csv.out.split('\r\n')[0]).toBe('Cut of,No.,From,"Cut, in this order",Left over');
   });
 
   it('says so when there is nothing to load', async () => {

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { loadLines } from '../../engine/load/loadLines.ts';
 import { orderLines } from '../../../src/drawing/orders/orderLines.ts';
 import { layOutSite } from '../../../src/engine/layOutSite.ts';
 import { addHardware } from '../../../src/site/edits/addHardware.ts';
@@ -130,7 +131,10 @@ describe('orderLines', () => {
         0,
       );
     const loaded = (begins: string) =>
-      layout.load.reduce((so, { item, count }) => so + (item.startsWith(begins) ? count : 0), 0);
+      loadLines(site).reduce(
+        (so, { item, count }) => so + (item.startsWith(begins) ? count : 0),
+        0,
+      );
     expect(total('Leaves')).toBe(loaded('Gate leaf'));
     expect(total('Hinges')).toBe(loaded('Hinge set'));
     expect(total('Latches')).toBe(loaded('Latch'));

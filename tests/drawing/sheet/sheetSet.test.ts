@@ -95,7 +95,6 @@ describe('sheetSet', () => {
     gates: {},
     ground: null,
     survey: unsurveyed,
-    load: [],
     flags: [],
   };
 
@@ -156,11 +155,11 @@ describe('sheetSet', () => {
       '1 Plan',
       '2 Openings, tapes and holes',
       '3 Tapes and holes',
-      '4 Tapes and holes, load list, flags, structure, cautions',
-      '5 Cautions',
+      '4 Tapes and holes, load list',
+      '5 Load list, flags, structure, cautions',
     ]);
-    expect(wordsOf(pages.slice(3, 4)).replaceAll(' | ', ' ')).toContain(
-      'Tapes and holes, load list, flags, structure, cautions',
+    expect(wordsOf(pages.slice(4, 5)).replaceAll(' | ', ' ')).toContain(
+      'Load list, flags, structure, cautions',
     );
   });
 

@@ -1,4 +1,3 @@
-import { unsurveyed } from '../../../src/engine/survey/survey.ts';
 import { describe, expect, it } from 'vitest';
 import { flagTable } from '../../../src/drawing/tables/flagTable.ts';
 import { loadTable } from '../../../src/drawing/tables/loadTable.ts';
@@ -9,10 +8,13 @@ import type { LengthSystem } from '../../../src/units/lengthStyle.ts';
 
 const site = emptySite({ specs: {}, hardware: {} });
 const line = (more: Partial<LoadLine>): LoadLine => ({
+  part: 'posts',
+  code: 'line-post 1.9x0.145',
   item: 'Line post',
   count: 5,
   unit: 'each',
   each: inches(89),
+  sold: null,
   rule: 'One a post.',
   source: 'company rule',
   of: { posts: [], lines: [], gates: [] },
@@ -21,16 +23,7 @@ const line = (more: Partial<LoadLine>): LoadLine => ({
 const cells = (more: Partial<LoadLine>, system: LengthSystem = 'feet') => {
   const load = [line(more)];
   const lengths = { system, fraction: 8 } as const;
-  const layout = {
-    lines: {},
-    posts: {},
-    gates: {},
-    ground: null,
-    survey: unsurveyed,
-    load,
-    flags: [],
-  };
-  return loadTable(layout, { ...site, lengths }).rows[0]?.slice(0, 3);
+  return loadTable({ lines: load }, { ...site, lengths }).rows[0]?.slice(0, 3);
 };
 
 describe('loadTable', () => {

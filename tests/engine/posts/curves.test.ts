@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { loaded, type Loaded } from '../load/loadLines.ts';
 import { layOutSite } from '../../../src/engine/layOutSite.ts';
 import type { Layout } from '../../../src/engine/layout.ts';
 import { distance } from '../../../src/geometry/distance.ts';
@@ -40,7 +41,7 @@ const bows = fc
 
 describe('fence along a curve', () => {
   it('[C1] half a circle of 50 ft radius is 157.08 ft of fence in equal bays along it', () => {
-    const laid = layOutSite(arcFence(1200, 600));
+    const laid = loaded(arcFence(1200, 600));
     // π × 50 ft; the table's 5 ft at 100 ft of radius and under makes 32 bays of 58.9 in
     expect(runOf(laid).length).toBeCloseTo(600 * Math.PI, 9);
     expect(bays(laid)).toHaveLength(32);
@@ -60,7 +61,7 @@ describe('fence along a curve', () => {
     ]);
     const [, leg] = Object.values(site.lines).flatMap((line) => legsOf(line).map(({ id }) => id));
     const bent = curveLeg(site, { line: 'line:1', leg: leg ?? 'vertex:', bow: 30 });
-    const laid = layOutSite(bent);
+    const laid = loaded(bent);
     const runs = laid.lines['line:1']?.runs ?? [];
     expect(runs.map(({ bow }) => bow)).toEqual([0, 30]);
     expect(laid.posts[runs[0]?.posts.at(-1)?.post ?? 'post:']?.kind).toBe('bend');
@@ -75,7 +76,7 @@ describe('fence along a curve', () => {
     const [, leg] = Object.values(site.lines).flatMap((line) => legsOf(line).map(({ id }) => id));
     const kindAt = (bow: number): string | undefined => {
       const bent = curveLeg(site, { line: 'line:1', leg: leg ?? 'vertex:', bow });
-      const laid = layOutSite(bent);
+      const laid = loaded(bent);
       const id = laid.lines['line:1']?.runs[0]?.posts.at(-1)?.post;
       return laid.posts[id ?? 'post:']?.kind;
     };
@@ -128,7 +129,7 @@ describe('fence along a curve', () => {
               { x, y: 9000 },
             ],
           );
-          const laid = layOutSite(site);
+          const laid = loaded(site);
           for (const post of Object.values(laid.posts)) {
             if (post.kind !== 'line') continue;
             expect(Math.abs(post.at.x - x)).toBeGreaterThan(19 + post.hole.diameter / 2 - 1e-6);
@@ -145,7 +146,7 @@ describe('fence along a curve', () => {
     fc.assert(
       fc.property(bows, ([chord, share]) => {
         const site = arcFence(chord, share * chord);
-        const [there, back] = [layOutSite(site), layOutSite(reverseLine(site, 'line:1'))];
+        const [there, back] = [loaded(site), loaded(reverseLine(site, 'line:1'))];
         const places = (laid: Layout) =>
           Object.values(laid.posts)
             .map(({ at }) => at)
@@ -153,7 +154,7 @@ describe('fence along a curve', () => {
         places(back).forEach((at, n) => {
           expect(distance(at, places(there)[n] ?? { x: NaN, y: NaN })).toBeLessThan(1e-3);
         });
-        const counts = (laid: Layout) =>
+        const counts = (laid: Loaded) =>
           laid.load.map(({ item, count }) => `${item} ${count.toFixed(3)}`);
         expect(counts(back)).toEqual(counts(there));
       }),
@@ -170,7 +171,7 @@ describe('fence along a curve', () => {
         (chord, share, from) => {
           const anchor = { from, offset: from === 'middle' ? 0 : 90 } as const;
           const site = gateOn(arcFence(chord, share * chord), 0, anchor);
-          const laid = layOutSite(site);
+          const laid = loaded(site);
           const gate = laid.gates[firstGate(site)];
           if (gate === undefined) throw new Error('no gate');
           expect(gate.placed).toBe(true);
@@ -188,7 +189,7 @@ describe('fence along a curve', () => {
   it('[C4] a gate that is wider than its curve is a stop that says by how much', () => {
     // half a circle 44 in wide has no chord of 48 in and a post
     const site = gateOn(arcFence(44, 22), 0, { from: 'middle', offset: inches(0) });
-    const laid = layOutSite(site);
+    const laid = loaded(site);
     expect(laid.gates[firstGate(site)]?.placed).toBe(false);
     const [flag] = laid.flags.filter(({ rule }) => rule === 'gate wider than its leg');
     expect(flag?.level).toBe('stop');
@@ -218,7 +219,7 @@ describe('fence along a curve', () => {
       [4000, 4000],
       [-4000, 4000],
     ].map(([x = 0, y = 0]) => ({ x, y, z: inches(0.1 * x), label: '' }));
-    const laid = layOutSite(addShots(arcFence(1200, 400), shots));
+    const laid = loaded(addShots(arcFence(1200, 400), shots));
     const run = runOf(laid);
     const arc = arcOf(run);
     if (arc === null || run.ground === null) throw new Error('expected ground under an arc');

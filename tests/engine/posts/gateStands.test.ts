@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { layOutSite } from '../../../src/engine/layOutSite.ts';
 import type { Post } from '../../../src/engine/post.ts';
 import type { Site } from '../../../src/site/site.ts';
+import { loadLines } from '../load/loadLines.ts';
 import { inches } from '../../../src/units/inches.ts';
 import { radians } from '../../../src/units/radians.ts';
 import { firstGate } from '../plainYard.ts';
@@ -52,14 +53,14 @@ describe('gateStands', () => {
 
   it('[W3] rollers are holes on the load list, and no fence hangs from them', () => {
     const site = wayYard(cantilever);
-    const { load, lines, posts } = layOutSite(site);
+    const { lines, posts } = layOutSite(site);
     const rollers = Object.values(posts).filter(({ kind }) => kind === 'roller');
     // ASTM F567-07 5.1: four times an OD of 4 in, and 24 in and 3 for each foot over 4 ft
     expect(rollers.map(({ hole }) => [hole.diameter, hole.depth])).toEqual([
       [16, 30],
       [16, 30],
     ]);
-    const line = load.find(({ item }) => item.startsWith('Roller post'));
+    const line = loadLines(site).find(({ item }) => item.startsWith('Roller post'));
     expect(line?.count).toBe(2);
     expect(line?.of.posts).toEqual(rollers.map(({ id }) => id));
     const onRuns = Object.values(lines).flatMap(({ runs }) => runs.flatMap((run) => run.posts));
@@ -89,7 +90,7 @@ describe('gateStands', () => {
     // ASTM F567-07 5.1: four times an OD of 4 in, and 24 in and 3 for each foot over 4 ft
     expect(stop).toMatchObject({ tag: 'S1', od: 4, pipe: '4 schedule 40' });
     expect([stop?.hole.diameter, stop?.hole.depth]).toEqual([16, 30]);
-    const counted = layout.load.find(({ item }) => item === 'Centre stop post, 4 schedule 40');
+    const counted = loadLines(site).find(({ item }) => item === 'Centre stop post, 4 schedule 40');
     expect(counted).toMatchObject({ count: 1, each: (stop?.above ?? 0) + 30 });
     const onRuns = Object.values(layout.lines).flatMap(({ runs }) =>
       runs.flatMap((run) => run.posts.map(({ post }) => post)),

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { loaded } from '../load/loadLines.ts';
 import { layOutSite } from '../../../src/engine/layOutSite.ts';
 import { addShots } from '../../../src/site/edits/addShots.ts';
 import { changeGate } from '../../../src/site/edits/changeGate.ts';
@@ -30,7 +31,7 @@ const straight = (length: number) =>
   ]);
 
 const runOf = (site: Site) => {
-  const layout = layOutSite(site);
+  const layout = loaded(site);
   const [run] = Object.values(layout.lines).flatMap(({ runs }) => runs);
   if (run === undefined) throw new Error('expected a run');
   return { layout, run };
@@ -54,8 +55,8 @@ describe('fence on ground that is not flat', () => {
   });
 
   it('[P21] level shots, and shots that are not there, change nothing', () => {
-    const plain = layOutSite(straight(1000));
-    const level = layOutSite(onGround(straight(1000), () => 37));
+    const plain = loaded(straight(1000));
+    const level = loaded(onGround(straight(1000), () => 37));
     expect(Object.values(level.posts).map(({ at, length }) => [at, length])).toEqual(
       Object.values(plain.posts).map(({ at, length }) => [at, length]),
     );
@@ -81,11 +82,7 @@ describe('fence on ground that is not flat', () => {
     const heights = Object.values(layout.posts).map((post) => post.above);
     expect(Math.max(...heights)).toBeCloseTo(72 + 12 + 2, 6);
     const counts = (site: Site) =>
-      layOutSite(site).load.map(({ item, count, each }) => [
-        item,
-        count.toFixed(6),
-        each?.toFixed(6),
-      ]);
+      loaded(site).load.map(({ item, count, each }) => [item, count.toFixed(6), each?.toFixed(6)]);
     expect(counts(reverseLine(stepped, line))).toEqual(counts(stepped));
   });
 

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { loaded, type Loaded } from '../load/loadLines.ts';
 import { layOutSite } from '../../../src/engine/layOutSite.ts';
 import type { Layout } from '../../../src/engine/layout.ts';
 import { addFeature } from '../../../src/site/edits/addFeature.ts';
@@ -41,7 +42,7 @@ const tops = ({ posts }: Layout) => Object.values(posts).map(({ above }) => abov
 describe('fence on a wall', () => {
   it('[B3] stands in cores, whose pipe and grout are counted instead of holes and concrete', () => {
     const ground = layOutSite(straight);
-    const laid = layOutSite(onWall(straight, 0));
+    const laid = loaded(onWall(straight, 0));
     for (const { hole, od, length, above } of Object.values(laid.posts)) {
       expect(hole).toMatchObject({ diameter: od + 1, depth: 12 });
       expect(length).toBe(above + 12);
@@ -61,7 +62,7 @@ describe('fence on a wall', () => {
 
   it('[B3] on plates takes a plate a post and four anchors each, and pipe without a buried end', () => {
     const set = { kind: 'plate', side: inches(8) } as const;
-    const laid = layOutSite(onWall(straight, 0, { set }));
+    const laid = loaded(onWall(straight, 0, { set }));
     const posts = Object.values(laid.posts);
     expect(posts.every(({ length, above }) => length === above)).toBe(true);
     const counted = (start: string) =>
@@ -80,7 +81,7 @@ describe('fence on a wall', () => {
     expect(layOutSite(two).lines['line:1']?.runs).toHaveLength(1);
     const runs = layOutSite(onWall(two, 1)).lines['line:1']?.runs ?? [];
     expect(runs.map((run) => run.wall?.height ?? null)).toEqual([null, 24]);
-    const laid = layOutSite(onWall(two, 1));
+    const laid = loaded(onWall(two, 1));
     const between = laid.posts[runs[0]?.posts.at(-1)?.post ?? 'post:'];
     expect(between).toMatchObject({ kind: 'bend', wall: { height: 24 } });
   });
@@ -171,9 +172,9 @@ describe('fence on a wall', () => {
         fc.integer({ min: -60, max: 60 }),
         (steps, rise) => {
           const site = onWall(straight, 0, { rise: inches(rise), steps });
-          const [there, back] = [site, reverseLine(site, 'line:1')].map(layOutSite);
+          const [there, back] = [site, reverseLine(site, 'line:1')].map(loaded);
           expect(reverseLine(reverseLine(site, 'line:1'), 'line:1')).toEqual(site);
-          const counts = (laid?: Layout) => laid?.load.map(({ item, count }) => [item, count]);
+          const counts = (laid?: Loaded) => laid?.load.map(({ item, count }) => [item, count]);
           expect(counts(back)?.map(([item]) => item)).toEqual(counts(there)?.map(([item]) => item));
           counts(back)?.forEach(([, count], n) => {
             expect(count).toBeCloseTo(Number(counts(there)?.[n]?.[1]), 6);

@@ -1,0 +1,75 @@
+import type { LoadTicket } from '../../engine/load/load.ts';
+import type { TicketStick } from '../../engine/cut/cutTicket.ts';
+import type { Site } from '../../site/site.ts';
+import { fineStyle } from '../../units/fineStyle.ts';
+import { formatLength } from '../../units/formatLength.ts';
+import type { Inches } from '../../units/inches.ts';
+import type { Column, Table } from './table.ts';
+
+const columns: readonly Column[] = [
+  { heading: 'No.', align: 'right', share: 0 },
+  { heading: 'From', align: 'left', share: 0.6 },
+  { heading: 'Cut, in this order', align: 'left', share: 3 },
+  { heading: 'Left over', align: 'right', share: 0.6 },
+];
+
+/** Sticks that are cut alike, the pieces for the same uses, as one row. */
+interface Row {
+  readonly first: number;
+  last: number;
+  readonly stick: TicketStick;
+}
+
+const alike = (a: TicketStick, b: TicketStick): boolean =>
+  a.from === b.from &&
+  a.stick === b.stick &&
+  a.left === b.left &&
+  a.pieces.length === b.pieces.length &&
+  a.pieces.every(
+    ({ length, for: name }, n) => length === b.pieces[n]?.length && name === b.pieces[n]?.for,
+  );
+
+const rowsOf = (sticks: readonly TicketStick[]): Row[] => {
+  const rows: Row[] = [];
+  sticks.forEach((stick, n) => {
+    const row = rows.at(-1);
+    if (row !== undefined && alike(row.stick, stick)) row.last = n + 1;
+    else rows.push({ first: n + 1, last: n + 1, stick });
+  });
+  return rows;
+};
+
+const nouns = { rail: 'stick', fabric: 'roll', post: 'stick' } as const;
+
+/** How near to the fewest that anybody can do with, in words. */
+const provenText = ({ ticket: { bought, least }, kind }: LoadTicket): string => {
+  const many = `${bought} ${nouns[kind]}${bought === 1 ? '' : 's'}`;
+  return bought === least
+    ? `${many}, proven the fewest`
+    : `${many}; proven that ${least} at least are needed`;
+};
+
+/** The cuts of one pipe or fabric, stick by stick: a ticket that a shop can saw from. */
+export const cutTable = (cut: LoadTicket, { lengths }: Pick<Site, 'lengths'>): Table => {
+  const say = (length: Inches): string => formatLength(length, fineStyle(lengths));
+  const { ticket, item } = cut;
+  const joints = ticket.joints === 0 ? '' : `, ${ticket.joints} joints`;
+  return {
+    title: `${item}: ${provenText(cut)}${joints}`,
+    columns,
+    rows: [
+      ...rowsOf(ticket.sticks).map(({ first, last, stick }) => [
+        first === last ? String(first) : `${first} to ${last}`,
+        `${stick.from === 'offcut' ? 'offcut, ' : ''}${say(stick.stick)}`,
+        stick.pieces.map(({ length, for: name }) => `${say(length)} ${name}`).join('; '),
+        stick.left > 0 ? say(stick.left) : '',
+      ]),
+      ...ticket.tooLong.map(({ length, for: name }) => [
+        '',
+        'none',
+        `${say(length)} ${name}: longer than any stick`,
+        '',
+      ]),
+    ],
+  };
+};

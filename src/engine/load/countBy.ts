@@ -1,0 +1,136 @@
+import type { Counting } from '../../site/counting.ts';
+import type { CountingSetting } from '../../trade/countingSources.ts';
+import type { CountRule, HowMany } from '../../trade/countRules.ts';
+import { inches, type Inches } from '../../units/inches.ts';
+import type { LengthStyle } from '../../units/lengthStyle.ts';
+import type { LoadLine } from '../loadLine.ts';
+import type { Counted } from './counted.ts';
+import { grouped } from './grouped.ts';
+import { sizeCodes, sizeWords } from './sizes.ts';
+
+/** How things are spaced, and how the site writes lengths. */
+export interface CountedHow {
+  readonly settings: Counting;
+  readonly style: LengthStyle;
+}
+
+/** A ceiling that takes no notice of how a length was added up. */
+const upTo = (share: number): number => Math.max(0, Math.ceil(share - 1e-9));
+
+/**
+ * How many of its item a rule takes where it counts one by one, or how often what it counts by spacings:
+ * the company's own number where it has one.
+ */
+const timesOf = ({ id, how }: CountRule, { times }: Counting): number =>
+  times[id] ?? ('times' in how ? how.times : 1);
+
+/** How many, or how long, a rule takes for one thing, once. */
+const takenBy = (how: HowMany, { length }: Counted, settings: Counting): number => {
+  const spacing = (key: CountingSetting): number => Number(settings[key]);
+  switch (how.kind) {
+    case 'each':
+      return 1;
+    case 'up the height':
+      return 1 + upTo((length - 2 * spacing(how.inset)) / spacing(how.every));
+    case 'up the post':
+      return Math.max(0, upTo(length / spacing(how.every)) - how.less);
+    case 'along':
+      return upTo(length / spacing(how.every));
+    case 'length':
+      return length;
+    case 'with':
+      return 0;
+  }
+};
+
+const nameOf = ({ item, by }: CountRule, { sizes }: Counted, style: LengthStyle): string =>
+  [item, ...sizeWords(by, sizes, style)].join(', ');
+
+/** What an item is called in price lists: its rule and its sizes, the same on every site. */
+const codeOf = ({ id, by }: CountRule, { sizes }: Counted): string =>
+  [id, ...sizeCodes(by, sizes)].join(' ');
+
+/** What some things or lines stand on, each once. */
+const onAll = (all: readonly LoadLine['of'][]): LoadLine['of'] => ({
+  posts: [...new Set(all.flatMap(({ posts }) => posts))],
+  lines: [...new Set(all.flatMap(({ lines }) => lines))],
+  gates: [...new Set(all.flatMap(({ gates }) => gates))],
+});
+
+const lineOf = (
+  rule: CountRule,
+  told: Pick<LoadLine, 'item' | 'code' | 'count' | 'of'> & Partial<Pick<LoadLine, 'each'>>,
+): LoadLine => ({
+  each: null,
+  ...told,
+  part: rule.part,
+  unit: rule.how.kind === 'length' ? 'length' : 'each',
+  sold: null,
+  rule: rule.says,
+  source: rule.source.text,
+});
+
+/** In an order that does not hang on the end from which a line was drawn. */
+const byCode = (a: LoadLine, b: LoadLine): number => (a.code < b.code ? -1 : 1);
+
+/** The length of each item that is cut to its height less a setting. */
+const eachOf = ({ shorter }: CountRule, { sizes }: Counted, settings: Counting): Inches | null =>
+  shorter === undefined || sizes.height === undefined
+    ? null
+    : inches(Math.max(0, sizes.height - Number(settings[shorter])));
+
+const ownLines = (
+  rule: CountRule,
+  things: readonly Counted[],
+  { settings, style }: CountedHow,
+): LoadLine[] =>
+  grouped(things, (one) => codeOf(rule, one))
+    .flatMap((same): LoadLine[] => {
+      const [first] = same;
+      const taken = same.reduce((sum, one) => sum + takenBy(rule.how, one, settings), 0);
+      const count = timesOf(rule, settings) * taken;
+      if (first === undefined || count === 0) return [];
+      const [item, code] = [nameOf(rule, first, style), codeOf(rule, first)];
+      const each = eachOf(rule, first, settings);
+      return [lineOf(rule, { item, code, count, each, of: onAll(same.map(({ on }) => on)) })];
+    })
+    .toSorted(byCode);
+
+const withLines = (
+  rule: CountRule,
+  how: Extract<HowMany, { kind: 'with' }>,
+  {
+    counted,
+    settings,
+  }: Pick<CountedHow, 'settings'> & {
+    readonly counted: ReadonlyMap<string, readonly LoadLine[]>;
+  },
+): LoadLine[] => {
+  const lines = how.rules.flatMap((id) => counted.get(id) ?? []);
+  const count = timesOf(rule, settings) * lines.reduce((sum, line) => sum + line.count, 0);
+  if (count === 0) return [];
+  const of = onAll(lines.map((line) => line.of));
+  return [lineOf(rule, { item: rule.item, code: rule.id, count, of })];
+};
+
+/**
+ * The lines of a load list by rules, in their order: what each rule counts, those of one size together.
+ * A rule that goes with others counts their items.
+ */
+export const countBy = (
+  rules: readonly CountRule[],
+  things: readonly Counted[],
+  how: CountedHow,
+): LoadLine[] => {
+  const byBasis = new Map(
+    grouped(things, ({ basis }) => basis).map((same) => [same[0]?.basis ?? null, same]),
+  );
+  const counted = new Map<string, readonly LoadLine[]>(
+    rules.map((rule) => [rule.id, ownLines(rule, byBasis.get(rule.basis) ?? [], how)]),
+  );
+  return rules.flatMap((rule) =>
+    rule.how.kind === 'with'
+      ? withLines(rule, rule.how, { counted, settings: how.settings })
+      : (counted.get(rule.id) ?? []),
+  );
+};

@@ -1,0 +1,29 @@
+import type { Inches } from '../../units/inches.ts';
+import type { LoadLine } from '../loadLine.ts';
+import type { Post } from '../post.ts';
+import { holeVolume } from '../structure/holeVolume.ts';
+import { inches } from '../../units/inches.ts';
+
+/** Gravel under the posts in the ground, so many inches deep over the whole hole; none for 0. */
+export const countGravel = (posts: readonly Post[], depth: Inches): LoadLine[] => {
+  const dug = posts.filter(({ wall }) => wall === null);
+  if (depth === 0 || dug.length === 0) return [];
+  const count = dug.reduce(
+    (sum, { hole }) => sum + holeVolume({ diameter: hole.diameter, depth }, inches(0)) / 1728,
+    0,
+  );
+  return [
+    {
+      part: 'concrete',
+      code: 'gravel',
+      item: 'Gravel',
+      count,
+      unit: 'cubic feet',
+      each: depth,
+      sold: null,
+      rule: 'Under every post, π/4 × diameter² × its depth, added up; the hole is deeper by it.',
+      source: 'company rule',
+      of: { posts: dug.map(({ id }) => id), lines: [], gates: [] },
+    },
+  ];
+};

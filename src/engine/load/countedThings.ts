@@ -1,0 +1,140 @@
+import type { Pipe } from '../../site/pipe.ts';
+import { inches } from '../../units/inches.ts';
+import type { Basis } from '../../trade/countRules.ts';
+import type { GateLayout, Layout } from '../layout.ts';
+import { standsByGate, type Post, type PostId } from '../post.ts';
+import { fabricOf } from '../structure/fabricOf.ts';
+import { bracesOf, type Brace } from './braces.ts';
+import type { Counted } from './counted.ts';
+import type { HungPiece } from './hungPieces.ts';
+
+const rails = ['topRail', 'middleRail', 'bottomRail'] as const;
+
+const thing = (basis: Basis, hung: HungPiece, more: Partial<Counted>): Counted => ({
+  basis,
+  length: hung.piece.length,
+  sizes: {},
+  on: { posts: [], lines: [hung.piece.line], gates: [] },
+  ...more,
+});
+
+const onPosts = (...posts: readonly Post[]): Pick<Counted, 'on'> => ({
+  on: { posts: posts.map(({ id }) => id), lines: [], gates: [] },
+});
+
+const endsOf = ({ posts }: HungPiece): readonly Post[] =>
+  [posts[0], posts.at(-1)].flatMap((p) => p ?? []);
+
+const fabricThings = (hung: HungPiece): Counted[] => {
+  const { spec, posts } = hung;
+  const height = { length: spec.fabricHeight };
+  return [
+    thing('fabric', hung, { sizes: { fabric: { height: spec.fabricHeight, ...fabricOf(spec) } } }),
+    ...(spec.solid === null
+      ? []
+      : [thing('slatted fabric', hung, { sizes: { height: spec.fabricHeight } })]),
+    ...endsOf(hung).map((post) =>
+      thing('fabric end', hung, {
+        ...height,
+        ...onPosts(post),
+        sizes: { post: post.od, height: spec.fabricHeight },
+      }),
+    ),
+    ...posts.slice(1, -1).map((post) => thing('line post', hung, { ...height, ...onPosts(post) })),
+  ];
+};
+
+const railEnd = (hung: HungPiece, post: Post, rail: Pipe): Counted =>
+  thing('rail end', hung, {
+    ...onPosts(post),
+    sizes: { post: post.od, rail },
+  });
+
+const railThings = (hung: HungPiece): Counted[] => {
+  const along = rails.flatMap((key): Counted[] => {
+    const pipe = hung.spec[key];
+    if (pipe === null) return [];
+    const sizes = { rail: pipe };
+    // ties go as far as the fabric does
+    return [
+      thing('rail', hung, { sizes }),
+      ...endsOf(hung).map((post) => railEnd(hung, post, pipe)),
+    ];
+  });
+  const wires = [hung.spec.topRail, hung.spec.bottomRail].filter((rail) => rail === null);
+  return [...along, ...wires.map(() => thing('tension wire', hung, {}))];
+};
+
+const braceThings = (hung: HungPiece, brace: Brace): Counted[] => [
+  thing('brace', hung, {
+    length: brace.length,
+    ...onPosts(brace.terminal),
+    sizes: { post: brace.terminal.od, rail: brace.pipe },
+  }),
+  railEnd(hung, brace.terminal, brace.pipe),
+  railEnd(hung, brace.next, brace.pipe),
+];
+
+const barbedThings = (hung: HungPiece): Counted[] => {
+  const { barbedWire } = hung.spec;
+  if (barbedWire === null) return [];
+  const length = inches(barbedWire.strands * hung.piece.length);
+  return [thing('barbed wire', hung, { length })];
+};
+
+/** Posts over which a top rail runs, with it; every other post of fence or gate has a cap of its own. */
+const capThings = (all: readonly HungPiece[], posts: readonly Post[]): Counted[] => {
+  const ends = new Set<PostId>(all.flatMap((hung) => endsOf(hung).map(({ id }) => id)));
+  const under = new Map<PostId, Counted>();
+  const armed = new Map<PostId, Counted>();
+  for (const hung of all) {
+    const { topRail, barbedWire } = hung.spec;
+    for (const post of hung.posts) {
+      if (barbedWire !== null) {
+        const sizes = { post: post.od, arms: barbedWire.arms };
+        armed.set(post.id, thing('barbed wire post', hung, { ...onPosts(post), sizes }));
+      }
+      if (topRail === null || ends.has(post.id)) continue;
+      const sizes = { post: post.od, rail: topRail };
+      under.set(post.id, thing('post under a rail', hung, { ...onPosts(post), sizes }));
+    }
+  }
+  const bare = posts
+    .filter((post) => !under.has(post.id) && !standsByGate(post))
+    .map((post): Counted => ({
+      basis: 'post without a rail over it',
+      length: post.above,
+      sizes: { post: post.od },
+      ...onPosts(post),
+    }));
+  return [...under.values(), ...bare, ...armed.values()];
+};
+
+const receiverThings = (gates: readonly GateLayout[]): Counted[] =>
+  gates.flatMap(({ id, receiver }): Counted[] =>
+    receiver === null
+      ? []
+      : [
+          {
+            basis: 'receiver',
+            length: receiver.hole.depth,
+            sizes: {},
+            on: { posts: [], lines: [], gates: [id] },
+          },
+        ],
+  );
+
+/** Everything on a laid out site that rules of counting count: its pieces of fabric, posts and gates. */
+export const countedThings = (
+  all: readonly HungPiece[],
+  layout: Pick<Layout, 'posts' | 'gates'>,
+): readonly Counted[] => [
+  ...all.flatMap((hung) => [
+    ...fabricThings(hung),
+    ...railThings(hung),
+    ...bracesOf(hung.piece, hung.spec, hung.posts).flatMap((brace) => braceThings(hung, brace)),
+    ...barbedThings(hung),
+  ]),
+  ...capThings(all, Object.values<Post>(layout.posts)),
+  ...receiverThings(Object.values<GateLayout>(layout.gates)),
+];

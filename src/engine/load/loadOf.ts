@@ -1,0 +1,115 @@
+import type { GateId } from '../../site/ids.ts';
+import type { Site } from '../../site/site.ts';
+import { concreteBagSource, concreteBags, selling, type Selling } from '../../trade/selling.ts';
+import type { Counting } from '../../site/counting.ts';
+import { countRules } from '../../trade/countRules.ts';
+import { inches } from '../../units/inches.ts';
+import type { GateLayout, Layout } from '../layout.ts';
+import { loadParts, type LoadLine } from '../loadLine.ts';
+import type { Post } from '../post.ts';
+import { countBy } from './countBy.ts';
+import { countConcrete } from './countConcrete.ts';
+import { countedThings } from './countedThings.ts';
+import { countGates } from './countGates.ts';
+import { countGravel } from './countGravel.ts';
+import { countPlates } from './countPlates.ts';
+import { countPosts } from './countPosts.ts';
+import { fabricTickets, postTickets, railTickets } from './cutTickets.ts';
+import { hungPieces } from './hungPieces.ts';
+import type { Load, LoadTicket } from './load.ts';
+import { sleeveLines } from './sleeveLines.ts';
+import { soldAsSticks, soldIn } from './sold.ts';
+
+const usedOf = ({ ticket }: LoadTicket) =>
+  inches(
+    ticket.sticks.reduce(
+      (sum, { from, pieces }) =>
+        from === 'offcut' ? sum : pieces.reduce((all, { length }) => all + length, sum),
+      0,
+    ),
+  );
+
+const stickOf = ({ ticket }: LoadTicket) =>
+  ticket.sticks.find(({ from }) => from === 'bought')?.stick ?? inches(0);
+
+/** What lines of sticks say of themselves. */
+const stickRules = {
+  rail: 'Rails from post to post and braces to the next one, between the faces of the posts.',
+  fabric: '',
+  post: 'All posts of this pipe, cut from long pipe.',
+} as const;
+
+/** A line for the pipe of a ticket, as long as all its pieces. */
+const pipeLine = (one: LoadTicket): LoadLine => ({
+  part: one.kind === 'post' ? 'posts' : 'rails',
+  code: one.code,
+  item: one.item,
+  count: one.ticket.sticks.reduce(
+    (sum, { pieces }) => pieces.reduce((all, { length }) => all + length, sum),
+    0,
+  ),
+  unit: 'length',
+  each: null,
+  sold: null,
+  rule: stickRules[one.kind],
+  source: 'company rule',
+  of: { posts: [], lines: [], gates: [] },
+});
+
+/** What is not sold in packs: one by one; what is measured by its length or volume, as it is. */
+const singly = ({ unit }: LoadLine): Omit<Selling, 'code'> => ({
+  pack: { name: unit === 'each' ? 'one' : 'as measured', holds: 1 },
+  spare: 0,
+  source: { text: 'company rule', status: 'practice' },
+});
+
+const inPacks = (line: LoadLine, { bag: pounds, spares }: Counting): LoadLine => {
+  const [rule = ''] = line.code.split(' ');
+  if (rule === 'concrete' || rule === 'grout') {
+    const bag = concreteBags.find((one) => one.pounds === pounds);
+    if (bag === undefined) return line;
+    const pack = { name: `bag of ${bag.pounds} lb`, holds: bag.makes };
+    const spare = spares[rule] ?? 0;
+    return { ...line, sold: soldIn(line.count, { pack, spare, source: concreteBagSource }) };
+  }
+  const row = selling.find(({ code }) => rule === code) ?? singly(line);
+  const spare = spares[rule] ?? row.spare;
+  if (row.pack.holds === 1 && spare === 0) return line;
+  return { ...line, sold: soldIn(line.count, { ...row, spare }) };
+};
+
+/**
+ * Everything that goes on the truck for a laid out site, each count with its rule, how it is sold, and how
+ * sticks and rolls are cut. A gate that is not placed is still ordered: its parts count, its posts do not
+ * exist.
+ */
+export const loadOf = (site: Site, layout: Layout): Load => {
+  const { lengths: style, counting: settings } = site;
+  const posts = Object.values<Post>(layout.posts);
+  const hung = hungPieces(site, layout);
+  const rails = railTickets(hung, settings, style);
+  const rolls = fabricTickets(hung, settings, style);
+  const cutPosts = postTickets(posts, site, settings);
+  const sticks = new Map([...cutPosts, ...rails, ...rolls].map((one) => [one.code, one]));
+  const gates = (Object.keys(site.gates) as GateId[]).toSorted();
+  const lines = [
+    ...countPosts(posts, site),
+    ...countPlates(posts),
+    ...countGravel(posts, settings.gravel),
+    ...[...cutPosts, ...rails].map(pipeLine),
+    ...(settings.railJoint === 'sleeve' ? sleeveLines(rails) : []),
+    ...countBy(countRules, countedThings(hung, layout), { settings, style }),
+    ...countGates(gates, site),
+    ...countConcrete(posts, Object.values<GateLayout>(layout.gates), site),
+  ].map((line): LoadLine => {
+    const cut = sticks.get(line.code);
+    if (cut === undefined) return inPacks(line, settings);
+    const bought = { bought: cut.ticket.bought, used: usedOf(cut), stick: stickOf(cut) };
+    return { ...line, sold: soldAsSticks(bought, cut.kind === 'fabric' ? 'roll' : 'stick', style) };
+  });
+  const placeOf = ({ part }: LoadLine): number => loadParts.indexOf(part);
+  return {
+    lines: lines.toSorted((a, b) => placeOf(a) - placeOf(b)),
+    tickets: [...cutPosts, ...rails, ...rolls],
+  };
+};

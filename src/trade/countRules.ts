@@ -1,0 +1,254 @@
+import type { CountingSetting } from './countingSources.ts';
+import type { Source } from './source.ts';
+
+/** What rules count: each a sort of thing that a laid out yard has so many of. */
+export type Basis =
+  | 'fabric'
+  | 'fabric end'
+  | 'line post'
+  | 'post under a rail'
+  | 'post without a rail over it'
+  | 'rail'
+  | 'rail end'
+  | 'tension wire'
+  | 'brace'
+  | 'barbed wire'
+  | 'barbed wire post'
+  | 'slatted fabric'
+  | 'receiver';
+
+/** Sizes by which things of one rule are told apart. */
+export type Size = 'post' | 'rail' | 'height' | 'fabric' | 'arms';
+
+/** How many of its item a rule takes for each thing of its basis. */
+export type HowMany =
+  | { readonly kind: 'each'; readonly times: number }
+  /** 1 and one more for every spacing, or part of one, between insets from both ends. */
+  | {
+      readonly kind: 'up the height';
+      readonly every: CountingSetting;
+      readonly inset: CountingSetting;
+    }
+  /** One for every spacing up the height, or part of one, less so many. */
+  | { readonly kind: 'up the post'; readonly every: CountingSetting; readonly less: number }
+  | { readonly kind: 'along'; readonly every: CountingSetting }
+  | { readonly kind: 'length' }
+  /** As many as all items of other rules together. */
+  | { readonly kind: 'with'; readonly rules: readonly string[]; readonly times: number };
+
+/** One rule of counting: as data, so that a company can change what it takes and see why. */
+export interface CountRule {
+  readonly id: string;
+  readonly item: string;
+  /** The part of the list in which it stands. */
+  readonly part: 'fabric' | 'fittings' | 'gates';
+  readonly basis: Basis | null;
+  readonly by: readonly Size[];
+  readonly how: HowMany;
+  /** How long each one is, where that follows from its height: less a setting. */
+  readonly shorter?: CountingSetting;
+  /** How it is said beside the count. */
+  readonly says: string;
+  readonly source: Source;
+}
+
+const published = (text: string): Source => ({ text, status: 'published' });
+const memory = (text: string): Source => ({ text: `${text}; from memory`, status: 'memory' });
+const company: Source = { text: 'company rule', status: 'practice' };
+
+const each = (times: number): HowMany => ({ kind: 'each', times });
+
+/** Every rule, in the order in which the list prints them. Counts of section 7 of the trade's practice. */
+export const countRules: readonly CountRule[] = [
+  {
+    id: 'fabric',
+    item: 'Fabric',
+    part: 'fabric',
+    basis: 'fabric',
+    by: ['fabric'],
+    how: { kind: 'length' },
+    says: 'Bays added up, centre to centre, parallel to the grade; openings are not counted.',
+    source: published('ASTM F567-07 4.1; Caltrans Standard Specifications 80-1.04'),
+  },
+  {
+    id: 'tension-bar',
+    shorter: 'barShort',
+    item: 'Tension bar',
+    part: 'fittings',
+    basis: 'fabric end',
+    by: ['height'],
+    how: each(1),
+    says: 'One at each end of a piece of fabric.',
+    source: published('Byesville OH fence code: at every terminal, corner and gate post'),
+  },
+  {
+    id: 'tension-band',
+    item: 'Tension band',
+    part: 'fittings',
+    basis: 'fabric end',
+    by: ['post'],
+    how: { kind: 'up the height', every: 'bandSpacing', inset: 'bandInset' },
+    says: 'Up each bar, the outermost in from the edges of the fabric.',
+    source: published('UFGS-02821A 3.7'),
+  },
+  {
+    id: 'brace-band-rail',
+    item: 'Brace band',
+    part: 'fittings',
+    basis: 'rail end',
+    by: ['post'],
+    how: each(1),
+    says: 'One at each end of a rail.',
+    source: memory('CLFMI'),
+  },
+  {
+    id: 'rail-end',
+    item: 'Rail end',
+    part: 'fittings',
+    basis: 'rail end',
+    by: ['rail'],
+    how: each(1),
+    says: 'One where a rail ends at a post.',
+    source: published('Byesville OH fence code: a rail end fitting at terminals'),
+  },
+  {
+    id: 'loop-cap',
+    item: 'Loop cap',
+    part: 'fittings',
+    basis: 'post under a rail',
+    by: ['post', 'rail'],
+    how: each(1),
+    says: 'One a post that the top rail runs over.',
+    source: memory('CLFMI'),
+  },
+  {
+    id: 'post-cap',
+    item: 'Post cap',
+    part: 'fittings',
+    basis: 'post without a rail over it',
+    by: ['post'],
+    how: each(1),
+    says: 'One a post that no rail runs over.',
+    source: memory('CLFMI'),
+  },
+  {
+    id: 'tie-post',
+    item: 'Tie at posts',
+    part: 'fittings',
+    basis: 'line post',
+    by: [],
+    how: { kind: 'up the post', every: 'postTies', less: 1 },
+    says: 'Up each line post; at the top the rail has its own.',
+    source: published('UFGS-02821A 3.7; Byesville OH fence code'),
+  },
+  {
+    id: 'tie-rail',
+    item: 'Tie at rails',
+    part: 'fittings',
+    basis: 'rail',
+    by: [],
+    how: { kind: 'along', every: 'railTies' },
+    says: 'Along each rail that fabric is tied to.',
+    source: published('UFGS-02821A 3.7; Byesville OH fence code'),
+  },
+  {
+    id: 'tension-wire',
+    item: 'Tension wire',
+    part: 'fabric',
+    basis: 'tension wire',
+    by: [],
+    how: { kind: 'length' },
+    says: 'Along the bottom without a bottom rail, along the top without a top rail.',
+    source: company,
+  },
+  {
+    id: 'hog-ring',
+    item: 'Hog ring',
+    part: 'fittings',
+    basis: 'tension wire',
+    by: [],
+    how: { kind: 'along', every: 'hogRings' },
+    says: 'Along each tension wire.',
+    source: memory('ASTM F567'),
+  },
+  {
+    id: 'truss-rod',
+    item: 'Truss rod',
+    part: 'fittings',
+    basis: 'brace',
+    by: [],
+    how: each(1),
+    says: 'One a brace.',
+    source: published('Caltrans 80-3.03; Tremonton UT 3.18.010'),
+  },
+  {
+    id: 'tightener',
+    item: 'Truss rod tightener',
+    part: 'fittings',
+    basis: 'brace',
+    by: [],
+    how: each(1),
+    says: 'One a truss rod.',
+    source: published('Caltrans 80-3.03'),
+  },
+  {
+    id: 'brace-band-rod',
+    item: 'Brace band',
+    part: 'fittings',
+    basis: 'brace',
+    by: ['post'],
+    how: each(1),
+    says: 'One where a truss rod is held to its terminal.',
+    source: memory('CLFMI'),
+  },
+  {
+    id: 'bolt',
+    item: 'Carriage bolt and nut, 5/16 × 1-1/4',
+    part: 'fittings',
+    basis: null,
+    by: [],
+    how: { kind: 'with', rules: ['tension-band', 'brace-band-rail', 'brace-band-rod'], times: 1 },
+    says: 'One a band.',
+    source: memory('CLFMI'),
+  },
+  {
+    id: 'barbed-wire',
+    item: 'Barbed wire',
+    part: 'fabric',
+    basis: 'barbed wire',
+    by: [],
+    how: { kind: 'length' },
+    says: 'Each strand as long as the fabric.',
+    source: company,
+  },
+  {
+    id: 'barbed-arm',
+    item: 'Barbed wire arm',
+    part: 'fittings',
+    basis: 'barbed wire post',
+    by: ['post', 'arms'],
+    how: each(1),
+    says: 'One a post.',
+    source: company,
+  },
+  {
+    id: 'slats',
+    item: 'Slats or screen',
+    part: 'fabric',
+    basis: 'slatted fabric',
+    by: ['height'],
+    how: { kind: 'length' },
+    says: 'As long as the fabric that has them.',
+    source: company,
+  },
+  {
+    id: 'receiver',
+    item: 'Drop rod receiver',
+    part: 'gates',
+    basis: 'receiver',
+    by: [],
+    how: each(1),
+    says: 'One a gate that has one.',
+    source: company,
+  },
+];
