@@ -6,6 +6,8 @@ export interface Exposure {
   readonly label: string;
   /** Velocity pressure exposure coefficient up to 15 ft over the ground. */
   readonly coefficient: number;
+  /** It goes up above that with the height to the power of two over this. */
+  readonly alpha: number;
 }
 
 /** Where the terms of velocity pressure come from. */
@@ -16,10 +18,21 @@ export const windSource: Source = {
 
 /** From sheltered to open. C is taken where nobody has said. */
 export const exposures: readonly Exposure[] = [
-  { name: 'B', label: 'town, suburb, woods', coefficient: 0.57 },
-  { name: 'C', label: 'open land with scattered obstructions', coefficient: 0.85 },
-  { name: 'D', label: 'beside open water', coefficient: 1.03 },
+  { name: 'B', label: 'town, suburb, woods', coefficient: 0.57, alpha: 7 },
+  { name: 'C', label: 'open land with scattered obstructions', coefficient: 0.85, alpha: 9.5 },
+  { name: 'D', label: 'beside open water', coefficient: 1.03, alpha: 11.5 },
 ];
+
+const level = 180;
+
+/**
+ * The exposure coefficient at a height over the ground, inches: that of the table up to 15 ft, above it by the
+ * power law of ASCE 7-16 Table 26.10-1 (2.01 (z ÷ zg)^(2 ÷ α)), from memory.
+ */
+export const exposureAt = (
+  { coefficient, alpha }: Pick<Exposure, 'coefficient' | 'alpha'>,
+  height: number,
+): number => coefficient * (Math.max(height, level) / level) ** (2 / alpha);
 
 /** Directionality of signs and frames, gust factor of what is rigid, and flat ground. */
 export const directionality = 0.85;
@@ -31,6 +44,9 @@ export const pressureFactor = 0.00256;
 
 /** What wind at strength level counts for where allowable stresses are used: ASCE 7-16 2.4.1, from memory. */
 export const allowableWind = 0.6;
+
+/** The same of wind that blows on ice: ASCE 7-16 2.4.3, from memory. */
+export const allowableWindOnIce = 0.7;
 
 /** The least that a post bends for its strength: its plastic moment over this. AISC 360-16 F8, from memory. */
 export const bendingDivisor = 1.67;

@@ -1,8 +1,9 @@
 import type { Member } from '../../engine/structure/bendingCapacity.ts';
 import type { FenceWind, WindFence, WindRail } from '../../engine/structure/fenceWind.ts';
+import { allowableShare } from '../../engine/structure/allowableShare.ts';
+import { closedBy } from '../../engine/structure/closedBy.ts';
 import { fabricOf } from '../../engine/structure/fabricOf.ts';
 import { iced } from '../../engine/structure/iced.ts';
-import { meshSolidity } from '../../engine/structure/meshSolidity.ts';
 import { postInWind, type PostInWind } from '../../engine/structure/postInWind.ts';
 import type { Wind } from '../../engine/structure/velocityPressure.ts';
 import { barbedStrand } from '../../trade/barbedWire.ts';
@@ -12,9 +13,9 @@ import { mostOpenFrame, openFrameSource } from '../../trade/openFrames.ts';
 import { pipeGrades } from '../../trade/steel.ts';
 import { maxSpacing } from '../../trade/spacing.ts';
 import {
-  allowableWind,
   bendingSource,
   directionality,
+  exposureAt,
   exposures,
   gust,
   windSource,
@@ -92,7 +93,7 @@ const wallFor = (od: Inches, given: Inches | null): Parsed<Inches> => {
   return unread(`--wall is missing: no pipe of the table is ${write(od)} outside; it has ${all}`);
 };
 
-const readWind = (call: Call): Parsed<Omit<Asked['wind'], 'ice'>> => {
+const readWind = (call: Call, top: number): Parsed<Omit<Asked['wind'], 'ice'>> => {
   const speed = readNumber(call, 'speed', { from: 20, to: 300, unit: 'mph' });
   if (!speed.ok) return speed;
   const name = choiceOf(
@@ -103,10 +104,10 @@ const readWind = (call: Call): Parsed<Omit<Asked['wind'], 'ice'>> => {
   if (!name.ok) return name;
   const exposure = exposures.find((one) => one.name === (name.value ?? 'C'));
   if (exposure === undefined) return unread('--exposure: expected B, C or D');
-  const { coefficient, label } = exposure;
+  const { label } = exposure;
   return read({
     speed: speed.value ?? 0,
-    exposure: coefficient,
+    exposure: exposureAt(exposure, top),
     name: `${exposure.name}, ${label}`,
   });
 };
@@ -118,7 +119,8 @@ const readAsked = (call: Call): Parsed<Asked> => {
   const od = post ?? inches(0);
   const thick = wallFor(od, wall ?? null);
   if (!thick.ok) return thick;
-  const wind = readWind(call);
+  const under = gap ?? defaultGapUnder.length;
+  const wind = readWind(call, under + (fabric ?? 0));
   if (!wind.ok) return wind;
   const solid = readNumber(call, 'solid', { from: 1, to: 100 * mostOpenFrame, unit: '%' });
   if (!solid.ok) return solid;
@@ -134,11 +136,10 @@ const readAsked = (call: Call): Parsed<Asked> => {
   const fabricMade = fabricOf({ mesh: mesh ?? null, wire: wire ?? null });
   return read({
     fence: {
-      solidity:
-        solid.value === null ? meshSolidity(fabricMade.mesh, fabricMade.wire) : solid.value / 100,
+      ...closedBy(fabricMade, solid.value === null ? null : solid.value / 100),
       ...fabricMade,
       fabricHeight: fabric ?? inches(0),
-      gapUnder: gap ?? defaultGapUnder.length,
+      gapUnder: under,
       rails: railsOf(lengths.value),
       barbedWire:
         strands.value === null ? null : { strands: strands.value, across: barbedStrand.across },
@@ -153,13 +154,13 @@ const readAsked = (call: Call): Parsed<Asked> => {
 const footPounds = (inchPounds: number): string => `${(inchPounds / 12).toFixed(0)} ft-lb`;
 
 const windLines = ({ fence, wind, bay }: Asked, found: FenceWind): string[] => [
-  `velocity pressure 0.00256 × ${wind.exposure} × ${directionality} × ${wind.speed}² = ${found.velocity.toFixed(2)} psf; exposure ${wind.name}; ${windSource.text}`,
+  `velocity pressure 0.00256 × ${Number(wind.exposure.toFixed(3))} × ${directionality} × ${wind.speed}² = ${found.velocity.toFixed(2)} psf; exposure ${wind.name}; ${windSource.text}`,
   ...(wind.ice > 0
     ? [
         `${write(wind.ice)} of ice all round leaves ${(100 * (1 - found.solidity)).toFixed(1)} % open of ${(100 * (1 - fence.solidity)).toFixed(1)}: a derived figure`,
       ]
     : []),
-  `the fabric is ${(100 * found.solidity).toFixed(1)} % solid: coefficient ${found.coefficient}; ${openFrameSource.text}`,
+  `the fabric is ${(100 * found.solidity).toFixed(1)} % solid${fence.shape === 'flat' ? ', by flat slats or a screen' : ''}: coefficient ${found.coefficient}; ${openFrameSource.text}`,
   `on what is solid ${found.velocity.toFixed(2)} × ${gust} × ${found.coefficient} = ${found.pressure.toFixed(2)} psf, at least 16`,
   `on a bay of ${write(bay)} and its post`,
   ...columns(
@@ -173,13 +174,13 @@ const windLines = ({ fence, wind, bay }: Asked, found: FenceWind): string[] => [
 ];
 
 const answer = (asked: Asked, found: PostInWind): Answer => {
-  const { member, grade, bay } = asked;
+  const { member, grade, bay, wind: blows } = asked;
   const { capacity, bends, longest, push, wind: force } = found;
   const over = bends > capacity;
   const share = ((100 * bends) / capacity).toFixed(0);
   const lines = [
     ...windLines(asked, force),
-    `for allowable stresses ${allowableWind} of it: ${push.pounds.toFixed(0)} lb at ${write(push.height)}, ${footPounds(bends)} at the ground`,
+    `for allowable stresses ${allowableShare(blows)} of it: ${push.pounds.toFixed(0)} lb at ${write(push.height)}, ${footPounds(bends)} at the ground`,
     `a post ${member.od} in outside, ${member.wall} in wall, ${grade} may bear ${footPounds(capacity)}; ${bendingSource.text}`,
     over
       ? `the post bends by ${share} % of what it may bear: no bay over ${write(longest)}`

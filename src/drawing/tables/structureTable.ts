@@ -1,9 +1,11 @@
 import type { Layout } from '../../engine/layout.ts';
 import type { FootingRow } from '../../engine/structure/footing.ts';
+import { deepest } from '../../engine/structure/poleFooting.ts';
 import { postStructures, type PostStructure } from '../../engine/structure/postStructures.ts';
 import type { Site } from '../../site/site.ts';
 import { openFrameSource } from '../../trade/openFrames.ts';
 import { bendingSource, windSource } from '../../trade/windTerms.ts';
+import { fineStyle } from '../../units/fineStyle.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import type { Inches } from '../../units/inches.ts';
 import type { Column, Table } from './table.ts';
@@ -17,27 +19,33 @@ const columns: readonly Column[] = [
 
 type Say = (length: Inches) => string;
 
+/** How lengths are written, and thin ones. */
+interface Writes {
+  readonly say: Say;
+  readonly fine: Say;
+}
+
 const bent = (inchPounds: number): string => `${Math.round(inchPounds / 12)} ft-lb`;
 
-const windRow = ({ use, wide, wind, pipe }: PostStructure, say: Say): string[][] => {
+const windRow = ({ use, wide, wind, pipe }: PostStructure, { say, fine }: Writes): string[][] => {
   if (wind === null) return [];
   const planned = use === 'line post' ? `bays to ${say(wide)}` : `holds ${say(wide)}`;
   if (wind === 'too solid') {
     return [[planned, 'wind: more solid than open frames go', openFrameSource.text]];
   }
-  const { name, solidity, push, bends, capacity, longest, steel } = wind;
+  const { nameWith, solidity, push, bends, capacity, longest, steel } = wind;
   const most = use === 'line post' ? `bays to ${say(longest)}` : `${say(longest)} at most`;
   return [
     [
       planned,
-      `${name}, ${(100 * solidity).toFixed(0)} % solid: ${Math.round(push.pounds)} lb at ${say(push.height)}, ${bent(bends)} of ${bent(capacity)} that ${pipe.label} of ${steel} steel may bear; ${most}`,
+      `${nameWith(fine)}, ${(100 * solidity).toFixed(0)} % solid: ${Math.round(push.pounds)} lb at ${say(push.height)}, ${bent(bends)} of ${bent(capacity)} that ${pipe.label} of ${steel} steel may bear; ${most}`,
       `${windSource.text}; ${openFrameSource.text}; ${bendingSource.text}`,
     ],
   ];
 };
 
 const askedText = ({ depth }: FootingRow, say: Say): string =>
-  depth === null ? 'more than 40 ft deep' : `${say(depth)} deep`;
+  depth === null ? `more than ${say(deepest)} deep` : `${say(depth)} deep`;
 
 const ruleRows = ({ footing, post, lateral }: PostStructure, say: Say): string[][] =>
   footing.rows.map((row) => [
@@ -46,8 +54,8 @@ const ruleRows = ({ footing, post, lateral }: PostStructure, say: Say): string[]
     row.source,
   ]);
 
-const rowsOf = (label: string, one: PostStructure, say: Say): string[][] =>
-  [...windRow(one, say), ...ruleRows(one, say)].map((row, n) => [
+const rowsOf = (label: string, one: PostStructure, writes: Writes): string[][] =>
+  [...windRow(one, writes), ...ruleRows(one, writes.say)].map((row, n) => [
     n === 0 ? `${label}: ${one.use} ${one.post.tag}` : '',
     ...row,
   ]);
@@ -60,9 +68,12 @@ export const structureTable = (
   site: Site,
   layout: Pick<Layout, 'lines' | 'posts' | 'gates'>,
 ): Table => {
-  const say: Say = (length) => formatLength(length, site.lengths);
+  const writes: Writes = {
+    say: (length) => formatLength(length, site.lengths),
+    fine: (length) => formatLength(length, fineStyle(site.lengths)),
+  };
   const rows = [...postStructures(site, layout)].flatMap(([id, posts]) =>
-    posts.flatMap((one) => rowsOf(site.specs[id]?.label ?? '', one, say)),
+    posts.flatMap((one) => rowsOf(site.specs[id]?.label ?? '', one, writes)),
   );
   return { title: 'Posts, compared', columns, rows };
 };

@@ -4,21 +4,29 @@ import type { Site } from '../../site/site.ts';
 import { frostSource } from '../../trade/frost.ts';
 import { mostOpenFrame, openFrameSource } from '../../trade/openFrames.ts';
 import { bendingSource, windSource } from '../../trade/windTerms.ts';
+import { fineStyle } from '../../units/fineStyle.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import { inches, type Inches } from '../../units/inches.ts';
 import type { Flag } from '../flag.ts';
 import type { Mend } from '../mend.ts';
 import type { LaidLines } from '../posts/layLines.ts';
 import { firstLines } from '../structure/firstLines.ts';
+import { deepest } from '../structure/poleFooting.ts';
+import { shortestBay } from '../structure/shortestBay.ts';
 import { postStructures, type PostStructure } from '../structure/postStructures.ts';
 
 /** A build where it stands for the first time, and what its posts are compared with. */
 interface Stood {
   readonly id: SpecId;
   readonly label: string;
+  readonly maxBay: Inches;
+  /** Whether bays are not as short as the wind asks for already. */
+  readonly mayShorten: boolean;
   readonly plant: (told: Pick<Flag, 'rule' | 'message' | 'mend'>) => Flag;
   readonly posts: readonly PostStructure[];
   readonly say: (length: Inches) => string;
+  /** The same for what is thin. */
+  readonly fine: (length: Inches) => string;
 }
 
 const bendRules = {
@@ -37,19 +45,29 @@ const solid = ({ label, plant, posts }: Stood): Flag[] =>
       ]
     : [];
 
-const bent = ({ label, plant, say }: Stood, one: PostStructure): Flag[] => {
+const bent = (
+  { label, plant, say, fine, maxBay, mayShorten }: Stood,
+  one: PostStructure,
+): Flag[] => {
   const { wind, use, post, wide, pipe } = one;
   if (wind === null || wind === 'too solid' || wind.bends <= wind.capacity) return [];
   const share = Math.ceil((100 * wind.bends) / wind.capacity);
-  const where = `${label} in ${wind.name}`;
+  const where = `${label} in ${wind.nameWith(fine)}`;
   const bends = `bend by ${share} % of what ${pipe.label} of ${wind.steel} steel may bear`;
   const sources = `${windSource.text}; ${bendingSource.text}`;
   if (use !== 'line post') {
     const message = `${where}: ${use} ${post.tag}, that holds ${say(wide)} of it, would ${bends}: expected stronger pipe or less beside it (${sources}).`;
     return [plant({ rule: bendRules[use], message })];
   }
-  const message = `${where}: line posts ${say(wide)} apart ${bends}; expected bays of ${say(wind.longest)} at most, or stronger posts (${sources}).`;
-  return [plant({ rule: bendRules[use], message, mend: { kind: 'bays by wind' } })];
+  const apart = `${where}: line posts ${say(wide)} apart ${bends}`;
+  if (wind.longest < shortestBay) {
+    const message = `${apart}; no bay is short enough for them: expected stronger posts (${sources}).`;
+    return [plant({ rule: bendRules[use], message })];
+  }
+  const message = `${apart}; expected bays of ${say(wind.longest)} at most, or stronger posts (${sources}).`;
+  const mend =
+    mayShorten && wide <= maxBay + slack ? { mend: { kind: 'bays by wind' as const } } : {};
+  return [plant({ rule: bendRules[use], message, ...mend })];
 };
 
 /** What one rule asks of a post whose hole is shallower; null depth for more than any. */
@@ -89,7 +107,7 @@ const shallow = (stood: Stood): Flag[] => {
   if (first === undefined) return [];
   const asked = short.map(
     ({ one: { use, post }, asks }) =>
-      `${use} holes ${say(post.hole.depth)} deep, asked ${asks === null ? 'more than 40 ft' : say(asks)}`,
+      `${use} holes ${say(post.hole.depth)} deep, asked ${asks === null ? `more than ${say(deepest)}` : say(asks)}`,
   );
   const message = `${label}: by the pole formula in ${first.one.lateral} psf a foot ${asked.join('; ')} (${first.source}).`;
   return [plant({ rule: 'holes shallow for the wind', message, ...deeper(stood, short) })];
@@ -108,9 +126,12 @@ export const checkStructure = (site: Site, laid: LaidLines): Flag[] => {
     const stood: Stood = {
       id,
       label: spec.label,
+      maxBay: spec.maxBay,
+      mayShorten: site.conditions.bays === 'by build',
       plant: (told) => ({ level: 'settle', place: { kind: 'line', id: line }, at, ...told }),
       posts: found.get(id) ?? [],
       say: (length) => formatLength(length, site.lengths),
+      fine: (length) => formatLength(length, fineStyle(site.lengths)),
     };
     return [
       ...solid(stood),

@@ -1,5 +1,5 @@
-import { allowableWind } from '../../trade/windTerms.ts';
 import { inches, type Inches } from '../../units/inches.ts';
+import { allowableShare } from './allowableShare.ts';
 import { bendingCapacity, type Member } from './bendingCapacity.ts';
 import { fenceWind, type WindFence } from './fenceWind.ts';
 import type { Wind } from './velocityPressure.ts';
@@ -18,7 +18,7 @@ export const allowedBay = (
   const [none, foot] = [fenceWind(met, wind, inches(0)), fenceWind(met, wind, inches(12))];
   if (none === null || foot === null) return null;
   const each = (foot.moment - none.moment) / 12;
-  const left = bendingCapacity(member) / allowableWind - none.moment;
+  const left = bendingCapacity(member) / allowableShare(wind) - none.moment;
   if (left <= 0) return inches(0);
   return inches(left / each);
 };

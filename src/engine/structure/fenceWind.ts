@@ -1,5 +1,5 @@
 import { barbedArms } from '../../trade/barbedWire.ts';
-import { openFrameCoefficient } from '../../trade/openFrames.ts';
+import { openFrameCoefficient, type MemberShape } from '../../trade/openFrames.ts';
 import { inches, type Inches } from '../../units/inches.ts';
 import { framePressure } from './framePressure.ts';
 import { iced } from './iced.ts';
@@ -9,6 +9,8 @@ import { velocityPressure, type Wind } from './velocityPressure.ts';
 export interface WindFence {
   /** Share of the fabric that is solid, with whatever is woven in or hung on it; 0 to 1. */
   readonly solidity: number;
+  /** How wind takes what closes the fabric: wires are round, which counts where nothing is said. */
+  readonly shape?: MemberShape;
   /** Of the fabric: clear between parallel wires, and their diameter. */
   readonly mesh: Inches;
   readonly wire: Inches;
@@ -65,9 +67,18 @@ const upTo: Readonly<Record<WindRail['part'], number>> = {
  */
 export const fenceWind = (bare: WindFence, wind: Wind, bay: Inches): FenceWind | null => {
   const fence = iced(bare, wind.ice ?? inches(0));
-  const { solidity, wire, fabricHeight, gapUnder, post, rails, barbedWire } = fence;
+  const {
+    solidity,
+    shape = 'round',
+    wire,
+    fabricHeight,
+    gapUnder,
+    post,
+    rails,
+    barbedWire,
+  } = fence;
   const velocity = velocityPressure(wind);
-  const coefficient = openFrameCoefficient(solidity, 'round', (wire / 12) * Math.sqrt(velocity));
+  const coefficient = openFrameCoefficient(solidity, shape, (wire / 12) * Math.sqrt(velocity));
   if (coefficient === null) return null;
   const pressure = framePressure(velocity, coefficient);
   const top = fabricHeight + gapUnder;

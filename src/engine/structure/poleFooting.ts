@@ -33,7 +33,7 @@ export interface PoleDepth {
 /** Lateral bearing rises no more below so many feet: IBC 1807.3.2.1 and 1807.3.2.2. */
 const risesTo = 12;
 /** Deeper than 40 ft nobody digs for a fence, inches; ours. */
-const deepest = inches(480);
+export const deepest = inches(480);
 const mostTrials = 60;
 /** Trials that agree to a 64th of an inch are at an end, feet. */
 const near = 1 / 64 / 12;

@@ -1,5 +1,5 @@
-import { allowableWind } from '../../trade/windTerms.ts';
 import { inches, type Inches } from '../../units/inches.ts';
+import { allowableShare } from './allowableShare.ts';
 import { allowedBay } from './allowedBay.ts';
 import { bendingCapacity, type Member } from './bendingCapacity.ts';
 import { fenceWind, type FenceWind, type WindFence } from './fenceWind.ts';
@@ -31,12 +31,13 @@ export const postInWind = (
   const found = fenceWind({ ...fence, post: member.od }, wind, bay);
   const longest = allowedBay(fence, member, wind);
   if (found === null || longest === null) return null;
+  const share = allowableShare(wind);
   const height = inches(found.pounds === 0 ? 0 : found.moment / found.pounds);
   return {
     wind: found,
-    bends: allowableWind * found.moment,
+    bends: share * found.moment,
     capacity: bendingCapacity(member),
     longest,
-    push: { pounds: allowableWind * found.pounds, height },
+    push: { pounds: share * found.pounds, height },
   };
 };

@@ -3,16 +3,13 @@ import type { SpecId } from '../../site/ids.ts';
 import type { Site } from '../../site/site.ts';
 import { inches } from '../../units/inches.ts';
 import type { Carry } from '../carry/carry.ts';
+import { shortestBay } from './shortestBay.ts';
 import { bayInWind } from './windOnPost.ts';
-import { windsOf } from './windsOf.ts';
-
-/** No bay is taken for shorter than a foot: a post that bears less wants another pipe. Ours. */
-const shortest = 12;
 
 const shortened = (spec: FenceSpec, conditions: Site['conditions']): FenceSpec => {
   const longest = bayInWind(spec, conditions);
   if (longest === null || longest >= spec.maxBay) return spec;
-  return { ...spec, maxBay: inches(Math.max(shortest, longest)) };
+  return { ...spec, maxBay: inches(Math.max(shortestBay, longest)) };
 };
 
 /**
@@ -21,7 +18,8 @@ const shortened = (spec: FenceSpec, conditions: Site['conditions']): FenceSpec =
  */
 export const windBays = (site: Site, carry: Carry): Site => {
   const { conditions, specs } = site;
-  if (conditions.bays === 'by build' || windsOf(conditions).length === 0) return site;
+  if (conditions.bays === 'by build' || (conditions.wind === null && conditions.ice === null))
+    return site;
   const known = carry.shelf<FenceSpec>('bays by wind');
   const built = (Object.entries(specs) as [SpecId, FenceSpec][]).map(
     ([id, spec]) =>

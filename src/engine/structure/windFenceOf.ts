@@ -1,8 +1,8 @@
 import type { FenceSpec } from '../../site/fenceSpec.ts';
 import { barbedStrand } from '../../trade/barbedWire.ts';
+import { closedBy } from './closedBy.ts';
 import { fabricOf } from './fabricOf.ts';
 import type { WindFence, WindRail } from './fenceWind.ts';
-import { meshSolidity } from './meshSolidity.ts';
 
 const rails = [
   ['top rail', 'topRail'],
@@ -12,12 +12,11 @@ const rails = [
 
 /** A build as wind meets it, but for its posts: the usual fabric where nobody has said. Lengths in inches. */
 export const windFenceOf = (spec: FenceSpec): Omit<WindFence, 'post'> => {
-  const { mesh, wire } = fabricOf(spec);
+  const fabric = fabricOf(spec);
   const { barbedWire } = spec;
   return {
-    solidity: spec.solid ?? meshSolidity(mesh, wire),
-    mesh,
-    wire,
+    ...closedBy(fabric, spec.solid),
+    ...fabric,
     fabricHeight: spec.fabricHeight,
     gapUnder: spec.gapUnder,
     rails: rails.flatMap(([part, own]): WindRail[] => {

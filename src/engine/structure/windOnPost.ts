@@ -9,17 +9,19 @@ import { postInWind, type PostInWind } from './postInWind.ts';
 import { solidAtMost } from './solidAtMost.ts';
 import { steelOf } from './steelOf.ts';
 import { windFenceOf } from './windFenceOf.ts';
-import { windsOf } from './windsOf.ts';
+import { windsOf, type NamedWind } from './windsOf.ts';
 
 type Told = Pick<Conditions, 'wind' | 'ice'>;
 
 /** The wind of a place that bends a post the most, and what the post bears. Lengths in inches. */
 export interface WindOnPost extends PostInWind {
-  /** The wind, in words. */
-  readonly name: string;
+  /** The wind in words, with its lengths as they are written. */
+  readonly nameWith: NamedWind['nameWith'];
   readonly solidity: number;
   readonly steel: PipeGrade['label'];
 }
+
+const topOf = ({ gapUnder, fabricHeight }: FenceSpec): Inches => inches(gapUnder + fabricHeight);
 
 const memberOf = (spec: FenceSpec, pipe: Pipe): Member => {
   const { od, wall } = solidAtMost(pipe);
@@ -32,7 +34,7 @@ const memberOf = (spec: FenceSpec, pipe: Pipe): Member => {
  */
 export const bayInWind = (spec: FenceSpec, told: Told): Inches | null => {
   const [fence, member] = [windFenceOf(spec), memberOf(spec, spec.linePost)];
-  const bays = windsOf(told).map(({ wind }) => allowedBay(fence, member, wind));
+  const bays = windsOf(told, topOf(spec)).map(({ wind }) => allowedBay(fence, member, wind));
   if (bays.length === 0 || bays.includes(null)) return null;
   return inches(Math.min(...bays.map((bay) => bay ?? 0)));
 };
@@ -48,13 +50,13 @@ export const windOnPost = (
   { pipe, wide }: { readonly pipe: Pipe; readonly wide: Inches },
 ): WindOnPost | 'too solid' | null => {
   const [fence, member] = [windFenceOf(spec), memberOf(spec, pipe)];
-  const found = windsOf(told).map(({ name, wind }) => ({
-    name,
+  const found = windsOf(told, topOf(spec)).map(({ nameWith, wind }) => ({
+    nameWith,
     on: postInWind(fence, member, { wind, bay: wide }),
   }));
   if (found.some(({ on }) => on === null)) return 'too solid';
   const [worst] = found
-    .flatMap(({ name, on }) => (on === null ? [] : [{ ...on, name }]))
+    .flatMap(({ nameWith, on }) => (on === null ? [] : [{ ...on, nameWith }]))
     .toSorted((a, b) => b.bends - a.bends);
   if (worst === undefined) return null;
   return { ...worst, solidity: worst.wind.solidity, steel: steelOf(spec, pipe).label };

@@ -2,10 +2,12 @@ import { describe, expect, it } from 'vitest';
 import { layOutSite } from '../../../src/engine/layOutSite.ts';
 import type { Conditions } from '../../../src/site/conditions.ts';
 import { setConditions } from '../../../src/site/edits/setConditions.ts';
+import { addFeature } from '../../../src/site/edits/addFeature.ts';
 import { changeSpec } from '../../../src/site/edits/changeSpec.ts';
 import type { FenceSpec } from '../../../src/site/fenceSpec.ts';
 import type { SpecId } from '../../../src/site/ids.ts';
 import type { Site } from '../../../src/site/site.ts';
+import { postStructures } from '../../../src/engine/structure/postStructures.ts';
 import { mended as mendSite } from '../../../src/engine/mend.ts';
 import { inches } from '../../../src/units/inches.ts';
 import { bare, fence } from '../plainYard.ts';
@@ -92,7 +94,55 @@ describe('what wind, frost and ground ask of line posts', () => {
     const calm = setConditions(fenceSite, { wind: { speed: 90, exposure: 'B' } });
     const icy = setConditions(calm, { ice: { thickness: 1 / 4, speed: 90 } });
     expect(said(calm).map(([rule]) => rule)).not.toContain('posts bend in the wind');
-    expect(new Map(said(icy)).get('posts bend in the wind')).toContain('90 mph on 0.25 in of ice');
+    expect(new Map(said(icy)).get('posts bend in the wind')).toContain('90 mph on 1/4" of ice');
+  });
+
+  it('[F30] lengths are written as the site writes them', () => {
+    const site = setConditions(
+      { ...fenceSite, lengths: { system: 'mm', fraction: 16 } },
+      { wind: { speed: 20, exposure: 'B' }, ice: { thickness: 1 / 4, speed: 300 } },
+    );
+    const found = said(withBuild(site, { fabricHeight: inches(4000) }));
+    const told = found.map(([, message]) => message).join(' ');
+    expect(told).toContain('300 mph on 6 mm of ice');
+    expect(told).toContain('asked more than 12192 mm');
+    // the build is called 6 ft
+    expect(told.replaceAll('6 ft', '')).not.toMatch(/\d(?: ?in |'-| ft )/);
+  });
+
+  it('[F35] no step is offered where shorter bays do not help', () => {
+    const bends = (site: Site) =>
+      layOutSite(site).flags.find(({ rule }) => rule === 'posts bend in the wind');
+    const site = setConditions(fenceSite, { wind: windy });
+    expect(bends(site)?.mend).toEqual({ kind: 'bays by wind' });
+    const weak = withBuild(site, { fabricHeight: inches(400) });
+    expect(bends(weak)?.mend).toBeUndefined();
+    expect(bends(weak)?.message).toContain('no bay is short enough for them');
+    const bog = inches(700);
+    const crossed = addFeature(site, { kind: 'keep-out', label: 'bog' }, [
+      { x: 250, y: -90 },
+      { x: 250 + bog, y: -90 },
+      { x: 250 + bog, y: 90 },
+      { x: 250, y: 90 },
+    ]);
+    expect(bends(crossed)?.mend).toBeUndefined();
+    expect(bends(setConditions(crossed, { bays: 'by wind' }))?.mend).toBeUndefined();
+  });
+
+  it('[F30] a fence over 15 ft has the wind of its height', () => {
+    const tall = (fabricHeight: number) =>
+      withBuild(setConditions(fenceSite, { wind: { speed: 100, exposure: 'B' } }), {
+        fabricHeight: inches(fabricHeight),
+      });
+    const pressures = [100, 178, 358].map((height) => {
+      const site = tall(height);
+      const [posts] = [...postStructures(site, layOutSite(site)).values()];
+      const wind = posts?.[0]?.wind;
+      return wind === null || wind === undefined || wind === 'too solid' ? 0 : wind.wind.velocity;
+    });
+    expect(pressures[1]).toBe(pressures[0]);
+    // twice as high: 2^(2 ÷ 7) as much
+    expect(pressures[2]! / pressures[1]!).toBeCloseTo(2 ** (2 / 7), 9);
   });
 
   it('[F30] fabric that is more solid than the table goes is told to be', () => {

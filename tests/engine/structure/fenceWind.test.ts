@@ -8,11 +8,13 @@ import {
   type WindRail,
 } from '../../../src/engine/structure/fenceWind.ts';
 import { framePressure } from '../../../src/engine/structure/framePressure.ts';
+import { closedBy } from '../../../src/engine/structure/closedBy.ts';
 import { meshSolidity } from '../../../src/engine/structure/meshSolidity.ts';
+import { postInWind } from '../../../src/engine/structure/postInWind.ts';
 import { velocityPressure } from '../../../src/engine/structure/velocityPressure.ts';
 import { openFrameCoefficient } from '../../../src/trade/openFrames.ts';
 import { fencePipes } from '../../../src/trade/pipes.ts';
-import { allowableWind, exposures } from '../../../src/trade/windTerms.ts';
+import { allowableWind, exposureAt, exposures } from '../../../src/trade/windTerms.ts';
 import { inches } from '../../../src/units/inches.ts';
 
 const open = { speed: 115, exposure: 0.85 };
@@ -154,6 +156,53 @@ describe('wind on a fence', () => {
     expect(fenceWind(sixFoot, { ...open, ice: inches(0) }, inches(120))).toEqual(
       fenceWind(sixFoot, open, inches(120)),
     );
+  });
+
+  it('[Z15] wind on ice counts for 0.7 of strength level, other wind for 0.6', () => {
+    // ASCE 7-16 2.4.1 and 2.4.3, from memory
+    const member = { od: inches(2.375), wall: inches(0.154), yields: 30_000 };
+    const bay = inches(120);
+    for (const [ice, share] of [
+      [0, 0.6],
+      [0.125, 0.7],
+    ] as const) {
+      const wind = { ...open, ice: inches(ice) };
+      const found = postInWind(sixFoot, member, { wind, bay })!;
+      expect(found.bends).toBeCloseTo(share * found.wind.moment, 9);
+      expect(found.push.pounds).toBeCloseTo(share * found.wind.pounds, 9);
+      const most = fenceWind({ ...sixFoot, post: member.od }, wind, found.longest)!;
+      expect(share * most.moment).toBeCloseTo(found.capacity, 6);
+    }
+  });
+
+  it('[Z5] slats and screens are flat and never leave less than the wires of the fabric', () => {
+    const fabric = { mesh: inches(2), wire: inches(0.148) };
+    expect(closedBy(fabric, 0.5)).toEqual({ solidity: 0.5, shape: 'flat' });
+    for (const solid of [null, 0, 0.1]) {
+      expect(closedBy(fabric, solid)).toEqual({
+        solidity: meshSolidity(fabric.mesh, fabric.wire),
+        shape: 'round',
+      });
+    }
+    // ASCE 7-16 Table 29.4-2: flat members 1.8 below 0.3, 1.6 from there on
+    const pressed = (solid: number) =>
+      fenceWind({ ...sixFoot, ...closedBy(fabric, solid) }, open, inches(120))?.coefficient;
+    expect([pressed(0.2), pressed(0.5)]).toEqual([1.8, 1.6]);
+  });
+
+  it.each([
+    // 2.01 (z ÷ zg)^(2 ÷ α), zg 1,200, 900 and 700 ft: ASCE 7-16 Table 26.10-1, from memory
+    ['B', 1200, 7],
+    ['C', 900, 9.5],
+    ['D', 700, 11.5],
+  ] as const)('[Z7] exposure %s goes up above 15 ft', (name, gradient, alpha) => {
+    const exposure = exposures.find((one) => one.name === name)!;
+    expect(exposureAt(exposure, inches(72))).toBe(exposure.coefficient);
+    for (const feet of [15, 20, 30, 60]) {
+      const law = 2.01 * (feet / gradient) ** (2 / alpha);
+      // its figures at 15 ft are rounded to the hundredth
+      expect(Math.abs(exposureAt(exposure, inches(12 * feet)) / law - 1)).toBeLessThan(0.01);
+    }
   });
 
   const anyFence = fc.record({
