@@ -36,11 +36,11 @@ export const weakestSoil: Soil = soils.reduce((least, one) =>
   one.lateral < least.lateral ? one : least,
 );
 
-/** By how much the lateral figures may be raised, and when. */
+/** By how much the lateral figures may be raised, and when: for loads that pass, as wind does, not for a weight that stays. */
 export const isolatedPoles = {
   factor: 2,
   source: {
-    text: 'IBC 1806.3.4: twice the lateral figures for isolated poles that 1/2 in of movement at grade does not harm',
+    text: 'IBC 1806.3.4: twice the lateral figures for isolated poles that 1/2 in of movement at grade under short-term loads does not harm',
     status: 'published',
   } satisfies Source,
 };

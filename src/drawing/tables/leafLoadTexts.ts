@@ -9,9 +9,9 @@ import { slack } from '../../geometry/tolerance.ts';
 const partsText = ({ weight }: LeafHanging): string =>
   weight.map(({ label, pounds }) => `${label} ${Math.round(pounds)}`).join(', ');
 
-/** Two leaves that weigh the same on posts that bend alike are told once. */
+/** Two leaves that weigh the same on posts that bend alike, in holes that are alike, are told once. */
 const alike = (a: LeafHanging, b: LeafHanging): boolean =>
-  Math.abs(a.pounds - b.pounds) < slack && Math.abs(a.sag - b.sag) < slack;
+  (['pounds', 'sag', 'asks', 'depth'] as const).every((of) => Math.abs(a[of] - b[of]) < slack);
 
 /**
  * What each leaf of a gate that turns weighs, by its parts, and how far its post gives at the latch; one text

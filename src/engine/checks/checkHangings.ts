@@ -7,7 +7,7 @@ import { fineStyle } from '../../units/fineStyle.ts';
 import type { Flag } from '../flag.ts';
 import type { GateLayout } from '../layout.ts';
 import type { LaidLines } from '../posts/layLines.ts';
-import { lateralOf } from '../structure/lateralOf.ts';
+import { soilOf } from '../structure/lateralOf.ts';
 import { leafHangings, type LeafHanging } from '../structure/leafHangings.ts';
 import { plantedAt, saidOf, type GateFlag } from './gateFlag.ts';
 import { gateName } from './names.ts';
@@ -36,7 +36,7 @@ const flagsFor = (hanging: LeafHanging, laid: LaidLines, site: Site): GateFlag[]
           {
             level: 'settle' as const,
             rule: 'gate post hole shallow for its leaf',
-            message: `${leaf} asks for a hole ${say(asks)} deep, ${say(depth)} planned: by the pole formula for its moment in ${lateralOf(site.conditions)} psf a foot (IBC 1807.3.2.1).`,
+            message: `${leaf} asks for a hole ${say(asks)} deep, ${say(depth)} planned: by the pole formula for its moment in ${soilOf(site.conditions).lateral} psf a foot (IBC 1807.3.2.1).`,
           },
         ]),
     ...(sag <= mostSag

@@ -35,6 +35,19 @@ const bendRules = {
   'gate post': 'gate posts bend in the wind',
 } as const;
 
+/** The worst of each use, the first where none is worse. */
+const worstOfUses = <T extends Pick<PostStructure, 'use'>>(
+  all: readonly T[],
+  isWorse: (one: T, most: T) => boolean,
+): T[] => {
+  const worst = new Map<PostStructure['use'], T>();
+  for (const one of all) {
+    const most = worst.get(one.use);
+    if (most === undefined || isWorse(one, most)) worst.set(one.use, one);
+  }
+  return [...worst.values()];
+};
+
 const solid = ({ label, plant, posts }: Stood): Flag[] =>
   posts.some(({ wind }) => wind === 'too solid')
     ? [
@@ -70,20 +83,39 @@ const bent = (
   return [plant({ rule: bendRules[use], message, ...mend })];
 };
 
+/** Of the posts of each use the one that its wind bends by the largest share of what it may bear. */
+const mostBent = (posts: readonly PostStructure[]): PostStructure[] => {
+  const share = ({ wind }: PostStructure): number =>
+    wind === null || wind === 'too solid' ? 0 : wind.bends / wind.capacity;
+  return worstOfUses(posts, (one, most) => share(one) > share(most) + 1e-9);
+};
+
 /** What one rule asks of a post whose hole is shallower; null depth for more than any. */
 interface Short {
+  readonly use: PostStructure['use'];
   readonly one: PostStructure;
   readonly asks: Inches | null;
   readonly source: string;
 }
 
+/** By how much a hole is short, inches. */
+const missing = ({ one, asks }: Short): number =>
+  asks === null ? Infinity : asks - one.post.hole.depth;
+
+/** Every hole that is shallower than a rule asks. */
 const shortBy = (posts: readonly PostStructure[], wanted: string): Short[] =>
-  posts.flatMap((one) => {
+  posts.flatMap((one): Short[] => {
     const row = one.footing.rows.find(({ rule }) => rule === wanted);
     if (row === undefined) return [];
     const { depth: asks, source } = row;
-    return asks === null || asks > one.post.hole.depth + slack ? [{ one, asks, source }] : [];
+    return asks === null || asks > one.post.hole.depth + slack
+      ? [{ use: one.use, one, asks, source }]
+      : [];
   });
+
+/** The one of each use that is the shortest. */
+const shortest = (all: readonly Short[]): Short[] =>
+  worstOfUses(all, (a, most) => missing(a) > missing(most) + slack);
 
 /** Holes as deep as the most that is asked for, in whole inches; none where no depth does. */
 const deeper = ({ id }: Stood, short: readonly Short[]): { readonly mend?: Mend } => {
@@ -94,7 +126,7 @@ const deeper = ({ id }: Stood, short: readonly Short[]): { readonly mend?: Mend 
 
 const aboveFrost = (stood: Stood): Flag[] => {
   const short = shortBy(stood.posts, 'frost');
-  const [first] = short;
+  const [first] = shortest(short);
   if (first?.asks == null) return [];
   const message = `${stood.label}: holes ${stood.say(first.one.post.hole.depth)} deep; frost asks for ${stood.say(first.asks)} (${frostSource.text}).`;
   return [stood.plant({ rule: 'holes above frost', message, ...deeper(stood, short) })];
@@ -105,7 +137,7 @@ const shallow = (stood: Stood): Flag[] => {
   const short = shortBy(posts, 'pole');
   const [first] = short;
   if (first === undefined) return [];
-  const asked = short.map(
+  const asked = shortest(short).map(
     ({ one: { use, post }, asks }) =>
       `${use} holes ${say(post.hole.depth)} deep, asked ${asks === null ? `more than ${say(deepest)}` : say(asks)}`,
   );
@@ -135,7 +167,7 @@ export const checkStructure = (site: Site, laid: LaidLines): Flag[] => {
     };
     return [
       ...solid(stood),
-      ...stood.posts.flatMap((one) => bent(stood, one)),
+      ...mostBent(stood.posts).flatMap((one) => bent(stood, one)),
       ...aboveFrost(stood),
       ...shallow(stood),
     ];

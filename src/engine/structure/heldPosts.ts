@@ -1,3 +1,4 @@
+import { slack } from '../../geometry/tolerance.ts';
 import type { SpecId } from '../../site/ids.ts';
 import type { Site } from '../../site/site.ts';
 import { inches, type Inches } from '../../units/inches.ts';
@@ -8,7 +9,7 @@ import { isTerminal, type Post, type PostId } from '../post.ts';
 export const postUses = ['line post', 'terminal post', 'gate post'] as const;
 export type PostUse = (typeof postUses)[number];
 
-/** Of the posts of one use in a build the one that holds the most fence, and how much: inches along it. */
+/** Of the posts of one use, pipe and hole in a build the one that holds the most fence, and how much: inches along it. */
 export interface HeldPost {
   readonly use: PostUse;
   readonly post: Post;
@@ -39,19 +40,22 @@ const widestOf = (
   held: ReadonlyMap<PostId, number>,
   posts: Layout['posts'],
 ): readonly HeldPost[] => {
-  const widest = new Map<PostUse, HeldPost>();
+  const widest = new Map<string, HeldPost>();
   for (const [id, wide] of held) {
     const post = posts[id];
     // what stands on a wall is for a licensed engineer, and told to be
     if (post === undefined || post.wall !== null) continue;
     const use = useOf(post);
-    if (wide > (widest.get(use)?.wide ?? 0)) widest.set(use, { use, post, wide: inches(wide) });
+    const { od, pipe, hole } = post;
+    const alike = [use, od, pipe, hole.diameter, hole.depth].join('|');
+    const most = widest.get(alike)?.wide ?? 0;
+    if (wide > most + slack) widest.set(alike, { use, post, wide: inches(wide) });
   }
-  return postUses.flatMap((use) => widest.get(use) ?? []);
+  return postUses.flatMap((use) => [...widest.values()].filter((held) => held.use === use));
 };
 
 /**
- * Of each build the post of every use that holds the most fence, line posts first. A gate post holds half
+ * Of each build the post of every use, pipe and hole that holds the most fence, line posts first. A gate post holds half
  * of its closed gate as if that were fence; a corner post the halves on both sides as if they were in line.
  * Posts on walls are left out.
  */

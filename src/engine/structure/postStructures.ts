@@ -12,7 +12,7 @@ import { lateralOf } from './lateralOf.ts';
 import { pipeOf } from './pipeOf.ts';
 import { windOnPost, type WindOnPost } from './windOnPost.ts';
 
-/** What one post of a build, that holds the most fence of its use, is compared with. Lengths in inches. */
+/** What one post of a build, that holds the most fence of its use, pipe and hole, is compared with. Lengths in inches. */
 export interface PostStructure extends HeldPost {
   readonly pipe: Pipe;
   readonly wind: WindOnPost | 'too solid' | null;
@@ -66,7 +66,7 @@ const structureOf = (
 };
 
 /**
- * What wind, frost and ground ask of the posts of each build, beside what is planned: of every use the post
+ * What wind, frost and ground ask of the posts of each build, beside what is planned: of every use, pipe and hole the post
  * that holds the most fence. Nothing where nobody has told of wind, ice or frost. Ground of which nobody
  * has told counts as the weakest of the table.
  */

@@ -3,14 +3,15 @@ import { layOutSite } from '../../../src/engine/layOutSite.ts';
 import type { Conditions } from '../../../src/site/conditions.ts';
 import { setConditions } from '../../../src/site/edits/setConditions.ts';
 import { addFeature } from '../../../src/site/edits/addFeature.ts';
+import { setGatePost } from '../../../src/site/edits/setGatePost.ts';
 import { changeSpec } from '../../../src/site/edits/changeSpec.ts';
 import type { FenceSpec } from '../../../src/site/fenceSpec.ts';
-import type { SpecId } from '../../../src/site/ids.ts';
+import type { GateId, SpecId } from '../../../src/site/ids.ts';
 import type { Site } from '../../../src/site/site.ts';
 import { postStructures } from '../../../src/engine/structure/postStructures.ts';
 import { mended as mendSite } from '../../../src/engine/mend.ts';
 import { inches } from '../../../src/units/inches.ts';
-import { bare, fence } from '../plainYard.ts';
+import { bare, fence, gateOn } from '../plainYard.ts';
 
 const fenceSite = fence(bare, [
   [0, 0],
@@ -127,6 +128,26 @@ describe('what wind, frost and ground ask of line posts', () => {
     ]);
     expect(bends(crossed)?.mend).toBeUndefined();
     expect(bends(setConditions(crossed, { bays: 'by wind' }))?.mend).toBeUndefined();
+  });
+
+  it('[F30] of gate posts of unlike pipes the weakest is told, and the deepest hole asked mends all', () => {
+    const gates = gateOn(gateOn(fenceSite, 0, { from: 'start', offset: inches(240) }, 2), 0, {
+      from: 'end',
+      offset: inches(240),
+    });
+    const [wide, narrow] = Object.keys(gates.gates) as GateId[];
+    const pipe = (od: number) => ({ label: `of ${od}`, od: inches(od), wall: inches(0.1) });
+    const site = setConditions(
+      setGatePost(setGatePost(gates, wide!, pipe(8)), narrow!, pipe(1.5)),
+      { wind: windy },
+    );
+    const found = layOutSite(site).flags;
+    const bends = found.filter(({ rule }) => rule === 'gate posts bend in the wind');
+    expect(bends.map(({ message }) => message)).toEqual([expect.stringContaining('of 1.5 of')]);
+    const shallow = found.find(({ rule }) => rule === 'holes shallow for the wind');
+    expect(shallow?.message.match(/gate post holes/g)).toHaveLength(1);
+    const rules = said(mendSite(site, shallow!.mend!)).map(([rule]) => rule);
+    expect(rules).not.toContain('holes shallow for the wind');
   });
 
   it('[F30] a fence over 15 ft has the wind of its height', () => {

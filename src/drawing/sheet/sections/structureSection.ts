@@ -12,7 +12,7 @@ import { paragraph } from '../flow/paragraph.ts';
 import { loose } from '../flow/stacks.ts';
 
 const groundText = ({ soil, isolated }: Site['conditions']): string =>
-  `${soil === null ? `Ground: nobody has said; counted as ${weakestSoil.label}` : `Ground: ${soil}, as told`}${isolated ? ', twice its lateral figures since half an inch of movement does no harm' : ''} (${weakestSoil.source.text}).`;
+  `${soil === null ? `Ground: nobody has said; counted as ${weakestSoil.label}` : `Ground: ${soil}, as told`}${isolated ? ', in wind twice its lateral figures since half an inch of movement does no harm' : ''} (${weakestSoil.source.text}).`;
 
 /** What leaves weigh and how far their posts give, gate by gate. */
 const leafTexts = (site: Site, layout: Layout): string[] =>
