@@ -10,8 +10,11 @@ export const overheadClearance = {
   } satisfies Source,
 };
 
-/** Where fence that passes under an electric line is grounded. */
-export const fenceGrounding: Source = {
-  text: 'MIL-HDBK-1013/10: fence is grounded 150 ft from where high voltage crosses it, and at each side of every gate',
-  status: 'published',
+/** Where fence that passes under an electric line is grounded: so far from it, inches, and at its gates. */
+export const fenceGrounding = {
+  length: inches(1800),
+  source: {
+    text: 'MIL-HDBK-1013/10: 150 ft from where high voltage crosses, and at each side of every gate',
+    status: 'published',
+  } satisfies Source,
 };

@@ -1,3 +1,4 @@
+import { slack } from '../../geometry/tolerance.ts';
 import type { Site } from '../../site/site.ts';
 import { leastBarbed } from '../../trade/barbedWire.ts';
 import { formatLength } from '../../units/formatLength.ts';
@@ -22,7 +23,7 @@ export const checkBarbedWire = (site: Site, laid: LaidLines): Flag[] =>
     const [is, least] = [lowest, length].map((one) => formatLength(one, site.lengths));
     const name = lineName(site, line.id);
     const low: Flag[] =
-      lowest >= length
+      lowest >= length - slack
         ? []
         : [
             {

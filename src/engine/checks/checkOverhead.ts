@@ -57,14 +57,23 @@ const messageOf = (
     line,
     far,
     away,
-  }: { readonly line: string; readonly far: string | null; readonly away: string },
+    grounded,
+  }: {
+    readonly line: string;
+    readonly far: string | null;
+    readonly away: string;
+    readonly grounded: string;
+  },
 ): string => {
   const where = far === null ? `${line} passes under ${name}` : `${line} is ${far} from ${name}`;
   if (!electric) {
     return `${where}: keep long pipe, rolls and machines clear of it, and ask its owner before anything touches it.`;
   }
-  const grounded = far === null ? ` ${fenceGrounding.text}.` : '';
-  return `${where}: keep long pipe, rolls and machines ${away} away or as its owner asks (${overheadClearance.source.text}).${grounded}`;
+  const ground =
+    far === null
+      ? ` Such fence is grounded ${grounded} from there and at each side of every gate (${fenceGrounding.source.text}).`
+      : '';
+  return `${where}: keep long pipe, rolls and machines ${away} away or as its owner asks (${overheadClearance.source.text}).${ground}`;
 };
 
 /** Fence under services overhead, or as near to them in plan as work has to stay away: a caution each. */
@@ -79,7 +88,8 @@ export const checkOverhead = (site: Site, laid: LaidLines): Flag[] => {
       const far =
         near.distance === 0 ? null : formatLength(inches(near.distance), fineStyle(site.lengths));
       const away = formatLength(overheadClearance.length, site.lengths);
-      const message = messageOf(wires, { line: lineName(site, line.id), far, away });
+      const grounded = formatLength(fenceGrounding.length, site.lengths);
+      const message = messageOf(wires, { line: lineName(site, line.id), far, away, grounded });
       const place = { kind: 'line', id: line.id } as const;
       return [{ level: 'caution', rule: 'line overhead', place, at: near.at, message }];
     });

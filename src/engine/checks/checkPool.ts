@@ -1,8 +1,9 @@
 import { centroid } from '../../geometry/centroid.ts';
+import { slack } from '../../geometry/tolerance.ts';
 import type { SitePoint } from '../../geometry/point.ts';
 import type { Feature } from '../../site/feature.ts';
 import type { FenceSpec } from '../../site/fenceSpec.ts';
-import type { Gate } from '../../site/gate.ts';
+import type { Gate, Leaf } from '../../site/gate.ts';
 import { verticesOf } from '../../site/pathOrder.ts';
 import type { Site } from '../../site/site.ts';
 import { defaultGapUnder } from '../../trade/gapUnder.ts';
@@ -24,6 +25,7 @@ import { inches, type Inches } from '../../units/inches.ts';
 import type { Flag } from '../flag.ts';
 import type { GateLayout, LineLayout } from '../layout.ts';
 import type { LaidLines } from '../posts/layLines.ts';
+import { closedBy } from '../structure/closedBy.ts';
 import { fabricOf } from '../structure/fabricOf.ts';
 import { plantedAt, saidOf, type GateFlag } from './gateFlag.ts';
 import { gateName, lineName } from './names.ts';
@@ -59,13 +61,15 @@ const lineFlags = (line: LineLayout, spec: FenceSpec, site: Site, say: Say): Fla
     at: line.legs[0]?.start ?? { x: 0, y: 0 },
     message,
   });
-  const { mesh } = fabricOf(spec);
+  const fabric = fabricOf(spec);
+  const { mesh } = fabric;
+  const woven = closedBy(fabric, spec.solid).shape === 'flat';
   const taken = spec.mesh === null ? ', taken since nobody has said' : '';
   const [strictGap] = poolGaps;
   const [strictMesh] = poolMeshes;
   const apart = railsApart(spec);
   return [
-    ...(apart === null || apart >= poolRails.limit
+    ...(apart === null || apart >= poolRails.limit - slack
       ? []
       : [
           plant(
@@ -73,7 +77,7 @@ const lineFlags = (line: LineLayout, spec: FenceSpec, site: Site, say: Say): Fla
             `${name} has rails ${say(apart)} apart, that can be climbed: where they are nearer than ${say(poolRails.limit)} to each other they belong on the pool’s side (${poolRails.source.text}).`,
           ),
         ]),
-    ...(spec.fabricHeight >= poolHeight.limit
+    ...(spec.fabricHeight >= poolHeight.limit - slack
       ? []
       : [
           plant(
@@ -81,7 +85,7 @@ const lineFlags = (line: LineLayout, spec: FenceSpec, site: Site, say: Say): Fla
             `${name} is ${say(spec.fabricHeight)} high: round a pool expected ${say(poolHeight.limit)} at least (${poolHeight.source.text}); many places ask for ${say(inches(60))}.`,
           ),
         ]),
-    ...(strictGap === undefined || spec.gapUnder <= strictGap.limit
+    ...(strictGap === undefined || spec.gapUnder <= strictGap.limit + slack
       ? []
       : [
           plant(
@@ -89,7 +93,7 @@ const lineFlags = (line: LineLayout, spec: FenceSpec, site: Site, say: Say): Fla
             `${name} may have ${say(spec.gapUnder)} under its fabric: round a pool at most ${limitsText(poolGaps, say)}.`,
           ),
         ]),
-    ...(strictMesh === undefined || mesh <= strictMesh.limit || spec.solid !== null
+    ...(strictMesh === undefined || mesh <= strictMesh.limit + slack || woven
       ? []
       : [
           plant(
@@ -133,7 +137,7 @@ const latchFlags = (gate: Gate, spec: FenceSpec, say: Say): GateFlag[] => {
   }
   const bottom = gate.bottom ?? defaultGapUnder.length;
   const high = inches(gate.latchHeight - bottom);
-  if (high >= poolLatch.limit) return [];
+  if (high >= poolLatch.limit - slack) return [];
   const top = say(inches(Math.max(0, spec.fabricHeight - poolLatchBelowTop)));
   return [
     {
@@ -141,6 +145,37 @@ const latchFlags = (gate: Gate, spec: FenceSpec, say: Say): GateFlag[] => {
       rule,
       message: `the latch is ${say(high)} over the bottom of this pool gate: lower than ${say(poolLatch.limit)} it belongs on the pool’s side, ${say(poolLatchBelowTop)} or more below the top (${top} up at most), with no opening over ${say(poolLatchRoom.opening)} within ${say(poolLatchRoom.within)} of it (${poolLatch.source.text}).`,
     },
+  ];
+};
+
+/** The leaves of a gate in the barrier: how high they reach, and what they leave open below. */
+const leafFlags = (gate: Gate, say: Say): GateFlag[] => {
+  const { bottom } = gate;
+  const under = bottom ?? defaultGapUnder.length;
+  const tops = Object.values<Leaf>(gate.leaves).flatMap(({ height }) =>
+    height === null ? [] : [under + height],
+  );
+  const top = inches(Math.min(...tops, Infinity));
+  const [strict] = poolGaps;
+  return [
+    ...(top >= poolHeight.limit - slack
+      ? []
+      : [
+          {
+            level: 'settle' as const,
+            rule: 'pool barrier low',
+            message: `this gate reaches ${say(top)} over the ground: round a pool expected ${say(poolHeight.limit)} at least (${poolHeight.source.text}); many places ask for ${say(inches(60))}.`,
+          },
+        ]),
+    ...(bottom === null || strict === undefined || bottom <= strict.limit + slack
+      ? []
+      : [
+          {
+            level: 'settle' as const,
+            rule: 'gap under a pool barrier',
+            message: `this gate hangs ${say(bottom)} over the ground: round a pool at most ${limitsText(poolGaps, say)}.`,
+          },
+        ]),
   ];
 };
 
@@ -198,13 +233,14 @@ const gateFlags = (
           ),
         ]
       : []),
+    ...leafFlags(gate, say),
     ...latchFlags(gate, spec, say),
   ];
 };
 
 /**
  * What the barrier round a pool is compared with, each once and at its place: height, gap and mesh of the
- * fence, rails that can be climbed, way, closer and latch of its gates. Where published limits disagree all
+ * fence, rails that can be climbed, height, gap, way, closer and latch of its gates. Where published limits disagree all
  * of them are named. What stands beside the fence and can be climbed is not looked at.
  */
 export const checkPool = (site: Site, laid: LaidLines): Flag[] => {

@@ -1,3 +1,4 @@
+import { slack } from '../../geometry/tolerance.ts';
 import type { FenceSpec } from '../../site/fenceSpec.ts';
 import type { Leaf } from '../../site/gate.ts';
 import { leafWidth } from '../../site/leafWidth.ts';
@@ -27,7 +28,7 @@ const uses = [
 const thinIn = (spec: FenceSpec, sizes: PostSizes, { lengths }: Site): string[] =>
   uses.flatMap(([use, own, usual]) => {
     const [is, has] = [spec[own].od, sizes[usual].od];
-    if (is >= has) return [];
+    if (is >= has - slack) return [];
     return [`${use} ${pipeSize(is, lengths)} outside, there ${pipeSize(has, lengths)}`];
   });
 
@@ -55,7 +56,7 @@ const gateFlags = (gate: GateLayout, site: Site, laid: LaidLines): GateFlag[] =>
       const message = `a leaf of ${wide} is wider than the table of gate posts goes (${source}): its posts are for a licensed professional to say.`;
       return [{ level: 'settle', rule: 'leaf wider than the table', message }];
     }
-    if (post.od >= row.post.od) return [];
+    if (post.od >= row.post.od - slack) return [];
     const mend: Mend = {
       kind: 'gate posts',
       gate: gate.id,
@@ -69,7 +70,7 @@ const gateFlags = (gate: GateLayout, site: Site, laid: LaidLines): GateFlag[] =>
 const rollerFlags = (gate: GateLayout, site: Site, laid: LaidLines): GateFlag[] => {
   const thin = Object.values(laid.posts).find(
     ({ kind, gates, od }) =>
-      kind === 'roller' && gates.includes(gate.id) && od < rollerPost.post.od,
+      kind === 'roller' && gates.includes(gate.id) && od < rollerPost.post.od - slack,
   );
   if (gate.slides.length === 0 || thin === undefined) return [];
   const message = `roller post ${thin.tag} is ${pipeSize(thin.od, site.lengths)} outside: the table has ${pipeSize(rollerPost.post.od, site.lengths)} (${rollerPost.source.text}).`;
@@ -80,7 +81,7 @@ const rollerFlags = (gate: GateLayout, site: Site, laid: LaidLines): GateFlag[] 
 const frameFlags = (gate: GateLayout, site: Site): GateFlag[] =>
   Object.values<Leaf>(site.gates[gate.id]?.leaves ?? {}).flatMap((leaf): GateFlag[] => {
     const usual = frameFor(leafWidth(leaf), leaf.height);
-    if (leaf.frame === null || leaf.frame.od >= usual.od) return [];
+    if (leaf.frame === null || leaf.frame.od >= usual.od - slack) return [];
     const message = `a leaf of ${formatLength(leafWidth(leaf), fineStyle(site.lengths))} has a frame ${pipeSize(leaf.frame.od, site.lengths)} outside, for which the table has ${pipeSize(usual.od, site.lengths)} (${frameRule.text}).`;
     return [{ level: 'caution', rule: 'frame thinner than the table', message }];
   });

@@ -1,6 +1,8 @@
+import type { SitePoint } from '../../geometry/point.ts';
 import { distance } from '../../geometry/distance.ts';
 import { nearestOfSegments } from '../../geometry/nearestOfSegments.ts';
 import { nearestOnSegment } from '../../geometry/nearestOnSegment.ts';
+import { slack } from '../../geometry/tolerance.ts';
 import type { Gate } from '../../site/gate.ts';
 import type { Site } from '../../site/site.ts';
 import { leastClearWidth } from '../../trade/clearWidth.ts';
@@ -37,7 +39,7 @@ const settle = (rule: string, message: string): GateFlag => ({ level: 'settle', 
 
 const narrow = ({ gate, layout, say }: Passed): GateFlag[] => {
   const [clear, least] = [onePassage(gate, layout), leastClearWidth.width];
-  if (clear >= least) return [];
+  if (clear >= least - slack) return [];
   const open = layout.leaves.length > 1 ? 'one leaf' : 'the gate';
   return [
     settle(
@@ -49,7 +51,7 @@ const narrow = ({ gate, layout, say }: Passed): GateFlag[] => {
 
 const outOfReach = ({ gate: { latchHeight: at }, say }: Passed): GateFlag[] => {
   const { low, high, source } = accessibleReach;
-  if (at === null || (at >= low && at <= high)) return [];
+  if (at === null || (at >= low - slack && at <= high + slack)) return [];
   return [
     settle(
       'latch out of reach',
@@ -60,7 +62,7 @@ const outOfReach = ({ gate: { latchHeight: at }, say }: Passed): GateFlag[] => {
 
 const highSill = ({ gate: { threshold }, say }: Passed): GateFlag[] => {
   const { length, source } = highestSill;
-  if (threshold === null || threshold <= length) return [];
+  if (threshold === null || threshold <= length + slack) return [];
   return [
     settle(
       'sill on an accessible route',
@@ -68,6 +70,14 @@ const highSill = ({ gate: { threshold }, say }: Passed): GateFlag[] => {
     ),
   ];
 };
+
+/** A place of the ground at a latch, with its height where shots tell it; inches. */
+interface Place {
+  readonly at: SitePoint;
+  readonly height: number;
+}
+
+const riseTo = (a: Place, b: Place): number => Math.abs(a.height - b.height) / distance(a.at, b.at);
 
 const besideLatch = ({ site, layout, around, say }: Passed, room: GroundAtLatch): GateFlag[] => {
   const met = standingIn(room, aroundGate(around(), layout));
@@ -83,17 +93,26 @@ const besideLatch = ({ site, layout, around, say }: Passed, room: GroundAtLatch)
   ];
 };
 
-/** The steepest between neighbouring places of nine; null where the shots do not tell of all. */
+/** The slope of a plane through a place, the next one along and the next one out: rise over run. */
+const slopeBy = (from: Place, along: Place, out: Place): number =>
+  Math.hypot(riseTo(from, along), riseTo(from, out));
+
+/** The steepest on nine places; null where the shots do not tell of all. */
 const steepestOn = ({ laid: { ground } }: Passed, room: GroundAtLatch): number | null => {
   if (ground === null) return null;
-  const places = placesOn(room).map((at) => ({ at, height: heightAt(ground, at) }));
+  const places = placesOn(room).flatMap((at): Place[] => {
+    const height = heightAt(ground, at);
+    return height === null ? [] : [{ at, height }];
+  });
+  if (places.length < 9) return null;
   let steepest = 0;
-  for (const [n, a] of places.entries()) {
-    for (const b of places.slice(n + 1)) {
-      if (a.height === null || b.height === null) return null;
-      steepest = Math.max(steepest, Math.abs(a.height - b.height) / distance(a.at, b.at));
-    }
-  }
+  // three out at each of three along
+  places.forEach((from, n) => {
+    for (const to of places.slice(n + 1)) steepest = Math.max(steepest, riseTo(from, to));
+    const [along, out] = [places[n < 6 ? n + 3 : n - 3], places[n % 3 < 2 ? n + 1 : n - 1]];
+    if (along === undefined || out === undefined) return;
+    steepest = Math.max(steepest, slopeBy(from, along, out));
+  });
   return steepest;
 };
 
@@ -142,7 +161,7 @@ const accessible = (passed: Passed): GateFlag[] => {
 
 const forFire = ({ gate, layout, say }: Passed): GateFlag[] => {
   const { clear } = clearPassage(gate, layout);
-  if (clear >= fireWidth.length) return [];
+  if (clear >= fireWidth.length - slack) return [];
   return [
     settle(
       'too narrow for fire engines',
@@ -168,11 +187,15 @@ const caught = ({ site, layout, around, say }: Passed): GateFlag[] => {
   const fixed = aroundGate(around(), layout).filter(
     ({ met }) => met.kind === 'building' || met.kind === 'tree' || met.kind === 'fence',
   );
-  return fixed.flatMap((one): GateFlag[] => {
-    const gap = Math.min(...layout.leaves.map((leaf) => gapTo(leaf, one)));
-    if (gap >= length) return [];
-    const message = `open, ${metName(site, one.met)} is ${say(inches(Math.max(0, gap)))} from a leaf that a motor moves, and somebody can be caught between: expected ${say(length)} at least (${source.text}).`;
-    return [settle('powered leaf near something', message)];
+  const nearest = new Map<string, number>();
+  for (const one of fixed) {
+    const gap = Math.max(0, Math.min(...layout.leaves.map((leaf) => gapTo(leaf, one))));
+    const name = metName(site, one.met);
+    if (gap < length - slack) nearest.set(name, Math.min(gap, nearest.get(name) ?? gap));
+  }
+  return [...nearest].map(([name, gap]) => {
+    const message = `open, ${name} is ${say(inches(gap))} from a leaf that a motor moves, and somebody can be caught between: expected ${say(length)} at least (${source.text}).`;
+    return settle('powered leaf near something', message);
   });
 };
 

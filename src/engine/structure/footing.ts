@@ -16,6 +16,8 @@ export interface FootingDemand {
   readonly fabricHeight: Inches;
   /** The widest leaf that hangs from the post; null for none. */
   readonly leaf: Inches | null;
+  /** How wide the hole is dug in any case, where that is said. */
+  readonly dug?: Inches;
   /** What the hole is dug in: in rock a core is drilled, and neither frost nor a push asks for more. */
   readonly into: 'soil' | 'rock';
   /** How deep the ground freezes; null where nobody has said. */
@@ -94,7 +96,7 @@ const cored = (od: Inches): Footing => {
  * these. The largest of each counts. RangeError for a push or ground that cannot be.
  */
 export const footing = (demand: FootingDemand): Footing => {
-  const { od, fabricHeight, leaf, frost, pole, into } = demand;
+  const { od, fabricHeight, leaf, frost, pole, into, dug = inches(0) } = demand;
   if (into === 'rock') return cored(od);
   const bored = augerFor(holeDiameter(od));
   const rules = [
@@ -105,7 +107,7 @@ export const footing = (demand: FootingDemand): Footing => {
     ...gateRows(leaf),
     ...frostRows(frost),
   ];
-  const diameter = inches(Math.max(...rules.map((one) => one.diameter ?? 0)));
+  const diameter = inches(Math.max(dug, ...rules.map((one) => one.diameter ?? 0)));
   const rows = [...rules, ...poleRows(pole, diameter)];
   const unfound = rows.some(({ depth }) => depth === null);
   const depth = unfound ? null : inches(Math.max(...rows.map((one) => one.depth ?? 0)));

@@ -55,6 +55,7 @@ const structureOf = (
       od: held.post.od,
       fabricHeight: spec.fabricHeight,
       leaf: leafOn(site, laid, held.post),
+      dug: held.post.hole.diameter,
       into: 'soil',
       frost: conditions.frost,
       pole:

@@ -34,7 +34,7 @@ describe('fence near services overhead', () => {
     expect(flags.map(({ level, rule }) => [level, rule])).toEqual([['caution', 'line overhead']]);
     expect(flags[0]?.at.x).toBeCloseTo(430, 9);
     expect(flags[0]?.message).toMatch(
-      /passes under the electric line overhead: .* 10'-0" away .*1926\.1408.*grounded 150 ft from/,
+      /passes under the electric line overhead: .* 10'-0" away .*1926\.1408.*grounded 150'-0" from/,
     );
   });
 

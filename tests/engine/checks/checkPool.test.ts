@@ -74,6 +74,41 @@ describe('the barrier round a pool', () => {
     expect(rules).toContain('gap under a pool barrier');
   });
 
+  it('[F33] a gate that hangs high or reaches less high is told, at the gate', () => {
+    const hung = (bottom: number, height: number) =>
+      found({
+        ...yard,
+        gates: Object.fromEntries(
+          Object.entries(changeGate(yard, firstGate(yard), { bottom: inches(bottom) }).gates).map(
+            ([id, gate]) => [
+              id,
+              {
+                ...gate,
+                leaves: Object.fromEntries(
+                  Object.entries(gate.leaves).map(([leaf, one]) => [
+                    leaf,
+                    { ...one, height: inches(height) },
+                  ]),
+                ),
+              },
+            ],
+          ),
+        ),
+      }).flatMap(({ rule, place, message }) =>
+        place.kind === 'gate' && /low|gap/.test(rule) ? [message] : [],
+      );
+    expect(hung(2, 46)).toEqual([]);
+    expect(hung(2, 45)).toEqual([expect.stringMatching(/reaches 3'-11" over.*4'-0" at least/)]);
+    expect(hung(3, 46)).toEqual([expect.stringMatching(/hangs 3" over.* 2" \(IRC.* 4" \(CPSC/)]);
+  });
+
+  it('[F33] slats that close no more than wires do not excuse the mesh', () => {
+    const rules = (solid: number | null) =>
+      found(changeSpec(yard, 'spec:six', { solid })).map(({ rule }) => rule);
+    expect(rules(0)).toEqual(rules(null));
+    expect(rules(0.6)).not.toContain('mesh of a pool barrier');
+  });
+
   it('[F33] rails nearer than 45 in to each other can be climbed: told with how far apart they are', () => {
     // Fairfax MN 211-1 and Rutherford County TN: horizontals under 45 in apart on the pool's side
     const rail = { label: 'rail', od: inches(1.66), wall: inches(0.14) };

@@ -128,4 +128,39 @@ describe('gates on an accessible route', () => {
     expect(told(tilted(1 / 49)).has(rule)).toBe(false);
     expect(told(tilted(1 / 40)).get(rule)).toMatch(/rises by 2\.5 %: .* expected 2\.1 %/);
   });
+
+  it('[F37] ground counts by its steepest, whichever way it falls', () => {
+    for (let degrees = 0; degrees < 180; degrees += 5) {
+      const [x, y] = [Math.cos((degrees * Math.PI) / 180), Math.sin((degrees * Math.PI) / 180)];
+      const slope = 1.01 / 48;
+      const site = addShots(
+        yard,
+        [
+          [-600, -600],
+          [1800, -600],
+          [1800, 600],
+          [-600, 600],
+        ].map(([px = 0, py = 0]) => ({
+          x: px,
+          y: py,
+          z: inches(slope * (x * px + y * py)),
+          label: '',
+        })),
+      );
+      expect(told(site).has('settle steep at an accessible gate'), `${degrees}°`).toBe(true);
+    }
+  });
+
+  it('[F34] fence of several runs near to one powered leaf is told once', () => {
+    const bent = fence(gateOn(straight, 0, { from: 'middle', offset: 0 }), [
+      [550, 100],
+      [570, 8],
+      [590, 100],
+    ]);
+    const site = changeGate(bent, firstGate(bent), { powered: true });
+    const near = layOutSite(site).flags.filter(
+      ({ rule }) => rule === 'powered leaf near something',
+    );
+    expect(near).toHaveLength(1);
+  });
 });

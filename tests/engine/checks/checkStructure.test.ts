@@ -4,6 +4,7 @@ import type { Conditions } from '../../../src/site/conditions.ts';
 import { setConditions } from '../../../src/site/edits/setConditions.ts';
 import { addFeature } from '../../../src/site/edits/addFeature.ts';
 import { setGatePost } from '../../../src/site/edits/setGatePost.ts';
+import { setGateHinged } from '../../../src/site/edits/setGateHinged.ts';
 import { changeSpec } from '../../../src/site/edits/changeSpec.ts';
 import type { FenceSpec } from '../../../src/site/fenceSpec.ts';
 import type { GateId, SpecId } from '../../../src/site/ids.ts';
@@ -11,7 +12,7 @@ import type { Site } from '../../../src/site/site.ts';
 import { postStructures } from '../../../src/engine/structure/postStructures.ts';
 import { mended as mendSite } from '../../../src/engine/mend.ts';
 import { inches } from '../../../src/units/inches.ts';
-import { bare, fence, gateOn } from '../plainYard.ts';
+import { bare, fence, firstGate, gateOn } from '../plainYard.ts';
 
 const fenceSite = fence(bare, [
   [0, 0],
@@ -148,6 +149,18 @@ describe('what wind, frost and ground ask of line posts', () => {
     expect(shallow?.message.match(/gate post holes/g)).toHaveLength(1);
     const rules = said(mendSite(site, shallow!.mend!)).map(([rule]) => rule);
     expect(rules).not.toContain('holes shallow for the wind');
+  });
+
+  it('[F30] the pole formula counts on holes as wide as they are dug', () => {
+    const drawn = gateOn(fenceSite, 0, { from: 'middle', offset: inches(0) });
+    const hinged = setGateHinged(drawn, firstGate(drawn), 'end');
+    const site = setConditions(hinged, { wind: windy });
+    const layout = layOutSite(site);
+    const posts = [...postStructures(site, layout).values()].flat();
+    // that on which the gate latches has the hole of the leaf too
+    const gatePosts = Object.values(layout.posts).filter(({ gates }) => gates.length > 0);
+    expect(gatePosts.map(({ hole }) => hole.diameter)).toEqual([18, 18]);
+    for (const { post, footing } of posts) expect(footing.diameter).toBe(post.hole.diameter);
   });
 
   it('[F30] a fence over 15 ft has the wind of its height', () => {
