@@ -5,14 +5,29 @@ import { layOutSite } from '../../src/engine/layOutSite.ts';
 import type { Layout } from '../../src/engine/layout.ts';
 import { addFeature } from '../../src/site/edits/addFeature.ts';
 import { addShots } from '../../src/site/edits/addShots.ts';
+import { changeFeature } from '../../src/site/edits/changeFeature.ts';
+import { changeGate } from '../../src/site/edits/changeGate.ts';
 import { changeHardware } from '../../src/site/edits/changeHardware.ts';
 import { changeSpec } from '../../src/site/edits/changeSpec.ts';
 import { moveGate } from '../../src/site/edits/moveGate.ts';
 import { moveMark } from '../../src/site/edits/moveMark.ts';
 import { recordAsSet } from '../../src/site/edits/recordAsSet.ts';
+import { setConditions } from '../../src/site/edits/setConditions.ts';
+import { setGateOpens } from '../../src/site/edits/setGateOpens.ts';
+import { setGuards } from '../../src/site/edits/setGuards.ts';
 import { setLegWall } from '../../src/site/edits/setLegWall.ts';
+import type { Conditions } from '../../src/site/conditions.ts';
 import type { FenceSpec } from '../../src/site/fenceSpec.ts';
-import type { GateId, HardwareId, LineId, MarkId, SpecId, VertexId } from '../../src/site/ids.ts';
+import type { Gate } from '../../src/site/gate.ts';
+import type {
+  FeatureId,
+  GateId,
+  HardwareId,
+  LineId,
+  MarkId,
+  SpecId,
+  VertexId,
+} from '../../src/site/ids.ts';
 import type { Site } from '../../src/site/site.ts';
 import { inches } from '../../src/units/inches.ts';
 import { fromDegrees } from '../../src/units/radians.ts';
@@ -38,6 +53,34 @@ const changes: readonly Partial<FenceSpec>[] = [
   { fabricHeight: inches(96) },
   { gapUnder: inches(0) },
   { onCurves: 'as straight' },
+  { linePost: { label: 'thin', od: inches(1.315), wall: inches(0.065) } },
+  { gatePost: { label: 'stout', od: inches(6.625), wall: inches(0.28) } },
+  { terminalPost: { label: 'thick in the wall', od: inches(2), wall: inches(5) } },
+  { topRail: null, middleRail: { label: 'rail', od: inches(1.66), wall: inches(0.14) } },
+  { mesh: inches(0.5), wire: inches(0.192), solid: 0.6 },
+  { barbedWire: { strands: 3, arms: 'upright' }, grade: 'high strength' },
+  { leastDepth: inches(60) },
+];
+
+const places: readonly Partial<Conditions>[] = [
+  { wind: { speed: 150, exposure: 'D' } },
+  { wind: null },
+  { ice: { thickness: 1 / 8, speed: 60 } },
+  { ice: null },
+  { frost: inches(48) },
+  { soil: 'gravel', isolated: true },
+  { bays: 'by wind' },
+  { bays: 'by build' },
+];
+
+const passes: readonly Partial<Gate>[] = [
+  { route: 'accessible' },
+  { route: 'fire' },
+  { route: null },
+  { powered: true },
+  { powered: false },
+  { latchHeight: inches(60), bottom: inches(4) },
+  { threshold: inches(1) },
 ];
 
 const set = (n: number) => ({
@@ -86,6 +129,19 @@ const more: Readonly<Record<string, (site: Site, move: Move) => Site>> = {
         : { kind: 'paving', label: '' },
       [at, { x: at.y, y: -at.x }, { x: -at.x, y: at.y }],
     ),
+  conditions: (site, { other }) => setConditions(site, one(places, other)),
+  passes: (site, { pick, other }) =>
+    changeGate(site, one(keysOf(site.gates), pick) as GateId, one(passes, other)),
+  guards: (site, { pick, other }) =>
+    setGuards(site, one(keysOf(site.lines), pick) as LineId, other % 2 === 0 ? 'pool' : null),
+  run: (site, { pick, other }) => {
+    const all = keysOf(site.features).filter((id) => site.features[id]?.kind === 'utility');
+    return changeFeature(site, one(all, pick) as FeatureId, {
+      run: other % 2 === 0 ? 'overhead' : 'buried',
+    });
+  },
+  opens: (site, { pick, other }) =>
+    setGateOpens(site, one(keysOf(site.gates), pick) as GateId, other % 2 === 0 ? 'left' : 'right'),
   moveMarkABit: (site, { pick, at }) => {
     const id = one(keysOf(site.marks), pick) as MarkId;
     const mark = site.marks[id] ?? at;

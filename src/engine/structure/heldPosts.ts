@@ -51,7 +51,7 @@ const widestOf = (
     const most = widest.get(alike)?.wide ?? 0;
     if (wide > most + slack) widest.set(alike, { use, post, wide: inches(wide) });
   }
-  return postUses.flatMap((use) => [...widest.values()].filter((held) => held.use === use));
+  return postUses.flatMap((use) => [...widest.values()].filter((one) => one.use === use));
 };
 
 /**
