@@ -1,13 +1,73 @@
+import type { Layout } from '../../engine/layout.ts';
+import type { Load } from '../../engine/load/load.ts';
+import { pricedLoad } from '../../engine/price/pricedLoad.ts';
+import { pricesFromCsv } from '../../importers/csv/pricesFromCsv.ts';
+import type { Site } from '../../site/site.ts';
+import { labourSource } from '../../trade/labour.ts';
+import { formatMoney, type Money } from '../../units/money.ts';
+import { priceTable } from '../../drawing/tables/priceTable.ts';
 import { cutTable } from '../../drawing/tables/cutTable.ts';
 import { loadTable } from '../../drawing/tables/loadTable.ts';
 import { layOutSite } from '../../engine/layOutSite.ts';
 import { loadOf } from '../../engine/load/loadOf.ts';
 import { toCsv } from '../../exporters/csv/toCsv.ts';
-import { read, unread } from '../../units/parsed.ts';
-import { isGiven } from '../call.ts';
+import { read, unread, type Parsed } from '../../units/parsed.ts';
+import { isGiven, valueOf, type Call } from '../call.ts';
+import type { Io } from '../io.ts';
 import { readSite } from '../readSite.ts';
 import { tableLines } from '../tableLines.ts';
-import type { Verb } from '../verb.ts';
+import type { Answer, Verb } from '../verb.ts';
+
+interface Laid {
+  readonly site: Site;
+  readonly layout: Layout;
+  readonly load: Load;
+}
+
+type Told = Pick<Answer, 'text' | 'json'>;
+
+/** The list, or the tickets by which it is cut. */
+const listed = ({ site, load: found }: Laid, call: Call): Told => {
+  const cuts = isGiven(call, 'cuts');
+  const tables = cuts ? found.tickets.map((one) => cutTable(one, site)) : [loadTable(found, site)];
+  const lines = tables.flatMap((table) => [
+    ...(cuts ? [table.title] : []),
+    ...(table.rows.length === 0 ? [] : tableLines(table)),
+  ]);
+  const text = isGiven(call, 'csv')
+    ? toCsv(cuts ? 'Cut of' : 'List', tables)
+    : (lines.length === 0 ? ['nothing to load'] : lines).join('\n');
+  return { text, json: found };
+};
+
+/** The list priced by a company's file: every row that was not taken and every item without a price is named. */
+const priced = async (
+  { site, layout, load: found }: Laid,
+  { file, call, io }: { readonly file: string; readonly call: Call; readonly io: Io },
+): Promise<Parsed<Told>> => {
+  const text = await io.readText(file);
+  if (!text.ok) return text;
+  const list = pricesFromCsv(text.value);
+  if (!list.ok) return unread(`${file}: ${list.reason}`);
+  const result = pricedLoad(site, layout, { load: found, list: list.value });
+  const table = priceTable(result);
+  if (isGiven(call, 'csv')) return read({ text: toCsv('List', [table]), json: null });
+  const lines = [
+    ...list.value.refused.map(({ line, reason }) => `${file}: line ${line}: ${reason}`),
+    ...tableLines(table),
+    ...(result.unpriced.length === 0
+      ? []
+      : [`no price for ${result.unpriced.join(', ')}: nothing of these is in the total`]),
+    `hours: ${labourSource.text}`,
+  ];
+  // amounts are exact and go out as they are written
+  const json = JSON.parse(
+    JSON.stringify({ ...result, refused: list.value.refused }, (_, value: unknown) =>
+      typeof value === 'bigint' ? formatMoney(value as Money) : value,
+    ),
+  ) as unknown;
+  return read({ text: lines.join('\n'), json });
+};
 
 /** `load`: everything that goes on the truck, each count with its rule. */
 export const load: Verb = {
@@ -29,6 +89,13 @@ export const load: Verb = {
       repeats: false,
       does: 'prints how sticks and rolls are cut instead of the list',
     },
+    {
+      name: 'prices',
+      value: 'FILE',
+      needed: false,
+      repeats: false,
+      does: 'prices the list by a CSV: Item, Unit, Price, Currency, Number',
+    },
   ],
   run: async (call, io) => {
     if (isGiven(call, 'csv') && isGiven(call, 'json')) {
@@ -37,19 +104,12 @@ export const load: Verb = {
     const site = await readSite(io, call.places[0] ?? '-');
     if (!site.ok) return site;
     const layout = layOutSite(site.value);
-    const found = loadOf(site.value, layout);
-    const cuts = isGiven(call, 'cuts');
-    const tables = cuts
-      ? found.tickets.map((one) => cutTable(one, site.value))
-      : [loadTable(found, site.value)];
-    const lines = tables.flatMap((table) => [
-      ...(cuts ? [table.title] : []),
-      ...(table.rows.length === 0 ? [] : tableLines(table)),
-    ]);
-    const text = isGiven(call, 'csv')
-      ? toCsv(cuts ? 'Cut of' : 'List', tables)
-      : (lines.length === 0 ? ['nothing to load'] : lines).join('\n');
+    const laid: Laid = { site: site.value, layout, load: loadOf(site.value, layout) };
+    const file = valueOf(call, 'prices');
+    const answer =
+      file === null ? read(listed(laid, call)) : await priced(laid, { file, call, io });
+    if (!answer.ok) return answer;
     const stopped = layout.flags.some(({ level }) => level === 'stop');
-    return read({ text, json: found, stopped });
+    return read({ ...answer.value, stopped });
   },
 };

@@ -63,6 +63,21 @@ describe('lath load', () => {
     expect(csv.out.split('\r\n')[0]).toBe('Cut of,No.,From,"Cut, in this order",Left over');
   });
 
+  it('[K25] prices the list, and names what it could not take and what has no price', async () => {
+    const prices =
+      'Item,Unit,Price,Currency\ntension-band 2.375,each,0.85,USD\nhog-ring,pack,"7,00",USD\nhour,hour,60,USD\n';
+    const files = { '-': straight, 'prices.csv': prices };
+    const said = await lath(['load', '-', '--prices', 'prices.csv'], files);
+    expect(said).toMatchObject({ code: 0, err: '' });
+    expect(said.out).toContain('prices.csv: line 3: Price: expected a point before the decimals');
+    expect(said.out).toMatch(/no price for .*hog-ring.*: nothing of these is in the total/);
+    expect(said.out).toMatch(/Tension band.* 0\.85 +5\.10/);
+    const told = await lath(['load', '-', '--prices', 'prices.csv', '--json'], files);
+    expect(JSON.parse(told.out)).toMatchObject({ currency: 'USD', materials: '5.10' });
+    const none = await lath(['load', '-', '--prices', 'other.csv'], files);
+    expect(none.code).toBe(2);
+  });
+
   it('says so when there is nothing to load', async () => {
     const bare = changed({ marks: {}, lines: {}, gates: {}, features: {} });
     expect(await lath(['load', '-'], { '-': bare })).toMatchObject({

@@ -1,0 +1,163 @@
+import type { Site } from '../../site/site.ts';
+import type { Work } from '../../site/work.ts';
+import { labourTasks, rockTimes, type LabourTask } from '../../trade/labour.ts';
+import { addMoney, noMoney, timesMoney, toCents, type Money } from '../../units/money.ts';
+import type { Layout } from '../layout.ts';
+import type { Counted } from '../load/counted.ts';
+import { countedThings } from '../load/countedThings.ts';
+import { hungPieces } from '../load/hungPieces.ts';
+import type { Load } from '../load/load.ts';
+import type { LoadLine } from '../loadLine.ts';
+import type { Post } from '../post.ts';
+import type { Price, PriceList } from '../../site/priceList.ts';
+
+/** A line of the load list with its price; null where the list has none that fits. */
+export interface PricedLine {
+  readonly line: LoadLine;
+  /** How many of what the price is for. */
+  readonly quantity: number;
+  readonly unit: Price['unit'] | null;
+  readonly price: Money | null;
+  readonly total: Money | null;
+}
+
+/** The hours of one task, and what they come to; null without a price for an hour. */
+export interface PricedTask {
+  readonly task: string;
+  readonly hours: number;
+  readonly total: Money | null;
+}
+
+/** A load list and its work, priced. Amounts are to the cent, so that they add up as printed. */
+export interface PricedLoad {
+  readonly currency: string;
+  readonly lines: readonly PricedLine[];
+  readonly tasks: readonly PricedTask[];
+  readonly materials: Money;
+  readonly labour: Money;
+  readonly margin: Money;
+  readonly tax: Money;
+  readonly total: Money;
+  /** What has no price, by its code: nothing of it is in the total. */
+  readonly unpriced: readonly string[];
+}
+
+const cubicMetre = 35.3146667;
+
+/** How many of its unit a price is for; null where it cannot be told of such a line. */
+const quantityOf = ({ unit }: Price, line: LoadLine): number | null => {
+  const { count, each, sold } = line;
+  const inches = line.unit === 'length' ? count : each === null ? null : count * each;
+  switch (unit) {
+    case 'each':
+      return line.unit === 'each' ? count : null;
+    case 'pack':
+      return sold?.count ?? null;
+    case 'ft':
+      return inches === null ? null : inches / 12;
+    case 'm':
+      return inches === null ? null : inches * 0.0254;
+    case 'cu ft':
+      return line.unit === 'cubic feet' ? count : null;
+    case 'cu m':
+      return line.unit === 'cubic feet' ? count / cubicMetre : null;
+    case 'hour':
+    case 'percent':
+      return null;
+  }
+};
+
+const pricedLine = (line: LoadLine, { prices }: PriceList): PricedLine => {
+  const price = prices.get(line.code);
+  const quantity = price === undefined ? null : quantityOf(price, line);
+  if (price === undefined || quantity === null) {
+    return { line, quantity: line.count, unit: null, price: null, total: null };
+  }
+  const total = toCents(timesMoney(price.price, quantity));
+  return { line, quantity, unit: price.unit, price: price.price, total };
+};
+
+const hundredFeet = 1200;
+
+/** How much of a task there is: things, or hundreds of feet. */
+const amountOf = (
+  { by, per }: LabourTask,
+  {
+    things,
+    holes,
+    leaves,
+    work,
+  }: {
+    readonly things: readonly Counted[];
+    readonly holes: number;
+    readonly leaves: number;
+    readonly work: Work;
+  },
+): number => {
+  if (by === 'hole') return holes * (1 + work.rock * (rockTimes - 1));
+  if (by === 'leaf') return leaves;
+  if (by === 'old fence') return work.tearOut / hundredFeet;
+  const own = things.filter(({ basis }) => basis === by);
+  if (per === 'each') return own.length;
+  return own.reduce((sum, { length }) => sum + length, 0) / hundredFeet;
+};
+
+const tasksOf = (site: Site, layout: Layout, { prices }: PriceList): PricedTask[] => {
+  const things = countedThings(hungPieces(site, layout), layout);
+  const holes = Object.values<Post>(layout.posts).filter(({ hole }) => hole.depth > 0).length;
+  const leaves = Object.values(site.gates).reduce(
+    (sum, gate) => sum + Object.keys(gate.leaves).length,
+    0,
+  );
+  const hour = prices.get('hour');
+  return labourTasks.flatMap((task): PricedTask[] => {
+    const amount = amountOf(task, { things, holes, leaves, work: site.work });
+    if (amount === 0) return [];
+    const hours = amount * task.hours * (1 + site.work.access);
+    const total = hour?.unit === 'hour' ? toCents(timesMoney(hour.price, hours)) : null;
+    return [{ task: task.task, hours, total }];
+  });
+};
+
+const summed = (totals: readonly (Money | null)[]): Money =>
+  totals.reduce<Money>((sum, total) => addMoney(sum, total ?? noMoney), noMoney);
+
+/** A share of an amount by a price list's percentage; nothing where it has none. */
+const shareOf = (amount: Money, price: Price | undefined): Money =>
+  price?.unit === 'percent'
+    ? toCents(timesMoney(amount, Number(price.price) / 1_000_000 / 100))
+    : noMoney;
+
+/**
+ * A load list priced by a company's list: materials, labour by task, margin on both and tax on all. What has
+ * no price that fits is named and not in the total.
+ */
+export const pricedLoad = (
+  site: Site,
+  layout: Layout,
+  { load, list }: { readonly load: Load; readonly list: PriceList },
+): PricedLoad => {
+  const lines = load.lines.map((line) => pricedLine(line, list));
+  const tasks = tasksOf(site, layout, list);
+  const materials = summed(lines.map(({ total }) => total));
+  const labour = summed(tasks.map(({ total }) => total));
+  const cost = addMoney(materials, labour);
+  const margin = shareOf(cost, list.prices.get('margin'));
+  const tax = shareOf(addMoney(cost, margin), list.prices.get('tax'));
+  return {
+    currency: list.currency,
+    lines,
+    tasks,
+    materials,
+    labour,
+    margin,
+    tax,
+    total: addMoney(addMoney(cost, margin), tax),
+    unpriced: [
+      ...new Set([
+        ...lines.flatMap(({ line, total }) => (total === null ? [line.code] : [])),
+        ...(tasks.some(({ total }) => total === null) ? ['hour'] : []),
+      ]),
+    ],
+  };
+};
