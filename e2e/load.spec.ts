@@ -53,3 +53,49 @@ test('the load list counts as the company does, is cut from sticks, lights up in
   expect(words).toContain('Tension band');
   expect(words).toMatch(/proven the fewest|at least are needed/);
 });
+
+test('a price list is taken as far as it can be read, what has no price is named, and it stays on the device', async ({
+  page,
+}) => {
+  const yard = yardPage(page);
+  await page.goto('/?sample=back-yard#load');
+  const template = await yard.download(() =>
+    page.getByRole('button', { name: 'Download a list to fill in' }).click(),
+  );
+  const rows = readFileSync(template, 'utf8').split(/\r?\n/);
+  expect(rows[0]).toBe('Item,Unit,Price,Currency,Number,What');
+  const filled = rows
+    .filter((row) => row !== '')
+    .map((row, n) => (n === 0 ? row : row.replace(/,,,,/, ',2.50,USD,,')))
+    .map((row) => row.replace(/^hog-ring,pack,2\.50/, 'hog-ring,pack,"2,50"'))
+    .filter((row) => !row.startsWith('tension-wire'));
+  const files = page.getByLabel('Price list');
+  await files.setInputFiles({
+    name: 'no-list.csv',
+    mimeType: 'text/csv',
+    buffer: Buffer.from('a,b\n1,2'),
+  });
+  await expect(page.getByRole('alert')).toContainText('expected a header with the columns Item');
+  await files.setInputFiles({
+    name: 'our-prices.csv',
+    mimeType: 'text/csv',
+    buffer: Buffer.from(filled.join('\n')),
+  });
+  await expect(page.getByText(/expected a point before the decimals/)).toBeVisible();
+  await expect(page.getByText(/^No price for .*tension-wire/)).toBeVisible();
+  const priced = page.getByRole('region', { name: /^Priced load list, USD/ });
+  const total = priced.getByRole('row', { name: /^Total/ });
+  await expect(total).toContainText(/\d\.\d\d/);
+  const before = await total.textContent();
+  await page.getByLabel('Old fence to take out').fill("100'");
+  await page.getByLabel('Old fence to take out').press('Enter');
+  await expect(total).not.toHaveText(before ?? '');
+  await page.reload();
+  await expect(total).toBeVisible();
+  // no price goes into the file
+  await yard.show('Yard');
+  expect(JSON.stringify(await yard.saved())).not.toContain('our-prices');
+  await yard.show('Load list');
+  await page.getByRole('button', { name: 'Forget our-prices.csv' }).click();
+  await expect(priced).toHaveCount(0);
+});

@@ -1,18 +1,20 @@
 import { readCallsAtHand } from './callsAtHand.ts';
+import { readPricesAtHand } from './pricesAtHand.ts';
 import { screenNames, themes } from './session.ts';
 import { sheetPapers, sheetWays } from './sheetOptions.ts';
 import type { Session } from './session.ts';
 
 /** The parts of a session that outlast it. */
-export type KeptSession = Pick<Session, 'screen' | 'theme' | 'view' | 'sheet' | 'calls'>;
+export type KeptSession = Pick<Session, 'screen' | 'theme' | 'view' | 'sheet' | 'calls' | 'prices'>;
 
 /** The parts of a session that are kept on the device. */
-export const keptOf = ({ screen, theme, view, sheet, calls }: Session): KeptSession => ({
+export const keptOf = ({ screen, theme, view, sheet, calls, prices }: Session): KeptSession => ({
   screen,
   theme,
   view,
   sheet,
   calls,
+  prices,
 });
 
 const partOf = (value: unknown, key: string): unknown =>
@@ -39,12 +41,14 @@ export const readKept = (value: unknown): Partial<KeptSession> => {
   const sheet = partOf(value, 'sheet');
   const paper = oneOf(sheetPapers, partOf(sheet, 'paper'));
   const calls = readCallsAtHand(partOf(value, 'calls'));
+  const prices = readPricesAtHand(partOf(value, 'prices'));
   const orientation = oneOf(sheetWays, partOf(sheet, 'orientation'));
   return {
     ...(screen !== null && { screen }),
     ...(theme !== null && { theme }),
     ...(view !== null && { view }),
     ...(calls !== null && { calls }),
+    ...(prices !== null && { prices }),
     ...(paper !== null && orientation !== null && { sheet: { paper, orientation } }),
   };
 };

@@ -3,6 +3,7 @@ import type { PostId } from '../engine/post.ts';
 import type { GateId, LineId } from '../site/ids.ts';
 import { noCalls, type CallsAtHand } from './callsAtHand.ts';
 import type { Plans } from './plans.ts';
+import type { PricesAtHand } from './pricesAtHand.ts';
 import type { Selection } from './selection.ts';
 import type { SheetOptions } from './sheetOptions.ts';
 import type { ToolId } from './toolId.ts';
@@ -34,6 +35,7 @@ export interface Session {
   readonly sheet: SheetOptions;
   readonly plans: Plans;
   readonly calls: CallsAtHand;
+  readonly prices: PricesAtHand | null;
 }
 
 /** The session with which the program starts; `setState` writes any part of it. */
@@ -50,6 +52,7 @@ export const createSession = (plans: Plans) =>
     sheet: { paper: 'letter', orientation: 'fitting' },
     plans,
     calls: noCalls,
+    prices: null,
   }));
 
 export type SessionStore = ReturnType<typeof createSession>;

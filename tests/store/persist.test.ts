@@ -37,7 +37,14 @@ describe('persist', () => {
     const { site, session } = desk();
     const keeper = keep({ shelf, site, session });
     const calls = { text: 'N 26 E 100', unit: 'chains', parts: 10_000 } as const;
-    session.setState({ view: { scale: 2, x: 3, y: 4 }, theme: 'sun', screen: 'load', calls });
+    const prices = { name: 'prices.csv', text: 'Item,Unit,Price' };
+    session.setState({
+      view: { scale: 2, x: 3, y: 4 },
+      theme: 'sun',
+      screen: 'load',
+      calls,
+      prices,
+    });
     const names = async () => (await loadKept(shelf)).site?.job.name;
     site.getState().commit(namedSite('second'), 'Edit');
     await keeper.now();
@@ -56,6 +63,7 @@ describe('persist', () => {
       view: { scale: 2, x: 3, y: 4 },
       sheet: { paper: 'letter', orientation: 'fitting' },
       calls,
+      prices,
     });
   });
 

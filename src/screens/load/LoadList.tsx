@@ -10,14 +10,17 @@ import { fileStem } from '../files/fileStem.ts';
 import { TableView } from '../TableView.tsx';
 import { CountingFields } from './CountingFields.tsx';
 import { LoadPartView } from './LoadPartView.tsx';
+import { Prices } from './Prices.tsx';
 import { RuleCounts } from './RuleCounts.tsx';
+import { WorkFields } from './WorkFields.tsx';
 
 /** The screen that says what goes on the truck, each count with its rule, and how it is cut. */
 export const LoadList = () => {
   const { session } = useBench();
   const site = useSite();
   const layout = useLayout();
-  const { lines, tickets } = useMemo(() => loadOf(site, layout), [layout, site]);
+  const load = useMemo(() => loadOf(site, layout), [layout, site]);
+  const { lines, tickets } = load;
   const cuts = tickets.map((one) => cutTable(one, site));
   const save = (what: string, content: string) => {
     const name = `${fileStem(site.job.name)}-${what}.csv`;
@@ -57,6 +60,13 @@ export const LoadList = () => {
           {cuts.map((table) => (
             <TableView key={table.title} table={table} />
           ))}
+        </>
+      )}
+      {lines.length > 0 && (
+        <>
+          <h2>Prices and work</h2>
+          <WorkFields />
+          <Prices load={load} save={save} />
         </>
       )}
       <details className="more">

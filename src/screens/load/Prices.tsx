@@ -1,0 +1,100 @@
+import { useId, useMemo, useState } from 'react';
+import { priceTable } from '../../drawing/tables/priceTable.ts';
+import type { Load } from '../../engine/load/load.ts';
+import { pricedLoad } from '../../engine/price/pricedLoad.ts';
+import { pricesToCsv } from '../../exporters/csv/pricesToCsv.ts';
+import { pricesFromCsv } from '../../importers/csv/pricesFromCsv.ts';
+import { mostPriceText } from '../../store/pricesAtHand.ts';
+import { useBench, useLayout, useSession, useSite } from '../bench.ts';
+import { TableView } from '../TableView.tsx';
+
+interface Props {
+  readonly load: Load;
+  readonly save: (what: string, content: string) => void;
+}
+
+/** What the price list at hand makes of the load list: rows not taken, the priced list, what has no price. */
+const Priced = ({ load, text }: Pick<Props, 'load'> & { readonly text: string }) => {
+  const site = useSite();
+  const layout = useLayout();
+  const list = useMemo(() => pricesFromCsv(text), [text]);
+  const priced = useMemo(
+    () => (list.ok ? pricedLoad(site, layout, { load, list: list.value }) : null),
+    [list, site, layout, load],
+  );
+  if (!list.ok || priced === null) return null;
+  return (
+    <>
+      {list.value.refused.length > 0 && (
+        <ul className="plain" aria-label="Rows that were not taken">
+          {list.value.refused.map(({ line, reason }) => (
+            <li key={line} className="fault">
+              Line {line}: {reason}.
+            </li>
+          ))}
+        </ul>
+      )}
+      {priced.unpriced.length > 0 && (
+        <p className="fault">
+          No price for {priced.unpriced.join(', ')}: nothing of these is in the total.
+        </p>
+      )}
+      <TableView table={priceTable(priced)} />
+    </>
+  );
+};
+
+/** The company's price list, and what the load list comes to by it. It stays on this device. */
+export const Prices = ({ load, save }: Props) => {
+  const { session } = useBench();
+  const prices = useSession((state) => state.prices);
+  const [fault, setFault] = useState<string | null>(null);
+  const id = useId();
+  const take = async (file: File | undefined) => {
+    if (file === undefined) return;
+    if (file.size > mostPriceText) return setFault(`${file.name}: too large for a price list`);
+    const text = await file.text().catch(() => null);
+    if (text === null) return setFault(`${file.name}: cannot be read from this device`);
+    const found = pricesFromCsv(text);
+    if (!found.ok) return setFault(`${file.name}: ${found.reason}`);
+    setFault(null);
+    session.setState({ prices: { name: file.name, text }, say: `Took prices from ${file.name}` });
+  };
+  return (
+    <div className="stack">
+      <p className="note">
+        Prices stay on this device and go with no site. A price list is a CSV with the columns Item,
+        Unit, Price, Currency and Number; Item is the code of a line.
+      </p>
+      <div className="choices">
+        <button type="button" onClick={() => save('prices-to-fill-in', pricesToCsv(load.lines))}>
+          Download a list to fill in
+        </button>
+        {prices !== null && (
+          <button type="button" onClick={() => session.setState({ prices: null })}>
+            Forget {prices.name}
+          </button>
+        )}
+      </div>
+      <div className="field">
+        <label htmlFor={id}>Price list</label>
+        <input
+          id={id}
+          type="file"
+          accept=".csv,text/csv"
+          aria-describedby={fault === null ? undefined : `${id}-said`}
+          onChange={({ target }) => {
+            void take(target.files?.[0]);
+            target.value = '';
+          }}
+        />
+        {fault !== null && (
+          <p id={`${id}-said`} className="fault" role="alert">
+            {fault}
+          </p>
+        )}
+      </div>
+      {prices !== null && <Priced load={load} text={prices.text} />}
+    </div>
+  );
+};
