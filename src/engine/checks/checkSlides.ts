@@ -131,6 +131,10 @@ const inTheWay = ({ site, layout }: Rolled, around: Surroundings): GateFlag[] =>
     .filter(({ met }) => met.kind !== 'paving' && met.kind !== 'pool')
     .filter(({ met }) => met.kind !== 'gate' || layout.id < met.id)
     .map(({ met, at }): GateFlag => {
+      if (met.kind === 'gate') {
+        const message = `${gateName(site, layout.id)}: its leaf rolls over the ground of ${metName(site, met)}: open one at a time, or let it roll the other way.`;
+        return { level: 'caution', rule: 'leaves meet', message, at };
+      }
       const message = `${gateName(site, layout.id)}: its leaf rolls into ${metName(site, met)}: expected room for the whole leaf beside the opening.`;
       const level = met.kind === 'boundary' ? 'caution' : 'stop';
       return { level, rule: 'no room to roll', message, at };

@@ -75,12 +75,16 @@ const verb: Readonly<Record<Met['kind'], string>> = {
 const levelOf = ({ met }: Meeting): Flag['level'] =>
   isSolid({ met }) && met.kind !== 'gate' ? 'stop' : 'caution';
 
+/** The first of each message: fence of several runs is one thing to meet. */
+const once = (flags: readonly GateFlag[]): GateFlag[] =>
+  flags.filter(({ message }, n) => flags.findIndex((one) => one.message === message) === n);
+
 const sweepFlags = (gate: GateLayout, site: Site, around: Surroundings): GateFlag[] => {
   const own = site.gates[gate.id];
   const [first] = gate.leaves;
   if (own === undefined || first === undefined) return [];
   const planned = formatAngle(radians(Math.abs(first.turns)));
-  return (
+  return once(
     meetings(gate.leaves, aroundGate(around, gate))
       .filter(({ met }) => met.kind !== 'gate' || gate.id < met.id)
       // who has said how high the leaves hang has looked at the ground under them
@@ -91,7 +95,7 @@ const sweepFlags = (gate: GateLayout, site: Site, around: Surroundings): GateFla
         const says = told(meeting, planned, () => otherWay(gate, own, around));
         const message = `${gateName(site, gate.id)}: ${which} ${verb[met.kind]} ${metName(site, met)} ${says}`;
         return { level: levelOf(meeting), rule: rules[met.kind], at, message };
-      })
+      }),
   );
 };
 

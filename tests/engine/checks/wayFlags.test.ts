@@ -209,6 +209,20 @@ describe('checkSlides', () => {
     expect(rules(box(plain, area('paving'), beside))).toEqual(['settle: leaf not measured']);
   });
 
+  it('[W9] a leaf that rolls over ground that another turns over is a caution, whichever was drawn first', () => {
+    const plain = slideYard({}, { anchor: { from: 'start', offset: inches(300) } });
+    const two = gateOn(plain, 0, { from: 'start', offset: 180 });
+    const [slide, turn] = Object.entries(two.gates);
+    const exchanged = {
+      ...two,
+      gates: { [turn![0]]: slide![1], [slide![0]]: turn![1] } as Site['gates'],
+    };
+    for (const site of [two, exchanged]) {
+      const met = rules(site).filter((rule) => /meet|no room to roll/.test(rule));
+      expect(met).toEqual(['caution: leaves meet']);
+    }
+  });
+
   it('[W10] a roller post whose hole meets that of a line post is to be settled', () => {
     const site = slideYard();
     const second = Object.values(layOutSite(site).posts).find(({ tag }) => tag === 'R2');

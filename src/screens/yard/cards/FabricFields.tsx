@@ -4,6 +4,7 @@ import { pipeGrades } from '../../../trade/steel.ts';
 import { usualFabric, wires, wireSource } from '../../../trade/wires.ts';
 import { formatLength } from '../../../units/formatLength.ts';
 import type { LengthStyle } from '../../../units/lengthStyle.ts';
+import { pipeSize } from '../../../units/pipeSize.ts';
 import { quotedText } from '../../../units/quotedText.ts';
 import { ChoiceField } from '../../fields/ChoiceField.tsx';
 import { LengthField } from '../../fields/LengthField.tsx';
@@ -20,9 +21,9 @@ const untold = 'untold';
 const other = 'other';
 
 /** A wire by its gauge, as it is bought. */
-const WireField = ({ spec, change }: Props) => {
+const WireField = ({ spec, style, change }: Props) => {
   const known = wires.find(({ diameter }) => diameter === spec.wire);
-  const odd = spec.wire !== null && known === undefined;
+  const odd = known === undefined ? spec.wire : null;
   return (
     <>
       <ChoiceField
@@ -32,9 +33,9 @@ const WireField = ({ spec, change }: Props) => {
           { value: untold, label: 'Nobody has said' },
           ...wires.map(({ gauge, diameter }) => ({
             value: gauge,
-            label: `${gauge} ga, ${diameter.toFixed(3)} in`,
+            label: `${gauge} ga, ${pipeSize(diameter, style)}`,
           })),
-          ...(odd ? [{ value: other, label: `${spec.wire} in` }] : []),
+          ...(odd === null ? [] : [{ value: other, label: pipeSize(odd, style) }]),
         ]}
         onChoose={(gauge) => {
           const wire = wires.find((one) => one.gauge === gauge)?.diameter ?? null;
@@ -70,7 +71,7 @@ export const FabricFields = (props: Props) => {
         label="Mesh, clear between wires"
         value={spec.mesh}
         style={style}
-        note={`Empty where nobody has said: counts as ${formatLength(usualFabric.mesh, style)} of ${usualFabric.wire} in wire.`}
+        note={`Empty where nobody has said: counts as ${formatLength(usualFabric.mesh, style)} of ${pipeSize(usualFabric.wire, style)} wire.`}
         onEnter={(mesh) => change('Change mesh', { mesh })}
       />
       <WireField {...props} />
