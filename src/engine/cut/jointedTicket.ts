@@ -102,26 +102,55 @@ const openOffcuts = (
     });
 };
 
+/** How many ways of spreading the pieces without joints are tried. */
+const mostSpreads = 12;
+
+/**
+ * Sticks with the pieces that have no joint, packed tight in some and one to a stick in the others, so that
+ * what is left of those is long enough for rail: from all tight to none.
+ */
+const spreads = (tight: readonly TicketStick[], { stick, kerf }: Sticks): readonly Open[][] => {
+  const full = tight.toSorted((a, b) => a.left - b.left);
+  const counts = new Set(
+    Array.from({ length: mostSpreads + 1 }, (_, n) => Math.round((n * full.length) / mostSpreads)),
+  );
+  return [...counts].map((kept) => [
+    ...full.slice(0, kept).map((one): Open => ({ ...one, pieces: [...one.pieces] })),
+    ...full.slice(kept).flatMap(({ from, stick: own, pieces }): Open[] => {
+      if (from === 'offcut') {
+        return [{ from, stick: own, pieces: [...pieces], left: leftIn(own, pieces, kerf) }];
+      }
+      return pieces.map((piece) => ({
+        from,
+        stick,
+        pieces: [piece],
+        left: leftIn(stick, [piece], kerf),
+      }));
+    }),
+  ]);
+};
+
 const throughPlan = (asked: Jointed, sticks: Sticks, style: LengthStyle): CutTicket => {
   const whole = ticketOf(asked.whole, sticks, style);
-  const open: Open[] = [
-    ...whole.sticks.map((one): Open => ({ ...one, pieces: [...one.pieces] })),
-    ...openOffcuts(sticks, whole.sticks, style),
-  ];
-  const { joints } = runThrough(asked, sticks, open);
-  const used = open.filter(({ pieces }) => pieces.length > 0);
-  return {
-    sticks: used.map(({ from, stick, pieces, left }) => ({
-      from,
-      stick,
-      pieces,
-      left: inches(left),
-    })),
-    bought: boughtOf(used),
-    least: whole.least,
-    tooLong: whole.tooLong,
-    joints,
-  };
+  const plans = spreads(whole.sticks, sticks).map((packed): CutTicket => {
+    const open = [...packed, ...openOffcuts(sticks, whole.sticks, style)];
+    const { joints } = runThrough(asked, sticks, open);
+    const used = open.filter(({ pieces }) => pieces.length > 0);
+    return {
+      sticks: used.map(({ from, stick, pieces, left }) => ({
+        from,
+        stick,
+        pieces,
+        left: inches(left),
+      })),
+      bought: boughtOf(used),
+      least: whole.least,
+      tooLong: whole.tooLong,
+      joints,
+    };
+  });
+  const [best] = plans.toSorted((x, y) => x.bought - y.bought || x.joints - y.joints);
+  return best ?? whole;
 };
 
 const total = (pieces: readonly { readonly length: Inches }[]): number =>

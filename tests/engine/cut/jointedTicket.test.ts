@@ -57,6 +57,15 @@ describe('rails that may be joined', () => {
     expect(cut([], [253]).tooLong).toEqual([{ length: 253, for: 'r0' }]);
   });
 
+  it('[L25] braces go one to a stick where two would leave too little for rail', () => {
+    // by hand: ten of 9 ft 10 in and 2,265 in of rail are 3,445 in, 14 sticks of 252; two braces to a stick
+    // would leave 16 in of it, less than any piece of rail, and take 15
+    const rails = [597.625, 597.625, 597.625, 236, 236];
+    const braces = Array.from({ length: 10 }, () => 118);
+    const ticket = cut(rails, braces);
+    expect([ticket.bought, ticket.least]).toEqual([14, 14]);
+  });
+
   it('[L25] metric lengths are whole millimetres, and three of 2 m are one stick of 6 m', () => {
     const ticket = jointedTicket(
       {
