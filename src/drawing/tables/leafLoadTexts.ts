@@ -4,6 +4,7 @@ import type { Site } from '../../site/site.ts';
 import { fineStyle } from '../../units/fineStyle.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import type { Inches } from '../../units/inches.ts';
+import { shareText } from '../../units/shareText.ts';
 import { slack } from '../../geometry/tolerance.ts';
 
 const partsText = ({ weight }: LeafHanging): string =>
@@ -31,8 +32,8 @@ export const leafLoadTexts = (
     .filter((one, n) => !all.slice(0, n).some((before) => alike(before, one)))
     .map((one) => {
       const same = all.filter((other) => alike(one, other));
-      const share = Math.max(1, Math.round((100 * one.moment) / one.capacity));
+      const share = shareText(one.moment / one.capacity);
       const sag = say(one.sag);
-      return `${same.length > 1 ? 'Each leaf' : 'The leaf'} on post ${same.map(tagOf).join(' and ')} weighs about ${Math.round(one.pounds)} lb (${partsText(one)}) and bends it by ${share} % of what it may bear; that lets the latch side down by ${sag}${hole(one)}.`;
+      return `${same.length > 1 ? 'Each leaf' : 'The leaf'} on post ${same.map(tagOf).join(' and ')} weighs about ${Math.round(one.pounds)} lb (${partsText(one)}) and bends it by ${share} of what it may bear; that lets the latch side down by ${sag}${hole(one)}.`;
     });
 };

@@ -4,6 +4,7 @@ import { bendingSource } from '../../trade/windTerms.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import { inches, type Inches } from '../../units/inches.ts';
 import { fineStyle } from '../../units/fineStyle.ts';
+import { shareText } from '../../units/shareText.ts';
 import type { Flag } from '../flag.ts';
 import type { GateLayout } from '../layout.ts';
 import type { LaidLines } from '../posts/layLines.ts';
@@ -27,7 +28,7 @@ const flagsFor = (hanging: LeafHanging, laid: LaidLines, site: Site): GateFlag[]
           {
             level: 'settle' as const,
             rule: 'gate post bends under its leaf',
-            message: `${leaf} bends it by ${Math.ceil((100 * moment) / capacity)} % of what it may bear: expected a stronger post (${bendingSource.text}).`,
+            message: `${leaf} bends it by ${shareText(moment / capacity)} of what it may bear: expected a stronger post (${bendingSource.text}).`,
           },
         ]),
     ...(asks <= depth + slack

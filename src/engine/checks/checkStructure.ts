@@ -7,6 +7,7 @@ import { bendingSource, windSource } from '../../trade/windTerms.ts';
 import { fineStyle } from '../../units/fineStyle.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import { inches, type Inches } from '../../units/inches.ts';
+import { shareText } from '../../units/shareText.ts';
 import type { Flag } from '../flag.ts';
 import type { Mend } from '../mend.ts';
 import type { LaidLines } from '../posts/layLines.ts';
@@ -64,9 +65,8 @@ const bent = (
 ): Flag[] => {
   const { wind, use, post, wide, pipe } = one;
   if (wind === null || wind === 'too solid' || wind.bends <= wind.capacity) return [];
-  const share = Math.ceil((100 * wind.bends) / wind.capacity);
   const where = `${label} in ${wind.nameWith(fine)}`;
-  const bends = `bend by ${share} % of what ${pipe.label} of ${wind.steel} steel may bear`;
+  const bends = `bend by ${shareText(wind.bends / wind.capacity)} of what ${pipe.label} of ${wind.steel} steel may bear`;
   const sources = `${windSource.text}; ${bendingSource.text}`;
   if (use !== 'line post') {
     const message = `${where}: ${use} ${post.tag}, that holds ${say(wide)} of it, would ${bends}: expected stronger pipe or less beside it (${sources}).`;

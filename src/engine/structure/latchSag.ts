@@ -15,7 +15,7 @@ const leanAt = (height: number, push: number, stiffness: number): number => {
 /**
  * How far the latch side of a leaf comes down, inches, as its post bends under it: the lean between the
  * two hinges over the width of the leaf. The frame is taken for stiff and the footing for fast: what both
- * give comes on top.
+ * give comes on top. A lean that is no longer small counts as the whole width: no leaf comes down by more.
  */
 export const latchSag = (leaf: Hanging, postWall: Inches): Inches => {
   const { pull } = hangingLoad(leaf);
@@ -23,5 +23,5 @@ export const latchSag = (leaf: Hanging, postWall: Inches): Inches => {
   const lean = (at: number): number =>
     pull * (leanAt(at, leaf.highHinge, stiffness) - leanAt(at, leaf.lowHinge, stiffness));
   const turn = (lean(leaf.highHinge) - lean(leaf.lowHinge)) / (leaf.highHinge - leaf.lowHinge);
-  return inches(turn * (leaf.hingeAllowance + leaf.width));
+  return inches((turn < 1 ? turn : 1) * (leaf.hingeAllowance + leaf.width));
 };

@@ -57,6 +57,21 @@ describe('what a leaf does to its post', () => {
     );
   });
 
+  it('[Z10] no leaf comes down by more than it is wide, however thin its post', () => {
+    const high: Hanging = {
+      pounds: 1e9,
+      width: inches(44),
+      hingeAllowance: inches(1.875),
+      postOd: inches(0.01),
+      lowHinge: inches(10),
+      highHinge: inches(633_600),
+    };
+    expect(latchSag(high, inches(0.005))).toBe(45.875);
+    // so thin that its stiffness is no number any more
+    const thin = { ...high, postOd: inches(1e-120) };
+    expect(latchSag(thin, inches(1e-121))).toBe(45.875);
+  });
+
   it('[Z4] a heavier or wider leaf never sags less, a thicker wall never more', () => {
     fc.assert(
       fc.property(anyLeaf, fc.double({ min: 1, max: 2, noNaN: true }), (one, by) => {
