@@ -40,7 +40,7 @@ export const weakestSoil: Soil = soils.reduce((least, one) =>
 export const isolatedPoles = {
   factor: 2,
   source: {
-    text: 'IBC 1806.3.4: twice the lateral figures for isolated poles that 1/2 in of movement at grade under short-term loads does not harm',
+    text: 'IBC 1806.3.4: twice the lateral figures for isolated poles that 1/2 in of movement at grade does not harm; under short-term loads alone, from memory',
     status: 'published',
   } satisfies Source,
 };
