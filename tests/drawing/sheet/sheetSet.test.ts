@@ -157,6 +157,7 @@ describe('sheetSet', () => {
       '3 Tapes and holes',
       '4 Tapes and holes, load list',
       '5 Load list, flags, structure, cautions',
+      '6 Cautions',
     ]);
     expect(wordsOf(pages.slice(4, 5)).replaceAll(' | ', ' ')).toContain(
       'Load list, flags, structure, cautions',
