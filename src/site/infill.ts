@@ -22,5 +22,3 @@ export const infillSchema = z.discriminatedUnion('kind', [
 ]);
 
 export type Infill = Frozen<z.infer<typeof infillSchema>>;
-
-export const chainLink: Infill = { kind: 'chain link' };

@@ -47,7 +47,8 @@ const cubicMetre = 35.3146667;
 /** How many of its unit a price is for; null where it cannot be told of such a line. */
 const quantityOf = ({ unit }: Price, line: LoadLine): number | null => {
   const { count, each, sold } = line;
-  const inches = line.unit === 'length' ? count : each === null ? null : count * each;
+  const pieces = line.unit === 'each' && each !== null ? count * each : null;
+  const inches = line.unit === 'length' ? count : pieces;
   switch (unit) {
     case 'each':
       return line.unit === 'each' ? count : null;

@@ -3,6 +3,7 @@ import { layOutSite } from '../../../src/engine/layOutSite.ts';
 import { loadOf } from '../../../src/engine/load/loadOf.ts';
 import { pricedLoad } from '../../../src/engine/price/pricedLoad.ts';
 import { pricesFromCsv } from '../../../src/importers/csv/pricesFromCsv.ts';
+import { setCounting } from '../../../src/site/edits/setCounting.ts';
 import { changeSpec } from '../../../src/site/edits/changeSpec.ts';
 import type { Site } from '../../../src/site/site.ts';
 import { formatMoney } from '../../../src/units/money.ts';
@@ -57,6 +58,10 @@ describe('a priced load list', () => {
     expect(found.unpriced).toContain('hour');
     expect(found.unpriced).not.toContain('tension-band 2.375');
     expect(formatMoney(found.total)).toBe('5.10');
+    // gravel has a depth, and is for all that no length
+    const gravelled = setCounting(run, { gravel: inches(6) });
+    expect(priced(gravelled, ['gravel,ft,1,USD']).unpriced).toContain('gravel');
+    expect(priced(gravelled, ['gravel,cu ft,1,USD']).unpriced).not.toContain('gravel');
   });
 
   it('[M3] hours by task, more in rock and without access; margin on cost, tax on all', () => {
