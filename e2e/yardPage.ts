@@ -56,6 +56,7 @@ export const yardPage = (page: Page) => {
     close: (): Promise<void> => entry.getByRole('button', { name: 'Close to start' }).click(),
     /** Does something on the card beside the pad; on a phone the card is pulled up for it. */
     onCard: async (deed: () => Promise<unknown>): Promise<void> => {
+      await expect(pad).toBeVisible();
       const pull = page.getByRole('button', { name: /^Pull up/ });
       const folded = await pull.isVisible();
       if (folded) await pull.click();

@@ -4,7 +4,7 @@ import { setGateOpens } from '../site/edits/setGateOpens.ts';
 import { setGatePost } from '../site/edits/setGatePost.ts';
 import type { Gate } from '../site/gate.ts';
 import type { GateId, SpecId } from '../site/ids.ts';
-import type { Pipe } from '../site/pipe.ts';
+import type { PostPipe } from '../site/postPipe.ts';
 import type { Site } from '../site/site.ts';
 import type { Inches } from '../units/inches.ts';
 
@@ -13,7 +13,7 @@ export type Mend =
   /** Every hole of a build at least so deep, inches. */
   | { readonly kind: 'deepen holes'; readonly spec: SpecId; readonly depth: Inches }
   | { readonly kind: 'bays by wind' }
-  | { readonly kind: 'gate posts'; readonly gate: GateId; readonly post: Pipe }
+  | { readonly kind: 'gate posts'; readonly gate: GateId; readonly post: PostPipe }
   | { readonly kind: 'open away'; readonly gate: GateId; readonly opens: Gate['opens'] };
 
 /** The site mended. RangeError for a build or gate that is not there any more. */

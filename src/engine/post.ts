@@ -1,5 +1,6 @@
 import type { SitePoint } from '../geometry/point.ts';
 import type { GateId, LineId } from '../site/ids.ts';
+import type { PostPipe } from '../site/postPipe.ts';
 import type { WallTop } from '../site/wallTop.ts';
 import type { Inches } from '../units/inches.ts';
 import type { Radians } from '../units/radians.ts';
@@ -29,6 +30,8 @@ export interface Post {
   /** Direction of the fence through the post (the bisector at a turn). */
   readonly along: Radians;
   readonly od: Inches;
+  /** Round, or square with `od` for its side, two faces of it along the fence. */
+  readonly section: PostPipe['section'];
   readonly pipe: string;
   /** Every line that the post serves, in the order of their ids. */
   readonly lines: readonly LineId[];

@@ -1,6 +1,7 @@
 import type { FenceSpec } from '../site/fenceSpec.ts';
 import type { SpecId } from '../site/ids.ts';
 import type { Pipe } from '../site/pipe.ts';
+import { roundPost } from '../site/roundPost.ts';
 import { defaultCornerAngle } from '../trade/cornerAngles.ts';
 import { postSizes, postsForHeight } from '../trade/fencePosts.ts';
 import { defaultGapUnder } from '../trade/gapUnder.ts';
@@ -35,13 +36,12 @@ export const usualSpec = (height: Inches): UsualSpec => {
     label: `${height / 12} ft chain link`,
     remark: `Posts: ${sizes.source.text}. Gate posts: ${gate.source.text}.`,
     infill: { kind: 'chain link' },
-    postSection: 'round',
     fabricHeight: height,
     maxBay: maxSpacing.length,
     cornerAngle: defaultCornerAngle.angle,
-    linePost: pipe(sizes.line),
-    terminalPost: pipe(sizes.terminal),
-    gatePost: pipe(thicker),
+    linePost: roundPost(sizes.line),
+    terminalPost: roundPost(sizes.terminal),
+    gatePost: roundPost(thicker),
     topRail: pipe(sizes.topRail),
     middleRail: null,
     bottomRail: null,

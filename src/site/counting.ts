@@ -19,6 +19,8 @@ export const countingSchema = z.strictObject({
   railJoint: z.enum(['swaged', 'sleeve']),
   /** A stick that posts are cut from; null where they are bought cut. */
   postStick: positiveLength.nullable(),
+  /** A length of lumber that rails of boards are cut from. */
+  lumber: positiveLength,
   roll: positiveLength,
   /** What a cut takes. */
   kerf: length,
@@ -45,6 +47,7 @@ export const usualCounting: Counting = {
   railStick: inches(252),
   railJoint: 'swaged',
   postStick: null,
+  lumber: inches(192),
   roll: inches(600),
   kerf: inches(1 / 8),
   bag: 80,

@@ -19,6 +19,7 @@ export const emptySite = ({ specs, hardware }: Pick<Site, 'specs' | 'hardware'>)
   counting: usualCounting,
   work: plainWork,
   alternatives: {},
+  offcuts: {},
   marks: {},
   lines: {},
   gates: {},

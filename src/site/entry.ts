@@ -16,6 +16,7 @@ const nouns: Readonly<Record<MapName, string>> = {
   acceptances: 'an acceptance',
   townRules: 'a rule of a town',
   alternatives: 'an alternative',
+  offcuts: 'a length from the yard',
   underlays: 'a picture',
   pictures: 'a picture kept in the file',
   specs: 'a fence spec',

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { infillSchema } from './infill.ts';
 import { pipeSchema } from './pipe.ts';
+import { postPipeSchema } from './postPipe.ts';
 import {
   angle,
   label,
@@ -19,16 +20,14 @@ export const fenceSpecSchema = z.strictObject({
   remark,
   /** What hangs between the posts: its height is `fabricHeight`, whatever it is. */
   infill: infillSchema,
-  /** Posts are round pipe, or square with `od` for their side. */
-  postSection: z.enum(['round', 'square']),
   fabricHeight: positiveLength,
   /** Line posts stand no farther apart than this, centre to centre. */
   maxBay: positiveLength,
   /** A mark at which the line turns by more than this gets a corner post; radians. */
   cornerAngle: angle,
-  linePost: pipeSchema,
-  terminalPost: pipeSchema,
-  gatePost: pipeSchema,
+  linePost: postPipeSchema,
+  terminalPost: postPipeSchema,
+  gatePost: postPipeSchema,
   topRail: pipeSchema.nullable(),
   /** Half way up, and along the bottom of the fabric; null for none. */
   middleRail: pipeSchema.nullable(),

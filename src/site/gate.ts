@@ -4,6 +4,7 @@ import { asSetSchema } from './asSet.ts';
 import { gateWaySchema } from './gateWay.ts';
 import { hardwareId, leafId, lineId, vertexId } from './ids.ts';
 import { pipeSchema } from './pipe.ts';
+import { postPipeSchema } from './postPipe.ts';
 import { label, length, positiveLength } from './quantities.ts';
 import { receiverSchema } from './receiver.ts';
 import { signOffSchema } from './signOff.ts';
@@ -64,7 +65,7 @@ export const gateSchema = z.strictObject({
   /** The size people call the gate by, in inches; never used as a dimension. */
   nominal: positiveLength.nullable(),
   /** The gate posts of this gate; null takes those of the fence spec. */
-  post: pipeSchema.nullable(),
+  post: postPipeSchema.nullable(),
   signed: signOffSchema.nullable(),
   asSet: asSetSchema.nullable(),
 });

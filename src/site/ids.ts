@@ -24,6 +24,7 @@ export const tieId = z.templateLiteral(['tie:', tail]);
 export const acceptanceId = z.templateLiteral(['acceptance:', tail]);
 export const townRuleId = z.templateLiteral(['town-rule:', tail]);
 export const alternativeId = z.templateLiteral(['alternative:', tail]);
+export const offcutId = z.templateLiteral(['offcut:', tail]);
 export const hardwareId = z.templateLiteral(['hardware:', tail]);
 
 export type MarkId = `mark:${string}`;
@@ -43,4 +44,5 @@ export type TieId = `tie:${string}`;
 export type AcceptanceId = `acceptance:${string}`;
 export type TownRuleId = `town-rule:${string}`;
 export type AlternativeId = `alternative:${string}`;
+export type OffcutId = `offcut:${string}`;
 export type HardwareId = `hardware:${string}`;

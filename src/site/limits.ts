@@ -15,6 +15,7 @@ export const limits = {
   acceptances: 5_000,
   townRules: 1_000,
   alternatives: 50,
+  offcuts: 1_000,
   underlays: 20,
   pictures: 20,
   specs: 1_000,
@@ -40,6 +41,7 @@ export type MapName =
   | 'acceptances'
   | 'townRules'
   | 'alternatives'
+  | 'offcuts'
   | 'underlays'
   | 'pictures'
   | 'specs'
@@ -56,6 +58,7 @@ export const mapNames: readonly MapName[] = [
   'acceptances',
   'townRules',
   'alternatives',
+  'offcuts',
   'underlays',
   'pictures',
   'specs',

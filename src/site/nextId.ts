@@ -15,6 +15,7 @@ export type IdKind =
   | 'acceptance'
   | 'town-rule'
   | 'alternative'
+  | 'offcut'
   | 'underlay'
   | 'tie'
   | 'spec'
@@ -37,6 +38,7 @@ const idsOf: Readonly<Record<IdKind, (site: Site) => string[]>> = {
   level: (site) => Object.keys(site.levels.notes),
   acceptance: (site) => Object.keys(site.acceptances),
   alternative: (site) => Object.keys(site.alternatives),
+  offcut: (site) => Object.keys(site.offcuts),
   'town-rule': (site) => Object.keys(site.townRules),
   observation: (site) => Object.keys(site.observations),
   underlay: (site) => Object.keys(site.underlays),

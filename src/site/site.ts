@@ -17,6 +17,7 @@ import {
   lineId,
   markId,
   observationId,
+  offcutId,
   pictureId,
   pinId,
   shotId,
@@ -27,6 +28,7 @@ import {
 import { levelsSchema } from './levels.ts';
 import { markSchema } from './mark.ts';
 import { observationSchema } from './observation.ts';
+import { offcutSchema } from './offcut.ts';
 import { originSchema } from './origin.ts';
 import { pictureSchema } from './picture.ts';
 import { pinSchema } from './pin.ts';
@@ -39,7 +41,7 @@ import { workSchema } from './work.ts';
 import type { Frozen } from './frozen.ts';
 
 /** The version of the file format that this program writes. */
-export const siteVersion = 8;
+export const siteVersion = 9;
 
 /**
  * The document: what a person drew and chose, nothing that follows from it. Flat maps by id;
@@ -66,6 +68,8 @@ export const siteSchema = z.strictObject({
   counting: countingSchema,
   work: workSchema,
   alternatives: z.record(alternativeId, alternativeSchema),
+  /** What lies in the company's yard for this job: cut up before anything is bought. */
+  offcuts: z.record(offcutId, offcutSchema),
   marks: z.record(markId, markSchema),
   lines: z.record(lineId, fenceLineSchema),
   gates: z.record(gateId, gateSchema),

@@ -194,6 +194,38 @@ const fromSeven = (document: PlainDocument): PlainDocument => ({
   })),
 });
 
+/** Of posts that are not said to be square. */
+const pipeOfEight = (pipe: unknown, section: unknown): unknown =>
+  isPlain(pipe) ? { ...pipe, section } : pipe;
+
+const infillOfEight = (infill: unknown): unknown => {
+  if (!isPlain(infill)) return infill;
+  if (infill['kind'] === 'boards') return { ...infill, board: '', rail: '' };
+  return infill['kind'] === 'panels' ? { ...infill, panel: '' } : infill;
+};
+
+const specOfEight = ({ postSection, ...spec }: PlainDocument): PlainDocument => ({
+  ...spec,
+  infill: infillOfEight(spec['infill']),
+  linePost: pipeOfEight(spec['linePost'], postSection),
+  terminalPost: pipeOfEight(spec['terminalPost'], postSection),
+  gatePost: pipeOfEight(spec['gatePost'], postSection),
+});
+
+/** Each post says its section; lumber and what lies in the yard, of which no older file says anything. */
+const fromEight = (document: PlainDocument): PlainDocument => ({
+  ...document,
+  counting: isPlain(document['counting'])
+    ? { ...document['counting'], lumber: 192 }
+    : document['counting'],
+  offcuts: {},
+  gates: mapped(document['gates'], (gate) => ({
+    ...gate,
+    post: pipeOfEight(gate['post'], 'round'),
+  })),
+  specs: mapped(document['specs'], specOfEight),
+});
+
 /**
  * One step for each version of the file format that came before today's. A step that is filed
  * here is never changed again.
@@ -206,4 +238,5 @@ export const upgrades: Upgrades = {
   5: fromFive,
   6: fromSix,
   7: fromSeven,
+  8: fromEight,
 };

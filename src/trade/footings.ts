@@ -5,6 +5,12 @@ import type { Inches } from '../units/inches.ts';
 /** Where the rules for holes come from. */
 export const holeRule: Source = { text: 'ASTM F567-07 5.1', status: 'published' };
 
+/** Where the rule for holes of square posts comes from. */
+export const squareHoleRule: Source = {
+  text: 'three times the side of a square post: common practice, no published source; as deep as ASTM F567-07 5.1 has it for chain link',
+  status: 'practice',
+};
+
 /** Where the sizes of augers come from. */
 export const augerSizes: Source = {
   text: 'auger sizes 6, 8, 9, 10, 12, 14, 16, 18, 24 in: common practice, no published source',
@@ -21,6 +27,9 @@ const plainHeight = 48;
  * 3 times above. The rule steps down there: a post just over 4 in needs less than one of 4 in.
  */
 export const holeDiameter = (od: Inches): Inches => inches(od * (od <= 4 ? 4 : 3));
+
+/** The least diameter of the hole for a square post by its side, inches. */
+export const squareHoleDiameter = (side: Inches): Inches => inches(3 * side);
 
 /** The smallest auger that bores at least a diameter, inches; above 24 in the next even inch. */
 export const augerFor = (diameter: Inches): Inches =>

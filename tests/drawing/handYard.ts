@@ -55,6 +55,7 @@ const postAt = (tag: string, at: SitePoint, kind: Post['kind'], line: LineId): P
   kind,
   at,
   along: radians(0),
+  section: 'round',
   od: inches(kind === 'line' ? 1.9 : od),
   pipe: kind === 'line' ? '2' : '2-1/2',
   lines: [line],

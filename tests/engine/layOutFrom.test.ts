@@ -53,9 +53,20 @@ const changes: readonly Partial<FenceSpec>[] = [
   { fabricHeight: inches(96) },
   { gapUnder: inches(0) },
   { onCurves: 'as straight' },
-  { linePost: { label: 'thin', od: inches(1.315), wall: inches(0.065) } },
-  { gatePost: { label: 'stout', od: inches(6.625), wall: inches(0.28) } },
-  { terminalPost: { label: 'thick in the wall', od: inches(2), wall: inches(5) } },
+  {
+    linePost: { label: 'thin', od: inches(1.315), wall: inches(0.065), section: 'round' as const },
+  },
+  {
+    gatePost: { label: 'stout', od: inches(6.625), wall: inches(0.28), section: 'round' as const },
+  },
+  {
+    terminalPost: {
+      label: 'thick in the wall',
+      od: inches(2),
+      wall: inches(5),
+      section: 'round' as const,
+    },
+  },
   { topRail: null, middleRail: { label: 'rail', od: inches(1.66), wall: inches(0.14) } },
   { mesh: inches(0.5), wire: inches(0.192), solid: 0.6 },
   { barbedWire: { strands: 3, arms: 'upright' }, grade: 'high strength' },

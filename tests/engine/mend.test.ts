@@ -45,6 +45,7 @@ describe('mending a flag in one step', () => {
         label: 'thin',
         od: inches(2.375),
         wall: inches(0.154),
+        section: 'round',
       }),
     ],
   ] as const)('[F35] %s is gone after it', (rule, site) => {

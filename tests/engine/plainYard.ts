@@ -10,23 +10,24 @@ import type { Hardware } from '../../src/site/hardware.ts';
 import type { GateId, LineId } from '../../src/site/ids.ts';
 import { legsOf } from '../../src/site/legsOf.ts';
 import { nextId } from '../../src/site/nextId.ts';
+import { roundPost } from '../../src/site/roundPost.ts';
 import type { Site } from '../../src/site/site.ts';
 import { fromDegrees } from '../../src/units/radians.ts';
 import { inches } from '../../src/units/inches.ts';
 
 const pipe = (label: string, od: number) => ({ label, od: inches(od), wall: inches(0.13) });
+const post = (label: string, od: number) => roundPost(pipe(label, od));
 
 export const spec: FenceSpec = {
   label: '6 ft',
   remark: '',
   infill: { kind: 'chain link' },
-  postSection: 'round',
   fabricHeight: inches(72),
   maxBay: inches(120),
   cornerAngle: fromDegrees(30),
-  linePost: pipe('2', 1.9),
-  terminalPost: pipe('2-1/2', 2.375),
-  gatePost: pipe('3', 2.875),
+  linePost: post('2', 1.9),
+  terminalPost: post('2-1/2', 2.375),
+  gatePost: post('3', 2.875),
   topRail: pipe('1-5/8', 1.66),
   terminalAbove: inches(2),
   lineAbove: inches(-2),

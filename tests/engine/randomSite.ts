@@ -11,6 +11,7 @@ import type { GateId, LineId, MarkId, VertexId } from '../../src/site/ids.ts';
 import type { Path } from '../../src/site/path.ts';
 import { freshOrders } from '../../src/site/pathOrder.ts';
 import type { Pipe } from '../../src/site/pipe.ts';
+import { roundPost } from '../../src/site/roundPost.ts';
 import type { Site } from '../../src/site/site.ts';
 import { inches } from '../../src/units/inches.ts';
 import type { Radians } from '../../src/units/radians.ts';
@@ -73,7 +74,7 @@ const drawnGate = fc.record({
   anchor,
   widths: fc.array(fc.integer({ min: 16 * 20, max: 16 * 90 }), { minLength: 1, maxLength: 2 }),
   hingedAt: fc.constantFrom('start' as const, 'end' as const),
-  post: fc.constantFrom(null, null, pipe('4', 4), pipe('6-5/8', 6.625)),
+  post: fc.constantFrom(null, null, roundPost(pipe('4', 4)), roundPost(pipe('6-5/8', 6.625))),
   opens: fc.constantFrom('left' as const, 'right' as const),
   way: anyWay,
   holdOpen: fc.boolean(),

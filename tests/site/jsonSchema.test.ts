@@ -9,8 +9,8 @@ describe('the JSON Schema of a site file', () => {
 
   it('says what it is and names no host', () => {
     expect(schema['$schema']).toBe('https://json-schema.org/draft/2020-12/schema');
-    expect(schema['$id']).toBe('urn:lathline:site:8');
-    expect(schema['title']).toBe('Lathline site, format version 8');
+    expect(schema['$id']).toBe('urn:lathline:site:9');
+    expect(schema['title']).toBe('Lathline site, format version 9');
   });
 
   it('requires every part of the document and allows no other', () => {
@@ -23,6 +23,7 @@ describe('the JSON Schema of a site file', () => {
       'counting',
       'work',
       'alternatives',
+      'offcuts',
       'marks',
       'lines',
       'gates',
@@ -44,7 +45,7 @@ describe('the JSON Schema of a site file', () => {
     expect(schema['additionalProperties']).toBe(false);
     expect(schema).toMatchObject({
       properties: {
-        version: { const: 8 },
+        version: { const: 9 },
         marks: {
           propertyNames: { pattern: '^mark:[A-Za-z0-9-]{1,40}$' },
           additionalProperties: { properties: { x: { minimum: -633_600, maximum: 633_600 } } },

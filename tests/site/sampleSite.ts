@@ -6,18 +6,18 @@ import { usualCounting } from '../../src/site/counting.ts';
 import { usualTrusts } from '../../src/site/trusts.ts';
 
 const pipe = (label: string, od: number) => ({ label, od, wall: 0.065 });
+const post = (label: string, od: number) => ({ ...pipe(label, od), section: 'round' as const });
 
 const spec = {
   label: 'Invented 4 ft',
   remark: '',
   infill: { kind: 'chain link' },
-  postSection: 'round',
   fabricHeight: 48,
   maxBay: 120,
   cornerAngle: 0.25,
-  linePost: pipe('1-7/8', 1.9),
-  terminalPost: pipe('2-1/2', 2.375),
-  gatePost: pipe('2-1/2', 2.375),
+  linePost: post('1-7/8', 1.9),
+  terminalPost: post('2-1/2', 2.375),
+  gatePost: post('2-1/2', 2.375),
   topRail: pipe('1-3/8', 1.315),
   terminalAbove: 2,
   lineAbove: -2,
@@ -70,7 +70,7 @@ const takes = { low: 1, planned: 1.5, high: 2 };
  */
 export const sampleDocument = {
   format: 'lathline site',
-  version: 8,
+  version: 9,
   job: {
     name: 'Invented yard',
     customer: '',
@@ -85,6 +85,7 @@ export const sampleDocument = {
   counting: usualCounting,
   work: plainWork,
   alternatives: {},
+  offcuts: {},
   marks: {
     'mark:1': { x: 0, y: 0, label: 'house corner', fixed: false },
     'mark:2': { x: 0, y: -480, label: '', fixed: false },
@@ -181,7 +182,7 @@ export const sampleDocument = {
       hingedAt: 'end',
       ...gate,
       nominal: null,
-      post: pipe('4', 4),
+      post: post('4', 4),
     },
   },
   features: {

@@ -9,6 +9,8 @@ import { openDocument } from '../../src/site/openDocument.ts';
 import { upgraded } from '../../src/site/upgraded.ts';
 import { upgrades } from '../../src/site/upgrades.ts';
 import { siteVersion } from '../../src/site/site.ts';
+import type { Pipe } from '../../src/site/pipe.ts';
+import type { PostPipe } from '../../src/site/postPipe.ts';
 import type { Mark } from '../../src/site/mark.ts';
 import { usualCounting } from '../../src/site/counting.ts';
 import { plainWork } from '../../src/site/work.ts';
@@ -21,17 +23,52 @@ type Entries<T> = readonly (readonly [string, T])[];
 
 const entriesOf = <T>(map: Readonly<Record<string, T>>): Entries<T> => Object.entries<T>(map);
 
-/** What version 8 added taken out again, where it is as a document without it is brought up. */
+type Earlier = Omit<FenceSpec, 'linePost' | 'terminalPost' | 'gatePost'> &
+  Readonly<Record<'linePost' | 'terminalPost' | 'gatePost', Pipe>>;
+type Hung = Omit<Gate, 'post'> & { readonly post: Pipe | null };
+
+const ofPipe = ({ section, ...pipe }: PostPipe): Pipe => {
+  expect(section).toBe('round');
+  return pipe;
+};
+
+/** What version 9 added taken out again, where it is as a document without it is brought up. */
+const withoutSections = ({ offcuts, counting, specs, gates, ...site }: Site) => {
+  const { lumber, ...counts } = counting;
+  expect([offcuts, lumber]).toEqual([{}, 192]);
+  const built = entriesOf<FenceSpec>(specs).map(([id, spec]) => {
+    const { linePost, terminalPost, gatePost, ...rest } = spec;
+    const pipes = {
+      linePost: ofPipe(linePost),
+      terminalPost: ofPipe(terminalPost),
+      gatePost: ofPipe(gatePost),
+    };
+    return [id, { ...rest, ...pipes }] as const;
+  });
+  const hung = entriesOf<Gate>(gates).map(([id, gate]) => {
+    const post = gate.post === null ? null : ofPipe(gate.post);
+    return [id, { ...gate, post }] as const;
+  });
+  return {
+    ...site,
+    counting: counts,
+    specs: Object.fromEntries(built) as Record<string, Earlier>,
+    gates: Object.fromEntries(hung) as Record<string, Hung>,
+  };
+};
+
+/** What version 8 added taken out as well. */
 const withoutCounting = (opened: Site) => {
-  const { counting, work, alternatives, specs, ...site } = opened;
-  expect([counting, work, alternatives]).toEqual([usualCounting, plainWork, {}]);
-  const built = entriesOf<FenceSpec>(specs).map(([id, { infill, postSection, ...spec }]) => {
-    expect([infill, postSection]).toEqual([{ kind: 'chain link' }, 'round']);
+  const { counting, work, alternatives, specs, ...site } = withoutSections(opened);
+  const { lumber: _lumber, ...usual } = usualCounting;
+  expect([counting, work, alternatives]).toEqual([usual, plainWork, {}]);
+  const built = entriesOf(specs).map(([id, { infill, ...spec }]) => {
+    expect(infill).toEqual({ kind: 'chain link' });
     return [id, spec] as const;
   });
   return {
     ...site,
-    specs: Object.fromEntries(built) as Record<string, Omit<FenceSpec, 'infill' | 'postSection'>>,
+    specs: Object.fromEntries(built) as Record<string, Omit<Earlier, 'infill'>>,
   };
 };
 
@@ -46,7 +83,7 @@ const withoutTowns = (opened: Site) => {
     expect(run).toBe('buried');
     return [id, rest] as const;
   });
-  const hung = entriesOf<Gate>(gates).map(([id, { threshold, ...rest }]) => {
+  const hung = entriesOf(gates).map(([id, { threshold, ...rest }]) => {
     expect(threshold).toBeNull();
     return [id, rest] as const;
   });
@@ -59,10 +96,10 @@ const withoutTowns = (opened: Site) => {
     ...site,
     conditions: told,
     features: Object.fromEntries(seen) as Record<string, Feature>,
-    gates: Object.fromEntries(hung) as Record<string, Omit<Gate, 'threshold'>>,
+    gates: Object.fromEntries(hung) as Record<string, Omit<Hung, 'threshold'>>,
     specs: Object.fromEntries(built) as Record<
       string,
-      Omit<FenceSpec, 'infill' | 'postSection' | 'middleRail' | 'bottomRail' | 'barbedWire'>
+      Omit<Earlier, 'infill' | 'middleRail' | 'bottomRail' | 'barbedWire'>
     >,
   };
 };
@@ -269,6 +306,23 @@ describe('bringing a document to today’s version', () => {
     const { version: _seven, ...was } = old;
     expect(version).toBe(siteVersion);
     expect(rest).toEqual(was);
+  });
+
+  it('[S3] a site of version 8 opens as it was, its posts round, with nothing left over in the yard', () => {
+    const old = JSON.parse(readFileSync('tests/site/versionEight.site.json', 'utf8')) as Site;
+    expect(old.version).toBe(8);
+    expect(Object.values<Gate>(old.gates).some(({ post }) => post !== null)).toBe(true);
+    const opened = openDocument(old);
+    if (!opened.ok) throw new Error(opened.reason);
+    const { version, ...rest } = withoutSections(opened.value);
+    const { version: _eight, specs, ...was } = old;
+    expect(version).toBe(siteVersion);
+    const before = entriesOf<object>(specs).map(([id, spec]) => {
+      const { postSection, ...kept } = spec as { readonly postSection: string };
+      expect(postSection).toBe('round');
+      return [id, kept] as const;
+    });
+    expect(rest).toEqual({ ...was, specs: Object.fromEntries(before) });
   });
 
   it('[S3] a damaged site of version 1 is refused by the place of the damage', () => {

@@ -8,7 +8,7 @@ import { usualTrusts } from '../../src/site/trusts.ts';
 /** An empty site told from others by the name of its job. */
 export const namedSite = (name: string): Site => ({
   format: 'lathline site',
-  version: 8,
+  version: 9,
   job: {
     name,
     customer: '',
@@ -23,6 +23,7 @@ export const namedSite = (name: string): Site => ({
   counting: usualCounting,
   work: plainWork,
   alternatives: {},
+  offcuts: {},
   marks: {},
   lines: {},
   gates: {},

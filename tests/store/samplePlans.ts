@@ -1,3 +1,4 @@
+import { roundPost } from '../../src/site/roundPost.ts';
 import { untoldPart } from '../../src/site/untold.ts';
 import type { FenceSpec } from '../../src/site/fenceSpec.ts';
 import type { Plans } from '../../src/store/plans.ts';
@@ -5,18 +6,18 @@ import { inches } from '../../src/units/inches.ts';
 import { fromDegrees } from '../../src/units/radians.ts';
 
 const pipe = (label: string, od: number) => ({ label, od: inches(od), wall: inches(0.065) });
+const post = (label: string, od: number) => roundPost(pipe(label, od));
 
 const spec: FenceSpec = {
   label: 'Invented 4 ft',
   remark: '',
   infill: { kind: 'chain link' },
-  postSection: 'round',
   fabricHeight: inches(48),
   maxBay: inches(120),
   cornerAngle: fromDegrees(15),
-  linePost: pipe('1-7/8', 1.9),
-  terminalPost: pipe('2-1/2', 2.375),
-  gatePost: pipe('2-1/2', 2.375),
+  linePost: post('1-7/8', 1.9),
+  terminalPost: post('2-1/2', 2.375),
+  gatePost: post('2-1/2', 2.375),
   topRail: pipe('1-3/8', 1.315),
   terminalAbove: inches(2),
   lineAbove: inches(-2),

@@ -2,6 +2,7 @@ import { slack } from '../../geometry/tolerance.ts';
 import type { FenceSpec } from '../../site/fenceSpec.ts';
 import type { Leaf } from '../../site/gate.ts';
 import { leafWidth } from '../../site/leafWidth.ts';
+import { roundPost } from '../../site/roundPost.ts';
 import type { Site } from '../../site/site.ts';
 import { postsForHeight, type PostSizes } from '../../trade/fencePosts.ts';
 import { gatePostFor, gatePostSizes } from '../../trade/gatePosts.ts';
@@ -60,7 +61,7 @@ const gateFlags = (gate: GateLayout, site: Site, laid: LaidLines): GateFlag[] =>
     const mend: Mend = {
       kind: 'gate posts',
       gate: gate.id,
-      post: { label: row.post.label, od: row.post.od, wall: row.post.wall },
+      post: roundPost(row.post),
     };
     const message = `post ${post.tag}, ${pipeSize(post.od, site.lengths)} outside, carries a leaf of ${wide}, for which the table has ${pipeSize(row.post.od, site.lengths)} (${row.source.text}).`;
     return [{ level: 'caution', rule: 'gate post thinner than the table', message, mend }];

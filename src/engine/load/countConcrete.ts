@@ -3,12 +3,11 @@ import type { LoadLine } from '../loadLine.ts';
 import type { Post } from '../post.ts';
 import { holeVolume } from '../structure/holeVolume.ts';
 import type { Site } from '../../site/site.ts';
-import { inches } from '../../units/inches.ts';
 
 const cubicFoot = 1728;
 
 /** Concrete for one hole, cubic feet: the hole less the pipe in it. */
-const netVolume = ({ od, hole }: Post): number => holeVolume(hole, od) / cubicFoot;
+const netVolume = (post: Post): number => holeVolume(post.hole, post) / cubicFoot;
 
 /** What some posts and gates take, cubic feet. */
 const filled = (
@@ -19,7 +18,7 @@ const filled = (
     posts.reduce((total, post) => total + netVolume(post), 0) +
     gates.reduce(
       (total, { receiver }) =>
-        total + (receiver === null ? 0 : holeVolume(receiver.hole, inches(0)) / cubicFoot),
+        total + (receiver === null ? 0 : holeVolume(receiver.hole, null) / cubicFoot),
       0,
     ),
   of: { posts: posts.map(({ id }) => id), lines: [], gates: gates.map(({ id }) => id) },

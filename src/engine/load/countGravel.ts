@@ -2,14 +2,13 @@ import type { Inches } from '../../units/inches.ts';
 import type { LoadLine } from '../loadLine.ts';
 import type { Post } from '../post.ts';
 import { holeVolume } from '../structure/holeVolume.ts';
-import { inches } from '../../units/inches.ts';
 
 /** Gravel under the posts in the ground, so many inches deep over the whole hole; none for 0. */
 export const countGravel = (posts: readonly Post[], depth: Inches): LoadLine[] => {
   const dug = posts.filter(({ wall }) => wall === null);
   if (depth === 0 || dug.length === 0) return [];
   const count = dug.reduce(
-    (sum, { hole }) => sum + holeVolume({ diameter: hole.diameter, depth }, inches(0)) / 1728,
+    (sum, { hole }) => sum + holeVolume({ diameter: hole.diameter, depth }, null) / 1728,
     0,
   );
   return [

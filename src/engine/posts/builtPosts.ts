@@ -1,7 +1,7 @@
 import { bearing } from '../../geometry/bearing.ts';
 import type { SitePoint } from '../../geometry/point.ts';
 import type { MarkId } from '../../site/ids.ts';
-import type { Pipe } from '../../site/pipe.ts';
+import type { PostPipe } from '../../site/postPipe.ts';
 import type { WallTop } from '../../site/wallTop.ts';
 import { inches, type Inches } from '../../units/inches.ts';
 import { radians, type Radians } from '../../units/radians.ts';
@@ -14,18 +14,34 @@ import type { MarkPost } from './markPosts.ts';
 import type { RunPost } from './runPosts.ts';
 import type { MarkBurden, SeatedCourse } from './seatLines.ts';
 
-type Bare = Omit<Post, 'tag' | 'hole' | 'wall' | 'length' | 'od' | 'pipe'>;
+type Bare = Omit<Post, 'tag' | 'hole' | 'wall' | 'length' | 'od' | 'section' | 'pipe'>;
 
 /** What asks for a hole, and how deep the build wants every one of them, inches. */
-type Demand = Omit<HoleDemand, 'od'> & { readonly leastDepth: Inches };
+type Demand = Omit<HoleDemand, 'post'> & { readonly leastDepth: Inches };
 
-const built = (bare: Bare, { label, od }: Pick<Pipe, 'label' | 'od'>, demand: Demand): Post => {
+const built = (bare: Bare, post: PostPipe, demand: Demand): Post => {
+  const { label: pipe, od, section } = post;
   const { fabricHeight, leaf, wall, leastDepth } = demand;
   const { id, kind, at, along, lines, gates, above } = bare;
-  const hole = deepened(holeFor({ od, fabricHeight, leaf, wall }), wall, leastDepth);
+  const hole = deepened(holeFor({ post, fabricHeight, leaf, wall }), wall, leastDepth);
   const length = inches(above + hole.depth);
   // field by field: of thousands of posts a spread with more behind it takes ten times as long
-  return { id, tag: '', kind, at, along, od, pipe: label, lines, gates, above, hole, wall, length };
+  return {
+    id,
+    tag: '',
+    kind,
+    at,
+    along,
+    od,
+    section,
+    pipe,
+    lines,
+    gates,
+    above,
+    hole,
+    wall,
+    length,
+  };
 };
 
 /** The posts of one run that do not stand at its ends, with holes and heights; not yet tagged. */

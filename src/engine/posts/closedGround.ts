@@ -28,7 +28,7 @@ export const closedGround = (
   const { wall } = course;
   const steps = wall === null ? [] : offSteps(wall, course.length, linePost.od);
   if (keepOuts.length === 0 && clear.length === 0) return steps;
-  const hole = holeFor({ od: linePost.od, fabricHeight, leaf: null, wall }).diameter;
+  const hole = holeFor({ post: linePost, fabricHeight, leaf: null, wall }).diameter;
   const byHand = clear.map(({ from, to }) => ({ from: from - hole / 2, to: to + hole / 2 }));
   if (!digs(wall)) return [...steps, ...byHand];
   const drawn = course.legs.flatMap((leg, n) => {

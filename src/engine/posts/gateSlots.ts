@@ -42,13 +42,13 @@ const anchorStation = ({ anchor }: Gate, from: number, length: number): number =
 export const slotOf = (known: KnownGate, course: Course, spec: FenceSpec): Slot | null => {
   const own = legOn(course, known.gate.leg);
   if (own === null || known.opening.target <= 0) return null;
-  const { od } = known.gate.post ?? spec.gatePost;
+  const post = known.gate.post ?? spec.gatePost;
   const leaf = widestHung(known.gate);
   return {
     id: known.id,
     width: known.stands,
-    od,
-    hole: holeFor({ od, fabricHeight: spec.fabricHeight, leaf, wall: course.wall }).diameter,
+    od: post.od,
+    hole: holeFor({ post, fabricHeight: spec.fabricHeight, leaf, wall: course.wall }).diameter,
     radius: arcOf(own.leg)?.radius ?? null,
     held: known.gate.anchor.from,
     at: anchorStation(known.gate, own.from, own.leg.length),

@@ -2,7 +2,7 @@ import { moved } from '../../geometry/moved.ts';
 import type { SitePoint } from '../../geometry/point.ts';
 import type { FenceSpec } from '../../site/fenceSpec.ts';
 import type { Gate } from '../../site/gate.ts';
-import type { Pipe } from '../../site/pipe.ts';
+import type { PostPipe } from '../../site/postPipe.ts';
 import type { Site } from '../../site/site.ts';
 import { holdOpenPost, rollerPost } from '../../trade/gateStands.ts';
 import { fencePipes } from '../../trade/pipes.ts';
@@ -28,18 +28,22 @@ interface Placed {
   readonly ods: Readonly<Record<'start' | 'end', Inches>>;
 }
 
+/** What such a post is made of, as far as its hole and its drawing ask for it. */
+type StandPipe = Pick<PostPipe, 'label' | 'od' | 'section'>;
+
 /** The pipe of the roller posts of a gate: that of its own gate posts where they are said. */
-export const rollerPipe = ({ post }: Pick<Gate, 'post'>): Pick<Pipe, 'label' | 'od'> =>
-  post ?? rollerPost.post;
+export const rollerPipe = ({ post }: Pick<Gate, 'post'>): StandPipe =>
+  post ?? { ...rollerPost.post, section: 'round' };
 
 const standing = (
   { layout, spec }: Placed,
   kind: Kind,
-  { label, od }: Pick<Pipe, 'label' | 'od'>,
+  post: StandPipe,
   places: readonly (readonly [id: PostId, at: SitePoint])[],
 ): StandPost[] => {
+  const { label: pipe, od, section } = post;
   const { fabricHeight, leastDepth } = spec;
-  const hole = deepened(holeFor({ od, fabricHeight, leaf: null, wall: null }), null, leastDepth);
+  const hole = deepened(holeFor({ post, fabricHeight, leaf: null, wall: null }), null, leastDepth);
   // as high as the gate posts: so latches meet a stop wherever on their leaves they are
   const high = inches(spec.fabricHeight + spec.terminalAbove);
   const above = kind === 'hold-open' ? holdOpenPost.above : high;
@@ -50,7 +54,8 @@ const standing = (
     at,
     along: layout.bearing,
     od,
-    pipe: label,
+    section,
+    pipe,
     lines: [layout.line],
     gates: [layout.id],
     above,
@@ -94,11 +99,12 @@ const holdOpenPlaces = ({ gate, layout }: Placed, od: Inches): (readonly [PostId
     : [];
 
 /** The post that two leaves latch to: of the pipe that is as wide as the stop, where there is one. */
-const stopPipe = (stop: Inches): Pick<Pipe, 'label' | 'od'> =>
-  fencePipes.find(({ od }) => od === stop) ?? {
-    label: `${formatLength(stop, { system: 'inches', fraction: 32 })} across`,
-    od: stop,
-  };
+const stopPipe = (stop: Inches): StandPipe => {
+  const label =
+    fencePipes.find(({ od }) => od === stop)?.label ??
+    `${formatLength(stop, { system: 'inches', fraction: 32 })} across`;
+  return { label, od: stop, section: 'round' };
+};
 
 const centreStops = (placed: Placed): StandPost[] => {
   const { gate, layout } = placed;

@@ -1,8 +1,16 @@
-import { augerFor, holeDepth, holeDiameter, holeRule } from '../../trade/footings.ts';
+import {
+  augerFor,
+  holeDepth,
+  holeDiameter,
+  holeRule,
+  squareHoleDiameter,
+  squareHoleRule,
+} from '../../trade/footings.ts';
 import { gatePostFor } from '../../trade/gatePosts.ts';
 import type { WallTop } from '../../site/wallTop.ts';
 import { inches, type Inches } from '../../units/inches.ts';
 import type { Post } from '../post.ts';
+import { postGirth, type PostGirth } from './postGirth.ts';
 import { wallHole } from '../wall/wallHole.ts';
 
 /**
@@ -10,7 +18,7 @@ import { wallHole } from '../wall/wallHole.ts';
  * what it stands on in place of the ground.
  */
 export interface HoleDemand {
-  readonly od: Inches;
+  readonly post: PostGirth;
   readonly fabricHeight: Inches;
   readonly leaf: Inches | null;
   readonly wall: WallTop | null;
@@ -22,13 +30,14 @@ export interface HoleDemand {
  * that is larger. A leaf wider than the table reaches gets the rule alone. On a wall it is what the
  * post takes of that.
  */
-export const holeFor = ({ od, fabricHeight, leaf, wall }: HoleDemand): Post['hole'] => {
-  if (wall !== null) return wallHole(wall, od);
-  const diameter = augerFor(holeDiameter(od));
+export const holeFor = ({ post, fabricHeight, leaf, wall }: HoleDemand): Post['hole'] => {
+  if (wall !== null) return wallHole(wall, postGirth(post));
+  const square = post.section === 'square';
+  const diameter = augerFor(square ? squareHoleDiameter(post.od) : holeDiameter(post.od));
   const depth = holeDepth(fabricHeight);
   const row = leaf === null ? null : gatePostFor(leaf);
   if (row === null || (row.footingDiameter <= diameter && row.footingDepth <= depth)) {
-    return { diameter, depth, source: holeRule.text };
+    return { diameter, depth, source: (square ? squareHoleRule : holeRule).text };
   }
   return {
     diameter: inches(Math.max(diameter, row.footingDiameter)),

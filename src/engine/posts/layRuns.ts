@@ -42,7 +42,7 @@ const nearBy = ({ course, spec }: SeatedCourse, keepOuts: readonly KeepOut[]) =>
   if (keepOuts.length === 0) return keepOuts;
   const { fabricHeight, linePost, terminalPost } = spec;
   const holes = [linePost, terminalPost].map(
-    ({ od }) => holeFor({ od, fabricHeight, leaf: null, wall: course.wall }).diameter,
+    (post) => holeFor({ post, fabricHeight, leaf: null, wall: course.wall }).diameter,
   );
   const box = boundsOf([course.from.at, course.to.at, ...course.legs.map(({ end }) => end)]);
   // no place of an arc is farther from its ends than it is long

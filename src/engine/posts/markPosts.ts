@@ -1,6 +1,6 @@
 import type { LineId, MarkId } from '../../site/ids.ts';
 import type { FenceSpec } from '../../site/fenceSpec.ts';
-import type { Pipe } from '../../site/pipe.ts';
+import type { PostPipe } from '../../site/postPipe.ts';
 import { inches, type Inches } from '../../units/inches.ts';
 import type { PostId } from '../post.ts';
 import type { Chain } from './chain.ts';
@@ -12,16 +12,22 @@ export interface MarkPost {
   readonly mark: MarkId;
   readonly kind: Exclude<Turning, 'straight'>;
   readonly lines: readonly LineId[];
-  readonly pipe: Pipe;
+  readonly pipe: PostPipe;
   readonly fabricHeight: Inches;
   /** How deep the build wants its hole at least, inches. */
   readonly leastDepth: Inches;
   readonly above: Inches;
 }
 
-/** The larger of two pipes: by outside diameter, then by wall, then by label so that order decides nothing. */
-export const larger = (a: Pipe, b: Pipe): Pipe => {
-  const more = b.od - a.od || b.wall - a.wall || (b.label < a.label ? 1 : 0);
+const squareness = ({ section }: PostPipe): number => (section === 'square' ? 1 : 0);
+
+/**
+ * The larger of two posts: by outside diameter or side, then a square one, then by wall, then by label so
+ * that order decides nothing.
+ */
+export const larger = (a: PostPipe, b: PostPipe): PostPipe => {
+  const more =
+    b.od - a.od || squareness(b) - squareness(a) || b.wall - a.wall || (b.label < a.label ? 1 : 0);
   return more > 0 ? b : a;
 };
 

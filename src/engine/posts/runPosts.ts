@@ -1,7 +1,7 @@
 import type { SitePoint } from '../../geometry/point.ts';
 import { spot } from '../../geometry/tolerance.ts';
 import type { GateId } from '../../site/ids.ts';
-import type { Pipe } from '../../site/pipe.ts';
+import type { PostPipe } from '../../site/postPipe.ts';
 import { inches, type Inches } from '../../units/inches.ts';
 import { planAt, slopeAt, type GradeLine } from '../ground/gradeLine.ts';
 import type { Run, Space } from '../layout.ts';
@@ -18,7 +18,7 @@ export interface RunPost {
   readonly id: PostId;
   readonly kind: 'gate' | 'line' | 'pull';
   readonly station: number;
-  readonly pipe: Pipe;
+  readonly pipe: PostPipe;
   readonly gates: readonly GateId[];
   /** The widest leaf that hangs on it; null for none. */
   readonly leaf: Inches | null;

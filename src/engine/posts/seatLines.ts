@@ -1,7 +1,7 @@
 import type { Segment } from '../../geometry/segment.ts';
 import type { FenceSpec } from '../../site/fenceSpec.ts';
 import type { GateId, LineId, MarkId } from '../../site/ids.ts';
-import type { Pipe } from '../../site/pipe.ts';
+import type { PostPipe } from '../../site/postPipe.ts';
 import { inches, type Inches } from '../../units/inches.ts';
 import type { Carry } from '../carry/carry.ts';
 import type { Leg } from '../layout.ts';
@@ -27,7 +27,7 @@ export interface SeatedCourse {
 
 /** What gates ask of a post at a mark that they share. */
 export interface MarkBurden {
-  readonly pipe: Pipe;
+  readonly pipe: PostPipe;
   readonly gates: readonly GateId[];
   /** The widest leaf that hangs there; null for none. */
   readonly leaf: Inches | null;
@@ -62,7 +62,7 @@ const runEnd = (
     post?.kind === 'end' ? wallSetback(walls, stop.at, way, spec.wallGap + od / 2) : null;
   const wall = setback !== null && setback < course.length;
   const back = wall ? setback : 0;
-  const demand = { od: own.od, fabricHeight: spec.fabricHeight, leaf: null, wall: course.wall };
+  const demand = { post: own, fabricHeight: spec.fabricHeight, leaf: null, wall: course.wall };
   const hole = holeFor(demand).diameter;
   return { station: side === 'from' ? back : course.length - back, od, hole, wall };
 };

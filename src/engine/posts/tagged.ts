@@ -21,8 +21,8 @@ interface Tagged {
 
 // field by field: of thousands of posts a spread takes ten times as long
 const withTag = (post: Post, tag: string): Post => {
-  const { id, kind, at, along, od, pipe, lines, gates, above, hole, wall, length } = post;
-  return { id, tag, kind, at, along, od, pipe, lines, gates, above, hole, wall, length };
+  const { id, kind, at, along, od, section, pipe, lines, gates, above, hole, wall, length } = post;
+  return { id, tag, kind, at, along, od, section, pipe, lines, gates, above, hole, wall, length };
 };
 
 const taggedFrom = (met: readonly Post[], counts: Counts): Tagged => {

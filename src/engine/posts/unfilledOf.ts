@@ -20,7 +20,7 @@ interface Asked {
 const shorterThanHole = (
   { maxBay, linePost, fabricHeight }: FenceSpec,
   { wall }: Course,
-): boolean => maxBay < holeFor({ od: linePost.od, fabricHeight, leaf: null, wall }).diameter;
+): boolean => maxBay < holeFor({ post: linePost, fabricHeight, leaf: null, wall }).diameter;
 
 /**
  * Lines whose largest bay is shorter than the hole of a line post, and, where a site would take

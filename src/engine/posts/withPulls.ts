@@ -32,7 +32,7 @@ interface Reach {
 const roomFor = ({ course, spec }: SeatedCourse, keepOuts: readonly KeepOut[]) => {
   const { terminalPost, fabricHeight } = spec;
   const hole = holeFor({
-    od: terminalPost.od,
+    post: terminalPost,
     fabricHeight,
     leaf: null,
     wall: course.wall,

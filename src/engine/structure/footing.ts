@@ -86,7 +86,7 @@ const cored = (od: Inches): Footing => {
     rows: [row('core in rock', source.text, { diameter, depth })],
     diameter,
     depth,
-    concrete: holeVolume({ diameter, depth }, od),
+    concrete: holeVolume({ diameter, depth }, { od, section: 'round' }),
   };
 };
 
@@ -115,6 +115,6 @@ export const footing = (demand: FootingDemand): Footing => {
     rows,
     diameter,
     depth,
-    concrete: depth === null ? null : holeVolume({ diameter, depth }, od),
+    concrete: depth === null ? null : holeVolume({ diameter, depth }, { od, section: 'round' }),
   };
 };

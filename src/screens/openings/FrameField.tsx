@@ -1,6 +1,7 @@
 import type { Pipe } from '../../site/pipe.ts';
-import { fencePipes } from '../../trade/pipes.ts';
+
 import { PipeField } from '../fields/PipeField.tsx';
+import { pipeStock } from '../fields/stock.ts';
 
 interface Props {
   readonly frame: Pipe | null;
@@ -9,7 +10,7 @@ interface Props {
 
 /** Frames are bent of the thinner pipes; inches. */
 const thickest = 3;
-const thin = fencePipes.filter(({ od }) => od < thickest);
+const thin = pipeStock.filter(({ od }) => od < thickest);
 
 /** The pipe of a leaf's frame, by its trade name with what it measures. */
 export const FrameField = ({ frame, onChoose }: Props) => (

@@ -1,5 +1,6 @@
 import { leavesFor } from '../../engine/gate/leavesFor.ts';
 import type { Parts } from '../../site/parts.ts';
+import { roundPost } from '../../site/roundPost.ts';
 import type { GatePlan, PartPlan } from '../../store/plans.ts';
 import { gatePostFor } from '../../trade/gatePosts.ts';
 import { dropRod, forkLatch, heavyHinge, residentialHinge } from '../../trade/hardware.ts';
@@ -49,6 +50,6 @@ export const gatePlan = (
     opens: 'right',
     hingedAt: 'start',
     nominal: opening,
-    post: leaf > widestLight && post ? { label: post.label, od: post.od, wall: post.wall } : null,
+    post: leaf > widestLight && post ? roundPost(post) : null,
   };
 };

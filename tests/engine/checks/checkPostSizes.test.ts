@@ -5,6 +5,7 @@ import { setGateLeaf } from '../../../src/site/edits/setGateLeaf.ts';
 import { setGatePost } from '../../../src/site/edits/setGatePost.ts';
 import type { LeafId } from '../../../src/site/ids.ts';
 import { oneWidth } from '../../../src/site/oneWidth.ts';
+import { roundPost } from '../../../src/site/roundPost.ts';
 import type { Site } from '../../../src/site/site.ts';
 import { inches } from '../../../src/units/inches.ts';
 import { cantilever, wayYard } from '../wayYard.ts';
@@ -19,6 +20,7 @@ const yard = gateOn(
   { from: 'middle', offset: 0 },
 );
 const pipe = (od: number) => ({ label: `${od}`, od: inches(od), wall: inches(0.14) });
+const post = (od: number) => roundPost(pipe(od));
 
 const said = (site: Site) =>
   layOutSite(site).flags.flatMap(({ level, rule, message }) =>
@@ -32,14 +34,14 @@ describe('posts by the tables', () => {
   });
 
   it('[F36] thinner ones are told once a build and once a leaf, with what the table has', () => {
-    const thin = changeSpec(yard, 'spec:six', { linePost: pipe(1.66) });
+    const thin = changeSpec(yard, 'spec:six', { linePost: post(1.66) });
     expect(said(thin)).toEqual([
       [
         'caution posts thinner than usual',
         expect.stringMatching(/line posts 1\.66.* outside, there 1\.9.*Byesville/),
       ],
     ]);
-    const gate = setGatePost(yard, firstGate(yard), pipe(2.375));
+    const gate = setGatePost(yard, firstGate(yard), post(2.375));
     expect(said(gate)).toEqual([
       [
         'caution gate post thinner than the table',
@@ -61,7 +63,7 @@ describe('posts by the tables', () => {
     ]);
     const rolls = wayYard(cantilever);
     expect(said(rolls)).toEqual([]);
-    const thin = setGatePost(rolls, firstGate(rolls), pipe(2.875));
+    const thin = setGatePost(rolls, firstGate(rolls), post(2.875));
     expect(said(thin)).toEqual([
       [
         'caution roller post thinner than the table',

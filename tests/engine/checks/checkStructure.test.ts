@@ -79,7 +79,12 @@ describe('what wind, frost and ground ask of line posts', () => {
   });
 
   it('[F30] a thin terminal that holds fence on both sides is told, by its tag', () => {
-    const thin = { label: 'thin', od: inches(1.315), wall: inches(0.065) };
+    const thin = {
+      label: 'thin',
+      od: inches(1.315),
+      wall: inches(0.065),
+      section: 'round' as const,
+    };
     const turned = fence(bare, [
       [0, 0],
       [1200, 0],
@@ -137,7 +142,12 @@ describe('what wind, frost and ground ask of line posts', () => {
       offset: inches(240),
     });
     const [wide, narrow] = Object.keys(gates.gates) as GateId[];
-    const pipe = (od: number) => ({ label: `of ${od}`, od: inches(od), wall: inches(0.1) });
+    const pipe = (od: number) => ({
+      label: `of ${od}`,
+      od: inches(od),
+      wall: inches(0.1),
+      section: 'round' as const,
+    });
     const site = setConditions(
       setGatePost(setGatePost(gates, wide!, pipe(8)), narrow!, pipe(1.5)),
       { wind: windy },

@@ -5,6 +5,7 @@ import { changeGate } from '../../../src/site/edits/changeGate.ts';
 import { setGateLeaf } from '../../../src/site/edits/setGateLeaf.ts';
 import { setGatePost } from '../../../src/site/edits/setGatePost.ts';
 import type { Hardware } from '../../../src/site/hardware.ts';
+import { roundPost } from '../../../src/site/roundPost.ts';
 import type { Site } from '../../../src/site/site.ts';
 import { inches } from '../../../src/units/inches.ts';
 import { firstGate } from '../plainYard.ts';
@@ -18,6 +19,7 @@ const fits = (post: Ends | null, frame: Ends | null): Partial<Hardware> => {
   return { fits: { post: range(post), frame: range(frame) } };
 };
 const pipe = (od: number) => ({ label: `${od}`, od: inches(od), wall: inches(0.1) });
+const post = (od: number) => roundPost(pipe(od));
 
 /** The gate posts of the plain yard are of 2.875 in. */
 const single = (hinge: Partial<Hardware>, latch: Partial<Hardware>): Site =>
@@ -65,13 +67,13 @@ describe('what a part is made for against what it is fixed to', () => {
     expect(flag?.message).toContain('hinge “Strap hinge” fits posts of 1.900" to 2.375" OD');
     expect(flag?.message).toContain('the hinge post is 2.875"');
     // the post is what counts, not what the hinge was bought for
-    expect(flagged(setGatePost(site, firstGate(site), pipe(2.375)))).toEqual([]);
+    expect(flagged(setGatePost(site, firstGate(site), post(2.375)))).toEqual([]);
   });
 
   it('[F11] a trade name is no diameter: pipe called 2-1/2 is 2.375', () => {
     // pipe that the trade calls 2-1/2 is 2.375 in across (trade/pipes.ts, with its source)
     const site = single(fits([2.5, 2.5], null), {});
-    const posts = setGatePost(site, firstGate(site), { ...pipe(2.375), label: '2-1/2' });
+    const posts = setGatePost(site, firstGate(site), { ...post(2.375), label: '2-1/2' });
     expect(flagged(posts).length).toBe(1);
   });
 

@@ -72,8 +72,8 @@ const drawn = (): Site => {
     gapUnder: inches(3),
     barbedWire: { strands: 3, arms: 'upright' },
     middleRail: { label: '1-5/8', od: inches(1.66), wall: inches(0.14) },
-    linePost: { label: '1-1/2', od: inches(1.66), wall: inches(0.09) },
-    gatePost: { label: '2', od: inches(1.9), wall: inches(0.06) },
+    linePost: { label: '1-1/2', od: inches(1.66), wall: inches(0.09), section: 'round' as const },
+    gatePost: { label: '2', od: inches(1.9), wall: inches(0.06), section: 'round' as const },
   });
   const windy = setConditions(built, {
     wind: { speed: 140, exposure: 'D' },

@@ -7,6 +7,7 @@ import { soilNames, exposureNames } from '../../../src/site/conditions.ts';
 import { townMeasures } from '../../../src/site/townRule.ts';
 import type { Site } from '../../../src/site/site.ts';
 import { inches } from '../../../src/units/inches.ts';
+import { roundPost } from '../../../src/site/roundPost.ts';
 import { randomSite } from '../randomSite.ts';
 
 const length = (low: number, high: number) =>
@@ -28,9 +29,9 @@ const conditions = fc.record({
 
 const build = fc.record({
   fabricHeight: length(1, 400),
-  linePost: pipe,
-  terminalPost: pipe,
-  gatePost: pipe,
+  linePost: pipe.map(roundPost),
+  terminalPost: pipe.map(roundPost),
+  gatePost: pipe.map(roundPost),
   topRail: maybe(pipe),
   middleRail: maybe(pipe),
   bottomRail: maybe(pipe),

@@ -63,7 +63,12 @@ describe('posts as built', () => {
         ...two.gates,
         'gate:1': {
           ...two.gates['gate:1']!,
-          post: { label: '6-5/8', od: inches(6.625), wall: inches(0.28) },
+          post: {
+            label: '6-5/8',
+            od: inches(6.625),
+            wall: inches(0.28),
+            section: 'round' as const,
+          },
         },
       },
     };

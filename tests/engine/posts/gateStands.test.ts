@@ -42,7 +42,12 @@ describe('gateStands', () => {
   });
 
   it('[W3] each leaf of two has rollers of its own, of the pipe of the gate where that is said', () => {
-    const post = { label: '6-5/8', od: inches(6.625), wall: inches(0.28) };
+    const post = {
+      label: '6-5/8',
+      od: inches(6.625),
+      wall: inches(0.28),
+      section: 'round' as const,
+    };
     const site = wayYard(cantilever, 2, { post });
     const rollers = stands(site, 'roller');
     expect(rollers.map(({ od }) => od)).toEqual([6.625, 6.625]);

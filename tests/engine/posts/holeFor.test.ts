@@ -4,7 +4,8 @@ import { inches, type Inches } from '../../../src/units/inches.ts';
 
 const hole = (od: number, height: number, leaf: number | null = null) => {
   const width: Inches | null = leaf === null ? null : inches(leaf);
-  return holeFor({ od: inches(od), fabricHeight: inches(height), leaf: width, wall: null });
+  const post = { od: inches(od), section: 'round' as const };
+  return holeFor({ post, fabricHeight: inches(height), leaf: width, wall: null });
 };
 
 describe('holeFor', () => {

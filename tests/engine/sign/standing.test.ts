@@ -84,7 +84,7 @@ describe('signing an opening off', () => {
 
   it('[O9] so does each other thing that the opening depends on', () => {
     const leaf = Object.keys(signed.gates[id]?.leaves ?? {})[0] as LeafId;
-    const post = { label: '4', od: inches(4), wall: inches(0.226) };
+    const post = { label: '4', od: inches(4), wall: inches(0.226), section: 'round' as const };
     const bottom = { top: inches(56.875), middle: null, bottom: inches(56.5) };
     const changed: [Site, string][] = [
       [setGateLeaf(signed, id, leaf, { widths: bottom }), `${leaf}, width at the bottom`],

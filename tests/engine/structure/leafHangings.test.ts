@@ -42,12 +42,13 @@ describe('what leaves do to their posts', () => {
       label: '4 schedule 40',
       od: inches(4),
       wall: inches(0.226),
+      section: 'round',
     });
     expect(hung(stout).all[0]!.sag).toBeLessThan(all[0]!.sag);
   });
 
   it('[Z14] a wall told thicker than its pipe is a solid bar, and the layout still answers', () => {
-    const bar = { label: 'bar', od: inches(2), wall: inches(5) };
+    const bar = { label: 'bar', od: inches(2), wall: inches(5), section: 'round' as const };
     const solid = setGatePost(drive, firstGate(drive), bar);
     const half = setGatePost(drive, firstGate(drive), { ...bar, wall: inches(1) });
     expect(hung(solid).all.map(({ sag }) => sag)).toEqual(hung(half).all.map(({ sag }) => sag));
@@ -59,7 +60,12 @@ describe('what leaves do to their posts', () => {
   });
 
   it('[F32] a post that a leaf bends too far is told, and so is a leaf that sags', () => {
-    const thin = { label: '1-3/8', od: inches(1.315), wall: inches(0.05) };
+    const thin = {
+      label: '1-3/8',
+      od: inches(1.315),
+      wall: inches(0.05),
+      section: 'round' as const,
+    };
     const weak = setGatePost(drive, firstGate(drive), thin);
     const rules = layOutSite(weak).flags.map(({ rule }) => rule);
     expect(rules).toContain('gate post bends under its leaf');

@@ -60,8 +60,13 @@ describe('gates', () => {
       [renameGate(sampleSite, 'gate:1', 'Alley'), { label: 'Alley' }],
       [setGateNominal(sampleSite, 'gate:1', null), { nominal: null }],
       [
-        setGatePost(sampleSite, 'gate:1', { label: '3', od: inches(2.875), wall: inches(0.2) }),
-        { post: { label: '3', od: 2.875, wall: 0.2 } },
+        setGatePost(sampleSite, 'gate:1', {
+          label: '3',
+          od: inches(2.875),
+          wall: inches(0.2),
+          section: 'round',
+        }),
+        { post: { label: '3', od: 2.875, wall: 0.2, section: 'round' } },
       ],
       [
         moveGate(sampleSite, 'gate:1', { from: 'end', offset: inches(1) }),

@@ -1,12 +1,14 @@
 import type { GateLayout } from '../../../engine/layout.ts';
 import { setGatePost } from '../../../site/edits/setGatePost.ts';
 import type { Gate } from '../../../site/gate.ts';
+import { roundPost } from '../../../site/roundPost.ts';
 import { gatePostSizes } from '../../../trade/gatePosts.ts';
 import { formatLength } from '../../../units/formatLength.ts';
 import { inches } from '../../../units/inches.ts';
 import { pipeSize } from '../../../units/pipeSize.ts';
 import { useSite } from '../../bench.ts';
 import { PipeField } from '../../fields/PipeField.tsx';
+import { postStock } from '../../fields/stock.ts';
 import { Published } from './Published.tsx';
 import { useDo } from './useEdit.ts';
 
@@ -28,6 +30,7 @@ export const GatePostField = ({ gate, laid }: Props) => {
       <PipeField
         label="Gate posts"
         pipe={gate.post}
+        from={postStock}
         none={`As its build has them${built === undefined ? '' : `: ${built.label}`}`}
         onChoose={set}
       />
@@ -37,8 +40,8 @@ export const GatePostField = ({ gate, laid }: Props) => {
         figures={gatePostSizes.map(({ over, upTo, post, footingDiameter, source }) => ({
           text: `leaf over ${formatLength(over, lengths)} to ${formatLength(upTo, lengths)}: ${pipeSize(post.od, lengths)} OD, hole ${formatLength(footingDiameter, lengths)} across${widest > over && widest <= upTo ? ', as here' : ''}`,
           source,
-          used: gate.post?.od === post.od,
-          onTake: () => set({ label: post.label, od: post.od, wall: post.wall }),
+          used: gate.post?.od === post.od && gate.post.section === 'round',
+          onTake: () => set(roundPost(post)),
         }))}
       />
     </div>

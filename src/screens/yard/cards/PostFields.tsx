@@ -1,10 +1,12 @@
 import type { FenceSpec } from '../../../site/fenceSpec.ts';
 import type { Pipe } from '../../../site/pipe.ts';
+import { roundPost } from '../../../site/roundPost.ts';
 import { postSizes, type PostSizes } from '../../../trade/fencePosts.ts';
 import { formatLength } from '../../../units/formatLength.ts';
 import type { LengthStyle } from '../../../units/lengthStyle.ts';
 import { pipeSize } from '../../../units/pipeSize.ts';
 import { PipeField, PipeNote } from '../../fields/PipeField.tsx';
+import { pipeStock, postStock } from '../../fields/stock.ts';
 import { Published } from './Published.tsx';
 
 interface Props {
@@ -28,8 +30,8 @@ const rails = [
 const bare = ({ label, od, wall }: Pipe): Pipe => ({ label, od, wall });
 
 const fromRow = ({ line, terminal, topRail }: PostSizes): Partial<FenceSpec> => ({
-  linePost: bare(line),
-  terminalPost: bare(terminal),
+  linePost: roundPost(line),
+  terminalPost: roundPost(terminal),
   topRail: bare(topRail),
 });
 
@@ -44,6 +46,7 @@ export const PostFields = ({ spec, style, change }: Props) => (
         key={key}
         label={label}
         pipe={spec[key]}
+        from={postStock}
         onChoose={(pipe) =>
           pipe !== null && change(`Change ${label.toLowerCase()}`, { [key]: pipe })
         }
@@ -66,6 +69,7 @@ export const PostFields = ({ spec, style, change }: Props) => (
         label={label}
         pipe={spec[key]}
         none="None"
+        from={pipeStock}
         onChoose={(pipe) => void change(`Change ${label.toLowerCase()}`, { [key]: pipe })}
       />
     ))}
