@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { specId } from './ids.ts';
 import { label } from './quantities.ts';
+import type { Frozen } from './frozen.ts';
 
 /** The same yard built otherwise, for a customer to choose: each build of the plan by another. */
 export const alternativeSchema = z.strictObject({
@@ -9,3 +10,5 @@ export const alternativeSchema = z.strictObject({
   /** What takes the place of each build; builds that are not named stay. */
   instead: z.record(specId, specId),
 });
+
+export type Alternative = Frozen<z.infer<typeof alternativeSchema>>;

@@ -1,9 +1,10 @@
 import { tiesFault } from '../geometry/tiesFault.ts';
+import type { Alternative } from './alternative.ts';
 import type { Feature } from './feature.ts';
 import type { FenceLine } from './fenceLine.ts';
 import type { Gate, Leaf } from './gate.ts';
 import { leafCounts } from './gateWay.ts';
-import type { GateId, LineId, ObservationId, PinId, VertexId } from './ids.ts';
+import type { GateId, LineId, ObservationId, PinId, SpecId, VertexId } from './ids.ts';
 import { placeLine } from './issueLine.ts';
 import { legsOf } from './legsOf.ts';
 import type { Observation } from './observation.ts';
@@ -137,6 +138,13 @@ const wrongGate = (site: Site, gate: Gate): Wrong[] => [
   ...within(wrongAsSet(gate), 'asSet'),
 ];
 
+const wrongAlternative = (site: Site, { instead }: Alternative): Wrong[] =>
+  (Object.entries(instead) as [SpecId, SpecId][]).flatMap(([of, by]): Wrong[] => {
+    const gone = [of, by].find((id) => !Object.hasOwn(site.specs, id));
+    if (gone !== undefined) return [[['instead', of], 'fence specs of this site', gone]];
+    return of === by ? [[['instead', of], 'another fence spec than its own', by]] : [];
+  });
+
 const toldOf = ([where, expected, found]: Wrong): string =>
   `${placeLine(where)}: expected ${expected}, found ${quoted(found)}`;
 
@@ -192,12 +200,17 @@ function* everyWrong(site: Site): Generator<Wrong> {
   for (const [id, underlay] of Object.entries(site.underlays)) {
     yield* within(wrongTies(underlay), 'underlays', id);
   }
+  yield* within(wrongKeys(site.alternatives), 'alternatives');
+  for (const [id, alternative] of Object.entries(site.alternatives)) {
+    yield* within(wrongAlternative(site, alternative), 'alternatives', id);
+  }
 }
 
 /**
  * The first thing of a site that points at nothing, as one line, else null: a mark, line, leg,
  * spec or part that is not there, a hinge where a latch belongs, a gate with
- * another number of leaves than its way has, an observation that names one mark twice, a picture tied so that it lies nowhere, two vertices or leaves with one order key. A line of fewer than two marks is no fault.
+ * another number of leaves than its way has, an observation that names one mark twice, a picture tied so that it lies nowhere, two vertices, leaves or
+ * alternatives with one order key, an alternative that puts a build in place of itself. A line of fewer than two marks is no fault.
  */
 export const brokenReference = (site: Site): string | null => {
   const first = everyWrong(site).next();

@@ -90,7 +90,30 @@ describe('references', () => {
       'a1',
       'lines › line:1 › path › vertex:3 › order: expected a key that no other has, found "a1"',
     ],
-  ])('[S4] %s as %j is told in one line', (path, value, line) => {
+    [
+      'alternatives',
+      { 'alternative:1': { label: 'Tall', order: 'a0', instead: { 'spec:1': 'spec:9' } } },
+      'alternatives › alternative:1 › instead › spec:1: expected fence specs of this site, found "spec:9"',
+    ],
+    [
+      'alternatives',
+      { 'alternative:1': { label: 'Tall', order: 'a0', instead: { 'spec:8': 'spec:1' } } },
+      'alternatives › alternative:1 › instead › spec:8: expected fence specs of this site, found "spec:8"',
+    ],
+    [
+      'alternatives',
+      { 'alternative:1': { label: 'Tall', order: 'a0', instead: { 'spec:1': 'spec:1' } } },
+      'alternatives › alternative:1 › instead › spec:1: expected another fence spec than its own, found "spec:1"',
+    ],
+    [
+      'alternatives',
+      {
+        'alternative:1': { label: 'Tall', order: 'a0', instead: {} },
+        'alternative:2': { label: 'Heavy', order: 'a0', instead: {} },
+      },
+      'alternatives › alternative:2 › order: expected a key that no other has, found "a0"',
+    ],
+  ])('[S4] [S80] %s as %j is told in one line', (path, value, line) => {
     expect(brokenReference(changed(path, value))).toBe(line);
   });
 });

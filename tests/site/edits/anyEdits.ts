@@ -1,3 +1,9 @@
+import { addAlternative } from '../../../src/site/edits/addAlternative.ts';
+import { changeAlternative } from '../../../src/site/edits/changeAlternative.ts';
+import { moveAlternative } from '../../../src/site/edits/moveAlternative.ts';
+import { removeAlternative } from '../../../src/site/edits/removeAlternative.ts';
+import { setLineSpec } from '../../../src/site/edits/setLineSpec.ts';
+import { takeAlternative } from '../../../src/site/edits/takeAlternative.ts';
 import { addTownRule } from '../../../src/site/edits/addTownRule.ts';
 import { changeTownRule } from '../../../src/site/edits/changeTownRule.ts';
 import { oneWidth } from '../../../src/site/oneWidth.ts';
@@ -53,7 +59,15 @@ import { splitSide } from '../../../src/site/edits/splitSide.ts';
 import { startLine } from '../../../src/site/edits/startLine.ts';
 import { takeTownRules } from '../../../src/site/edits/takeTownRules.ts';
 import type { GateWay } from '../../../src/site/gateWay.ts';
-import type { FeatureId, GateId, LeafId, LineId, VertexId } from '../../../src/site/ids.ts';
+import type {
+  AlternativeId,
+  FeatureId,
+  GateId,
+  LeafId,
+  LineId,
+  SpecId,
+  VertexId,
+} from '../../../src/site/ids.ts';
 import type { Site } from '../../../src/site/site.ts';
 import type { TownRule } from '../../../src/site/townRule.ts';
 import { inches } from '../../../src/units/inches.ts';
@@ -138,6 +152,23 @@ const inventedRule = (n: number): TownRule => ({
   words: n % 5 ? 'In front yards' : '',
   source: '',
 });
+
+const build = (site: Site, n: number): SpecId => one(keysOf(site.specs), n);
+
+const alternative = (site: Site, { pick }: Move): AlternativeId =>
+  one(keysOf(site.alternatives), pick);
+
+/** A build put in place of that of a line, in an alternative. */
+const instead = (site: Site, move: Move): Site => {
+  // rarely are there an alternative and a second build already
+  const named = keysOf(site.alternatives).length > 0 ? site : addAlternative(site, 'First');
+  const [first] = Object.values(named.specs);
+  const so = first === undefined ? named : addSpec(named, `spec:${2 + (move.other % 3)}`, first);
+  const built = so.lines[line(so, move)]?.spec ?? 'spec:1';
+  return changeAlternative(so, alternative(so, move), {
+    instead: { [built]: build(so, move.other) },
+  });
+};
 
 /** Every verb that a random hand knows. */
 export const verbs: Readonly<Record<string, (site: Site, move: Move) => Site>> = {
@@ -267,6 +298,17 @@ export const verbs: Readonly<Record<string, (site: Site, move: Move) => Site>> =
   addSpec: (site, { other }) => {
     const [spec] = Object.values(site.specs);
     return spec === undefined ? site : addSpec(site, `spec:${other}`, spec);
+  },
+  setLineSpec: (site, move) => setLineSpec(site, line(site, move), build(site, move.other)),
+  addAlternative: (site, { other }) =>
+    addAlternative(site, ' '.repeat(other % 2) + (other % 7 || '')),
+  changeAlternative: (site, move) => instead(site, move),
+  moveAlternative: (site, move) =>
+    moveAlternative(site, alternative(site, move), move.other % 2 ? 'before' : 'behind'),
+  removeAlternative: (site, move) => removeAlternative(site, alternative(site, move)),
+  takeAlternative: (site, move) => {
+    const so = instead(site, move);
+    return takeAlternative(so, alternative(so, move), `was ${move.other}`);
   },
   removeSpec: (site, { pick }) => removeSpec(site, one(keysOf(site.specs), pick)),
   addHardware: (site, { other }) => {
