@@ -20,6 +20,9 @@ const divided = (value: bigint, by: bigint): bigint => {
 
 export const addMoney = (a: Money, b: Money): Money => money(a + b);
 
+/** The first amount less the second; below zero where that is more. */
+export const lessMoney = (a: Money, b: Money): Money => money(a - b);
+
 /**
  * A price times a quantity (to the millionth), rounded half away from zero to the millionth of the
  * currency's unit. RangeError for a quantity that is no finite number.
