@@ -21,6 +21,9 @@ const eaten = / --[a-z]/;
 /** A place in brackets may be left out. */
 const isNeeded = (place: string): boolean => !place.startsWith('[');
 
+/** Whether the last place takes any number of words. */
+const isOpen = ({ places }: Shape): boolean => places.at(-1)?.includes('…') ?? false;
+
 const listed = (names: readonly string[]): string => names.map((name) => `--${name}`).join(' ');
 
 /** Why a value cannot stand after an option; null where it can. */
@@ -88,7 +91,7 @@ export const readCall = (shape: Shape, args: readonly string[]): Parsed<Call> =>
   const values = new Map<string, string[]>();
   for (const token of tokensOf(shape, args)) {
     if (token.kind === 'positional') {
-      if (places.length === shape.places.length) {
+      if (places.length >= shape.places.length && !isOpen(shape)) {
         return unread(
           `lath ${shape.name}: ${quotedText(token.value)} is one word too many: expected ${shape.places.join(' ') || 'options only'}`,
         );

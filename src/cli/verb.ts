@@ -17,7 +17,10 @@ export interface Verb {
   readonly name: string;
   /** One line for `help`. */
   readonly does: string;
-  /** The word for each thing that is named without `--`, such as `SITE`; `[VERB]` may be left out. */
+  /**
+   * The word for each thing that is named without `--`, such as `SITE`; `[VERB]` may be left out, and a last
+   * `[OTHER …]` may be given any number of times.
+   */
   readonly places: readonly string[];
   readonly options: readonly Option[];
   /** A refusal is one line that says what, where and what was expected: the exit code is 2. */

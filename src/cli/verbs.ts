@@ -1,6 +1,7 @@
 import type { Verb } from './verb.ts';
 import { bring } from './verbs/bring.ts';
 import { calls } from './verbs/calls.ts';
+import { compare } from './verbs/compare.ts';
 import { flags } from './verbs/flags.ts';
 import { footing } from './verbs/footing.ts';
 import { help } from './verbs/help.ts';
@@ -19,6 +20,7 @@ export const verbs = (): readonly Verb[] => [
   layout,
   sheet,
   load,
+  compare,
   flags,
   opening,
   spacing,

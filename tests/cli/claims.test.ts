@@ -15,7 +15,7 @@ describe('what is said of a plan', () => {
     '[K23] nothing of $name says that it complies or is safe',
     async ({ text }) => {
       const files = { yard: text };
-      for (const verb of ['layout', 'load', 'flags', 'survey']) {
+      for (const verb of ['layout', 'load', 'compare', 'flags', 'survey']) {
         const said = await lath([verb, 'yard'], files);
         expect(said.err).toBe('');
         expect(said.out).not.toMatch(claim);

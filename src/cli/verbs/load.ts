@@ -1,10 +1,8 @@
 import type { Layout } from '../../engine/layout.ts';
 import type { Load } from '../../engine/load/load.ts';
 import { pricedLoad } from '../../engine/price/pricedLoad.ts';
-import { pricesFromCsv } from '../../importers/csv/pricesFromCsv.ts';
 import type { Site } from '../../site/site.ts';
 import { labourSource } from '../../trade/labour.ts';
-import { formatMoney, type Money } from '../../units/money.ts';
 import { priceTable } from '../../drawing/tables/priceTable.ts';
 import { cutTable } from '../../drawing/tables/cutTable.ts';
 import { loadTable } from '../../drawing/tables/loadTable.ts';
@@ -14,7 +12,10 @@ import { toCsv } from '../../exporters/csv/toCsv.ts';
 import { read, unread, type Parsed } from '../../units/parsed.ts';
 import { isGiven, valueOf, type Call } from '../call.ts';
 import type { Io } from '../io.ts';
+import { moneyWritten } from '../moneyWritten.ts';
+import { readPrices } from '../readPrices.ts';
 import { readSite } from '../readSite.ts';
+import { refusedLines } from '../refusedLines.ts';
 import { tableLines } from '../tableLines.ts';
 import type { Answer, Verb } from '../verb.ts';
 
@@ -45,27 +46,20 @@ const priced = async (
   { site, layout, load: found }: Laid,
   { file, call, io }: { readonly file: string; readonly call: Call; readonly io: Io },
 ): Promise<Parsed<Told>> => {
-  const text = await io.readText(file);
-  if (!text.ok) return text;
-  const list = pricesFromCsv(text.value);
-  if (!list.ok) return unread(`${file}: ${list.reason}`);
+  const list = await readPrices(io, file);
+  if (!list.ok) return list;
   const result = pricedLoad(site, layout, { load: found, list: list.value });
   const table = priceTable(result);
   if (isGiven(call, 'csv')) return read({ text: toCsv('List', [table]), json: null });
   const lines = [
-    ...list.value.refused.map(({ line, reason }) => `${file}: line ${line}: ${reason}`),
+    ...refusedLines(file, list.value),
     ...tableLines(table),
     ...(result.unpriced.length === 0
       ? []
       : [`no price for ${result.unpriced.join(', ')}: nothing of these is in the total`]),
     `hours: ${labourSource.text}`,
   ];
-  // amounts are exact and go out as they are written
-  const json = JSON.parse(
-    JSON.stringify({ ...result, refused: list.value.refused }, (_, value: unknown) =>
-      typeof value === 'bigint' ? formatMoney(value as Money) : value,
-    ),
-  ) as unknown;
+  const json = moneyWritten({ ...result, refused: list.value.refused });
   return read({ text: lines.join('\n'), json });
 };
 

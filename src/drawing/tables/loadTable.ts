@@ -3,8 +3,8 @@ import type { LoadLine } from '../../engine/loadLine.ts';
 import type { Site } from '../../site/site.ts';
 import { fineStyle } from '../../units/fineStyle.ts';
 import { formatLength } from '../../units/formatLength.ts';
-import { inches } from '../../units/inches.ts';
 import type { LengthStyle } from '../../units/lengthStyle.ts';
+import { amountText } from './amountText.ts';
 import type { Column, Table } from './table.ts';
 
 const columns: readonly Column[] = [
@@ -15,20 +15,6 @@ const columns: readonly Column[] = [
   { heading: 'How it was counted', align: 'left', share: 3 },
   { heading: 'Rule from', align: 'left', share: 2 },
 ];
-
-const amountText = (
-  count: number,
-  { unit }: Pick<LoadLine, 'unit'>,
-  style: LengthStyle,
-): string => {
-  if (unit === 'length') return formatLength(inches(count), style);
-  if (unit === 'cubic feet') {
-    const isMetric = style.system === 'mm' || style.system === 'm';
-    // 1 cu ft is 0.3048³ cubic metres
-    return isMetric ? `${(count * 0.3048 ** 3).toFixed(2)} m³` : `${count.toFixed(1)} cu ft`;
-  }
-  return String(count);
-};
 
 const soldText = (line: LoadLine, style: LengthStyle): string => {
   const { sold } = line;

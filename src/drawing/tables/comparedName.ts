@@ -1,0 +1,5 @@
+import type { Candidate } from '../../engine/compare/candidate.ts';
+
+/** What a compared yard is called at the head of its column. */
+export const comparedName = ({ label }: Pick<Candidate, 'label'>): string =>
+  label === '' ? 'As drawn' : label;

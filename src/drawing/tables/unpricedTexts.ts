@@ -1,0 +1,11 @@
+import type { Comparison } from '../../engine/compare/comparison.ts';
+import { comparedName } from './comparedName.ts';
+
+/** Of each yard side by side what has no price, by its code; no text for one that is priced whole. */
+export const unpricedTexts = ({ columns }: Comparison): string[] =>
+  columns.flatMap((one) => {
+    const unpriced = one.priced?.unpriced ?? [];
+    if (unpriced.length === 0) return [];
+    const codes = unpriced.join(', ');
+    return [`${comparedName(one)}: no price for ${codes}: nothing of these is in its amounts`];
+  });
