@@ -8,6 +8,7 @@ import { useBench, useLayout, useSite } from '../bench.ts';
 import { download } from '../files/download.ts';
 import { fileStem } from '../files/fileStem.ts';
 import { TableView } from '../TableView.tsx';
+import { Alternatives } from './alternatives/Alternatives.tsx';
 import { CountingFields } from './CountingFields.tsx';
 import { LoadPartView } from './LoadPartView.tsx';
 import { Prices } from './Prices.tsx';
@@ -68,6 +69,9 @@ export const LoadList = () => {
           <WorkFields />
           <Prices load={load} save={save} />
         </>
+      )}
+      {(lines.length > 0 || Object.keys(site.alternatives).length > 0) && (
+        <Alternatives save={save} />
       )}
       <details className="more">
         <summary>How this company counts</summary>

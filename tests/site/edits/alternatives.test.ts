@@ -136,6 +136,10 @@ describe('alternatives of a site', () => {
     expect(drawnAlike(mixed, tall)).toBe(true);
     expect(sheetText(tall)).toBe(sheetText(mixed));
     expect(saveSite(tall)).not.toBe(saveSite(mixed));
+    // nor does a build that is there for an alternative alone
+    const heavy = addSpec(tall, 'spec:heavy', { ...four, label: 'Heavy' });
+    expect(sheetText(heavy)).toBe(sheetText(mixed));
+    expect(sheetText(setLineSpec(heavy, 'line:1', 'spec:heavy'))).not.toBe(sheetText(mixed));
   });
 });
 
