@@ -60,7 +60,7 @@ describe('a yard and its alternatives, compared', () => {
   });
 
   it('[M10] a post that a gate has for itself stays', () => {
-    const thick = { label: '4', od: inches(4), wall: inches(0.226) };
+    const thick = { label: '4', od: inches(4), wall: inches(0.226), section: 'round' as const };
     const gated = gateOn(choices, 0, { from: 'middle', offset: 0 });
     const site = setGatePost(gated, firstGate(gated), thick);
     const sizes = compared(site).columns.map(({ layout }) =>
