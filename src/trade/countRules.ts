@@ -15,10 +15,15 @@ export type Basis =
   | 'barbed wire'
   | 'barbed wire post'
   | 'slatted fabric'
-  | 'receiver';
+  | 'receiver'
+  | 'boards'
+  | 'board'
+  | 'board on a rail'
+  | 'board rail at a post'
+  | 'panel';
 
 /** Sizes by which things of one rule are told apart. */
-export type Size = 'post' | 'rail' | 'height' | 'fabric' | 'arms';
+export type Size = 'post' | 'rail' | 'height' | 'board' | 'fabric' | 'arms';
 
 /** How many of its item a rule takes for each thing of its basis. */
 export type HowMany =
@@ -54,6 +59,10 @@ export interface CountRule {
 
 const published = (text: string): Source => ({ text, status: 'published' });
 const memory = (text: string): Source => ({ text: `${text}; from memory`, status: 'memory' });
+const practice: Source = {
+  text: 'common practice, no published source',
+  status: 'practice',
+};
 const company: Source = { text: 'company rule', status: 'practice' };
 
 const each = (times: number): HowMany => ({ kind: 'each', times });
@@ -240,6 +249,56 @@ export const countRules: readonly CountRule[] = [
     how: { kind: 'length' },
     says: 'As long as the fabric that has them.',
     source: company,
+  },
+  {
+    id: 'board',
+    item: 'Board',
+    part: 'fabric',
+    basis: 'board',
+    by: ['board', 'height'],
+    how: each(1),
+    says: 'One for every board and gap along the fence, the last one whole.',
+    source: company,
+  },
+  {
+    id: 'board-screw',
+    item: 'Screw for boards',
+    part: 'fittings',
+    basis: 'board on a rail',
+    by: [],
+    how: each(2),
+    says: 'Two where a board crosses a rail.',
+    source: practice,
+  },
+  {
+    id: 'board-rail-bracket',
+    item: 'Bracket for rails of boards',
+    part: 'fittings',
+    basis: 'board rail at a post',
+    by: [],
+    how: each(1),
+    says: 'One where a rail of boards ends at a post.',
+    source: company,
+  },
+  {
+    id: 'panel',
+    item: 'Panel',
+    part: 'fabric',
+    basis: 'panel',
+    by: ['board', 'height'],
+    how: each(1),
+    says: 'One a bay, whole or cut: what is cut off is not hung again.',
+    source: company,
+  },
+  {
+    id: 'panel-bracket',
+    item: 'Panel bracket',
+    part: 'fittings',
+    basis: 'panel',
+    by: [],
+    how: each(4),
+    says: 'Two at each end of a panel.',
+    source: practice,
   },
   {
     id: 'receiver',

@@ -24,6 +24,8 @@ export const labourTasks: readonly LabourTask[] = [
   { id: 'brace', task: 'Brace and truss a terminal', by: 'brace', hours: 0.3, per: 'each' },
   { id: 'fabric', task: 'Stretch and tie fabric', by: 'fabric', hours: 3, per: 'hundred feet' },
   { id: 'barbed', task: 'Barbed wire', by: 'barbed wire', hours: 0.8, per: 'hundred feet' },
+  { id: 'boards', task: 'Rail and board fence', by: 'boards', hours: 10, per: 'hundred feet' },
+  { id: 'panel', task: 'Hang a panel', by: 'panel', hours: 0.5, per: 'each' },
   { id: 'leaf', task: 'Hang a gate leaf', by: 'leaf', hours: 1.5, per: 'each' },
 ];
 

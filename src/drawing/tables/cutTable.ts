@@ -39,11 +39,26 @@ const rowsOf = (sticks: readonly TicketStick[]): Row[] => {
   return rows;
 };
 
-const nouns = { rail: 'stick', fabric: 'roll', post: 'stick' } as const;
+const nouns = {
+  rail: 'stick',
+  fabric: 'roll',
+  post: 'stick',
+  lumber: 'stick',
+  panel: 'panel',
+} as const;
+
+const tooLongText = {
+  rail: 'longer than any stick',
+  fabric: 'longer than any stick',
+  post: 'longer than any stick',
+  lumber: 'longer than any stick',
+  panel: 'wider than the panel',
+} as const;
 
 /** How near to the fewest that anybody can do with, in words. */
 const provenText = ({ ticket: { bought, least }, kind }: LoadTicket): string => {
   const many = `${bought} ${nouns[kind]}${bought === 1 ? '' : 's'}`;
+  if (kind === 'panel') return `${many} to be cut, one a bay`;
   return bought === least
     ? `${many}, proven the fewest`
     : `${many}; proven that ${least} at least are needed`;
@@ -67,7 +82,7 @@ export const cutTable = (cut: LoadTicket, { lengths }: Pick<Site, 'lengths'>): T
       ...ticket.tooLong.map(({ length, for: name }) => [
         '',
         'none',
-        `${say(length)} ${name}: longer than any stick`,
+        `${say(length)} ${name}: ${tooLongText[cut.kind]}`,
         '',
       ]),
     ],

@@ -8,7 +8,7 @@ import type { FenceSpec } from '../../site/fenceSpec.ts';
 import type { Site } from '../../site/site.ts';
 import { fineStyle } from '../../units/fineStyle.ts';
 import { formatLength } from '../../units/formatLength.ts';
-import { inches } from '../../units/inches.ts';
+import { inches, type Inches } from '../../units/inches.ts';
 import type { Carry } from '../carry/carry.ts';
 import type { Flag, FlagPlace } from '../flag.ts';
 import { closedOn } from '../keepOut/closedOn.ts';
@@ -17,6 +17,7 @@ import { reachInto } from '../keepOut/reachInto.ts';
 import { shiftClear } from '../keepOut/shiftClear.ts';
 import type { Run } from '../layout.ts';
 import type { Post } from '../post.ts';
+import { longestBay } from '../posts/longestBay.ts';
 import { digs } from '../wall/digs.ts';
 import type { LaidLines } from '../posts/layLines.ts';
 import type { LaidRun } from '../posts/layRuns.ts';
@@ -140,17 +141,24 @@ const namesOver = (
 };
 
 /** The places of the bays of a run that are over their maximum. */
-const baysOver = ({ spaces }: Run, { maxBay }: FenceSpec): readonly number[] =>
-  spaces.flatMap((space, n) =>
-    space.kind === 'bay' && space.length > maxBay * (1 + 1e-9) + slack ? [n] : [],
-  );
+const baysOver = (
+  { spaces, posts }: Run,
+  spec: FenceSpec,
+  laid: LaidLines['posts'],
+): readonly number[] => {
+  const odOf = (n: number): Inches => laid[posts[n]?.post ?? 'post:']?.od ?? spec.linePost.od;
+  return spaces.flatMap((space, n) => {
+    const longest = longestBay(spec, [odOf(n), odOf(n + 1)]);
+    return space.kind === 'bay' && space.length > longest * (1 + 1e-9) + slack ? [n] : [];
+  });
+};
 
 const bayFlag = (site: Site, laid: LaidLines, { run, seated }: LaidRun, n: number): Flag[] => {
   const write = writer(site);
   const length = run.spaces[n]?.length ?? 0;
-  const { maxBay } = seated.spec;
   const [a, b] = [run.posts[n], run.posts[n + 1]].map((stop) => laid.posts[stop?.post ?? 'post:']);
   if (a === undefined || b === undefined) return [];
+  const longest = longestBay(seated.spec, [a.od, b.od]);
   const over = namesOver(site, laid.keepOuts, { start: a.at, end: b.at, bow: 0 }, 0);
   return [
     {
@@ -158,7 +166,7 @@ const bayFlag = (site: Site, laid: LaidLines, { run, seated }: LaidRun, n: numbe
       rule: 'bay over its maximum',
       place: { kind: 'leg', line: run.line, id: run.legs[0] ?? 'vertex:' },
       at: midpoint(a.at, b.at),
-      message: `Between posts ${a.tag} and ${b.tag} no hole can be dug${over === '' ? '' : ` for ${over}`}: a bay of ${write(length)}, ${write(length - maxBay)} over the largest of ${write(maxBay)}. Move the line, or have the place found exactly so that less is closed.`,
+      message: `Between posts ${a.tag} and ${b.tag} no hole can be dug${over === '' ? '' : ` for ${over}`}: a bay of ${write(length)}, ${write(length - longest)} over the largest of ${write(longest)}. Move the line, or have the place found exactly so that less is closed.`,
     },
   ];
 };
@@ -169,7 +177,11 @@ const bayFlags = (site: Site, laid: LaidLines, carry: Carry): Flag[] => {
   return laid.runs.flatMap((each) => {
     const { run, seated } = each;
     if (laid.unfilled.has(run.line)) return [];
-    const over = known.take(run.id, [run, seated.spec], () => baysOver(run, seated.spec));
+    const { spec } = seated;
+    // only panels ask how thick the posts are
+    const ods =
+      spec.infill.kind === 'panels' ? run.posts.map(({ post }) => laid.posts[post]?.od) : [];
+    const over = known.take(run.id, [run, spec, ...ods], () => baysOver(run, spec, laid.posts));
     return over.flatMap((n) => bayFlag(site, laid, each, n));
   });
 };

@@ -22,8 +22,8 @@ const bracePipe = ({ topRail }: FenceSpec): Pipe => {
   return { label, od, wall };
 };
 
-const isBraced = ({ topRail, fabricHeight }: FenceSpec): boolean =>
-  topRail === null || fabricHeight >= braceRailFrom.height;
+const isBraced = ({ infill, topRail, fabricHeight }: FenceSpec): boolean =>
+  infill.kind === 'chain link' && (topRail === null || fabricHeight >= braceRailFrom.height);
 
 /**
  * The braces of a piece of fabric: from each terminal at its ends to the next post, where its build asks

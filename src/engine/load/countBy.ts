@@ -87,7 +87,10 @@ const ownLines = (
   grouped(things, (one) => codeOf(rule, one))
     .flatMap((same): LoadLine[] => {
       const [first] = same;
-      const taken = same.reduce((sum, one) => sum + takenBy(rule.how, one, settings), 0);
+      const taken = same.reduce(
+        (sum, one) => sum + one.count * takenBy(rule.how, one, settings),
+        0,
+      );
       const count = timesOf(rule, settings) * taken;
       if (first === undefined || count === 0) return [];
       const [item, code] = [nameOf(rule, first, style), codeOf(rule, first)];

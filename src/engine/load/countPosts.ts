@@ -18,12 +18,13 @@ const cut = ({ length }: Post): number => Math.round(length / spot);
 
 /** Posts of one use, pipe and length on one line of the load list, the longest of a use first. */
 export const countPosts = (posts: readonly Post[], site: Site): LoadLine[] =>
-  grouped(posts, (post) => [what(post), post.pipe, post.od, cut(post)].join('|'))
+  grouped(posts, (post) => [what(post), post.pipe, post.od, post.section, cut(post)].join('|'))
     .flatMap((same): LoadLine[] => {
       const [first] = same;
       if (first === undefined) return [];
       const wall = pipeOf(site, first)?.wall ?? null;
-      const size = wall === null ? String(first.od) : `${first.od}x${wall}`;
+      const across = `${first.od}${wall === null ? '' : `x${wall}`}`;
+      const size = first.section === 'square' ? `${across}-square` : across;
       return [
         {
           part: 'posts',

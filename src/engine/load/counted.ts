@@ -11,9 +11,10 @@ export interface CountedOn {
   readonly gates: readonly GateId[];
 }
 
-/** One thing that rules count: what it is, how long or high, and what it measures. */
+/** Things alike that rules count: what they are, how many, how long or high each is, and what it measures. */
 export interface Counted {
   readonly basis: Basis;
+  readonly count: number;
   /** Along it, or up it: inches. */
   readonly length: Inches;
   readonly sizes: Sizes;

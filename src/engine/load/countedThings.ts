@@ -1,26 +1,16 @@
 import type { Pipe } from '../../site/pipe.ts';
 import { inches } from '../../units/inches.ts';
-import type { Basis } from '../../trade/countRules.ts';
 import type { GateLayout, Layout } from '../layout.ts';
 import { standsByGate, type Post, type PostId } from '../post.ts';
 import { fabricOf } from '../structure/fabricOf.ts';
+import { boardThings } from './boardThings.ts';
 import { bracesOf, type Brace } from './braces.ts';
 import type { Counted } from './counted.ts';
 import type { HungPiece } from './hungPieces.ts';
+import { panelThings } from './panelThings.ts';
+import { onPosts, thing } from './thing.ts';
 
 const rails = ['topRail', 'middleRail', 'bottomRail'] as const;
-
-const thing = (basis: Basis, hung: HungPiece, more: Partial<Counted>): Counted => ({
-  basis,
-  length: hung.piece.length,
-  sizes: {},
-  on: { posts: [], lines: [hung.piece.line], gates: [] },
-  ...more,
-});
-
-const onPosts = (...posts: readonly Post[]): Pick<Counted, 'on'> => ({
-  on: { posts: posts.map(({ id }) => id), lines: [], gates: [] },
-});
 
 const endsOf = ({ posts }: HungPiece): readonly Post[] =>
   [posts[0], posts.at(-1)].flatMap((p) => p ?? []);
@@ -37,7 +27,7 @@ const fabricThings = (hung: HungPiece): Counted[] => {
       thing('fabric end', hung, {
         ...height,
         ...onPosts(post),
-        sizes: { post: post.od, height: spec.fabricHeight },
+        sizes: { post, height: spec.fabricHeight },
       }),
     ),
     ...posts.slice(1, -1).map((post) => thing('line post', hung, { ...height, ...onPosts(post) })),
@@ -47,7 +37,7 @@ const fabricThings = (hung: HungPiece): Counted[] => {
 const railEnd = (hung: HungPiece, post: Post, rail: Pipe): Counted =>
   thing('rail end', hung, {
     ...onPosts(post),
-    sizes: { post: post.od, rail },
+    sizes: { post, rail },
   });
 
 const railThings = (hung: HungPiece): Counted[] => {
@@ -69,7 +59,7 @@ const braceThings = (hung: HungPiece, brace: Brace): Counted[] => [
   thing('brace', hung, {
     length: brace.length,
     ...onPosts(brace.terminal),
-    sizes: { post: brace.terminal.od, rail: brace.pipe },
+    sizes: { post: brace.terminal, rail: brace.pipe },
   }),
   railEnd(hung, brace.terminal, brace.pipe),
   railEnd(hung, brace.next, brace.pipe),
@@ -82,20 +72,38 @@ const barbedThings = (hung: HungPiece): Counted[] => {
   return [thing('barbed wire', hung, { length })];
 };
 
+/** What is between the posts of a piece, by what its build has there. */
+const infillThings = (hung: HungPiece): Counted[] => {
+  const { infill } = hung.spec;
+  switch (infill.kind) {
+    case 'chain link':
+      return [
+        ...fabricThings(hung),
+        ...railThings(hung),
+        ...bracesOf(hung.piece, hung.spec, hung.posts).flatMap((brace) => braceThings(hung, brace)),
+      ];
+    case 'boards':
+      return boardThings(hung, infill);
+    case 'panels':
+      return panelThings(hung, infill);
+  }
+};
+
 /** Posts over which a top rail runs, with it; every other post of fence or gate has a cap of its own. */
 const capThings = (all: readonly HungPiece[], posts: readonly Post[]): Counted[] => {
   const ends = new Set<PostId>(all.flatMap((hung) => endsOf(hung).map(({ id }) => id)));
   const under = new Map<PostId, Counted>();
   const armed = new Map<PostId, Counted>();
   for (const hung of all) {
-    const { topRail, barbedWire } = hung.spec;
+    const { infill, barbedWire } = hung.spec;
+    const topRail = infill.kind === 'chain link' ? hung.spec.topRail : null;
     for (const post of hung.posts) {
       if (barbedWire !== null) {
-        const sizes = { post: post.od, arms: barbedWire.arms };
+        const sizes = { post, arms: barbedWire.arms };
         armed.set(post.id, thing('barbed wire post', hung, { ...onPosts(post), sizes }));
       }
       if (topRail === null || ends.has(post.id)) continue;
-      const sizes = { post: post.od, rail: topRail };
+      const sizes = { post, rail: topRail };
       under.set(post.id, thing('post under a rail', hung, { ...onPosts(post), sizes }));
     }
   }
@@ -103,8 +111,9 @@ const capThings = (all: readonly HungPiece[], posts: readonly Post[]): Counted[]
     .filter((post) => !under.has(post.id) && !standsByGate(post))
     .map((post): Counted => ({
       basis: 'post without a rail over it',
+      count: 1,
       length: post.above,
-      sizes: { post: post.od },
+      sizes: { post },
       ...onPosts(post),
     }));
   return [...under.values(), ...bare, ...armed.values()];
@@ -117,6 +126,7 @@ const receiverThings = (gates: readonly GateLayout[]): Counted[] =>
       : [
           {
             basis: 'receiver',
+            count: 1,
             length: receiver.hole.depth,
             sizes: {},
             on: { posts: [], lines: [], gates: [id] },
@@ -129,12 +139,7 @@ export const countedThings = (
   all: readonly HungPiece[],
   layout: Pick<Layout, 'posts' | 'gates'>,
 ): readonly Counted[] => [
-  ...all.flatMap((hung) => [
-    ...fabricThings(hung),
-    ...railThings(hung),
-    ...bracesOf(hung.piece, hung.spec, hung.posts).flatMap((brace) => braceThings(hung, brace)),
-    ...barbedThings(hung),
-  ]),
+  ...all.flatMap((hung) => [...infillThings(hung), ...barbedThings(hung)]),
   ...capThings(all, Object.values<Post>(layout.posts)),
   ...receiverThings(Object.values<GateLayout>(layout.gates)),
 ];

@@ -42,9 +42,10 @@ const clearOf = ({ piece, posts }: HungPiece): Inches => {
 };
 
 const railsOf = (hung: HungPiece): Cut[] => {
+  const { infill } = hung.spec;
   const along = rails.flatMap(([key, name]): Cut[] => {
     const pipe = hung.spec[key];
-    if (pipe === null) return [];
+    if (pipe === null || infill.kind !== 'chain link') return [];
     return [{ pipe, joined: 'may be', length: clearOf(hung), for: `${nameOf(hung)} ${name}` }];
   });
   const braces = bracesOf(hung.piece, hung.spec, hung.posts).map(
@@ -94,7 +95,8 @@ export const fabricTickets = (
   { roll }: Counting,
   style: LengthStyle,
 ): LoadTicket[] => {
-  const sized = all.map((hung) => ({
+  const woven = all.filter(({ spec }) => spec.infill.kind === 'chain link');
+  const sized = woven.map((hung) => ({
     hung,
     fabric: { height: hung.spec.fabricHeight, ...fabricOf(hung.spec) },
   }));
@@ -120,7 +122,7 @@ export const fabricTickets = (
   );
 };
 
-/** The cuts of posts from long pipe, pipe by pipe; none where they are bought cut. */
+/** The cuts of posts of round pipe from long pipe, pipe by pipe; none where they are bought cut. */
 export const postTickets = (
   posts: readonly Post[],
   site: Site,
@@ -130,7 +132,7 @@ export const postTickets = (
   const style = site.lengths;
   const piped = posts.flatMap((post) => {
     const pipe = pipeOf(site, post);
-    return pipe === null ? [] : [{ post, pipe }];
+    return pipe === null || post.section === 'square' ? [] : [{ post, pipe }];
   });
   return grouped(
     piped.toSorted((a, b) => a.pipe.od - b.pipe.od || a.pipe.wall - b.pipe.wall),

@@ -5,8 +5,11 @@ import type { LoadLine } from '../loadLine.ts';
 export interface LoadTicket {
   readonly code: string;
   readonly item: string;
-  /** Rolls of fabric are joined by weaving, sticks of rail end to end, posts not at all. */
-  readonly kind: 'rail' | 'fabric' | 'post';
+  /**
+   * Rolls of fabric are joined by weaving, sticks of rail end to end, posts not at all, and lumber on a
+   * post. Panels are cut one by one.
+   */
+  readonly kind: 'rail' | 'fabric' | 'post' | 'lumber' | 'panel';
   readonly ticket: CutTicket;
 }
 

@@ -17,6 +17,8 @@ import { countPosts } from './countPosts.ts';
 import { fabricTickets, postTickets, railTickets } from './cutTickets.ts';
 import { hungPieces } from './hungPieces.ts';
 import type { Load, LoadTicket } from './load.ts';
+import { lumberTickets } from './lumberTickets.ts';
+import { panelTickets } from './panelTickets.ts';
 import { sleeveLines } from './sleeveLines.ts';
 import { soldAsSticks, soldIn } from './sold.ts';
 
@@ -37,6 +39,8 @@ const stickRules = {
   rail: 'Rails from post to post and braces to the next one, between the faces of the posts.',
   fabric: '',
   post: 'All posts of this pipe, cut from long pipe.',
+  lumber: 'Rails of boards from middle to middle of two posts, added up.',
+  panel: '',
 } as const;
 
 /** A line for the pipe of a ticket, as long as all its pieces. */
@@ -90,13 +94,15 @@ export const loadOf = (site: Site, layout: Layout): Load => {
   const rails = railTickets(hung, settings, style);
   const rolls = fabricTickets(hung, settings, style);
   const cutPosts = postTickets(posts, site, settings);
-  const sticks = new Map([...cutPosts, ...rails, ...rolls].map((one) => [one.code, one]));
+  const lumber = lumberTickets(hung, settings, style);
+  const tickets = [...cutPosts, ...rails, ...lumber, ...rolls];
+  const sticks = new Map(tickets.map((one) => [one.code, one]));
   const gates = (Object.keys(site.gates) as GateId[]).toSorted();
   const lines = [
     ...countPosts(posts, site),
     ...countPlates(posts),
     ...countGravel(posts, settings.gravel),
-    ...[...cutPosts, ...rails].map(pipeLine),
+    ...[...cutPosts, ...rails, ...lumber].map(pipeLine),
     ...(settings.railJoint === 'sleeve' ? sleeveLines(rails) : []),
     ...countBy(countRules, countedThings(hung, layout), { settings, style }),
     ...countGates(gates, site),
@@ -110,6 +116,6 @@ export const loadOf = (site: Site, layout: Layout): Load => {
   const placeOf = ({ part }: LoadLine): number => loadParts.indexOf(part);
   return {
     lines: lines.toSorted((a, b) => placeOf(a) - placeOf(b)),
-    tickets: [...cutPosts, ...rails, ...rolls],
+    tickets: [...tickets, ...panelTickets(hung, style)],
   };
 };

@@ -1,3 +1,5 @@
+import { slug } from './slug.ts';
+import type { PostGirth } from '../posts/postGirth.ts';
 import type { FenceSpec } from '../../site/fenceSpec.ts';
 import type { Pipe } from '../../site/pipe.ts';
 import type { Size } from '../../trade/countRules.ts';
@@ -10,22 +12,28 @@ type Arms = NonNullable<FenceSpec['barbedWire']>['arms'];
 
 /** What a counted thing measures: lengths and outside diameters in inches. */
 export interface Sizes {
-  readonly post?: Inches;
+  readonly post?: PostGirth;
   readonly rail?: Pipe;
   readonly height?: Inches;
+  /** A board or panel by its name and width. */
+  readonly board?: { readonly label: string; readonly width: Inches };
   readonly fabric?: { readonly height: Inches; readonly mesh: Inches; readonly wire: Inches };
   readonly arms?: Arms;
 }
 
 const codeOf = (size: Size, sizes: Sizes): string | null => {
-  const { post, rail, height, fabric, arms } = sizes;
+  const { post, rail, height, board, fabric, arms } = sizes;
   switch (size) {
     case 'post':
-      return post === undefined ? null : String(post);
+      return post === undefined ? null : `${post.od}${post.section === 'square' ? '-square' : ''}`;
     case 'rail':
       return rail === undefined ? null : `${rail.od}x${rail.wall}`;
     case 'height':
       return height === undefined ? null : `${height}in`;
+    case 'board':
+      return board === undefined
+        ? null
+        : [slug(board.label), `${board.width}in`].filter(Boolean).join('-');
     case 'fabric':
       return fabric === undefined ? null : `${fabric.height}in-${fabric.mesh}-${fabric.wire}`;
     case 'arms':
@@ -38,14 +46,20 @@ export const sizeCodes = (by: readonly Size[], sizes: Sizes): string[] =>
   by.flatMap((size) => codeOf(size, sizes) ?? []);
 
 const wordsOf = (size: Size, sizes: Sizes, style: LengthStyle): string | null => {
-  const { post, rail, height, fabric, arms } = sizes;
+  const { post, rail, height, board, fabric, arms } = sizes;
   switch (size) {
     case 'post':
-      return post === undefined ? null : `${pipeSize(post, style)} post`;
+      return post === undefined
+        ? null
+        : `${pipeSize(post.od, style)}${post.section === 'square' ? ' square' : ''} post`;
     case 'rail':
       return rail === undefined ? null : `${pipeSize(rail.od, style)} rail`;
     case 'height':
       return height === undefined ? null : formatLength(height, style);
+    case 'board':
+      return board === undefined
+        ? null
+        : [board.label, `${formatLength(board.width, style)} wide`].filter(Boolean).join(', ');
     case 'fabric':
       return fabric === undefined
         ? null

@@ -14,7 +14,7 @@ export interface AskedCourse {
 
 /** All that lays out a course, of which the rest of its chain is no part. */
 const madeOf = ({ chain, legs, from, to, length, bow, wall }: Course): unknown[] => {
-  const made: unknown[] = [chain.id, length, bow, wall];
+  const made: unknown[] = [chain.id, chain.line.hook, length, bow, wall];
   for (const { vertex, mark, at } of [from, to]) made.push(vertex, mark, at.x, at.y);
   for (const leg of legs) {
     const { id, start, end } = leg;

@@ -11,6 +11,8 @@ import { larger } from './markPosts.ts';
 import type { SeatedCourse } from './seatLines.ts';
 import { pointAt } from './course.ts';
 import { equalBays } from './equalBays.ts';
+import { longestBay, widestPanel } from './longestBay.ts';
+import { panelStations } from './panelStations.ts';
 import { spaceOut, type Closed } from './spaceOut.ts';
 
 /** A post on a run that does not stand at a mark. `station` in inches along the run. */
@@ -124,6 +126,16 @@ const linePosts = (
 const fromWest = (a: SitePoint, b: SitePoint): boolean =>
   Math.abs(b.x - a.x) > spot ? a.x < b.x : a.y <= b.y;
 
+/** How thick the posts of a run are that stand before its line posts do, inches. */
+const thicknesses = ({ course, from, to }: SeatedCourse, own: readonly RunPost[]) => {
+  const known = new Map<PostId, Inches>([
+    [`post:${course.from.mark}`, from.od],
+    [`post:${course.to.mark}`, to.od],
+    ...own.map(({ id, pipe }) => [id, pipe.od] as const),
+  ]);
+  return (id: PostId): Inches => known.get(id) ?? inches(0);
+};
+
 /** What a run is filled with and on what ground, by its course; stations in plan. */
 export interface RunGrounds {
   readonly closed: readonly Closed[];
@@ -132,31 +144,66 @@ export interface RunGrounds {
   readonly grade: GradeLine | null;
 }
 
+/** Two posts that stand, and all that is between them; stations in plan. */
+interface Between {
+  readonly from: number;
+  readonly to: number;
+  /** How thick the two are, inches. */
+  readonly posts: readonly [Inches, Inches];
+}
+
+/** Panels that step are level, and so is what they are measured along. */
+const isLevel = ({ spec, course: { chain, legs } }: SeatedCourse): boolean =>
+  spec.infill.kind === 'panels' && legs.every(({ id }) => chain.line.stepped[id] === true);
+
+/** Stations of line posts along a length where no ground is closed. */
+const onOpenGround = ({ spec, course }: SeatedCourse, length: Inches, { posts }: Between) => {
+  const { infill, linePost } = spec;
+  const width = widestPanel(spec);
+  if (infill.kind === 'panels' && width !== null) {
+    const [from, to] = posts;
+    const { hook } = course.chain.line;
+    return panelStations(
+      length,
+      { from, to, line: linePost.od },
+      { width, last: infill.last, hook },
+    );
+  }
+  const bays = equalBays(length, spec.maxBay);
+  return Array.from({ length: bays.count - 1 }, (_, n) => (n + 1) * bays.length);
+};
+
 /**
  * Stations along the run, in plan, of the line posts between two others: spaced parallel to the
  * grade (ASTM F567-07 4.1), in ground of which some is closed. Where two ways are as good as each
  * other the one told from the west counts, so that a line drawn backwards gets the same posts.
  */
 const between = (
-  { spec, course }: SeatedCourse,
-  from: number,
-  to: number,
-  { closed, grade }: RunGrounds,
+  seated: SeatedCourse,
+  part: Between,
+  { closed, grade: known }: RunGrounds,
 ): number[] => {
+  const { spec, course } = seated;
+  const { from, to, posts } = part;
+  const grade = isLevel(seated) ? null : known;
   const along = (at: number) => (grade === null ? at : slopeAt(grade, inches(at)));
   const inPlan = (at: number) => (grade === null ? at : planAt(grade, inches(at)));
   const [start, end] = [along(from), along(to)];
   const length = inches(end - start);
-  if (closed.length === 0) {
-    const bays = equalBays(length, spec.maxBay);
-    return Array.from({ length: bays.count - 1 }, (_, n) => inPlan(start + (n + 1) * bays.length));
-  }
+  const open = onOpenGround(seated, length, part).map((at) => start + at);
+  if (closed.length === 0) return open.map(inPlan);
+  const isClosed = (at: number) =>
+    closed.some((piece) => along(piece.from) < at && at < along(piece.to));
+  if (spec.infill.kind === 'panels' && !open.some(isClosed)) return open.map(inPlan);
   const ahead = fromWest(pointAt(course, from), pointAt(course, to));
   const own = closed.map((piece) => {
     const [low, high] = [along(piece.from), along(piece.to)];
     return ahead ? { from: low - start, to: high - start } : { from: end - high, to: end - low };
   });
-  const { stations } = spaceOut(length, spec.maxBay, own);
+  // where the posts at the two ends are thinner than line posts less is left between centres
+  const { od } = spec.linePost;
+  const longest = Math.min(longestBay(spec), ...posts.map((end) => longestBay(spec, [end, od])));
+  const { stations } = spaceOut(length, inches(longest), own);
   const told = ahead
     ? stations.map((at) => start + at)
     : stations.toReversed().map((at) => end - at);
@@ -178,6 +225,7 @@ export const runPosts = (
   const posts: Run['posts'][number][] = [];
   const spaces: Space[] = [];
   const lines: RunPost[] = [];
+  const odOf = thicknesses(seated, [...own, ...stood]);
   all.forEach((node, n) => {
     posts.push({ post: node.id, station: inches(node.station) });
     const next = all[n + 1];
@@ -186,7 +234,12 @@ export const runPosts = (
       spaces.push({ kind: 'gate', length: inches(next.station - node.station), gate: node.opens });
       return;
     }
-    const stations = between(seated, node.station, next.station, grounds);
+    const part = {
+      from: node.station,
+      to: next.station,
+      posts: [odOf(node.id), odOf(next.id)] as const,
+    };
+    const stations = between(seated, part, grounds);
     const filled = linePosts(seated, stations, lines.length);
     lines.push(...filled);
     posts.push(...filled.map(({ id, station }) => ({ post: id, station: inches(station) })));

@@ -4,11 +4,21 @@ import { curveSpacing } from '../../trade/curveSpacing.ts';
 import { inches } from '../../units/inches.ts';
 import type { Course } from './course.ts';
 
-/** What a course is built to: on a curve with bays as short as its radius asks for. */
-export const specOn = ({ legs }: Course, spec: FenceSpec): FenceSpec => {
+const onCurve = ({ legs }: Course, spec: FenceSpec): FenceSpec => {
   const [leg] = legs;
   const arc = leg === undefined ? null : arcOf(leg);
   if (arc === null || spec.onCurves === 'as straight') return spec;
   const maxBay = inches(Math.min(spec.maxBay, curveSpacing(inches(arc.radius))));
   return { ...spec, maxBay };
 };
+
+/** Only fabric is stretched: nothing else needs posts to stretch it from. */
+const unstretched = (spec: FenceSpec): FenceSpec =>
+  spec.infill.kind === 'chain link' ? spec : { ...spec, pullInterval: null, pullGrade: null };
+
+/**
+ * What a course is built to: on a curve with bays as short as its radius asks for, and with pull posts only
+ * where it has fabric.
+ */
+export const specOn = (course: Course, spec: FenceSpec): FenceSpec =>
+  unstretched(onCurve(course, spec));

@@ -1,6 +1,7 @@
 import type { FenceSpec } from '../../site/fenceSpec.ts';
 import type { LineId } from '../../site/ids.ts';
 import type { Course } from './course.ts';
+import { longestBay } from './longestBay.ts';
 import { holeFor } from './holeFor.ts';
 
 /** Fence lines that are laid out without line posts, and why. */
@@ -17,10 +18,10 @@ interface Asked {
   readonly spec: FenceSpec;
 }
 
-const shorterThanHole = (
-  { maxBay, linePost, fabricHeight }: FenceSpec,
-  { wall }: Course,
-): boolean => maxBay < holeFor({ post: linePost, fabricHeight, leaf: null, wall }).diameter;
+const shorterThanHole = (spec: FenceSpec, { wall }: Course): boolean => {
+  const { linePost: post, fabricHeight } = spec;
+  return longestBay(spec) < holeFor({ post, fabricHeight, leaf: null, wall }).diameter;
+};
 
 /**
  * Lines whose largest bay is shorter than the hole of a line post, and, where a site would take
@@ -32,7 +33,7 @@ export const unfilledOf = (asked: readonly Asked[]): Unfilled => {
   for (const { course, spec } of asked) {
     const { id } = course.chain;
     if (shorterThanHole(spec, course)) unfilled.set(id, 'bay shorter than a hole');
-    else counts.set(id, (counts.get(id) ?? 0) + course.length / spec.maxBay);
+    else counts.set(id, (counts.get(id) ?? 0) + course.length / longestBay(spec));
   }
   let total = [...counts.values()].reduce((sum, count) => sum + count, 0);
   for (const [id, count] of [...counts].toSorted(([, a], [, b]) => b - a)) {

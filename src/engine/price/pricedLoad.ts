@@ -99,8 +99,8 @@ const amountOf = (
   if (by === 'leaf') return leaves;
   if (by === 'old fence') return work.tearOut / hundredFeet;
   const own = things.filter(({ basis }) => basis === by);
-  if (per === 'each') return own.length;
-  return own.reduce((sum, { length }) => sum + length, 0) / hundredFeet;
+  if (per === 'each') return own.reduce((sum, { count }) => sum + count, 0);
+  return own.reduce((sum, { count, length }) => sum + count * length, 0) / hundredFeet;
 };
 
 const tasksOf = (site: Site, layout: Layout, { prices }: PriceList): PricedTask[] => {

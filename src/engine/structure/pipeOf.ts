@@ -8,7 +8,7 @@ import { solidAtMost } from './solidAtMost.ts';
 /** The pipe of a post as the builds and gates that it serves say it; null where none of them is that thick. */
 export const pipeOf = (
   { specs, lines, gates }: Pick<Site, 'specs' | 'lines' | 'gates'>,
-  post: Pick<Post, 'od' | 'pipe' | 'lines' | 'gates'>,
+  post: Pick<Post, 'od' | 'section' | 'pipe' | 'lines' | 'gates'>,
 ): Pipe | null => {
   const built = post.lines.flatMap((id): FenceSpec[] => {
     const spec = specs[lines[id]?.spec ?? 'spec:'];
@@ -18,6 +18,9 @@ export const pipeOf = (
     ...post.gates.map((id) => (gates[id] as Gate | undefined)?.post ?? null),
     ...built.flatMap(({ gatePost, terminalPost, linePost }) => [gatePost, terminalPost, linePost]),
   ];
-  const own = all.find((one) => one?.od === post.od && one.label === post.pipe) ?? null;
+  const own =
+    all.find(
+      (one) => one?.od === post.od && one.section === post.section && one.label === post.pipe,
+    ) ?? null;
   return own === null ? null : solidAtMost(own);
 };
