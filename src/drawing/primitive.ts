@@ -1,4 +1,5 @@
 import type { SitePoint } from '../geometry/point.ts';
+import type { Infill } from '../site/infill.ts';
 import type { Radians } from '../units/radians.ts';
 import type { Hatch } from './hatch.ts';
 import type { Ink } from './ink.ts';
@@ -44,9 +45,10 @@ export type Primitive =
       readonly sweep: Radians;
       readonly pen: PenName;
     }
-  /** Wire fence as the drafting standards draw it: long dashes with an x between. */
+  /** Fence as drafting draws it: long dashes with a sign between that says what it is. */
   | {
       readonly kind: 'fence';
+      readonly of: Infill['kind'];
       readonly points: readonly SitePoint[];
       readonly closed: boolean;
       readonly pen: PenName;

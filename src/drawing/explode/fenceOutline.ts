@@ -4,6 +4,7 @@ import { distance } from '../../geometry/distance.ts';
 import { lerp } from '../../geometry/lerp.ts';
 import { moved } from '../../geometry/moved.ts';
 import type { PaperPoint } from '../../geometry/point.ts';
+import type { Infill } from '../../site/infill.ts';
 import { radians } from '../../units/radians.ts';
 import { clippedShares } from './clippedSegment.ts';
 import { segmentsOutline } from './polylineOutline.ts';
@@ -11,13 +12,19 @@ import type { Outline } from '../outline.ts';
 
 /**
  * Wire fence as road and site drawings draw it: long dashes with an x between (drafting practice,
- * from memory). From one x to the next, half the height of an x, and the gap round it; paper inches.
+ * from memory); boards have two bars there and panels a box, ours. From one sign to the next, half the height of a sign, and the gap round it; paper inches.
  */
 const period = 0.42;
 const arm = 0.035;
 const gap = 0.06;
 /** A piece that runs far beyond any window has no more than this many. */
 const most = 4000;
+
+/** What the fence is, and the part of the paper that its signs are worked out for; null for all. */
+export interface FenceLook {
+  readonly of: Infill['kind'];
+  readonly window: Bounds | null;
+}
 
 const crossAt = (at: PaperPoint, along: number) =>
   [1, 3].map(
@@ -28,6 +35,26 @@ const crossAt = (at: PaperPoint, along: number) =>
       ] as const,
   );
 
+/** Two bars across the fence, a board's width apart. */
+const barsAt = (at: PaperPoint, along: number) =>
+  [-0.018, 0.018].map((off) => {
+    const middle = moved(at, radians(along), off);
+    const across = radians(along + Math.PI / 2);
+    return [moved(middle, across, arm), moved(middle, across, -arm)] as const;
+  });
+
+/** A box with two sides along the fence. */
+const boxAt = (at: PaperPoint, along: number) => {
+  const corners = [1, 3, 5, 7].map((eighth) =>
+    moved(at, radians(along + (eighth * Math.PI) / 4), arm),
+  );
+  return corners.map((corner, n) => [corner, corners[(n + 1) % 4] ?? corner] as const);
+};
+
+const signAt = { 'chain link': crossAt, boards: barsAt, panels: boxAt } as const satisfies Readonly<
+  Record<Infill['kind'], unknown>
+>;
+
 /** An x in a piece shorter than this would leave no dash beside it, paper inches. */
 const leastWithCross = 2.5 * gap;
 
@@ -37,8 +64,7 @@ const crossesIn = (length: number): number => Math.min(most, Math.floor(length /
 /** One straight piece with so many x: the same number of dashes either way it is drawn. */
 const piece = (
   [a, b]: readonly [PaperPoint, PaperPoint],
-  count: number,
-  window: Bounds | null,
+  { count, window, of }: { readonly count: number } & FenceLook,
 ): Outline => {
   const length = distance(a, b);
   const shares = clippedShares(a, b, window);
@@ -57,7 +83,7 @@ const piece = (
   });
   return segmentsOutline([
     ...lines,
-    ...middles.flatMap((middle) => crossAt(at(middle), bearing(a, b))),
+    ...middles.flatMap((middle) => signAt[of](at(middle), bearing(a, b))),
   ]);
 };
 
@@ -68,7 +94,7 @@ const piece = (
 export const fenceOutline = (
   points: readonly PaperPoint[],
   closed: boolean,
-  window: Bounds | null,
+  look: FenceLook,
 ): Outline => {
   const around = closed ? [...points, ...points.slice(0, 1)] : points;
   let bare = 0;
@@ -79,6 +105,6 @@ export const fenceOutline = (
     bare = own > 0 ? 0 : bare + length;
     const one = own === 0 && bare >= period && length >= leastWithCross;
     if (one) bare = 0;
-    return piece([from, to], one ? 1 : own, window);
+    return piece([from, to], { ...look, count: one ? 1 : own });
   });
 };

@@ -72,7 +72,7 @@ export const markAtoms = (
       const { points, closed, pen } = primitive;
       const outline =
         primitive.kind === 'fence'
-          ? fenceOutline(onPaper(points), closed, window)
+          ? fenceOutline(onPaper(points), closed, { of: primitive.of, window })
           : polylineOutline(onPaper(points), closed);
       return outline.length === 0 ? [] : [{ do: 'stroke', pen: pens[pen], outline }];
     }

@@ -1,4 +1,5 @@
 import { trackPoints } from '../../geometry/track.ts';
+import type { Infill } from '../../site/infill.ts';
 import type { SitePoint } from '../../geometry/point.ts';
 import type { Layout, LineLayout, Run } from '../../engine/layout.ts';
 import type { Primitive } from '../primitive.ts';
@@ -21,11 +22,15 @@ const fencedPieces = (run: Run, layout: Layout): SitePoint[][] => {
 };
 
 /**
- * The wire of one fence line, from post to post and not across openings; on a curve it bends at every
+ * What hangs on one fence line, from post to post and not across openings; on a curve it bends at every
  * post. A line that could not be
  * laid out shows as a ghost of its legs.
  */
-export const drawFence = (line: LineLayout, layout: Layout): readonly Primitive[] => {
+export const drawFence = (
+  line: LineLayout,
+  layout: Layout,
+  of: Infill['kind'],
+): readonly Primitive[] => {
   if (line.runs.length === 0) {
     return line.legs.map((leg) => ({
       kind: 'polyline',
@@ -39,7 +44,7 @@ export const drawFence = (line: LineLayout, layout: Layout): readonly Primitive[
       const [first, last] = [points[0], points.at(-1)];
       if (first === undefined || last === undefined) return [];
       const through = run.bow === 0 ? [first, last] : points;
-      return [{ kind: 'fence', points: through, closed: false, pen: 'fence' }];
+      return [{ kind: 'fence', of, points: through, closed: false, pen: 'fence' }];
     }),
   );
 };

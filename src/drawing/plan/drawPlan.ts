@@ -10,6 +10,7 @@ import type { Beside, Primitive } from '../primitive.ts';
 import { chainSide } from './chainSide.ts';
 import { drawChain } from './drawChain.ts';
 import { drawFeature } from './drawFeature.ts';
+import { infillOn } from './infillOn.ts';
 import { drawFence } from './drawFence.ts';
 import { drawFlags } from './drawFlags.ts';
 import { drawGate, gateLabel } from './drawGate.ts';
@@ -130,7 +131,7 @@ export const drawPlan = (
       ...drawWallTops(site, layout),
       ...drawClearGround(site, layout),
     ],
-    fence: () => lines.flatMap((line) => drawFence(line, layout)),
+    fence: () => lines.flatMap((line) => drawFence(line, layout, infillOn(site, line.id))),
     gates: () => gates.flatMap(drawGate),
     posts: () => values(layout.posts).flatMap((post) => drawPost(post, next.get(post.id))),
     pins: () => drawHeld(layout),

@@ -1,22 +1,24 @@
 import type { FenceSpec } from '../../site/fenceSpec.ts';
+import { infillWord } from '../../site/infillWord.ts';
 import type { Site } from '../../site/site.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import { inches } from '../../units/inches.ts';
 import type { LengthStyle } from '../../units/lengthStyle.ts';
 import { shortStyle } from './shortStyle.ts';
 
-/** Where a post ends against the top of the fabric; `above` in inches, negative below. */
-const endText = (above: number, style: LengthStyle): string => {
-  if (above === 0) return 'level with the top of the fabric';
+/** Where a post ends against the top of what hangs from it; `above` in inches, negative below. */
+const endText = (above: number, noun: string, style: LengthStyle): string => {
+  if (above === 0) return `level with the top of the ${noun}`;
   const by = formatLength(inches(Math.abs(above)), shortStyle(style));
-  return `${by} ${above > 0 ? 'above' : 'below'} the top of the fabric`;
+  return `${by} ${above > 0 ? 'above' : 'below'} the top of the ${noun}`;
 };
 
 const specText = (spec: FenceSpec, style: LengthStyle): string => {
   const height = formatLength(spec.fabricHeight, style);
-  const line = endText(spec.lineAbove, style);
-  const terminal = endText(spec.terminalAbove, style);
-  return `fabric ${height} high; line posts end ${line}, all others ${terminal}.`;
+  const noun = infillWord(spec.infill);
+  const line = endText(spec.lineAbove, noun, style);
+  const terminal = endText(spec.terminalAbove, noun, style);
+  return `${noun} ${height} high; line posts end ${line}, all others ${terminal}.`;
 };
 
 /**

@@ -33,6 +33,9 @@ const windRow = ({ use, wide, wind, pipe }: PostStructure, { say, fine }: Writes
   if (wind === 'too solid') {
     return [[planned, 'wind: more solid than open frames go', openFrameSource.text]];
   }
+  if (wind === 'square') {
+    return [[planned, 'wind: square posts are not compared', 'for a licensed professional']];
+  }
   const { nameWith, solidity, push, bends, capacity, longest, steel } = wind;
   const most = use === 'line post' ? `bays to ${say(longest)}` : `${say(longest)} at most`;
   return [

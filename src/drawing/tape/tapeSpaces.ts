@@ -1,4 +1,5 @@
 import type { GateLayout, Layout } from '../../engine/layout.ts';
+import type { Infill } from '../../site/infill.ts';
 import type { Site } from '../../site/site.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import { inches, type Inches } from '../../units/inches.ts';
@@ -7,6 +8,7 @@ import { radians } from '../../units/radians.ts';
 import type { Atom } from '../atom.ts';
 import { fenceOutline } from '../explode/fenceOutline.ts';
 import { rectangleOutline, segmentsOutline } from '../explode/polylineOutline.ts';
+import { infillOn } from '../plan/infillOn.ts';
 import { bestOf } from '../lettering/bestOf.ts';
 import { labelAt, type LabelStyle } from '../lettering/label.ts';
 import type { Lettered } from '../lettering/lettered.ts';
@@ -50,8 +52,12 @@ const letter = (
   return { ...nothing, texts: label.texts };
 };
 
-/** A bay: wire from post to post, and its length over it where that fits. */
-const drawBay = ({ x, width }: Between, apart: Inches, { style, room }: TapeSheet): Lettered => {
+/** A bay: fence from post to post, and its length over it where that fits. */
+const drawBay = (
+  { x, width }: Between,
+  { apart, of }: { readonly apart: Inches; readonly of: Infill['kind'] },
+  { style, room }: TapeSheet,
+): Lettered => {
   const wire: Atom = {
     do: 'stroke',
     pen: { ink: 'fence', width: 0.018, dash: [] },
@@ -61,7 +67,7 @@ const drawBay = ({ x, width }: Between, apart: Inches, { style, room }: TapeShee
         { x: x + width, y: fence },
       ],
       false,
-      null,
+      { of, window: null },
     ),
   };
   const text = formatLength(apart, style);
@@ -174,9 +180,10 @@ const drawWall = (piece: TapePiece, reach: TapeReach): Atom[] => {
     }));
 };
 
-/** What lies between the posts of a piece: wire and openings, and a wall at an end that has one. */
+/** What lies between the posts of a piece: fence and openings, and a wall at an end that has one. */
 export const tapeSpaces = (piece: TapePiece, reach: TapeReach, sheet: TapeSheet): Lettered => {
   const stops = stopsOf(piece);
+  const of = infillOn(sheet.site, piece.run.line);
   const readings = readingsOf(piece, sheet.style);
   const apart = (from: PieceStop, to: PieceStop): Inches =>
     inches(Math.abs((readings.get(to.post) ?? 0) - (readings.get(from.post) ?? 0)));
@@ -186,7 +193,7 @@ export const tapeSpaces = (piece: TapePiece, reach: TapeReach, sheet: TapeSheet)
     const between = { from, to, x, width: xAt(reach, to.station) - x };
     return from.next?.kind === 'gate'
       ? drawOpening(between, reach, sheet)
-      : drawBay(between, apart(from, to), sheet);
+      : drawBay(between, { apart: apart(from, to), of }, sheet);
   });
   return {
     lines: [...lettered.flatMap(({ lines }) => lines), ...drawWall(piece, reach)],

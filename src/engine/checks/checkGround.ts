@@ -1,5 +1,6 @@
 import { sum, inches } from '../../units/inches.ts';
 import type { FenceSpec } from '../../site/fenceSpec.ts';
+import { infillWord } from '../../site/infillWord.ts';
 import type { Site } from '../../site/site.ts';
 import { fineStyle } from '../../units/fineStyle.ts';
 import { formatLength } from '../../units/formatLength.ts';
@@ -91,6 +92,7 @@ const under = (
     };
   };
   const limit = spec.gapUnder;
+  const noun = infillWord(spec.infill);
   return [
     ...(gap === null || !shows(gap.size - limit)
       ? []
@@ -100,7 +102,7 @@ const under = (
             rule: 'gap under the fabric',
             place: legOf(run),
             at: at(gap),
-            message: `${between(gap)} the ground lies ${say(gap.size)} below the fabric: expected ${say(limit)} at most; hold a post there, or let the fabric follow in shorter bays.`,
+            message: `${between(gap)} the ground lies ${say(gap.size)} below the ${noun}: expected ${say(limit)} at most; hold a post there, or let the ${noun} follow in shorter bays.`,
           },
         ]),
     ...(buried === null || !shows(buried.size)
@@ -111,7 +113,7 @@ const under = (
             rule: 'fabric in the ground',
             place: legOf(run),
             at: at(buried),
-            message: `${between(buried)} the ground rises ${say(buried.size)} over the bottom of the fabric: cut the high point (Caltrans Standard Specifications 80-3.03).`,
+            message: `${between(buried)} the ground rises ${say(buried.size)} over the bottom of the ${noun}: cut the high point (Caltrans Standard Specifications 80-3.03).`,
           },
         ]),
   ];

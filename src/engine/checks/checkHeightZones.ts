@@ -3,6 +3,7 @@ import { slack } from '../../geometry/tolerance.ts';
 import type { Feature } from '../../site/feature.ts';
 import type { FenceSpec } from '../../site/fenceSpec.ts';
 import { verticesOf } from '../../site/pathOrder.ts';
+import { infillWord } from '../../site/infillWord.ts';
 import type { Site } from '../../site/site.ts';
 import { barbedArms } from '../../trade/barbedWire.ts';
 import { heightZoneLimits } from '../../trade/heightZoneLimits.ts';
@@ -56,7 +57,7 @@ const messageOf = (line: string, { zone, spec, pieces }: Found, site: Site): str
   const wall = Math.max(...pieces.map((piece) => piece.wall));
   const top = overGround(spec, wall);
   const parts = [
-    `fabric ${write(spec.fabricHeight)}`,
+    `${infillWord(spec.infill)} ${write(spec.fabricHeight)}`,
     ...(spec.gapUnder > 0 ? [`${write(spec.gapUnder)} under it`] : []),
     ...(wall > 0 ? [`a wall of ${write(wall)}`] : []),
     ...(spec.barbedWire === null ? [] : [`barbed wire ${write(barbedArms.reach)} over it`]),

@@ -2,8 +2,10 @@ import { centroid } from '../../geometry/centroid.ts';
 import { slack } from '../../geometry/tolerance.ts';
 import type { SitePoint } from '../../geometry/point.ts';
 import type { Feature } from '../../site/feature.ts';
+import type { Infill } from '../../site/infill.ts';
 import type { FenceSpec } from '../../site/fenceSpec.ts';
 import type { Gate, Leaf } from '../../site/gate.ts';
+import { infillWord } from '../../site/infillWord.ts';
 import { verticesOf } from '../../site/pathOrder.ts';
 import type { Site } from '../../site/site.ts';
 import { defaultGapUnder } from '../../trade/gapUnder.ts';
@@ -38,11 +40,16 @@ const limitsText = (limits: readonly PoolLimit[], say: Say): string =>
 
 /** How far apart the rails of a build are, the nearest two, inches; null where there are not two. */
 const railsApart = ({
+  infill,
   topRail,
   middleRail,
   bottomRail,
   fabricHeight,
 }: FenceSpec): Inches | null => {
+  if (infill.kind === 'boards') {
+    return infill.rails < 2 ? null : inches(fabricHeight / (infill.rails - 1));
+  }
+  if (infill.kind === 'panels') return null;
   const heights = [
     ...(bottomRail === null ? [] : [0]),
     ...(middleRail === null ? [] : [fabricHeight / 2]),
@@ -50,6 +57,17 @@ const railsApart = ({
   ];
   const apart = heights.slice(1).map((height, n) => height - (heights[n] ?? 0));
   return apart.length === 0 ? null : inches(Math.min(...apart));
+};
+
+/** What boards leave open, and that panels do not say: nothing for fabric, whose mesh says it. */
+const openFlags = (infill: Infill, name: string, say: Say): string[] => {
+  const { limit, source } = poolSlats;
+  const most = `round a pool at most ${say(limit)} where rails can be climbed (${source.text})`;
+  if (infill.kind === 'panels') {
+    return [`${name}: nobody has said how wide its panels are open: ${most}.`];
+  }
+  if (infill.kind !== 'boards' || infill.gap <= limit + slack) return [];
+  return [`${name} has ${say(infill.gap)} between boards: ${most}.`];
 };
 
 const lineFlags = (line: LineLayout, spec: FenceSpec, site: Site, say: Say): Flag[] => {
@@ -90,10 +108,14 @@ const lineFlags = (line: LineLayout, spec: FenceSpec, site: Site, say: Say): Fla
       : [
           plant(
             'gap under a pool barrier',
-            `${name} may have ${say(spec.gapUnder)} under its fabric: round a pool at most ${limitsText(poolGaps, say)}.`,
+            `${name} may have ${say(spec.gapUnder)} under its ${infillWord(spec.infill)}: round a pool at most ${limitsText(poolGaps, say)}.`,
           ),
         ]),
-    ...(strictMesh === undefined || mesh <= strictMesh.limit + slack || woven
+    ...openFlags(spec.infill, name, say).map((message) => plant('gaps of a pool barrier', message)),
+    ...(spec.infill.kind !== 'chain link' ||
+    strictMesh === undefined ||
+    mesh <= strictMesh.limit + slack ||
+    woven
       ? []
       : [
           plant(

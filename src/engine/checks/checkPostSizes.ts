@@ -37,7 +37,9 @@ const buildFlags = (site: Site, laid: LaidLines): Flag[] =>
   [...firstLines(site, laid)].flatMap(([id, line]): Flag[] => {
     const spec = site.specs[id];
     const at = laid.lines[line]?.legs[0]?.start;
-    const sizes = spec === undefined ? null : postsForHeight(spec.fabricHeight);
+    // the table is of chain link
+    const isTold = spec?.infill.kind === 'chain link';
+    const sizes = isTold ? postsForHeight(spec.fabricHeight) : null;
     if (spec === undefined || at === undefined || sizes === null) return [];
     const thin = thinIn(spec, sizes, site);
     if (thin.length === 0) return [];
@@ -56,6 +58,10 @@ const gateFlags = (gate: GateLayout, site: Site, laid: LaidLines): GateFlag[] =>
     if (row === null) {
       const message = `a leaf of ${wide} is wider than the table of gate posts goes (${source}): its posts are for a licensed professional to say.`;
       return [{ level: 'settle', rule: 'leaf wider than the table', message }];
+    }
+    if (post.section === 'square') {
+      const message = `post ${post.tag}, ${pipeSize(post.od, site.lengths)} square, carries a leaf of ${wide}: the table of gate posts is of round pipe (${row.source.text}); hinges and latch have to be made for a square post.`;
+      return [{ level: 'caution', rule: 'leaf on a square post', message }];
     }
     if (post.od >= row.post.od - slack) return [];
     const mend: Mend = {

@@ -1,5 +1,6 @@
 import { slack } from '../../geometry/tolerance.ts';
 import type { SpecId } from '../../site/ids.ts';
+import { infillWord } from '../../site/infillWord.ts';
 import type { Site } from '../../site/site.ts';
 import { frostSource } from '../../trade/frost.ts';
 import { mostOpenFrame, openFrameSource } from '../../trade/openFrames.ts';
@@ -13,6 +14,7 @@ import type { Mend } from '../mend.ts';
 import type { LaidLines } from '../posts/layLines.ts';
 import { firstLines } from '../structure/firstLines.ts';
 import { deepest } from '../structure/poleFooting.ts';
+import { isCompared } from '../structure/windOnPost.ts';
 import { shortestBay } from '../structure/shortestBay.ts';
 import { postStructures, type PostStructure } from '../structure/postStructures.ts';
 
@@ -20,6 +22,8 @@ import { postStructures, type PostStructure } from '../structure/postStructures.
 interface Stood {
   readonly id: SpecId;
   readonly label: string;
+  /** What hangs between its posts. */
+  readonly noun: string;
   readonly maxBay: Inches;
   /** Whether bays are not as short as the wind asks for already. */
   readonly mayShorten: boolean;
@@ -49,12 +53,20 @@ const worstOfUses = <T extends Pick<PostStructure, 'use'>>(
   return [...worst.values()];
 };
 
-const solid = ({ label, plant, posts }: Stood): Flag[] =>
+const square = ({ label, plant, posts }: Stood): Flag[] => {
+  const found = posts.filter(({ wind }) => wind === 'square');
+  if (found.length === 0) return [];
+  const uses = [...new Set(found.map(({ use }) => `${use}s`))].join(', ');
+  const message = `${label}: square ${uses} are not compared with the wind, only round pipe is: they are for a licensed professional to say.`;
+  return [plant({ rule: 'square posts in the wind', message })];
+};
+
+const solid = ({ label, noun, plant, posts }: Stood): Flag[] =>
   posts.some(({ wind }) => wind === 'too solid')
     ? [
         plant({
           rule: 'too solid for the table',
-          message: `${label}: fabric more than ${100 * mostOpenFrame} % solid is no open frame (${openFrameSource.text}): its wind is for a licensed professional to say.`,
+          message: `${label}: ${noun} more than ${100 * mostOpenFrame} % solid is no open frame (${openFrameSource.text}): its wind is for a licensed professional to say.`,
         }),
       ]
     : [];
@@ -64,7 +76,7 @@ const bent = (
   one: PostStructure,
 ): Flag[] => {
   const { wind, use, post, wide, pipe } = one;
-  if (wind === null || wind === 'too solid' || wind.bends <= wind.capacity) return [];
+  if (!isCompared(wind) || wind.bends <= wind.capacity) return [];
   const where = `${label} in ${wind.nameWith(fine)}`;
   const bends = `bend by ${shareText(wind.bends / wind.capacity)} of what ${pipe.label} of ${wind.steel} steel may bear`;
   const sources = `${windSource.text}; ${bendingSource.text}`;
@@ -86,7 +98,7 @@ const bent = (
 /** Of the posts of each use the one that its wind bends by the largest share of what it may bear. */
 const mostBent = (posts: readonly PostStructure[]): PostStructure[] => {
   const share = ({ wind }: PostStructure): number =>
-    wind === null || wind === 'too solid' ? 0 : wind.bends / wind.capacity;
+    isCompared(wind) ? wind.bends / wind.capacity : 0;
   return worstOfUses(posts, (one, most) => share(one) > share(most) + 1e-9);
 };
 
@@ -158,6 +170,7 @@ export const checkStructure = (site: Site, laid: LaidLines): Flag[] => {
     const stood: Stood = {
       id,
       label: spec.label,
+      noun: infillWord(spec.infill),
       maxBay: spec.maxBay,
       mayShorten: site.conditions.bays === 'by build',
       plant: (told) => ({ level: 'settle', place: { kind: 'line', id: line }, at, ...told }),
@@ -167,6 +180,7 @@ export const checkStructure = (site: Site, laid: LaidLines): Flag[] => {
     };
     return [
       ...solid(stood),
+      ...square(stood),
       ...mostBent(stood.posts).flatMap((one) => bent(stood, one)),
       ...aboveFrost(stood),
       ...shallow(stood),

@@ -15,7 +15,7 @@ export interface FitRow {
   readonly against: 'post' | 'frame';
   /** What it is fixed to, in words: `the hinge post`, `the frame of leaf 2`. */
   readonly on: string;
-  /** Null where the gate has no post there, or nobody has said what the frame is of. */
+  /** Null where the gate has no post there, where that is square, or nobody has said what the frame is of. */
   readonly od: Inches | null;
   /** What the part is made for; null where nobody has said. */
   readonly low: Inches | null;
@@ -34,7 +34,9 @@ const mountsFor = (gate: Gate, laid: GateLayout, { posts }: Pick<Layout, 'posts'
   const leaves = leavesOf(gate);
   const post = (end: End): Mount => {
     const id = laid.posts?.[end];
-    const od = (id === undefined ? undefined : posts[id]?.od) ?? null;
+    const stands = id === undefined ? undefined : posts[id];
+    // what parts are made for is told of round posts
+    const od = stands?.section === 'round' ? stands.od : null;
     return { against: 'post', on: postName(gate, end), od };
   };
   const frame = (n: number): Mount => ({

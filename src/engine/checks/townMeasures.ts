@@ -2,6 +2,7 @@ import type { SitePoint } from '../../geometry/point.ts';
 import { slack } from '../../geometry/tolerance.ts';
 import type { FenceLine } from '../../site/fenceLine.ts';
 import type { FenceSpec } from '../../site/fenceSpec.ts';
+import { infillWord } from '../../site/infillWord.ts';
 import type { Site } from '../../site/site.ts';
 import type { TownMeasure } from '../../site/townRule.ts';
 import { barbedArms } from '../../trade/barbedWire.ts';
@@ -70,7 +71,7 @@ const higher = ({ laid, spec }: Stood, limit: Inches, site: Site): string | null
   const high = spec.fabricHeight + wall + arms;
   if (high <= limit + slack) return null;
   const parts = [
-    `fabric ${say(spec.fabricHeight, site)} high`,
+    `${infillWord(spec.infill)} ${say(spec.fabricHeight, site)} high`,
     ...(arms === 0
       ? []
       : [`barbed wire to ${say(arms, site)} over it (${barbedArms.source.text})`]),
@@ -148,14 +149,16 @@ export const townMeasures: Readonly<Record<TownMeasure, Compare>> = {
       : `round a pool and ${say(spec.fabricHeight, site)} high`,
   ),
   'gap under fabric no more than': perLine(({ spec }, limit, site) =>
-    spec.gapUnder <= limit + slack ? null : `may have ${say(spec.gapUnder, site)} under its fabric`,
+    spec.gapUnder <= limit + slack
+      ? null
+      : `may have ${say(spec.gapUnder, site)} under its ${infillWord(spec.infill)}`,
   ),
   'fence no nearer the boundary than': nearBoundary,
   'holes no shallower than': shallowHoles,
   'barbed wire no lower than': perLine(({ spec }, limit, site) =>
     spec.barbedWire === null || spec.fabricHeight >= limit - slack
       ? null
-      : `barbed wire begins over fabric ${say(spec.fabricHeight, site)} high`,
+      : `barbed wire begins over ${infillWord(spec.infill)} ${say(spec.fabricHeight, site)} high`,
   ),
   'clear passage no less than': narrowPassages,
 };

@@ -202,7 +202,7 @@ const between = (
   });
   // where the posts at the two ends are thinner than line posts less is left between centres
   const { od } = spec.linePost;
-  const longest = Math.min(longestBay(spec), ...posts.map((end) => longestBay(spec, [end, od])));
+  const longest = Math.min(longestBay(spec), ...posts.map((one) => longestBay(spec, [one, od])));
   const { stations } = spaceOut(length, inches(longest), own);
   const told = ahead
     ? stations.map((at) => start + at)

@@ -94,7 +94,8 @@ const hangingOf = ({ leaf, laid, gate, spec, post, pipe }: Hung, lateral: number
 /**
  * What the leaves of a gate that turn do to their posts, hanging still: weight from width, height, frame
  * and fabric (those of the build where a leaf does not say), the load at the hinges, and how far the latch
- * side comes down, and the hole that its moment asks for. A post on a wall has none. Their weight stays, so the ground bears no more than its class says. None for a leaf whose post is not placed or of which nobody knows the pipe.
+ * side comes down, and the hole that its moment asks for. A post on a wall has none. Their weight stays, so the ground bears no more than its class says. None for a leaf
+ * whose post is not placed, is square, or of which nobody knows the pipe.
  */
 export const leafHangings = (
   site: Pick<Site, 'gates' | 'lines' | 'specs' | 'conditions'>,
@@ -109,6 +110,7 @@ export const leafHangings = (
     const post = posts[hungFrom(gate, layout, n) ?? 'post:'];
     const pipe = post === undefined ? null : pipeOf(site, post);
     if (leaf === undefined || post === undefined || pipe === null) return [];
+    if (post.section === 'square') return [];
     return hangingOf({ leaf, laid, gate, spec, post, pipe }, soilOf(site.conditions).lateral);
   });
 };

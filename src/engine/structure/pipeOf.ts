@@ -1,6 +1,6 @@
 import type { FenceSpec } from '../../site/fenceSpec.ts';
 import type { Gate } from '../../site/gate.ts';
-import type { Pipe } from '../../site/pipe.ts';
+import type { PostPipe } from '../../site/postPipe.ts';
 import type { Site } from '../../site/site.ts';
 import type { Post } from '../post.ts';
 import { solidAtMost } from './solidAtMost.ts';
@@ -9,7 +9,7 @@ import { solidAtMost } from './solidAtMost.ts';
 export const pipeOf = (
   { specs, lines, gates }: Pick<Site, 'specs' | 'lines' | 'gates'>,
   post: Pick<Post, 'od' | 'section' | 'pipe' | 'lines' | 'gates'>,
-): Pipe | null => {
+): PostPipe | null => {
   const built = post.lines.flatMap((id): FenceSpec[] => {
     const spec = specs[lines[id]?.spec ?? 'spec:'];
     return spec === undefined ? [] : [spec];

@@ -1,6 +1,6 @@
 import type { FenceSpec } from '../../site/fenceSpec.ts';
 import type { SpecId } from '../../site/ids.ts';
-import type { Pipe } from '../../site/pipe.ts';
+import type { PostPipe } from '../../site/postPipe.ts';
 import type { Site } from '../../site/site.ts';
 import { inches, type Inches } from '../../units/inches.ts';
 import { hungFrom } from '../gate/hungFrom.ts';
@@ -10,12 +10,12 @@ import { footing, type Footing } from './footing.ts';
 import { heldPosts, type HeldPost } from './heldPosts.ts';
 import { lateralOf } from './lateralOf.ts';
 import { pipeOf } from './pipeOf.ts';
-import { windOnPost, type WindOnPost } from './windOnPost.ts';
+import { isCompared, windOnPost, type Uncompared, type WindOnPost } from './windOnPost.ts';
 
 /** What one post of a build, that holds the most fence of its use, pipe and hole, is compared with. Lengths in inches. */
 export interface PostStructure extends HeldPost {
-  readonly pipe: Pipe;
-  readonly wind: WindOnPost | 'too solid' | null;
+  readonly pipe: PostPipe;
+  readonly wind: WindOnPost | Uncompared | null;
   /** Its hole by every rule; by the pole formula too where a wind is told. */
   readonly footing: Footing;
   /** Lateral bearing that was counted on, pounds per square foot for each foot of depth. */
@@ -58,10 +58,7 @@ const structureOf = (
       dug: held.post.hole.diameter,
       into: 'soil',
       frost: conditions.frost,
-      pole:
-        wind === null || wind === 'too solid'
-          ? null
-          : { push: wind.push, lateral, held: 'by nothing' },
+      pole: isCompared(wind) ? { push: wind.push, lateral, held: 'by nothing' } : null,
     }),
   };
 };

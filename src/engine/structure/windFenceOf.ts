@@ -1,6 +1,6 @@
 import type { FenceSpec } from '../../site/fenceSpec.ts';
 import { barbedStrand } from '../../trade/barbedWire.ts';
-import { closedBy } from './closedBy.ts';
+import { closedBy, type Closed } from './closedBy.ts';
 import { fabricOf } from './fabricOf.ts';
 import type { WindFence, WindRail } from './fenceWind.ts';
 
@@ -10,18 +10,33 @@ const rails = [
   ['bottom rail', 'bottomRail'],
 ] as const;
 
-/** A build as wind meets it, but for its posts: the usual fabric where nobody has said. Lengths in inches. */
+/** How solid what hangs between the posts is: panels of which nobody has said are taken to be all solid. */
+const closedOf = (spec: FenceSpec): Closed => {
+  const { infill, solid } = spec;
+  switch (infill.kind) {
+    case 'chain link':
+      return closedBy(fabricOf(spec), solid);
+    case 'boards':
+      return { solidity: infill.width / (infill.width + infill.gap), shape: 'flat' };
+    case 'panels':
+      return { solidity: solid ?? 1, shape: 'flat' };
+  }
+};
+
+/**
+ * A build as wind meets it, but for its posts: the usual fabric where nobody has said, whose mesh stands
+ * for what ice closes in boards and panels too. Lengths in inches.
+ */
 export const windFenceOf = (spec: FenceSpec): Omit<WindFence, 'post'> => {
-  const fabric = fabricOf(spec);
-  const { barbedWire } = spec;
+  const { barbedWire, infill } = spec;
   return {
-    ...closedBy(fabric, spec.solid),
-    ...fabric,
+    ...closedOf(spec),
+    ...fabricOf(spec),
     fabricHeight: spec.fabricHeight,
     gapUnder: spec.gapUnder,
     rails: rails.flatMap(([part, own]): WindRail[] => {
       const rail = spec[own];
-      return rail === null ? [] : [{ part, od: rail.od }];
+      return rail === null || infill.kind !== 'chain link' ? [] : [{ part, od: rail.od }];
     }),
     barbedWire: barbedWire && { strands: barbedWire.strands, across: barbedStrand.across },
   };

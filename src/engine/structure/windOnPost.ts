@@ -1,6 +1,6 @@
 import type { Conditions } from '../../site/conditions.ts';
 import type { FenceSpec } from '../../site/fenceSpec.ts';
-import type { Pipe } from '../../site/pipe.ts';
+import type { PostPipe } from '../../site/postPipe.ts';
 import type { PipeGrade } from '../../trade/steel.ts';
 import { inches, type Inches } from '../../units/inches.ts';
 import { allowedBay } from './allowedBay.ts';
@@ -21,18 +21,27 @@ export interface WindOnPost extends PostInWind {
   readonly steel: PipeGrade['label'];
 }
 
+/** Why a post is not compared with its wind. */
+export type Uncompared = 'too solid' | 'square';
+
+/** Whether a post is compared with a wind. */
+export const isCompared = (wind: WindOnPost | Uncompared | null): wind is WindOnPost =>
+  wind !== null && typeof wind === 'object';
+
 const topOf = ({ gapUnder, fabricHeight }: FenceSpec): Inches => inches(gapUnder + fabricHeight);
 
-const memberOf = (spec: FenceSpec, pipe: Pipe): Member => {
+const memberOf = (spec: FenceSpec, pipe: PostPipe): Member => {
   const { od, wall } = solidAtMost(pipe);
   return { od, wall, yields: steelOf(spec, pipe).yields };
 };
 
 /**
  * The longest bay of a build in every wind that is told, inches; null where nobody has told of any, and
- * where the fabric, with its ice, is more solid than the table of open frames goes.
+ * where the fabric, with its ice, is more solid than the table of open frames goes, and for posts that are no
+ * pipe.
  */
 export const bayInWind = (spec: FenceSpec, told: Told): Inches | null => {
+  if (spec.linePost.section === 'square') return null;
   const [fence, member] = [windFenceOf(spec), memberOf(spec, spec.linePost)];
   const bays = windsOf(told, topOf(spec)).map(({ wind }) => allowedBay(fence, member, wind));
   if (bays.length === 0 || bays.includes(null)) return null;
@@ -41,14 +50,16 @@ export const bayInWind = (spec: FenceSpec, told: Told): Inches | null => {
 
 /**
  * What the winds of a place do to a post of a build that holds so many inches of fence; null where nobody
- * has told of any. `too solid` where slats, a screen or ice leave more solid than the table of open frames
+ * has told of any. `square` for a post that is no pipe; `too solid` where slats, a screen or ice leave more solid than the table of open frames
  * goes. Fabric that pulls on a terminal along the fence is for its brace, and is not counted.
  */
 export const windOnPost = (
   spec: FenceSpec,
   told: Told,
-  { pipe, wide }: { readonly pipe: Pipe; readonly wide: Inches },
-): WindOnPost | 'too solid' | null => {
+  { pipe, wide }: { readonly pipe: PostPipe; readonly wide: Inches },
+): WindOnPost | Uncompared | null => {
+  if (windsOf(told, topOf(spec)).length === 0) return null;
+  if (pipe.section === 'square') return 'square';
   const [fence, member] = [windFenceOf(spec), memberOf(spec, pipe)];
   const found = windsOf(told, topOf(spec)).map(({ nameWith, wind }) => ({
     nameWith,

@@ -7,7 +7,7 @@ const row = (count: number, step: number): PaperPoint[] =>
   Array.from({ length: count }, (_, n) => ({ x: n * step, y: 0 }) as PaperPoint);
 
 const piecesOf = (points: readonly PaperPoint[]): number =>
-  fenceOutline(points, false, null).length;
+  fenceOutline(points, false, { of: 'chain link', window: null }).length;
 
 it('[D74] short pieces in a row, as on a curve, have an x about as often as fence that is straight', () => {
   const plain = piecesOf(row(2, 0.24));

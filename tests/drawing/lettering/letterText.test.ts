@@ -25,6 +25,7 @@ const name = (x: number, y: number, more: Partial<Primitive> = {}): Primitive =>
 /** An upright fence through x = 600. */
 const fence: Primitive = {
   kind: 'fence',
+  of: 'chain link',
   points: [
     { x: 600, y: 100 },
     { x: 600, y: 1100 },

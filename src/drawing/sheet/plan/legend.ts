@@ -1,4 +1,6 @@
 import type { Layout } from '../../../engine/layout.ts';
+import type { LineId } from '../../../site/ids.ts';
+import type { Infill } from '../../../site/infill.ts';
 import type { Site } from '../../../site/site.ts';
 import { utilityColourCode, utilityColours } from '../../../trade/utilityColours.ts';
 import { formatLength } from '../../../units/formatLength.ts';
@@ -12,6 +14,7 @@ import { moveAtoms } from '../../moveAtoms.ts';
 import { pens, type PenName } from '../../pens.ts';
 import { contourStep } from '../../plan/drawGround.ts';
 import { drawLeafRooms } from '../../plan/drawLeafRooms.ts';
+import { infillOn } from '../../plan/infillOn.ts';
 import { namedLoneMarks } from '../../plan/drawLoneMarks.ts';
 import { isHeld } from '../../plan/drawPins.ts';
 import { textWidth } from '../../textWidth.ts';
@@ -87,13 +90,27 @@ const postSign = (): Atom[] => {
   ];
 };
 
-const always: readonly Entry[] = [
-  {
-    sign: [{ do: 'stroke', pen: pens.fence, outline: fenceOutline(ends, false, null) }],
-    text: 'chain-link fence',
-  },
-  { sign: postSign(), text: 'post in its hole' },
-];
+const fences = [
+  ['chain link', 'chain-link fence'],
+  ['boards', 'fence of boards on rails'],
+  ['panels', 'fence of panels'],
+] as const satisfies readonly (readonly [Infill['kind'], string])[];
+
+/** Fence by what is between its posts, and the post; chain link where nothing is drawn yet. */
+const fenceEntries = (site: Site): Entry[] => {
+  const ids = Object.keys(site.lines) as LineId[];
+  const drawn = new Set(ids.map((id) => infillOn(site, id)));
+  const shown = fences.filter(([of]) => drawn.has(of) || (drawn.size === 0 && of === 'chain link'));
+  return [
+    ...shown.map(([of, text]): Entry => ({
+      sign: [
+        { do: 'stroke', pen: pens.fence, outline: fenceOutline(ends, false, { of, window: null }) },
+      ],
+      text,
+    })),
+    { sign: postSign(), text: 'post in its hole' },
+  ];
+};
 
 const features = {
   building: { sign: groundSign('building', 0.07, 'building'), text: 'building' },
@@ -219,7 +236,7 @@ const entriesOf = (site: Site, layout: Layout, flagSheet: number | null): Entry[
     kinds.has(kind as keyof typeof features) ? [entry] : [],
   );
   return [
-    ...always,
+    ...fenceEntries(site),
     ...postEntries(site, layout),
     ...flagEntries(flagSheet),
     ...gateEntries(site),

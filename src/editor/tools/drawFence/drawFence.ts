@@ -67,7 +67,13 @@ const preview = (before: FenceState, desk: Desk): Primitive[] => {
   if (standsStill(chain.at(-1), next, pointer)) return [ghostMark(here)];
   return [
     ...snapGuides(next),
-    { kind: 'fence', points: [here, next.point], closed: false, pen: 'fence ghost' },
+    {
+      kind: 'fence',
+      of: desk.plans.fence.spec.infill.kind,
+      points: [here, next.point],
+      closed: false,
+      pen: 'fence ghost',
+    },
     ...ghostLength(here, next.point, desk.site.lengths),
     ghostMark(here),
     ghostMark(next.point),
