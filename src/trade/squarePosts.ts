@@ -24,6 +24,7 @@ const rows = [
   ['2 square tube', 2, 0.065, practice],
   ['2-1/2 square tube', 2.5, 0.075, practice],
   ['3 square tube', 3, 0.083, practice],
+  ['4 square tube', 4, 0.12, practice],
   ['4 square vinyl', 4, 0.15, practice],
   ['5 square vinyl', 5, 0.15, practice],
 ] as const;
@@ -35,3 +36,12 @@ export const squarePosts: readonly SquarePost[] = rows.map(([label, od, wall, so
   wall: inches(wall),
   source,
 }));
+
+/** What a document says of the square post of a label. RangeError for one that the table does not have. */
+export const squarePost = (label: (typeof rows)[number][0]) => {
+  const found = squarePosts.find((one) => one.label === label);
+  if (found === undefined)
+    throw new RangeError(`square posts: expected one of them, found ${label}`);
+  const { od, wall } = found;
+  return { label, od, wall, section: 'square' } as const;
+};

@@ -49,10 +49,14 @@ const WireField = ({ spec, style, change }: Props) => {
 
 const SolidField = ({ spec, change }: Props) => (
   <TextField
-    label="Slats or screen leave solid, percent"
+    label={
+      spec.infill.kind === 'panels'
+        ? 'Panels are solid, percent'
+        : 'Slats or screen leave solid, percent'
+    }
     keys="decimal"
     value={spec.solid === null ? '' : String(Number((100 * spec.solid).toFixed(1)))}
-    note="Empty for fabric alone."
+    note={spec.infill.kind === 'panels' ? 'Empty counts as all solid.' : 'Empty for fabric alone.'}
     onEnter={(text) => {
       if (text.trim() === '') return change('Change slats', { solid: null });
       const percent = /^\d{1,3}(?:\.\d)? ?%?$/.test(text.trim()) ? parseFloat(text) : NaN;
@@ -65,17 +69,20 @@ const SolidField = ({ spec, change }: Props) => (
 /** What fabric and pipe are made of, by which wind is reckoned, and how deep holes are at least. */
 export const FabricFields = (props: Props) => {
   const { spec, style, change } = props;
+  const isWoven = spec.infill.kind === 'chain link';
   return (
     <div className="stack">
-      <MaybeLengthField
-        label="Mesh, clear between wires"
-        value={spec.mesh}
-        style={style}
-        note={`Empty where nobody has said: counts as ${formatLength(usualFabric.mesh, style)} of ${pipeSize(usualFabric.wire, style)} wire.`}
-        onEnter={(mesh) => change('Change mesh', { mesh })}
-      />
-      <WireField {...props} />
-      <SolidField {...props} />
+      {isWoven && (
+        <MaybeLengthField
+          label="Mesh, clear between wires"
+          value={spec.mesh}
+          style={style}
+          note={`Empty where nobody has said: counts as ${formatLength(usualFabric.mesh, style)} of ${pipeSize(usualFabric.wire, style)} wire.`}
+          onEnter={(mesh) => change('Change mesh', { mesh })}
+        />
+      )}
+      {isWoven && <WireField {...props} />}
+      {spec.infill.kind !== 'boards' && <SolidField {...props} />}
       <ChoiceField
         label="Steel of the pipe"
         value={spec.grade ?? untold}

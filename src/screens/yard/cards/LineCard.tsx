@@ -5,13 +5,13 @@ import { renameLine } from '../../../site/edits/renameLine.ts';
 import { reverseLine } from '../../../site/edits/reverseLine.ts';
 import { setGuards } from '../../../site/edits/setGuards.ts';
 import { setHook } from '../../../site/edits/setHook.ts';
-import { setLineSpec } from '../../../site/edits/setLineSpec.ts';
-import type { LineId, SpecId } from '../../../site/ids.ts';
+import type { LineId } from '../../../site/ids.ts';
 import { formatLength } from '../../../units/formatLength.ts';
 import { useLayout, useSite } from '../../bench.ts';
 import { ChoiceField } from '../../fields/ChoiceField.tsx';
 import { TextField } from '../../fields/TextField.tsx';
 import { TickField } from '../../fields/TickField.tsx';
+import { BuildField } from './BuildField.tsx';
 import { FollowsFields } from './FollowsFields.tsx';
 import { SpecFields } from './SpecFields.tsx';
 import { useDo, useEdit } from './useEdit.ts';
@@ -29,7 +29,6 @@ export const LineCard = ({ id }: { readonly id: LineId }) => {
   const make = useDo();
   const line = site.lines[id];
   if (line === undefined) return null;
-  const specs = Object.entries(site.specs) as [SpecId, (typeof site.specs)[SpecId]][];
   return (
     <section aria-label="Fence line">
       <p className="note">
@@ -48,12 +47,7 @@ export const LineCard = ({ id }: { readonly id: LineId }) => {
         choices={ends}
         onChoose={(hook) => make('Hook tape', (was) => setHook(was, id, hook))}
       />
-      <ChoiceField
-        label="Built as"
-        value={line.spec}
-        choices={specs.map(([value, spec]) => ({ value, label: spec.label }))}
-        onChoose={(spec) => make('Change fence', (was) => setLineSpec(was, id, spec))}
-      />
+      <BuildField id={id} />
       <TickField
         label="Is the barrier round a pool"
         ticked={line.guards === 'pool'}

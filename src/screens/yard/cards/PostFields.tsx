@@ -27,6 +27,9 @@ const rails = [
   { key: 'bottomRail', label: 'Bottom rail' },
 ] as const;
 
+/** Rails of pipe: what boards and panels hang on is told with them. */
+const railsOf = ({ infill }: FenceSpec) => (infill.kind === 'chain link' ? rails : []);
+
 const bare = ({ label, od, wall }: Pipe): Pipe => ({ label, od, wall });
 
 const fromRow = ({ line, terminal, topRail }: PostSizes): Partial<FenceSpec> => ({
@@ -53,17 +56,19 @@ export const PostFields = ({ spec, style, change }: Props) => (
       />
     ))}
     <PipeNote />
-    <Published
-      of="posts by height"
-      as="rows"
-      figures={postSizes.map((row) => ({
-        text: `up to ${formatLength(row.upTo, style)}: line ${pipeSize(row.line.od, style)}, terminal ${pipeSize(row.terminal.od, style)}`,
-        source: row.source,
-        used: isRow(spec, row),
-        onTake: () => void change('Take posts by height', fromRow(row)),
-      }))}
-    />
-    {rails.map(({ key, label }) => (
+    {spec.infill.kind === 'chain link' && (
+      <Published
+        of="posts by height"
+        as="rows"
+        figures={postSizes.map((row) => ({
+          text: `up to ${formatLength(row.upTo, style)}: line ${pipeSize(row.line.od, style)}, terminal ${pipeSize(row.terminal.od, style)}`,
+          source: row.source,
+          used: isRow(spec, row),
+          onTake: () => void change('Take posts by height', fromRow(row)),
+        }))}
+      />
+    )}
+    {railsOf(spec).map(({ key, label }) => (
       <PipeField
         key={key}
         label={label}

@@ -3,6 +3,7 @@ import { curveSpacingSource } from '../../../trade/curveSpacing.ts';
 import { defaultGapUnder } from '../../../trade/gapUnder.ts';
 import { pullGrades, pullIntervals } from '../../../trade/pullPosts.ts';
 import type { FenceSpec } from '../../../site/fenceSpec.ts';
+import { infillWord } from '../../../site/infillWord.ts';
 import { formatAngle } from '../../../units/formatAngle.ts';
 import { formatLength } from '../../../units/formatLength.ts';
 import type { LengthStyle } from '../../../units/lengthStyle.ts';
@@ -50,6 +51,9 @@ const CornerField = ({ spec, change }: Props) => (
     />
   </>
 );
+
+/** Only fabric is stretched, from pull posts. */
+const isWoven = ({ infill }: FenceSpec): boolean => infill.kind === 'chain link';
 
 const PullIntervalField = ({ spec, style, change }: Props) => {
   const set = (pullInterval: FenceSpec['pullInterval']) =>
@@ -113,7 +117,7 @@ const PullGradeField = ({ spec, change }: Props) => {
 const GapUnderField = ({ spec, style, small, change }: Props) => (
   <>
     <LengthField
-      label="Gap under the fabric, at most"
+      label={`Gap under the ${infillWord(spec.infill)}, at most`}
       value={spec.gapUnder}
       style={style}
       bare={small}
@@ -172,8 +176,8 @@ const FoundationField = ({ spec, style, change }: Props) => {
 export const RuleFields = (props: Props) => (
   <div className="stack">
     <CornerField {...props} />
-    <PullIntervalField {...props} />
-    <PullGradeField {...props} />
+    {isWoven(props.spec) && <PullIntervalField {...props} />}
+    {isWoven(props.spec) && <PullGradeField {...props} />}
     <CurvesField {...props} />
     <GapUnderField {...props} />
     <FoundationField {...props} />

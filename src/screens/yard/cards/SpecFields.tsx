@@ -4,21 +4,37 @@ import type { FenceSpec } from '../../../site/fenceSpec.ts';
 import type { SpecId } from '../../../site/ids.ts';
 import { useSite } from '../../bench.ts';
 import { LengthField } from '../../fields/LengthField.tsx';
+import { TextField } from '../../fields/TextField.tsx';
 import { smallUnit } from '../../fields/smallUnit.ts';
 import { BarbedFields } from './BarbedFields.tsx';
 import { BuildFigures } from './BuildFigures.tsx';
 import { FabricFields } from './FabricFields.tsx';
+import { InfillFields } from './InfillFields.tsx';
 import { PostFields } from './PostFields.tsx';
 import { RuleFields } from './RuleFields.tsx';
 import { useEdit } from './useEdit.ts';
 
+const heights = {
+  'chain link': 'Fabric height',
+  boards: 'Height of boards',
+  panels: 'Height of panels',
+} as const;
+
 const lengths = [
-  { key: 'fabricHeight', label: 'Fabric height', small: false },
   { key: 'maxBay', label: 'Longest bay', small: false },
   { key: 'wallGap', label: 'Gap at a wall', small: true },
   { key: 'terminalAbove', label: 'Terminal over fabric', small: true },
   { key: 'lineAbove', label: 'Line post over fabric', small: true },
 ] as const;
+
+/** Sizes of every build, by what they are called; tops of posts are told against what hangs from them. */
+const lengthsOf = ({ infill: { kind } }: FenceSpec) => [
+  { key: 'fabricHeight', label: heights[kind], small: false } as const,
+  ...lengths.map((field) => ({
+    ...field,
+    label: kind === 'chain link' ? field.label : field.label.replace('fabric', kind),
+  })),
+];
 
 const Part = ({ title, children }: { readonly title: string; readonly children: ReactNode }) => (
   <details className="more">
@@ -36,11 +52,18 @@ export const SpecFields = ({ id }: { readonly id: SpecId }) => {
   const change = (label: string, fields: Partial<FenceSpec>) =>
     edit(label, (was) => changeSpec(was, id, fields));
   const small = smallUnit(site.lengths.system);
+  const isWoven = spec.infill.kind === 'chain link';
   return (
     <details className="more">
       <summary>Build</summary>
+      <TextField
+        label="Name of the build"
+        value={spec.label}
+        onEnter={(text) => change('Name build', { label: text.trim() })}
+      />
+      <InfillFields spec={spec} style={site.lengths} small={small} change={change} />
       <div className="pair">
-        {lengths.map((field) => (
+        {lengthsOf(spec).map((field) => (
           <LengthField
             key={field.key}
             label={field.label}
@@ -54,13 +77,13 @@ export const SpecFields = ({ id }: { readonly id: SpecId }) => {
         ))}
       </div>
       <BuildFigures spec={spec} style={site.lengths} change={change} />
-      <Part title="Corners, pull posts, curves, ground">
+      <Part title={isWoven ? 'Corners, pull posts, curves, ground' : 'Corners, curves, ground'}>
         <RuleFields spec={spec} style={site.lengths} small={small} change={change} />
       </Part>
-      <Part title="Posts and rails">
+      <Part title={isWoven ? 'Posts and rails' : 'Posts'}>
         <PostFields spec={spec} style={site.lengths} change={change} />
       </Part>
-      <Part title="Fabric, steel, holes">
+      <Part title={isWoven ? 'Fabric, steel, holes' : 'Steel, holes'}>
         <FabricFields spec={spec} style={site.lengths} change={change} />
       </Part>
       <Part title="Barbed wire">
