@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { holeFor } from '../../../src/engine/posts/holeFor.ts';
+import { holeVolume } from '../../../src/engine/structure/holeVolume.ts';
 import { inches, type Inches } from '../../../src/units/inches.ts';
 
 const hole = (od: number, height: number, leaf: number | null = null) => {
@@ -45,6 +46,38 @@ describe('holeFor', () => {
     const { diameter, depth, source } = hole(od, 72, feet * 12);
     expect([diameter, depth]).toEqual([footing, 36]);
     expect(source).toContain('MIL-HDBK-1013/10');
+  });
+
+  // three times the side, to the next auger: common practice, no published source
+  it.each([
+    [2.5, 8],
+    [3.5, 12],
+    [5.5, 18],
+  ])('[P27] a square post of %d in takes a hole of %d in, as deep as any other', (od, diameter) => {
+    const post = { od: inches(od), section: 'square' as const };
+    const found = holeFor({ post, fabricHeight: inches(72), leaf: null, wall: null });
+    expect(found).toMatchObject({ diameter, depth: 30 });
+    expect(found.source).toContain('no published source');
+    // in a wall the core is the circle through its corners and the room round it
+    const set = { kind: 'cored', depth: inches(12), room: inches(2) } as const;
+    const wall = {
+      width: inches(12),
+      height: inches(18),
+      toe: null,
+      rise: inches(0),
+      steps: 0,
+      set,
+    };
+    const core = holeFor({ post, fabricHeight: inches(72), leaf: null, wall: wall as never });
+    expect(core.diameter).toBeCloseTo(od * Math.SQRT2 + 2, 9);
+  });
+
+  it('[P27] concrete is what a square post leaves of its hole', () => {
+    const hole = { diameter: inches(12), depth: inches(30) };
+    const post = { od: inches(3.5), section: 'square' as const };
+    expect(holeVolume(hole, post)).toBeCloseTo((Math.PI * 36 - 12.25) * 30, 6);
+    expect(holeVolume(hole, null)).toBeCloseTo(Math.PI * 36 * 30, 6);
+    expect(holeVolume({ ...hole, diameter: inches(3.5) }, post)).toBe(0);
   });
 
   it('[P13] a gate post takes the deeper of the two rules', () => {
