@@ -11,8 +11,15 @@ export interface Price {
   readonly number: string;
 }
 
-/** A company's prices, all in one currency: a book of its own, no part of a document. `hour`, `tax` and `margin` are codes of their own. */
+/**
+ * A company's prices, all in one currency: a book of its own, no part of a document. `hour`, `tax` and `margin`
+ * are codes of their own.
+ */
 export interface PriceList {
   readonly currency: string;
   readonly prices: ReadonlyMap<string, Price>;
+  /** The company's own hours by the ids of tasks, each or for every hundred feet as the task is counted. */
+  readonly hours: ReadonlyMap<string, number>;
+  /** How many times as long a hole in rock takes; null where the company does not say. */
+  readonly rock: number | null;
 }

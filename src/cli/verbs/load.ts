@@ -2,7 +2,7 @@ import type { Layout } from '../../engine/layout.ts';
 import type { Load } from '../../engine/load/load.ts';
 import { pricedLoad } from '../../engine/price/pricedLoad.ts';
 import type { Site } from '../../site/site.ts';
-import { labourSource } from '../../trade/labour.ts';
+import { hoursSourceText } from '../../drawing/tables/hoursTexts.ts';
 import { priceTable } from '../../drawing/tables/priceTable.ts';
 import { cutTable } from '../../drawing/tables/cutTable.ts';
 import { loadTable } from '../../drawing/tables/loadTable.ts';
@@ -50,6 +50,7 @@ const priced = async (
   if (!list.ok) return list;
   const result = pricedLoad(site, layout, { load: found, list: list.value });
   const table = priceTable(result);
+  const hours = hoursSourceText(result);
   if (isGiven(call, 'csv')) return read({ text: toCsv('List', [table]), json: null });
   const lines = [
     ...refusedLines(file, list.value),
@@ -57,7 +58,7 @@ const priced = async (
     ...(result.unpriced.length === 0
       ? []
       : [`no price for ${result.unpriced.join(', ')}: nothing of these is in the total`]),
-    `hours: ${labourSource.text}`,
+    ...(hours === null ? [] : [`hours: ${hours}`]),
   ];
   const json = moneyWritten({ ...result, refused: list.value.refused });
   return read({ text: lines.join('\n'), json });

@@ -1,5 +1,6 @@
 import type { PricedLoad } from '../../engine/price/pricedLoad.ts';
 import { formatMoney, type Money } from '../../units/money.ts';
+import { taskText } from './hoursTexts.ts';
 import type { Column, Table } from './table.ts';
 
 const columns: readonly Column[] = [
@@ -15,7 +16,7 @@ const quantityText = (quantity: number): string => String(Number(quantity.toFixe
 
 const noPrice = 'no price';
 
-/** A load list with its prices, the work and what it all comes to; what has no price says so. */
+/** A load list with its prices, the work with whose hours, and what it all comes to; what has no price says so. */
 export const priceTable = (priced: PricedLoad): Table => {
   const { currency, lines, tasks } = priced;
   const sum = (label: string, amount: Money): string[] => [
@@ -38,13 +39,13 @@ export const priceTable = (priced: PricedLoad): Table => {
         price === null ? noPrice : formatMoney(price),
         total === null ? noPrice : formatMoney(total),
       ]),
-      ...tasks.map(({ task, hours, total }) => [
-        task,
+      ...tasks.map((task) => [
+        taskText(task),
         'hour',
-        quantityText(hours),
+        quantityText(task.hours),
         'hour',
         '',
-        total === null ? noPrice : formatMoney(total),
+        task.total === null ? noPrice : formatMoney(task.total),
       ]),
       sum('Materials', priced.materials),
       sum('Labour', priced.labour),

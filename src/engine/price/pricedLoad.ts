@@ -21,10 +21,22 @@ export interface PricedLine {
   readonly total: Money | null;
 }
 
+/** A figure of the work, and whose it is. */
+export interface WorkFigure {
+  readonly value: number;
+  readonly from: 'ours' | 'price list';
+}
+
 /** The hours of one task, and what they come to; null without a price for an hour. */
 export interface PricedTask {
+  readonly id: string;
   readonly task: string;
   readonly hours: number;
+  /** The hours that it was reckoned with, each or for every hundred feet. */
+  readonly rate: WorkFigure;
+  readonly per: LabourTask['per'];
+  /** How many times as long in rock; null where no hole of it is in rock. */
+  readonly rock: WorkFigure | null;
   readonly total: Money | null;
 }
 
@@ -80,6 +92,12 @@ const pricedLine = (line: LoadLine, { prices }: PriceList): PricedLine => {
 
 const hundredFeet = 1200;
 
+/** A figure of the company's where it has one, else ours. */
+const figure = (own: number | null | undefined, ours: number): WorkFigure =>
+  own === null || own === undefined
+    ? { value: ours, from: 'ours' }
+    : { value: own, from: 'price list' };
+
 /** How much of a task there is: things, or hundreds of feet. */
 const amountOf = (
   { by, per }: LabourTask,
@@ -88,14 +106,16 @@ const amountOf = (
     holes,
     leaves,
     work,
+    rock,
   }: {
     readonly things: readonly Counted[];
     readonly holes: number;
     readonly leaves: number;
     readonly work: Work;
+    readonly rock: WorkFigure;
   },
 ): number => {
-  if (by === 'hole') return holes * (1 + work.rock * (rockTimes - 1));
+  if (by === 'hole') return holes * (1 + work.rock * (rock.value - 1));
   if (by === 'leaf') return leaves;
   if (by === 'old fence') return work.tearOut / hundredFeet;
   const own = things.filter(({ basis }) => basis === by);
@@ -103,20 +123,30 @@ const amountOf = (
   return own.reduce((sum, { count, length }) => sum + count * length, 0) / hundredFeet;
 };
 
-const tasksOf = (site: Site, layout: Layout, { prices }: PriceList): PricedTask[] => {
+/** What hours come to by the price of one; null without such a price, nothing for no hours. */
+const worth = (hours: number, hour: Price | undefined): Money | null => {
+  if (hours === 0) return noMoney;
+  return hour?.unit === 'hour' ? toCents(timesMoney(hour.price, hours)) : null;
+};
+
+const tasksOf = (site: Site, layout: Layout, list: PriceList): PricedTask[] => {
   const things = countedThings(hungPieces(site, layout), layout);
   const holes = Object.values<Post>(layout.posts).filter(({ hole }) => hole.depth > 0).length;
   const leaves = Object.values(site.gates).reduce(
     (sum, gate) => sum + Object.keys(gate.leaves).length,
     0,
   );
-  const hour = prices.get('hour');
+  const { work } = site;
+  const hour = list.prices.get('hour');
+  const rock = figure(list.rock, rockTimes);
   return labourTasks.flatMap((task): PricedTask[] => {
-    const amount = amountOf(task, { things, holes, leaves, work: site.work });
+    const amount = amountOf(task, { things, holes, leaves, work, rock });
     if (amount === 0) return [];
-    const hours = amount * task.hours * (1 + site.work.access);
-    const total = hour?.unit === 'hour' ? toCents(timesMoney(hour.price, hours)) : null;
-    return [{ task: task.task, hours, total }];
+    const { id, per } = task;
+    const rate = figure(list.hours.get(id), task.hours);
+    const hours = amount * rate.value * (1 + work.access);
+    const inRock = task.by === 'hole' && work.rock > 0 ? rock : null;
+    return [{ id, task: task.task, hours, rate, per, rock: inRock, total: worth(hours, hour) }];
   });
 };
 

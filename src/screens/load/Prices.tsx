@@ -1,12 +1,14 @@
 import { useId, useMemo, useState } from 'react';
+import { hoursSourceText } from '../../drawing/tables/hoursTexts.ts';
 import { priceTable } from '../../drawing/tables/priceTable.ts';
 import type { Load } from '../../engine/load/load.ts';
 import { pricedLoad } from '../../engine/price/pricedLoad.ts';
 import { pricesToCsv } from '../../exporters/csv/pricesToCsv.ts';
-import { pricesFromCsv } from '../../importers/csv/pricesFromCsv.ts';
+import { pricesFromCsv, type PricesRead } from '../../importers/csv/pricesFromCsv.ts';
 import { mostPriceText } from '../../store/pricesAtHand.ts';
 import { useBench, useLayout, useSession, useSite } from '../bench.ts';
 import { TableView } from '../TableView.tsx';
+import { usePriceList } from './usePriceList.ts';
 
 interface Props {
   readonly load: Load;
@@ -14,20 +16,19 @@ interface Props {
 }
 
 /** What the price list at hand makes of the load list: rows not taken, the priced list, what has no price. */
-const Priced = ({ load, text }: Pick<Props, 'load'> & { readonly text: string }) => {
+const Priced = ({ load, list }: Pick<Props, 'load'> & { readonly list: PricesRead }) => {
   const site = useSite();
   const layout = useLayout();
-  const list = useMemo(() => pricesFromCsv(text), [text]);
   const priced = useMemo(
-    () => (list.ok ? pricedLoad(site, layout, { load, list: list.value }) : null),
+    () => pricedLoad(site, layout, { load, list }),
     [list, site, layout, load],
   );
-  if (!list.ok || priced === null) return null;
+  const hours = hoursSourceText(priced);
   return (
     <>
-      {list.value.refused.length > 0 && (
+      {list.refused.length > 0 && (
         <ul className="plain" aria-label="Rows that were not taken">
-          {list.value.refused.map(({ line, reason }) => (
+          {list.refused.map(({ line, reason }) => (
             <li key={line} className="fault">
               Line {line}: {reason}.
             </li>
@@ -40,6 +41,7 @@ const Priced = ({ load, text }: Pick<Props, 'load'> & { readonly text: string })
         </p>
       )}
       <TableView table={priceTable(priced)} />
+      {hours !== null && <p className="note">Work: {hours}.</p>}
     </>
   );
 };
@@ -48,6 +50,7 @@ const Priced = ({ load, text }: Pick<Props, 'load'> & { readonly text: string })
 export const Prices = ({ load, save }: Props) => {
   const { session } = useBench();
   const prices = useSession((state) => state.prices);
+  const list = usePriceList();
   const [fault, setFault] = useState<string | null>(null);
   const id = useId();
   const take = async (file: File | undefined) => {
@@ -64,7 +67,8 @@ export const Prices = ({ load, save }: Props) => {
     <div className="stack">
       <p className="note">
         Prices stay on this device and go with no site. A price list is a CSV with the columns Item,
-        Unit, Price, Currency and Number; Item is the code of a line.
+        Unit, Price, Currency and Number; Item is the code of a line. Hours of the work stand in it
+        as rows of their own: the list to fill in has them as they are taken now.
       </p>
       <div className="choices">
         <button type="button" onClick={() => save('prices-to-fill-in', pricesToCsv(load.lines))}>
@@ -94,7 +98,7 @@ export const Prices = ({ load, save }: Props) => {
           </p>
         )}
       </div>
-      {prices !== null && <Priced load={load} text={prices.text} />}
+      {list !== null && <Priced load={load} list={list} />}
     </div>
   );
 };

@@ -1,11 +1,12 @@
 import { setWork } from '../../site/edits/setWork.ts';
 import type { Work } from '../../site/work.ts';
-import { labourSource } from '../../trade/labour.ts';
+import { labourSource, rockTimes } from '../../trade/labour.ts';
 import { quotedText } from '../../units/quotedText.ts';
 import { useSite } from '../bench.ts';
 import { LengthField } from '../fields/LengthField.tsx';
 import { TextField } from '../fields/TextField.tsx';
 import { useEdit } from '../yard/cards/useEdit.ts';
+import { usePriceList } from './usePriceList.ts';
 
 const percentIn = (text: string, most: number): number | null => {
   const bare = text.trim().replace(/ ?%$/, '');
@@ -16,6 +17,9 @@ const percentIn = (text: string, most: number): number | null => {
 export const WorkFields = () => {
   const { work, lengths } = useSite();
   const edit = useEdit();
+  const list = usePriceList();
+  const own = list?.rock ?? null;
+  const rock = `Each takes ${own ?? rockTimes} times as long: ${own === null ? 'ours' : 'the price list’s'}.`;
   const change = (fields: Partial<Work>) => edit('Change work', (was) => setWork(was, fields));
   const share = (label: string, key: 'rock' | 'access', most: number, note: string) => (
     <TextField
@@ -42,7 +46,7 @@ export const WorkFields = () => {
             tearOut >= 0 ? change({ tearOut }) : 'Old fence: expected 0 or more'
           }
         />
-        {share('Holes in rock, percent', 'rock', 100, 'Each takes four times as long: ours.')}
+        {share('Holes in rock, percent', 'rock', 100, rock)}
         {share(
           'Longer for want of access, percent',
           'access',
@@ -56,7 +60,7 @@ export const WorkFields = () => {
           onEnter={(remark) => change({ remark })}
         />
       </div>
-      <p className="note">{labourSource.text}.</p>
+      {list === null && <p className="note">{labourSource.text}.</p>}
     </div>
   );
 };

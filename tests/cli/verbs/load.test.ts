@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { LoadLine } from '../../../src/engine/loadLine.ts';
+import { labourTasks } from '../../../src/trade/labour.ts';
 import { changed } from '../changed.ts';
 import { golden } from '../golden.ts';
 import { lath } from '../lath.ts';
@@ -76,6 +77,30 @@ describe('lath load', () => {
     expect(JSON.parse(told.out)).toMatchObject({ currency: 'USD', materials: '5.10' });
     const none = await lath(['load', '-', '--prices', 'other.csv'], files);
     expect(none.code).toBe(2);
+  });
+
+  it('[K30] prints with what hours each task was reckoned, and whose they are', async () => {
+    const list = 'Item,Unit,Price\nhours hole,hours each,0.7\nhours fabric,hours,2\n';
+    const files = { '-': straight, 'prices.csv': list };
+    const said = await lath(['load', '-', '--prices', 'prices.csv'], files);
+    expect(said.out).toMatch(
+      /Dig, set and concrete a post: 0\.7 hours each \(price list\) +hour +4\.9 /,
+    );
+    expect(said.out).toMatch(/Stretch and tie fabric: 3 hours per 100 ft \(ours\)/);
+    expect(said.out).toContain('prices.csv: line 3: Unit: expected hours per 100 ft or hours per');
+    expect(said.out).toContain('hours: those not of the price list: hours are ours, a start');
+    const told = await lath(['load', '-', '--prices', 'prices.csv', '--json'], files);
+    const { tasks } = JSON.parse(told.out) as { readonly tasks: readonly unknown[] };
+    expect(tasks).toContainEqual(
+      expect.objectContaining({ id: 'hole', rate: { value: 0.7, from: 'price list' } }),
+    );
+    const own = labourTasks.map(({ id, per, hours }) =>
+      [`hours ${id}`, per === 'each' ? 'hours each' : 'hours per 100 ft', hours].join(','),
+    );
+    const all = { ...files, 'prices.csv': ['Item,Unit,Price', ...own].join('\n') };
+    const theirs = await lath(['load', '-', '--prices', 'prices.csv'], all);
+    expect(theirs.out).toContain('hours: hours are those of the price list');
+    expect(theirs.out).not.toContain('ours)');
   });
 
   it('says so when there is nothing to load', async () => {

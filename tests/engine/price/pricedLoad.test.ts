@@ -80,4 +80,22 @@ describe('a priced load list', () => {
     const slow = new Map(hard.tasks.map(({ task, hours: many }) => [task, many]));
     expect(slow.get('Dig, set and concrete a post')).toBeCloseTo(3.5 * 4 * 1.5, 9);
   });
+
+  it('[M4] takes the hours that a company lists, ours for the rest, and says whose they are', () => {
+    const rows = ['hours hole,hours each,0.75,', 'rock,times,2,', 'hours rail,hours per 100 ft,0,'];
+    const hard = { ...run, work: { ...run.work, rock: 0.5 } };
+    const tasks = new Map(priced(hard, rows).tasks.map((task) => [task.id, task]));
+    // seven holes at three quarters, half of them in rock at twice that
+    expect(tasks.get('hole')).toMatchObject({
+      rate: { value: 0.75, from: 'price list' },
+      rock: { value: 2, from: 'price list' },
+    });
+    expect(tasks.get('hole')?.hours).toBeCloseTo(7 * 0.75 * 1.5, 9);
+    expect(tasks.get('fabric')?.rate).toEqual({ value: 3, from: 'ours' });
+    // what takes no time needs no price
+    expect(tasks.get('rail')).toMatchObject({ hours: 0, total: 0n });
+    const usual = new Map(priced(hard, []).tasks.map((task) => [task.id, task]));
+    expect(usual.get('hole')?.rock).toEqual({ value: 4, from: 'ours' });
+    expect(priced(run, []).tasks.every(({ rock }) => rock === null)).toBe(true);
+  });
 });

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { pricesToCsv } from '../../../src/exporters/csv/pricesToCsv.ts';
 import { pricesFromCsv } from '../../../src/importers/csv/pricesFromCsv.ts';
+import { labourTasks, rockTimes } from '../../../src/trade/labour.ts';
 import { loadLines } from '../../engine/load/loadLines.ts';
 import { bare, fence } from '../../engine/plainYard.ts';
 
@@ -25,5 +26,12 @@ describe('a price list to be filled in', () => {
     // with no price in it nothing is taken for free
     const empty = pricesFromCsv(csv);
     expect(empty.ok && empty.value.prices.size).toBe(0);
+  });
+
+  it('[X41] has the hours of every task as they are taken, which read back as that', () => {
+    const list = pricesFromCsv(pricesToCsv(lines));
+    if (!list.ok) throw new Error(list.reason);
+    expect([...list.value.hours]).toEqual(labourTasks.map(({ id, hours }) => [id, hours]));
+    expect(list.value.rock).toBe(rockTimes);
   });
 });

@@ -29,7 +29,7 @@ describe('price lists', () => {
     expect(list.currency).toBe('USD');
     expect(formatMoney(list.prices.get('tie-rail')!.price)).toBe('8.40');
     expect(list.prices.get('hour')?.number).toBe('A-1');
-    expect(list.refused).toEqual([
+    expect(list.refused.map(({ line, reason }) => ({ line, reason }))).toEqual([
       { line: 3, reason: 'Price: expected a point before the decimals, as in 12.50; found “8,40”' },
       { line: 4, reason: 'Item: “tie-rail” has a price already: the first counts' },
       { line: 5, reason: 'Price: expected 0 or more, found “-2”' },
@@ -48,5 +48,74 @@ describe('price lists', () => {
         /^line 1: expected a header with the columns Item, Unit, Price/,
       ),
     });
+  });
+
+  it('[I41] takes hours of tasks and how long rock takes, and names what is no such row by its line', () => {
+    const list = taken(
+      [
+        'Item,Unit,Price,Currency',
+        'hours hole,hours each,0.75,',
+        'Hours Rail,Hours per 100 ft,1.25,whatever',
+        'hours fabric,hours per 100 m,10,',
+        'rock,times,3,',
+        'hours hol,hours each,1,',
+        'hours leaf,hours per 100 ft,1,',
+        'hours brace,each,1,',
+        'hours hole,hours each,9,',
+        'hours leaf,hours each,"1,5",',
+        'hours tear-out,hours per 100 ft,,',
+        'rock,times,0.5,',
+        'fabric 48in,hours each,2,',
+        'tie-rail,pack,8.40,USD',
+      ].join('\n'),
+    );
+    // a hundred feet are 30.48 m
+    expect([...list.hours]).toEqual([
+      ['hole', 0.75],
+      ['rail', 1.25],
+      ['fabric', 3.048],
+    ]);
+    expect(list.rock).toBe(3);
+    expect(list.currency).toBe('USD');
+    expect([...list.prices.keys()]).toEqual(['tie-rail']);
+    expect(list.refused.map(({ line, reason }) => [line, reason])).toEqual([
+      [
+        6,
+        expect.stringMatching(/^Item: expected one of hours tear-out, .*, rock, found “hours hol”/),
+      ],
+      [7, 'Unit: expected hours each of hours leaf, found “hours per 100 ft”'],
+      [8, 'Unit: expected hours each of hours brace, found “each”'],
+      [9, 'Item: “hours hole” has a number already: the first counts'],
+      [10, 'Price: expected a point before the decimals, as in 0.5; found “1,5”'],
+      [11, 'Price: expected a number from 0 to 1000 such as 1.5, found nothing'],
+      [12, 'Price: expected a number from 1 to 100 such as 1.5, found “0.5”'],
+      [13, expect.stringMatching(/^Item: expected one of hours tear-out/)],
+    ]);
+  });
+
+  it('[I42] an hour, margin and tax count in their own unit alone, and a row says what it bears on', () => {
+    const list = taken(
+      [
+        'Item,Unit,Price',
+        'Margin,percent,20',
+        'tax,each,8',
+        'hour,percent,60',
+        'tie-rail,box,8.40',
+        'bolt,pack',
+        'hours hole,each,1',
+      ].join('\n'),
+    );
+    expect([...list.prices.keys()]).toEqual(['margin']);
+    expect(list.refused).toEqual([
+      { line: 3, reason: 'Unit: expected percent of tax, found “each”', bearsOn: 'every job' },
+      { line: 4, reason: 'Unit: expected hour of hour, found “percent”', bearsOn: 'every job' },
+      { line: 5, reason: expect.stringMatching(/^Unit: expected one of/), bearsOn: 'one item' },
+      { line: 6, reason: 'expected 3 cells as in the header, found 2', bearsOn: 'every job' },
+      {
+        line: 7,
+        reason: expect.stringMatching(/^Unit: expected hours each/),
+        bearsOn: 'every job',
+      },
+    ]);
   });
 });
