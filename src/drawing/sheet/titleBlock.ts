@@ -1,15 +1,11 @@
 import type { Site } from '../../site/site.ts';
 import type { Atom } from '../atom.ts';
-import {
-  circleOutline,
-  polylineOutline,
-  rectangleOutline,
-  segmentsOutline,
-} from '../explode/polylineOutline.ts';
+import { rectangleOutline, segmentsOutline } from '../explode/polylineOutline.ts';
 import { pens } from '../pens.ts';
 import { printable } from '../printable.ts';
 import { textWidth } from '../textWidth.ts';
 import { wrapText } from '../wrapText.ts';
+import { brand } from './brand.ts';
 import { letters } from './letters.ts';
 import { lineOfText, sizeToFit, type LineLook } from './lineOfText.ts';
 import type { SheetFrame } from './sheetFrame.ts';
@@ -27,42 +23,6 @@ export interface SheetName {
 
 const reminder =
   'Call before you dig. Local codes and the owner of the land come first. Figures approve nothing.';
-
-/** A lath in the ground with the line pulled from it. */
-const lath = (x: number, y: number, height: number): Atom[] => {
-  const half = 0.05;
-  const foot = y + height;
-  const stake = polylineOutline(
-    [
-      { x: x - half, y },
-      { x: x + half, y },
-      { x: x + half, y: foot - 0.12 },
-      { x, y: foot },
-      { x: x - half, y: foot - 0.12 },
-    ],
-    true,
-  );
-  return [
-    { do: 'fill', ink: 'gate', opacity: 1, outline: stake },
-    {
-      do: 'stroke',
-      pen: { ink: 'line', width: 0.016, dash: [] },
-      outline: segmentsOutline([
-        [
-          { x: x + half, y: y + 0.13 },
-          { x: x + 0.75, y: y + 0.13 },
-        ],
-      ]),
-    },
-    { do: 'fill', ink: 'line', opacity: 1, outline: circleOutline({ x, y: y + 0.13 }, 0.03) },
-  ];
-};
-
-const brand = ({ x, y }: Rect, sort: string): Atom[] => [
-  ...lath(x + 0.2, y + 0.1, 0.58),
-  ...lineOfText('Lathline', x + 0.34, y + 0.4, { size: letters.strong, weight: 'bold' }),
-  ...lineOfText(sort, x + 0.34, y + 0.59, { size: letters.small, ink: 'dimension' }),
-];
 
 /** A row with what it is in grey and what it says after it. */
 const row = (word: string, says: string, at: { x: number; y: number; width: number }): Atom[] => {

@@ -1,0 +1,121 @@
+import { expandBounds, type Bounds } from '../../../geometry/bounds.ts';
+import type { LengthSystem } from '../../../units/lengthStyle.ts';
+import type { Atom } from '../../atom.ts';
+import { drawOnPaper } from '../../drawOnPaper.ts';
+import { rectangleOutline } from '../../explode/polylineOutline.ts';
+import { moveAtoms } from '../../moveAtoms.ts';
+import { pens } from '../../pens.ts';
+import type { Primitive } from '../../primitive.ts';
+import type { Projection } from '../../projection.ts';
+import { letters } from '../letters.ts';
+import { lineOfText } from '../lineOfText.ts';
+import type { Rect } from '../rect.ts';
+import { fittingScale, scalesOf, type Scale } from '../scales.ts';
+import { barScale } from './barScale.ts';
+import { graphPaper } from './graphPaper.ts';
+import { groundBounds } from './groundBounds.ts';
+import { northArrow } from './northArrow.ts';
+import { roundStep } from './roundStep.ts';
+
+/** A plan on a sheet: its atoms, the scale that it came to, and the texts that found no room. */
+export interface ScaledPlan {
+  readonly atoms: readonly Atom[];
+  readonly scale: Scale;
+  readonly left: readonly string[];
+}
+
+/** What a plan is of, where it goes, and what is said of it. Paper inches. */
+export interface PlanPlace {
+  readonly primitives: readonly Primitive[];
+  readonly system: LengthSystem;
+  /** What the ground is drawn in; the row under it is `planFoot` high. */
+  readonly window: Rect;
+  /** Room round the ground for what is written beside it. */
+  readonly clear: number;
+}
+
+/** Height of the row under a plan, paper inches. */
+export const planFoot = 0.62;
+/** Lines of the graph paper are at least so far apart on the paper, inches. */
+const leastSquare = 0.2;
+
+const nowhere: Bounds = { minX: 0, minY: 0, maxX: 0, maxY: 0 };
+
+const windowOf = ({ x, y, width, height }: Rect): Bounds => ({
+  minX: x,
+  minY: y,
+  maxX: x + width,
+  maxY: y + height,
+});
+
+/** The projection that puts the middle of the ground in the middle of the window. */
+const centred = (ground: Bounds, window: Rect, ratio: number): Projection => ({
+  origin: {
+    x: (ground.minX + ground.maxX) / 2 - (window.x + window.width / 2) * ratio,
+    y: (ground.minY + ground.maxY) / 2 + (window.y + window.height / 2) * ratio,
+  },
+  scale: 1 / ratio,
+});
+
+/** The largest standard scale at which a plan fits its window; the smallest where none does. */
+export const scaleFor = ({ primitives, window, clear, system }: PlanPlace): Scale => {
+  const { minX, minY, maxX, maxY } = groundBounds(primitives) ?? nowhere;
+  const room = { width: window.width - 2 * clear, height: window.height - 2 * clear };
+  return fittingScale(scalesOf(system), { width: maxX - minX, height: maxY - minY }, room);
+};
+
+/** North arrow, bar scale, scale in words, and what the numbers mean, in the row under the plan. */
+const foot = (
+  row: Rect,
+  { scale, system }: { readonly scale: Scale; readonly system: LengthSystem },
+  says: (room: number) => readonly string[],
+): Atom[] => {
+  const bar = barScale(1 / scale.ratio, system);
+  const square = roundStep(leastSquare * scale.ratio, system);
+  const middle = row.y + row.height / 2;
+  const barX = row.x + 0.75;
+  const wordsX = barX + bar.width + 0.55;
+  const words = `Scale ${scale.text}. One square is ${square.text}.`;
+  const room = row.x + row.width - wordsX;
+  const lines = says(room);
+  const top = middle - 0.1 * lines.length;
+  return [
+    ...moveAtoms(northArrow(), row.x + 0.25, middle + 0.08),
+    ...moveAtoms(bar.atoms, barX, middle + 0.06),
+    ...lineOfText(words, wordsX, top, { weight: 'bold', width: room }),
+    ...lines.flatMap((line, n) =>
+      lineOfText(line, wordsX, top + 0.2 * (n + 1), { size: letters.small, width: room }),
+    ),
+  ];
+};
+
+/**
+ * A plan on graph paper in its window, to the largest standard scale that fits; ground that none fits is
+ * drawn to the smallest and cut off at the edge. Under it north arrow, bar scale, scale, and the lines
+ * that `says` has for the room there, paper inches: two at most.
+ */
+export const scaledPlan = (
+  place: PlanPlace,
+  says: (room: number) => readonly string[],
+): ScaledPlan => {
+  const { primitives, window, system } = place;
+  const scale = scaleFor(place);
+  const projection = centred(groundBounds(primitives) ?? nowhere, window, scale.ratio);
+  const bounds = windowOf(window);
+  const { atoms, left } = drawOnPaper(primitives, projection, {
+    window: expandBounds(bounds, -0.05),
+  });
+  const edge = rectangleOutline(window, window.width, window.height);
+  const square = roundStep(leastSquare * scale.ratio, system);
+  const paper = graphPaper(bounds, projection, square.size);
+  const row = { ...window, y: window.y + window.height, height: planFoot };
+  return {
+    atoms: [
+      { do: 'clip', outline: edge, atoms: [...paper, ...atoms] },
+      { do: 'stroke', pen: pens.thin, outline: edge },
+      ...foot(row, { scale, system }, says),
+    ],
+    scale,
+    left,
+  };
+};
