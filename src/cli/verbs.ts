@@ -8,6 +8,7 @@ import { help } from './verbs/help.ts';
 import { layout } from './verbs/layout.ts';
 import { load } from './verbs/load.ts';
 import { opening } from './verbs/opening.ts';
+import { proposal } from './verbs/proposal.ts';
 import { schema } from './verbs/schema.ts';
 import { sheet } from './verbs/sheet.ts';
 import { spacing } from './verbs/spacing.ts';
@@ -21,6 +22,7 @@ export const verbs = (): readonly Verb[] => [
   sheet,
   load,
   compare,
+  proposal,
   flags,
   opening,
   spacing,

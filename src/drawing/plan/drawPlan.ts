@@ -1,7 +1,5 @@
 import type { Layout, LineLayout, Run } from '../../engine/layout.ts';
 import { isTerminal, standsByGate, type Post, type PostId } from '../../engine/post.ts';
-import { boundsOf } from '../../geometry/bounds.ts';
-import { trackPoints } from '../../geometry/track.ts';
 import type { SitePoint } from '../../geometry/point.ts';
 import type { Feature } from '../../site/feature.ts';
 import type { Site } from '../../site/site.ts';
@@ -22,6 +20,7 @@ import { drawClearGround, drawHeld } from './drawPins.ts';
 import { drawPost } from './drawPost.ts';
 import { drawStandTag, drawTag } from './drawTag.ts';
 import { nearestWays } from './nearestWays.ts';
+import { yardMiddle } from './yardMiddle.ts';
 
 /** What a plan shows, one concern each. */
 export type PlanPart =
@@ -47,13 +46,6 @@ const featureOrder: readonly Feature['kind'][] = [
 const chainOff = 0.36;
 
 const values = <T>(map: Readonly<Record<string, T>>): T[] => Object.values(map);
-
-const middleOf = (lines: readonly LineLayout[], site: Site): SitePoint | null => {
-  const ends = lines.flatMap(({ legs }) => legs.flatMap((leg) => trackPoints(leg, 12)));
-  const bounds = boundsOf([...ends, ...values(site.marks)]);
-  if (bounds === null) return null;
-  return { x: (bounds.minX + bounds.maxX) / 2, y: (bounds.minY + bounds.maxY) / 2 };
-};
 
 const drawFeatures = (site: Site): Primitive[] =>
   featureOrder.flatMap((kind) =>
@@ -114,7 +106,7 @@ export const drawPlan = (
   { omit = [], lengths = site.lengths, tapes }: PlanOptions = {},
 ): readonly Primitive[] => {
   const lines = values(layout.lines);
-  const middle = middleOf(lines, site);
+  const middle = yardMiddle(lines, site);
   const sideOf = (line: LineLayout): 1 | -1 => chainSide(line, middle);
   const chainsOf = (line: LineLayout): readonly Primitive[] => {
     const hook = site.lines[line.id]?.hook ?? 'start';

@@ -12,6 +12,7 @@ import { Alternatives } from './alternatives/Alternatives.tsx';
 import { CountingFields } from './CountingFields.tsx';
 import { LoadPartView } from './LoadPartView.tsx';
 import { Prices } from './Prices.tsx';
+import { Proposal } from './Proposal.tsx';
 import { RuleCounts } from './RuleCounts.tsx';
 import { WorkFields } from './WorkFields.tsx';
 
@@ -73,6 +74,7 @@ export const LoadList = () => {
       {(lines.length > 0 || Object.keys(site.alternatives).length > 0) && (
         <Alternatives save={save} />
       )}
+      <Proposal load={load} />
       <details className="more">
         <summary>How this company counts</summary>
         <CountingFields />

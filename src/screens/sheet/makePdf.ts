@@ -18,7 +18,7 @@ export const makePdf = async (
   pages: readonly Page[],
   site: Site,
   siteText: string,
-  sort?: 'Order sheet',
+  sort?: 'Order sheet' | 'Proposal',
 ): Promise<Uint8Array> => {
   const [{ toPdf }, { pdfInfoFor }, regular, bold] = await Promise.all([
     import('../../exporters/pdf/toPdf.ts'),

@@ -1,6 +1,6 @@
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
 
-/** What a PDF holds, as another program reads it: the size and the texts of each page. */
+/** What a PDF holds, as another program reads it: the size and the texts of each page, and the files in it. */
 export const readPdf = async (bytes: Uint8Array) => {
   // the reader takes the bytes over, so it gets its own
   const task = getDocument({ data: bytes.slice(), verbosity: 0 });
@@ -16,6 +16,7 @@ export const readPdf = async (bytes: Uint8Array) => {
       return { texts, width: width / 72, height: height / 72, operators: fnArray };
     }),
   );
+  const files = Object.keys((await file.getAttachments()) ?? {});
   await task.destroy();
-  return { info, pages };
+  return { info, pages, files };
 };

@@ -5,16 +5,20 @@ import { letters } from '../letters.ts';
 import { lineOfText } from '../lineOfText.ts';
 import { roundStep } from './roundStep.ts';
 
-/** Each of the four fields is at least so long on the paper, inches. */
+/** Each of the four fields is at least so long on the paper unless said, inches. */
 const leastField = 0.45;
 const bar = 0.07;
 
-/** A bar scale, its zero at 0, 0: four fields of a round length each. `scale` is paper to ground. */
+/**
+ * A bar scale, its zero at 0, 0: four fields of a round length each, no shorter than `least` paper inches.
+ * `scale` is paper to ground.
+ */
 export const barScale = (
   scale: number,
   system: LengthSystem,
+  least: number = leastField,
 ): { readonly atoms: readonly Atom[]; readonly width: number } => {
-  const { size, text } = roundStep(leastField / scale, system);
+  const { size, text } = roundStep(least / scale, system);
   const field = size * scale;
   const [count = '', unit = ''] = text.split(' ');
   const label = (n: number): string =>

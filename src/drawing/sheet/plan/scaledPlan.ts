@@ -32,6 +32,8 @@ export interface PlanPlace {
   readonly window: Rect;
   /** Room round the ground for what is written beside it. */
   readonly clear: number;
+  /** The least length of a field of the bar scale; the usual one unless said. */
+  readonly leastField?: number;
 }
 
 /** Height of the row under a plan, paper inches. */
@@ -67,23 +69,27 @@ export const scaleFor = ({ primitives, window, clear, system }: PlanPlace): Scal
 /** North arrow, bar scale, scale in words, and what the numbers mean, in the row under the plan. */
 const foot = (
   row: Rect,
-  { scale, system }: { readonly scale: Scale; readonly system: LengthSystem },
-  says: (room: number) => readonly string[],
+  {
+    scale,
+    system,
+    leastField,
+  }: Pick<PlanPlace, 'system' | 'leastField'> & { readonly scale: Scale },
+  lines: (room: number) => readonly string[],
 ): Atom[] => {
-  const bar = barScale(1 / scale.ratio, system);
+  const bar = barScale(1 / scale.ratio, system, leastField);
   const square = roundStep(leastSquare * scale.ratio, system);
   const middle = row.y + row.height / 2;
   const barX = row.x + 0.75;
   const wordsX = barX + bar.width + 0.55;
   const words = `Scale ${scale.text}. One square is ${square.text}.`;
   const room = row.x + row.width - wordsX;
-  const lines = says(room);
-  const top = middle - 0.1 * lines.length;
+  const own = lines(room);
+  const top = middle - 0.1 * own.length;
   return [
     ...moveAtoms(northArrow(), row.x + 0.25, middle + 0.08),
     ...moveAtoms(bar.atoms, barX, middle + 0.06),
     ...lineOfText(words, wordsX, top, { weight: 'bold', width: room }),
-    ...lines.flatMap((line, n) =>
+    ...own.flatMap((line, n) =>
       lineOfText(line, wordsX, top + 0.2 * (n + 1), { size: letters.small, width: room }),
     ),
   ];
@@ -92,11 +98,11 @@ const foot = (
 /**
  * A plan on graph paper in its window, to the largest standard scale that fits; ground that none fits is
  * drawn to the smallest and cut off at the edge. Under it north arrow, bar scale, scale, and the lines
- * that `says` has for the room there, paper inches: two at most.
+ * that `says` has for the room there (paper inches, two lines at most) and for the texts that found none.
  */
 export const scaledPlan = (
   place: PlanPlace,
-  says: (room: number) => readonly string[],
+  says: (room: number, left: readonly string[]) => readonly string[],
 ): ScaledPlan => {
   const { primitives, window, system } = place;
   const scale = scaleFor(place);
@@ -113,7 +119,7 @@ export const scaledPlan = (
     atoms: [
       { do: 'clip', outline: edge, atoms: [...paper, ...atoms] },
       { do: 'stroke', pen: pens.thin, outline: edge },
-      ...foot(row, { scale, system }, says),
+      ...foot(row, { ...place, scale }, (room) => says(room, left)),
     ],
     scale,
     left,

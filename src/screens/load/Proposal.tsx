@@ -1,0 +1,100 @@
+import '../sheet/sheet.css';
+import { useId, useState } from 'react';
+import { papers } from '../../drawing/sheet/papers.ts';
+import type { Load } from '../../engine/load/load.ts';
+import type { CustomerPrice } from '../../engine/price/customerPrice.ts';
+import { sheetPapers } from '../../store/sheetOptions.ts';
+import { useBench, useLayout, useSession, useSite } from '../bench.ts';
+import { ChoiceField } from '../fields/ChoiceField.tsx';
+import { download } from '../files/download.ts';
+import { fileStem } from '../files/fileStem.ts';
+import { makePdf } from '../sheet/makePdf.ts';
+import { PagePreview } from '../sheet/PagePreview.tsx';
+import { useProposal } from './useProposal.ts';
+
+const paperChoices = sheetPapers.map((value) => ({ value, label: papers[value].label }));
+
+/** So many missing things are named; the list of prices has them all. */
+const mostNamed = 6;
+
+/** What the company has to find before the page can say a total. */
+const Missing = ({ price }: { readonly price: CustomerPrice }) => {
+  if (price.kind === 'told') return null;
+  const more = price.missing.length - mostNamed;
+  const named = price.missing.slice(0, mostNamed).join('; ');
+  return (
+    <p className="fault">
+      No total yet: the page says that the price is still to be worked out. Missing: {named}
+      {more > 0 && `; and ${more} more`}.
+    </p>
+  );
+};
+
+/** The page for the customer: what is still missing for its total, its file, and how it will be printed. */
+export const Proposal = ({ load }: { readonly load: Load }) => {
+  const { session } = useBench();
+  const site = useSite();
+  const layout = useLayout();
+  const sheet = useSession((state) => state.sheet);
+  const { page, price, siteText } = useProposal(load);
+  const [busy, setBusy] = useState(false);
+  const id = useId();
+  const empty = load.lines.length === 0;
+  const stops = layout.flags.filter(({ level }) => level === 'stop').length;
+  const savePdf = async () => {
+    setBusy(true);
+    try {
+      const content = new Uint8Array(await makePdf([page], site, siteText, 'Proposal'));
+      const name = `${fileStem(site.job.name)}-proposal.pdf`;
+      download({ name, type: 'application/pdf', content });
+      session.setState({ say: `Saved ${name}` });
+    } catch {
+      session.setState({
+        say: 'The PDF could not be made: its parts are not on this device yet, and there is no connection',
+      });
+    }
+    setBusy(false);
+  };
+  return (
+    <section aria-label="Proposal" className="stack">
+      <h2>Proposal</h2>
+      <p className="note">
+        One page for the customer: the plan, what is included, and the total. It says nothing of
+        costs, margin or hours, and carries no site file.
+      </p>
+      <div className="print">
+        <ChoiceField
+          label="Paper"
+          value={sheet.paper}
+          choices={paperChoices}
+          onChoose={(paper) => session.setState({ sheet: { ...sheet, paper } })}
+        />
+        <div className="choices">
+          <button
+            type="button"
+            className="chief"
+            disabled={busy || empty}
+            aria-describedby={empty ? `${id}-empty` : undefined}
+            onClick={() => void savePdf()}
+          >
+            {busy ? 'Making the PDF…' : 'Download proposal'}
+          </button>
+        </div>
+      </div>
+      {empty ? (
+        <p id={`${id}-empty`}>Nothing to propose yet: no fence and no gate is drawn.</p>
+      ) : (
+        <>
+          <Missing price={price} />
+          {stops > 0 && (
+            <p className="fault">
+              {stops === 1 ? 'A stop flag stands' : `${stops} stop flags stand`}: the page says that
+              it is not final.
+            </p>
+          )}
+          <PagePreview page={page} />
+        </>
+      )}
+    </section>
+  );
+};
