@@ -17,6 +17,14 @@ export const textsOf = async (file: string): Promise<string[][]> => {
   return pages;
 };
 
+/** The names of the files that a PDF file carries, as pdf.js finds them. */
+export const filesIn = async (file: string): Promise<string[]> => {
+  const task = getDocument({ data: new Uint8Array(readFileSync(file)), verbosity: 0 });
+  const names = Object.keys((await (await task.promise).getAttachments()) ?? {});
+  await task.destroy();
+  return names;
+};
+
 /** The text of a PDF file as poppler reads it; throws with poppler's own words where it cannot. */
 export const popplerText = (file: string): string =>
   execFileSync(findTool('pdftotext', 'poppler-utils'), ['-layout', file, '-'], {

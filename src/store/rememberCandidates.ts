@@ -5,13 +5,17 @@ import type { Site } from '../site/site.ts';
 
 /**
  * The candidates of a site, worked out from those of the site that was asked for before: only what an edit
- * changed is laid out and counted again.
+ * changed is laid out and counted again. What has been worked out already elsewhere can be handed over.
  */
-export const rememberCandidates = (): ((site: Site) => readonly Candidate[]) => {
+export const rememberCandidates = (): ((
+  site: Site,
+  laid?: readonly Candidate[],
+) => readonly Candidate[]) => {
   let known: { readonly site: Site; readonly candidates: readonly Candidate[] } | null = null;
-  return (site) => {
+  return (site, laid = []) => {
     if (known?.site !== site) {
-      known = { site, candidates: candidatesOf(namedSites(site), known?.candidates ?? []) };
+      const before = [...laid, ...(known?.candidates ?? [])];
+      known = { site, candidates: candidatesOf(namedSites(site), before) };
     }
     return known.candidates;
   };

@@ -1,5 +1,6 @@
 import { comparedLoadTable } from '../../drawing/tables/comparedLoadTable.ts';
 import { comparisonTable } from '../../drawing/tables/comparisonTable.ts';
+import { hoursSourceText } from '../../drawing/tables/hoursTexts.ts';
 import { unpricedTexts } from '../../drawing/tables/unpricedTexts.ts';
 import { candidatesOf } from '../../engine/compare/candidatesOf.ts';
 import type { Named } from '../../engine/compare/candidate.ts';
@@ -8,7 +9,6 @@ import { namedSites } from '../../engine/compare/namedSites.ts';
 import { toCsv } from '../../exporters/csv/toCsv.ts';
 import type { PricesRead } from '../../importers/csv/pricesFromCsv.ts';
 import type { Site } from '../../site/site.ts';
-import { labourSource } from '../../trade/labour.ts';
 import { read, unread, type Parsed } from '../../units/parsed.ts';
 import { isGiven, valueOf, type Call } from '../call.ts';
 import type { Io } from '../io.ts';
@@ -39,6 +39,9 @@ const textOf = (
 ): string => {
   const alone = comparison.columns.length === 1;
   const lists = tableLines(comparedLoadTable(comparison, site));
+  const hours = hoursSourceText({
+    tasks: comparison.columns.flatMap(({ priced }) => priced?.tasks ?? []),
+  });
   return [
     ...(prices === null ? [] : refusedLines(prices.file, prices.list)),
     ...tableLines(comparisonTable(comparison, site)),
@@ -46,7 +49,7 @@ const textOf = (
     ...(alone ? ['no alternatives to compare it with'] : []),
     ...(!alone && lists.length === 0 ? ['the load lists do not differ'] : lists),
     ...unpricedTexts(comparison),
-    ...(prices === null ? [] : [`hours: ${labourSource.text}`]),
+    ...(hours === null ? [] : [`hours: ${hours}`]),
   ].join('\n');
 };
 

@@ -1,19 +1,13 @@
 import { proposal as proposalPage } from '../../drawing/proposal/proposal.ts';
+import { candidatesOf } from '../../engine/compare/candidatesOf.ts';
+import { customerPrices, type CustomerPrices } from '../../engine/compare/customerPrices.ts';
+import { namedSites } from '../../engine/compare/namedSites.ts';
 import { layOutSite } from '../../engine/layOutSite.ts';
-import type { Layout } from '../../engine/layout.ts';
-import { loadOf } from '../../engine/load/loadOf.ts';
-import {
-  customerPrice,
-  noPriceList,
-  type CustomerPrice,
-} from '../../engine/price/customerPrice.ts';
-import { pricedLoad } from '../../engine/price/pricedLoad.ts';
 import { surveyed } from '../../engine/survey/surveyed.ts';
 import type { PricesRead } from '../../importers/csv/pricesFromCsv.ts';
 import { checkValue } from '../../site/checkValue.ts';
 import { sheetText } from '../../site/sheetText.ts';
-import type { Site } from '../../site/site.ts';
-import { formatMoney } from '../../units/money.ts';
+import { formatMoney, type Money } from '../../units/money.ts';
 import { read, type Parsed } from '../../units/parsed.ts';
 import { valueOf, type Call } from '../call.ts';
 import type { Io } from '../io.ts';
@@ -28,16 +22,24 @@ import { writePages } from '../writePages.ts';
 const pricesAt = async (file: string | null, io: Io): Promise<Parsed<PricesRead | null>> =>
   file === null ? read(null) : readPrices(io, file);
 
-const priceOf = (site: Site, layout: Layout, list: PricesRead | null): CustomerPrice =>
-  list === null
-    ? noPriceList
-    : customerPrice(pricedLoad(site, layout, { load: loadOf(site, layout), list }), list);
-
-/** What the page says of the price, for whoever hands it over. */
-const priceLines = (price: CustomerPrice): string[] =>
-  price.kind === 'told'
-    ? [`  total ${price.currency} ${formatMoney(price.total)}`]
-    : ['  no total: what is missing is', ...price.missing.map((what) => `    ${what}`)];
+/** What the page says of the price, and what it cannot say yet, for whoever hands it over. */
+const priceLines = ({ price, others, missing }: CustomerPrices): string[] => {
+  if (price.kind === 'open') {
+    return ['  no total: what is missing is', ...missing.map((what) => `    ${what}`)];
+  }
+  const total = (label: string, amount: Money): string =>
+    `  total ${price.currency} ${formatMoney(amount)}${label === '' ? '' : `, ${label}`}`;
+  return [
+    total('', price.total),
+    ...others.map((other) => total(other.label, other.total)),
+    ...(missing.length === 0
+      ? []
+      : [
+          '  no other ways to build it: what is missing is',
+          ...missing.map((what) => `    ${what}`),
+        ]),
+  ];
+};
 
 const run = async (call: Call, io: Io): Promise<Parsed<Answer>> => {
   const order = pageOrderOf(call, io);
@@ -48,12 +50,13 @@ const run = async (call: Call, io: Io): Promise<Parsed<Answer>> => {
   const prices = await pricesAt(file, io);
   if (!prices.ok) return prices;
   const { site } = surveyed(drawn.value, null);
-  const layout = layOutSite(site);
-  const price = priceOf(site, layout, prices.value);
+  const candidates = candidatesOf(namedSites(site));
+  const layout = candidates[0]?.layout ?? layOutSite(site);
+  const told = customerPrices(candidates, prices.value);
   const siteText = sheetText(drawn.value);
   const { paper, way } = order.value;
   const lies = way === null ? {} : { orientation: way };
-  const page = proposalPage(site, layout, { paper, ...lies, siteText, price });
+  const page = proposalPage(site, layout, { paper, ...lies, siteText, prices: told });
   const written = { pages: [page], site, siteText, sort: 'Proposal' };
   const files = await writePages(order.value, written, io);
   if (!files.ok) return files;
@@ -61,9 +64,9 @@ const run = async (call: Call, io: Io): Promise<Parsed<Answer>> => {
   const lines = [
     ...(file === null || prices.value === null ? [] : refusedLines(file, prices.value)),
     `${files.value.join(', ')}: 1 page, ${page.paper.label}, check value ${check}`,
-    ...priceLines(price),
+    ...priceLines(told),
   ];
-  const json = { files: files.value, paper: page.paper.label, check, price: moneyWritten(price) };
+  const json = { files: files.value, paper: page.paper.label, check, prices: moneyWritten(told) };
   const stopped = layout.flags.some(({ level }) => level === 'stop');
   return read({ text: lines.join('\n'), json, stopped });
 };

@@ -1,5 +1,5 @@
 import type { Layout } from '../../engine/layout.ts';
-import type { CustomerPrice } from '../../engine/price/customerPrice.ts';
+import type { CustomerPrices } from '../../engine/compare/customerPrices.ts';
 import { checkValue } from '../../site/checkValue.ts';
 import type { Site } from '../../site/site.ts';
 import { customerCautions } from '../../trade/customerCautions.ts';
@@ -44,12 +44,14 @@ const leastPlan = 0.5;
 /** Of upright paper what is included has so much of the width; of wide paper the words, and no more inches. */
 const shares = { included: 0.64, words: 0.38 } as const;
 const mostWords = 5;
+/** On wide paper the price leaves room for what is included. */
+const mostPrice = 0.6;
 /** A row to sign on is no longer, paper inches. */
-const mostSign = 8;
+const mostSign = 10;
 
 /** How a proposal is laid out; upright unless said. */
 export interface ProposalOptions extends SheetOptions {
-  readonly price: CustomerPrice;
+  readonly prices: Pick<CustomerPrices, 'price' | 'others'>;
 }
 
 const rule = 'Lengths are from end to end, gates included.';
@@ -87,6 +89,7 @@ const foot = (width: number): Block =>
     { height: 0.26, atoms: [] },
     handRow(
       [
+        { label: 'Valid until', hand: 0.9, known: '' },
         { label: 'Accepted, signature', hand: 2, known: '' },
         { label: 'Date', hand: 0.9, known: '' },
       ],
@@ -97,7 +100,7 @@ const foot = (width: number): Block =>
 interface Words {
   readonly site: Site;
   readonly layout: Layout;
-  readonly price: CustomerPrice;
+  readonly prices: ProposalOptions['prices'];
 }
 
 const put = (block: Block, { x, y }: Pick<Rect, 'x' | 'y'>): Atom[] => moveAtoms(block.atoms, x, y);
@@ -120,10 +123,10 @@ const plan = ({ site, layout }: Words, room: Rect): readonly Atom[] => {
 
 /** The plan over what is included and the price, which stand side by side. */
 const upright = (words: Words, room: Rect): Atom[] => {
-  const { site, layout, price } = words;
+  const { site, layout, prices } = words;
   const left = shares.included * (room.width - gutter);
   const most = (1 - leastPlan) * room.height - space;
-  const cost = priceBlock(price, room.width - gutter - left);
+  const cost = priceBlock(prices, room.width - gutter - left, most);
   const included = includedBlock(includedRows(site, layout), left, most);
   const height = Math.max(cost.height, included.height);
   const y = room.y + room.height - height;
@@ -136,11 +139,11 @@ const upright = (words: Words, room: Rect): Atom[] => {
 
 /** The plan beside what is included and the price, which stand one over the other. */
 const wide = (words: Words, room: Rect): Atom[] => {
-  const { site, layout, price } = words;
+  const { site, layout, prices } = words;
   const width = Math.min(mostWords, shares.words * (room.width - gutter));
   const drawn = room.width - gutter - width;
   const x = room.x + drawn + gutter;
-  const cost = priceBlock(price, width);
+  const cost = priceBlock(prices, width, mostPrice * room.height);
   const most = room.height - cost.height - space;
   const included = includedBlock(includedRows(site, layout), width, most);
   return [
@@ -156,7 +159,7 @@ const wide = (words: Words, room: Rect): Atom[] => {
  * and says in one line where the plan cannot be built yet.
  */
 export const proposal = (site: Site, layout: Layout, options: ProposalOptions): Page => {
-  const { paper: size, orientation = 'portrait', siteText, price } = options;
+  const { paper: size, orientation = 'portrait', siteText, prices } = options;
   const paper = laid(size, orientation);
   const { outer } = sheetFrame(paper);
   const head = proposalHead(site, checkValue(siteText), outer.width);
@@ -171,7 +174,7 @@ export const proposal = (site: Site, layout: Layout, options: ProposalOptions): 
     y: content.y + warned.height,
     height: content.height - warned.height - end.height - space,
   };
-  const words = { site, layout, price };
+  const words = { site, layout, prices };
   return {
     title: 'Proposal',
     paper,

@@ -19,7 +19,7 @@ export type CustomerPrice =
 export const noPriceList: CustomerPrice = { kind: 'open', missing: ['a price list'] };
 
 /** Rows of a price list that were not taken, as they bear on a total. */
-type Refused = readonly {
+export type RefusedRows = readonly {
   readonly line: number;
   readonly bearsOn: 'one item' | 'every job';
 }[];
@@ -27,7 +27,7 @@ type Refused = readonly {
 /** What stands between a price list and a total: each in words that a company can act on. */
 const missingOf = (
   priced: PricedLoad,
-  list: PriceList & { readonly refused: Refused },
+  list: PriceList & { readonly refused: RefusedRows },
 ): readonly string[] => [
   ...(priced.lines.length === 0 ? ['something to price'] : []),
   ...priced.unpriced.map((code) => `a price for ${code}`),
@@ -44,7 +44,7 @@ const missingOf = (
  */
 export const customerPrice = (
   priced: PricedLoad,
-  list: PriceList & { readonly refused: Refused },
+  list: PriceList & { readonly refused: RefusedRows },
 ): CustomerPrice => {
   const missing = missingOf(priced, list);
   if (missing.length > 0) return { kind: 'open', missing };

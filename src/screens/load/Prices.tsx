@@ -1,6 +1,8 @@
 import { useId, useMemo, useState } from 'react';
 import { hoursSourceText } from '../../drawing/tables/hoursTexts.ts';
 import { priceTable } from '../../drawing/tables/priceTable.ts';
+import { candidatesOf } from '../../engine/compare/candidatesOf.ts';
+import { namedSites } from '../../engine/compare/namedSites.ts';
 import type { Load } from '../../engine/load/load.ts';
 import { pricedLoad } from '../../engine/price/pricedLoad.ts';
 import { pricesToCsv } from '../../exporters/csv/pricesToCsv.ts';
@@ -51,6 +53,7 @@ export const Prices = ({ load, save }: Props) => {
   const { session } = useBench();
   const prices = useSession((state) => state.prices);
   const list = usePriceList();
+  const site = useSite();
   const [fault, setFault] = useState<string | null>(null);
   const id = useId();
   const take = async (file: File | undefined) => {
@@ -63,6 +66,12 @@ export const Prices = ({ load, save }: Props) => {
     setFault(null);
     session.setState({ prices: { name: file.name, text }, say: `Took prices from ${file.name}` });
   };
+  /** Of every way to build the yard, so that one list prices them all. */
+  const saveBlank = () =>
+    save(
+      'prices-to-fill-in',
+      pricesToCsv(candidatesOf(namedSites(site)).flatMap((way) => way.load.lines)),
+    );
   return (
     <div className="stack">
       <p className="note">
@@ -71,7 +80,7 @@ export const Prices = ({ load, save }: Props) => {
         as rows of their own: the list to fill in has them as they are taken now.
       </p>
       <div className="choices">
-        <button type="button" onClick={() => save('prices-to-fill-in', pricesToCsv(load.lines))}>
+        <button type="button" onClick={saveBlank}>
           Download a list to fill in
         </button>
         {prices !== null && (

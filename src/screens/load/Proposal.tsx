@@ -1,10 +1,10 @@
 import '../sheet/sheet.css';
 import { useId, useState } from 'react';
 import { papers } from '../../drawing/sheet/papers.ts';
+import type { CustomerPrices } from '../../engine/compare/customerPrices.ts';
 import type { Load } from '../../engine/load/load.ts';
-import type { CustomerPrice } from '../../engine/price/customerPrice.ts';
 import { sheetPapers } from '../../store/sheetOptions.ts';
-import { useBench, useLayout, useSession, useSite } from '../bench.ts';
+import { useBench, useSession } from '../bench.ts';
 import { ChoiceField } from '../fields/ChoiceField.tsx';
 import { download } from '../files/download.ts';
 import { fileStem } from '../files/fileStem.ts';
@@ -17,14 +17,17 @@ const paperChoices = sheetPapers.map((value) => ({ value, label: papers[value].l
 /** So many missing things are named; the list of prices has them all. */
 const mostNamed = 6;
 
-/** What the company has to find before the page can say a total. */
-const Missing = ({ price }: { readonly price: CustomerPrice }) => {
-  if (price.kind === 'told') return null;
-  const more = price.missing.length - mostNamed;
-  const named = price.missing.slice(0, mostNamed).join('; ');
+/** What the company has to find before the page can say a total, or the totals of other ways to build it. */
+const Missing = ({ price, missing }: CustomerPrices) => {
+  if (missing.length === 0) return null;
+  const more = missing.length - mostNamed;
+  const named = missing.slice(0, mostNamed).join('; ');
   return (
     <p className="fault">
-      No total yet: the page says that the price is still to be worked out. Missing: {named}
+      {price.kind === 'open'
+        ? 'No total yet: the page says that the price is still to be worked out.'
+        : 'The page leaves out the other ways to build it until all of them have a total.'}{' '}
+      Missing: {named}
       {more > 0 && `; and ${more} more`}.
     </p>
   );
@@ -33,15 +36,13 @@ const Missing = ({ price }: { readonly price: CustomerPrice }) => {
 /** The page for the customer: what is still missing for its total, its file, and how it will be printed. */
 export const Proposal = ({ load }: { readonly load: Load }) => {
   const { session } = useBench();
-  const site = useSite();
-  const layout = useLayout();
   const sheet = useSession((state) => state.sheet);
-  const { page, price, siteText } = useProposal(load);
+  const found = useProposal(load);
   const [busy, setBusy] = useState(false);
   const id = useId();
-  const empty = load.lines.length === 0;
-  const stops = layout.flags.filter(({ level }) => level === 'stop').length;
   const savePdf = async () => {
+    if (found === null) return;
+    const { page, site, siteText } = found;
     setBusy(true);
     try {
       const content = new Uint8Array(await makePdf([page], site, siteText, 'Proposal'));
@@ -73,26 +74,26 @@ export const Proposal = ({ load }: { readonly load: Load }) => {
           <button
             type="button"
             className="chief"
-            disabled={busy || empty}
-            aria-describedby={empty ? `${id}-empty` : undefined}
+            disabled={busy || found === null}
+            aria-describedby={found === null ? `${id}-empty` : undefined}
             onClick={() => void savePdf()}
           >
             {busy ? 'Making the PDF…' : 'Download proposal'}
           </button>
         </div>
       </div>
-      {empty ? (
+      {found === null ? (
         <p id={`${id}-empty`}>Nothing to propose yet: no fence and no gate is drawn.</p>
       ) : (
         <>
-          <Missing price={price} />
-          {stops > 0 && (
+          <Missing {...found.prices} />
+          {found.stops > 0 && (
             <p className="fault">
-              {stops === 1 ? 'A stop flag stands' : `${stops} stop flags stand`}: the page says that
-              it is not final.
+              {found.stops === 1 ? 'A stop flag stands' : `${found.stops} stop flags stand`}: the
+              page says that it is not final.
             </p>
           )}
-          <PagePreview page={page} />
+          <PagePreview page={found.page} />
         </>
       )}
     </section>

@@ -33,8 +33,13 @@ describe('lath proposal', { timeout: 60_000 }, () => {
     expect(pages).toHaveLength(1);
     expect(pages[0]?.texts.join(' ')).toContain(total);
     expect(held).toEqual([]);
-    const json = JSON.parse((await lath([...args, '--json'], files)).out) as { price: unknown };
-    expect(json.price).toMatchObject({ kind: 'told', total: total.slice(4) });
+    const json = JSON.parse((await lath([...args, '--json'], files)).out) as {
+      prices: unknown;
+    };
+    expect(json.prices).toMatchObject({
+      price: { kind: 'told', total: total.slice(4) },
+      others: [],
+    });
     const priced = await lath(['load', 'yard', '--prices', 'prices.csv', '--json'], files);
     expect(JSON.parse(priced.out)).toMatchObject({ total: total.slice(4) });
   });

@@ -6,6 +6,7 @@ import { proposal, type ProposalOptions } from '../../../src/drawing/proposal/pr
 import type { Page } from '../../../src/drawing/sheet/page.ts';
 import type { PaperName } from '../../../src/drawing/sheet/papers.ts';
 import { sheetFrame } from '../../../src/drawing/sheet/sheetFrame.ts';
+import type { OtherWay } from '../../../src/engine/compare/customerPrices.ts';
 import { unsurveyed } from '../../../src/engine/survey/survey.ts';
 import type { Layout } from '../../../src/engine/layout.ts';
 import { noPriceList, type CustomerPrice } from '../../../src/engine/price/customerPrice.ts';
@@ -56,8 +57,17 @@ const faults = ({ paper, atoms }: Page): string[] => {
 const linesOf = (page: Page): string[] => textsOf(page.atoms).map(({ text }) => text);
 const wordsOf = (page: Page): string => linesOf(page).join(' ');
 
-const page = (site: Site, layout: Layout, more: Partial<ProposalOptions> = {}): Page =>
-  proposal(site, layout, { paper: 'letter', siteText: '', price: noPriceList, ...more });
+interface Asked extends Partial<Omit<ProposalOptions, 'prices'>> {
+  readonly price?: CustomerPrice;
+  readonly others?: readonly OtherWay[];
+}
+
+const page = (
+  site: Site,
+  layout: Layout,
+  { price = noPriceList, others = [], ...more }: Asked = {},
+): Page =>
+  proposal(site, layout, { paper: 'letter', siteText: '', prices: { price, others }, ...more });
 
 const yardNamed = (wanted: string) => {
   const yard = sampleYards.find(({ name }) => name === wanted);
@@ -92,6 +102,12 @@ const gateYard = (count: number, tell: (n: number) => Partial<Site['gates'][Gate
   const named = { ...site, specs: { 'spec:1': spec }, gates: Object.fromEntries(gates) } as Site;
   return { site: named, layout };
 };
+
+const anyWay: fc.Arbitrary<OtherWay> = fc.record({
+  label: fc.string({ minLength: 1, maxLength: 200 }),
+  total: fc.bigInt({ min: 0n, max: 10n ** 15n }).map(money),
+  plan: fc.constantFrom('final' as const, 'open' as const),
+});
 
 const long = (word: string): string => `${word} that goes on and on `.repeat(20).slice(0, 200);
 
@@ -138,14 +154,17 @@ describe('proposal', () => {
           name: fc.string({ maxLength: 200 }),
           currency: fc.constantFrom('USD', 'EUR', long('A currency')),
           tearOut: fc.integer({ min: 0, max: 5000 }),
+          others: fc.array(anyWay, { maxLength: 12 }),
         }),
-        (lines, paper, orientation, { amount: total, name, currency, tearOut }) => {
+        (lines, paper, orientation, { amount: total, name, currency, tearOut, others }) => {
           const { site, layout } = handYard(lines);
           const job = { ...site.job, name, customer: name, place: long('A place') };
           const work = { ...site.work, tearOut: inches(tearOut) };
           const told1 = told(total, currency);
           const own = { ...site, job, work, specs: { 'spec:1': spec } };
-          expect(faults(page(own, layout, { paper, orientation, price: told1 }))).toEqual([]);
+          expect(faults(page(own, layout, { paper, orientation, price: told1, others }))).toEqual(
+            [],
+          );
         },
       ),
       { numRuns: 20 },
@@ -288,5 +307,39 @@ describe('proposal', () => {
     const words = wordsOf(page({ ...site, job: { ...site.job, customer: customers } }, layout));
     expect(words).toContain(customers);
     expect(lines.join(' ')).not.toContain(site.job.remark);
+  });
+
+  it('[D109] other ways to build it stand with their totals beside the yard as drawn', () => {
+    const { site, layout } = yardNamed('back-yard');
+    const others: OtherWay[] = [
+      { label: 'Higher', total: money(4_000_000_000n), plan: 'final' },
+      { label: 'Other pipe', total: money(3_500_500_000n), plan: 'open' },
+    ];
+    const price = told(3_000_000_000n);
+    for (const orientation of ways) {
+      const lines = linesOf(page(site, layout, { price, others, orientation }));
+      const from = lines.indexOf('As drawn here');
+      expect(lines.slice(from, from + 6)).toEqual([
+        'As drawn here',
+        '3,300.00',
+        'Higher',
+        '4,000.00',
+        'Other pipe (not final)',
+        '3,500.50',
+      ]);
+    }
+    const open = page(site, layout, { price: { kind: 'open', missing: ['x'] }, others });
+    expect(wordsOf(open)).not.toMatch(/Higher|As drawn here/);
+    const many = Array.from({ length: 40 }, (_, n) => ({
+      label: `Way ${n}`,
+      total: money(BigInt(n + 1) * 1_000_000_000n),
+      plan: 'final' as const,
+    }));
+    const cut = page(site, layout, { price, others: many });
+    const more = /And (\d+) more ways, not listed here/.exec(wordsOf(cut));
+    const listed = linesOf(cut).filter((line) => line.startsWith('Way ')).length;
+    expect(listed).toBeGreaterThan(2);
+    expect(Number(more?.[1]) + listed).toBe(40);
+    expect(faults(cut)).toEqual([]);
   });
 });

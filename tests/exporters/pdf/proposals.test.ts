@@ -17,7 +17,8 @@ const wordsOf = (texts: readonly string[]): string[] =>
 
 describe.each(sampleYards)('the PDF of the proposal of $name', ({ site, layout, text }) => {
   it('[X42] has every word of its one page, the metadata of a sheet, and no file in it', async () => {
-    const page = proposal(site, layout, { paper: 'a4', siteText: text, price: noPriceList });
+    const prices = { price: noPriceList, others: [] };
+    const page = proposal(site, layout, { paper: 'a4', siteText: text, prices });
     const info = pdfInfoFor(site, text, '2026-03-09T14:05:00Z', 'Proposal');
     const bytes = toPdf([page], sheetFonts, info);
     const { pages, info: told, files } = await readPdf(bytes);
