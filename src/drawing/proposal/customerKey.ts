@@ -1,9 +1,10 @@
 import type { Site } from '../../site/site.ts';
 import { circleOutline } from '../explode/polylineOutline.ts';
 import type { Block } from '../sheet/flow/block.ts';
+import { fenceKey } from '../sheet/plan/fenceKey.ts';
 import { groundKey } from '../sheet/plan/groundKey.ts';
 import { keyRows } from '../sheet/plan/keyRows.ts';
-import { fenceSign, lineSign, signWidth, type KeyEntry } from '../sheet/plan/keySigns.ts';
+import { lineSign, signWidth, type KeyEntry } from '../sheet/plan/keySigns.ts';
 import { utilityKey } from '../sheet/plan/utilityKey.ts';
 import { customerSite } from './customerSite.ts';
 
@@ -39,7 +40,7 @@ const gateKey = ({ gates }: Pick<Site, 'gates'>): KeyEntry[] => {
 export const customerKey = (site: Site, width: number): Block =>
   keyRows(
     [
-      { sign: fenceSign(), text: 'fence' },
+      ...fenceKey(site),
       post,
       ...gateKey(site),
       ...groundKey(customerSite(site)),
