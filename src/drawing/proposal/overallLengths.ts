@@ -18,7 +18,7 @@ const called = 'a length of';
 /** The length of a curve, outside its middle. */
 const onCurve = (run: Run, text: string): Primitive => {
   const along = trackBearing(run, run.length / 2);
-  const side = -Math.sign(run.bow);
+  const side = Math.sign(run.bow);
   return {
     kind: 'text',
     at: trackAt(run, run.length / 2),

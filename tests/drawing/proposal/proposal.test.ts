@@ -2,6 +2,7 @@ import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { letterExtent, textBox } from '../../../src/drawing/lettering/textBox.ts';
 import { customerPlan } from '../../../src/drawing/proposal/customerPlan.ts';
+import { overallLengths } from '../../../src/drawing/proposal/overallLengths.ts';
 import { proposal, type ProposalOptions } from '../../../src/drawing/proposal/proposal.ts';
 import type { Page } from '../../../src/drawing/sheet/page.ts';
 import type { PaperName } from '../../../src/drawing/sheet/papers.ts';
@@ -11,12 +12,14 @@ import { unsurveyed } from '../../../src/engine/survey/survey.ts';
 import type { Layout } from '../../../src/engine/layout.ts';
 import { noPriceList, type CustomerPrice } from '../../../src/engine/price/customerPrice.ts';
 import { corners } from '../../../src/geometry/orientedBox.ts';
+import { midpoint } from '../../../src/geometry/midpoint.ts';
 import { emptySite } from '../../../src/site/emptySite.ts';
 import type { GateId } from '../../../src/site/ids.ts';
 import type { Site } from '../../../src/site/site.ts';
 import { customerCautions } from '../../../src/trade/customerCautions.ts';
 import { inches } from '../../../src/units/inches.ts';
 import { formatMoney, money, type Money } from '../../../src/units/money.ts';
+import { plainLength } from '../../../src/units/plainLength.ts';
 import { spec } from '../../engine/plainYard.ts';
 import { anyLines } from '../anyYard.ts';
 import { handYard } from '../handYard.ts';
@@ -266,6 +269,23 @@ describe('proposal', () => {
     expect(lines).toEqual(expect.arrayContaining(['79 ft', '47 ft 6 in', '10 ft opening']));
     const hill = yardNamed('hillside');
     expect(wordsOf(page(hill.site, hill.layout))).toMatch(/Garden gate opening about \d+ ft/);
+  });
+
+  it('[D104] the length of a curve is the one along it, and stands outside', () => {
+    const { site, layout } = yardNamed('hillside');
+    const runs = Object.values(layout.lines).flatMap(({ runs: own }) => own);
+    const curve = runs.find(({ bow }) => bow !== 0);
+    if (curve === undefined) throw new Error('expected a curve');
+    const text = overallLengths(site, layout).find(({ kind }) => kind === 'text');
+    if (text?.kind !== 'text' || text.beside === undefined) throw new Error('expected a text');
+    const ends = curve.posts.map(({ station }) => station);
+    const along = inches((ends.at(-1) ?? 0) - (ends[0] ?? 0));
+    expect(text.text).toBe(plainLength(along, 'feet'));
+    // away from the middle of the chord
+    const middle = midpoint(curve.start, curve.end);
+    const { way } = text.beside;
+    expect(way.x * (text.at.x - middle.x) + way.y * (text.at.y - middle.y)).toBeGreaterThan(0);
+    expect(Math.hypot(way.x, way.y)).toBeCloseTo(1, 9);
   });
 
   it('[D105] while a stop flag stands it says in one line that it is not final', () => {
