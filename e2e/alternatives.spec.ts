@@ -179,7 +179,7 @@ test('a way that is taken is the plan, and what was the plan is kept in its plac
   const yard = yardPage(page);
   const { section, table, card, names, undo } = waysOn(page);
   await page.goto('/?sample=corner-lot#load');
-  const fabric = page.getByRole('region', { name: 'Fabric and wire' });
+  const fabric = page.getByRole('region', { name: 'Between the posts' });
   await expect(fabric).toContainText(`4'-0" high`);
   await section.getByRole('button', { name: 'Take as the plan: Best' }).click();
   await expect(page.getByText('what it was is kept as “Instead of Best”')).toBeVisible();

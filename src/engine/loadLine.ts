@@ -4,7 +4,7 @@ import type { GateId, LineId } from '../site/ids.ts';
 import type { PostId } from './post.ts';
 
 /** What a line of the load list is part of, in the order in which lists print them. */
-export const loadParts = ['posts', 'fabric', 'rails', 'fittings', 'gates', 'concrete'] as const;
+export const loadParts = ['posts', 'infill', 'rails', 'fittings', 'gates', 'concrete'] as const;
 export type LoadPart = (typeof loadParts)[number];
 
 /** One line of the load list: how many of what, the rule that counted it and what it counted. */

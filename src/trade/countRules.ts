@@ -46,7 +46,7 @@ export interface CountRule {
   readonly id: string;
   readonly item: string;
   /** The part of the list in which it stands. */
-  readonly part: 'fabric' | 'fittings' | 'gates';
+  readonly part: 'infill' | 'fittings' | 'gates';
   readonly basis: Basis | null;
   readonly by: readonly Size[];
   readonly how: HowMany;
@@ -72,7 +72,7 @@ export const countRules: readonly CountRule[] = [
   {
     id: 'fabric',
     item: 'Fabric',
-    part: 'fabric',
+    part: 'infill',
     basis: 'fabric',
     by: ['fabric'],
     how: { kind: 'length' },
@@ -163,7 +163,7 @@ export const countRules: readonly CountRule[] = [
   {
     id: 'tension-wire',
     item: 'Tension wire',
-    part: 'fabric',
+    part: 'infill',
     basis: 'tension wire',
     by: [],
     how: { kind: 'length' },
@@ -223,7 +223,7 @@ export const countRules: readonly CountRule[] = [
   {
     id: 'barbed-wire',
     item: 'Barbed wire',
-    part: 'fabric',
+    part: 'infill',
     basis: 'barbed wire',
     by: [],
     how: { kind: 'length' },
@@ -243,7 +243,7 @@ export const countRules: readonly CountRule[] = [
   {
     id: 'slats',
     item: 'Slats or screen',
-    part: 'fabric',
+    part: 'infill',
     basis: 'slatted fabric',
     by: ['height'],
     how: { kind: 'length' },
@@ -253,7 +253,7 @@ export const countRules: readonly CountRule[] = [
   {
     id: 'board',
     item: 'Board',
-    part: 'fabric',
+    part: 'infill',
     basis: 'board',
     by: ['board', 'height'],
     how: each(1),
@@ -283,7 +283,7 @@ export const countRules: readonly CountRule[] = [
   {
     id: 'panel',
     item: 'Panel',
-    part: 'fabric',
+    part: 'infill',
     basis: 'panel',
     by: ['board', 'height'],
     how: each(1),

@@ -5,7 +5,7 @@ import { useBench, useSite } from '../bench.ts';
 /** What each part of the list is called. */
 const partNames: Readonly<Record<LoadPart, string>> = {
   posts: 'Posts',
-  fabric: 'Fabric and wire',
+  infill: 'Between the posts',
   rails: 'Rails',
   fittings: 'Fittings',
   gates: 'Gates',

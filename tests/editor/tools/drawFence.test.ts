@@ -1,10 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { drawFence } from '../../../src/editor/tools/drawFence/drawFence.ts';
-import type { LineId } from '../../../src/site/ids.ts';
+import { changeSpec } from '../../../src/site/edits/changeSpec.ts';
+import type { LineId, SpecId } from '../../../src/site/ids.ts';
 import { legsOf } from '../../../src/site/legsOf.ts';
 import { openDocument } from '../../../src/site/openDocument.ts';
 import { verticesOf } from '../../../src/site/pathOrder.ts';
 import type { Site } from '../../../src/site/site.ts';
+import { inches } from '../../../src/units/inches.ts';
+import { samplePlans } from '../../store/samplePlans.ts';
 import { namedSite } from '../../store/namedSite.ts';
 import { deskFor, drive, driven, move, press, typed } from '../drive.ts';
 import { yard } from '../yard.ts';
@@ -161,6 +164,20 @@ describe('drawFence', () => {
     expect(cornersOf(measured.site)[0]).toEqual([0, 60]);
     const back = drive(drawFence, atStart, [{ do: 'back' }]);
     expect(cornersOf(back.site)).toEqual(cornersOf(drawn.site));
+  });
+
+  it('[E6] at an open end of fence of another kind a line of its own starts', () => {
+    const kind = samplePlans.fence.spec.infill.kind;
+    const drawn = drive(drawFence, start(empty), [press(0, 0), press(240, 0), { do: 'finish' }]);
+    const { specs } = drawn.site;
+    const [id] = Object.keys(specs) as SpecId[];
+    expect(specs[id!]?.infill.kind).toBe(kind);
+    const panels = changeSpec(drawn.site, id!, {
+      infill: { kind: 'panels', panel: '', width: inches(96), last: 'cut' },
+    });
+    const on = drive(drawFence, start(panels), [press(240, 0), press(240, -200)]);
+    expect(Object.keys(on.site.lines)).toEqual(['line:1', 'line:2']);
+    expect(cornersOf(on.site, 'line:2')[0]).toEqual([240, 0]);
   });
 
   it('[E6] where two open ends meet, a line of its own starts', () => {

@@ -45,7 +45,7 @@ describe('fence that is no chain link, counted by hand', () => {
   it('[L27] 32 ft of tight boards 5 1/2 in wide, 6 ft high, on three rails', () => {
     // four bays of 96 in; ⌈384 ÷ 5.5⌉ = 70 boards; 3 rails × 4 bays × 96 in of 16 ft lumber, two a length;
     // two screws where each of 70 boards crosses each of 3 rails; a bracket at both ends of 12 rails
-    expect(listed(run(32, boards), 'posts', 'fabric', 'rails', 'fittings')).toEqual([
+    expect(listed(run(32, boards), 'posts', 'infill', 'rails', 'fittings')).toEqual([
       ['line-post 3.5x1.75-square', 3],
       ['terminal-post 3.5x1.75-square', 2],
       ['board 5.5in 72in', 70],
@@ -82,7 +82,7 @@ describe('fence that is no chain link, counted by hand', () => {
   });
 
   it('[L28] 30 ft of panels of 8 ft: four, the last one cut to 62 in, four brackets each', () => {
-    expect(listed(run(30, panels), 'fabric', 'rails', 'fittings')).toEqual([
+    expect(listed(run(30, panels), 'infill', 'rails', 'fittings')).toEqual([
       ['panel 96in 72in', 4],
       ['post-cap 2.5-square', 5],
       ['panel-bracket', 16],

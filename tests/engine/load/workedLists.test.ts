@@ -34,7 +34,7 @@ describe('load lists worked by hand', () => {
     // derived from the rules of section 7 of the trade's practice: bands 1 + ⌈(48 − 18) ÷ 15⌉ = 3 a bar,
     // ties ⌈48 ÷ 15⌉ − 1 = 3 a line post and ⌈648 ÷ 24⌉ = 27 along the rail
     const site = built(run54, { fabricHeight: inches(48) });
-    expect(listed(site, 'fabric', 'rails', 'fittings')).toEqual([
+    expect(listed(site, 'infill', 'rails', 'fittings')).toEqual([
       [fabric(48), 648, `2 roll of 50'-0"`],
       ['tension-wire', 648, '1 coil of 1,000 ft'],
       ['rail 1.66x0.13', 645.625, `3 stick of 21'-0"`],
@@ -57,7 +57,7 @@ describe('load lists worked by hand', () => {
     const site = built(gateOn(run54, 0, { from: 'start', offset: 120 }), {
       fabricHeight: inches(48),
     });
-    expect(listed(site, 'fabric', 'fittings')).toEqual([
+    expect(listed(site, 'infill', 'fittings')).toEqual([
       [fabric(48), 597.125, `1 roll of 50'-0"`],
       ['tension-wire', 597.125, '1 coil of 1,000 ft'],
       ['tension-bar 48in', 4],
@@ -90,7 +90,7 @@ describe('load lists worked by hand', () => {
     );
     // 600 less 120 and 2.875 are two pieces of 238.5625 with one line post each; three sides of 5 bays
     const site = gateOn(square, 0, { from: 'middle', offset: 0 }, 2);
-    expect(listed(site, 'fabric', 'fittings')).toEqual([
+    expect(listed(site, 'infill', 'fittings')).toEqual([
       [fabric(72), 2277.125, `4 roll of 50'-0"`],
       ['tension-wire', 2277.125, '1 coil of 1,000 ft'],
       // five pieces have ten ends
@@ -131,7 +131,7 @@ describe('load lists worked by hand', () => {
     );
     const middleRail = { label: '1-5/8', od: inches(1.66), wall: inches(0.13) };
     const site = built(court, { fabricHeight: inches(120), middleRail });
-    expect(listed(site, 'fabric', 'fittings')).toEqual([
+    expect(listed(site, 'infill', 'fittings')).toEqual([
       [fabric(120), 4320, `8 roll of 50'-0"`],
       ['tension-wire', 4320, '1 coil of 1,000 ft'],
       ['tension-bar 120in', 8],
@@ -171,7 +171,7 @@ describe('load lists worked by hand', () => {
     });
     // level panels are measured along the grade between their posts: 3 bays and a bit over 10 ft make 4
     const pieces = 4;
-    const all = new Map(listed(site, 'fabric', 'fittings').map(([code, ...rest]) => [code, rest]));
+    const all = new Map(listed(site, 'infill', 'fittings').map(([code, ...rest]) => [code, rest]));
     expect(all.get('tension-bar 48in')).toEqual([2 * pieces]);
     // three a bar, on two terminals and three line posts that carry two pieces each
     expect(all.get('tension-band 2.375')).toEqual([6]);
@@ -197,7 +197,7 @@ describe('load lists worked by hand', () => {
 
   it('[L7] barbed wire: every strand, and an arm on every post', () => {
     const site = built(run54, { barbedWire: { strands: 3, arms: 'outward' } });
-    const all = new Map(listed(site, 'fabric', 'fittings').map(([code, ...rest]) => [code, rest]));
+    const all = new Map(listed(site, 'infill', 'fittings').map(([code, ...rest]) => [code, rest]));
     expect(all.get('barbed-wire')).toEqual([3 * 648, '1 roll of 80 rods, 1,320 ft']);
     expect(all.get('barbed-arm 1.9 outward')).toEqual([5]);
     expect(all.get('barbed-arm 2.375 outward')).toEqual([2]);
@@ -206,7 +206,7 @@ describe('load lists worked by hand', () => {
   it('[L7] without a top rail a wire runs along the top, and posts have caps of their own', () => {
     const site = built(run54, { topRail: null, fabricHeight: inches(48) });
     const all = new Map(
-      listed(site, 'fabric', 'rails', 'fittings').map(([c, ...rest]) => [c, rest]),
+      listed(site, 'infill', 'rails', 'fittings').map(([c, ...rest]) => [c, rest]),
     );
     expect(all.get('tension-wire')).toEqual([2 * 648, '1 coil of 1,000 ft']);
     expect(all.get('post-cap 1.9')).toEqual([5]);

@@ -73,11 +73,11 @@ describe('holeFor', () => {
   });
 
   it('[P27] concrete is what a square post leaves of its hole', () => {
-    const hole = { diameter: inches(12), depth: inches(30) };
+    const bore = { diameter: inches(12), depth: inches(30) };
     const post = { od: inches(3.5), section: 'square' as const };
-    expect(holeVolume(hole, post)).toBeCloseTo((Math.PI * 36 - 12.25) * 30, 6);
-    expect(holeVolume(hole, null)).toBeCloseTo(Math.PI * 36 * 30, 6);
-    expect(holeVolume({ ...hole, diameter: inches(3.5) }, post)).toBe(0);
+    expect(holeVolume(bore, post)).toBeCloseTo((Math.PI * 36 - 12.25) * 30, 6);
+    expect(holeVolume(bore, null)).toBeCloseTo(Math.PI * 36 * 30, 6);
+    expect(holeVolume({ ...bore, diameter: inches(3.5) }, post)).toBe(0);
   });
 
   it('[P13] a gate post takes the deeper of the two rules', () => {

@@ -36,7 +36,7 @@ const type = (state: FenceState, input: Extract<Input, { do: 'type' }>, desk: De
 
 const on = (before: FenceState, input: Input, desk: Desk): Answer<FenceState> => {
   const pointer = pointerOf(input, before.pointer);
-  const state = settled(desk.site, { ...before, pointer });
+  const state = settled(desk, { ...before, pointer });
   switch (input.do) {
     case 'press':
       return drawLeg(state, desk);
@@ -57,7 +57,7 @@ const on = (before: FenceState, input: Input, desk: Desk): Answer<FenceState> =>
 };
 
 const preview = (before: FenceState, desk: Desk): Primitive[] => {
-  const state = settled(desk.site, before);
+  const state = settled(desk, before);
   const chain = fenceChain(desk.site, state);
   const here = chain.at(-1)?.point;
   const { pointer, typed } = state;
@@ -81,7 +81,7 @@ const preview = (before: FenceState, desk: Desk): Primitive[] => {
 };
 
 const prompt = (before: FenceState, desk: Desk): string => {
-  const { is, typed } = settled(desk.site, before);
+  const { is, typed } = settled(desk, before);
   if (is === 'idle') return 'Tap where the fence starts';
   if (typed.length !== null) {
     const length = formatLength(typed.length, desk.site.lengths);
@@ -99,6 +99,6 @@ export const drawFence: Tool<FenceState> = {
   on,
   preview,
   prompt,
-  piece: (state, { site }) => chainPiece(fenceChain(site, settled(site, state))),
+  piece: (state, desk) => chainPiece(fenceChain(desk.site, settled(desk, state))),
   rest: (state) => ({ ...state, pointer: null, typed: untyped }),
 };

@@ -79,7 +79,7 @@ export const drawLeg = (state: FenceState, desk: Desk): Answer<FenceState> => {
   const chain = fenceChain(desk.site, state);
   const found = snap(desk.site, chainAim(chain, pointer, typed));
   const to = standOf(found, typed.length);
-  if (state.is === 'idle') return { state: begun(desk.site, to, { pointer, typed: untyped }) };
+  if (state.is === 'idle') return { state: begun(desk, to, { pointer, typed: untyped }) };
   if (standsStill(chain.at(-1), found, pointer)) {
     return { state, say: 'That is where the last mark is: expected one farther on' };
   }

@@ -1,7 +1,7 @@
 import type { LineId } from '../../../site/ids.ts';
-import type { Site } from '../../../site/site.ts';
 import type { Pointer } from '../../pointer.ts';
 import type { Stand } from '../../stand.ts';
+import type { Desk } from '../../tool.ts';
 import type { Typed } from '../../typed.ts';
 import { openEndAt } from './openEndAt.ts';
 
@@ -26,9 +26,11 @@ export type FenceState = (
     }
 ) & { readonly pointer: Pointer; readonly typed: Typed };
 
-/** What a press starts at a point: a line of its own, or more of the line that ends there. */
-export const begun = (site: Site, first: Stand, base: Pick<FenceState, 'pointer' | 'typed'>) => {
-  const open = openEndAt(site, first);
+type Told = Pick<Desk, 'site' | 'plans'>;
+
+/** What a press starts at a point: a line of its own, or more of the line of that kind that ends there. */
+export const begun = (desk: Told, first: Stand, base: Pick<FenceState, 'pointer' | 'typed'>) => {
+  const open = openEndAt(desk, first);
   const state: FenceState =
     open === null ? { is: 'started', first, ...base } : { is: 'drawing', ...open, first, ...base };
   return state;
@@ -38,13 +40,13 @@ export const begun = (site: Site, first: Stand, base: Pick<FenceState, 'pointer'
  * The state as the document allows it: undo may have taken the line away, redo may have brought it
  * back, an edit elsewhere may have closed it.
  */
-export const settled = (site: Site, state: FenceState): FenceState => {
+export const settled = (desk: Told, state: FenceState): FenceState => {
   const { pointer, typed } = state;
   if (state.is === 'idle') return state;
   if (state.is === 'drawing') {
-    const line = site.lines[state.line];
+    const line = desk.site.lines[state.line];
     if (line !== undefined && !line.closed && Object.keys(line.path).length > 1) return state;
   }
   if (state.first === null) return { is: 'idle', pointer, typed };
-  return begun(site, state.first, { pointer, typed });
+  return begun(desk, state.first, { pointer, typed });
 };

@@ -108,7 +108,7 @@ const PanelFields = ({
         onEnter={(panel) => set('Name panel', { panel: panel.trim() })}
       />
       <LengthField
-        label="Between the faces of two posts"
+        label="A panel is wide, face to face of posts"
         value={infill.width}
         style={style}
         onEnter={(width) => set('Change panel', { width })}
