@@ -3,11 +3,15 @@ import { join } from 'node:path';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { layOutSite } from '../../src/engine/layOutSite.ts';
+import { startLine } from '../../src/site/edits/startLine.ts';
 import { setHook } from '../../src/site/edits/setHook.ts';
+import type { LineId } from '../../src/site/ids.ts';
 import { openSite } from '../../src/site/openSite.ts';
 import type { Site } from '../../src/site/site.ts';
 import { gateReading, moveToReading } from '../../src/screens/yard/tape/gateReading.ts';
 import { tapeLine } from '../../src/screens/yard/tape/tapeLine.ts';
+import type { Selection } from '../../src/store/selection.ts';
+import type { Lit } from '../../src/store/session.ts';
 import { inches } from '../../src/units/inches.ts';
 
 const file = join(import.meta.dirname, '../../sample-sites/back-yard.site.json');
@@ -55,13 +59,24 @@ describe('the reading of a gate on the tape', () => {
 
 describe('the line that the tape shows', () => {
   const none = { posts: {} };
+  const shows = (site: Site, selection: Selection, lit: Lit | null = null) =>
+    tapeLine(site, none, { selection, lit });
 
   it('is the one that the selection is on, else the first', () => {
-    expect(tapeLine(yard, none, { kind: 'gate', id: walk })).toBe(line);
-    expect(tapeLine(yard, none, null)).toBe(line);
-    expect(tapeLine({ ...yard, lines: {} }, none, null)).toBeNull();
+    expect(shows(yard, { kind: 'gate', id: walk })).toBe(line);
+    expect(shows(yard, null)).toBe(line);
+    expect(shows({ ...yard, lines: {} }, null)).toBeNull();
     const end = Object.values(yard.lines[line]?.path ?? {})[0]?.mark;
     if (end === undefined) throw new Error('the sample has lost its marks');
-    expect(tapeLine(yard, none, { kind: 'mark', id: end })).toBe(line);
+    expect(shows(yard, { kind: 'mark', id: end })).toBe(line);
+  });
+
+  it('is the first that something is lit up on, while nothing is selected', () => {
+    const more = startLine(yard, yard.lines[line]!.spec, { x: 5000, y: 5000 });
+    const other = Object.keys(more.lines).find((id) => id !== line) as LineId;
+    const lit = { item: 'Fabric', posts: [], lines: [other], gates: [] };
+    expect(shows(more, null, lit)).toBe(other);
+    expect(shows(more, { kind: 'gate', id: walk }, lit)).toBe(line);
+    expect(shows(more, null, { ...lit, lines: [], gates: [walk] })).toBe(line);
   });
 });

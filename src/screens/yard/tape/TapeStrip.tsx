@@ -9,6 +9,7 @@ import type { LineLayout } from '../../../engine/layout.ts';
 import { useDrawn, useSession } from '../../bench.ts';
 import { TapeGate } from './TapeGate.tsx';
 import { TapeHead } from './TapeHead.tsx';
+import { litOnTape } from './litOnTape.ts';
 import { tapeLine } from './tapeLine.ts';
 
 /** CSS pixels for a paper inch on the strip. */
@@ -28,6 +29,7 @@ interface StripProps {
 const Strip = ({ line, profile }: StripProps) => {
   const { site, layout } = useDrawn();
   const theme = useSession((state) => state.theme);
+  const lit = useSession((state) => state.lit);
   const room = useRef<HTMLDivElement>(null);
   const { width } = useSize(room);
   const [scrolled, setScrolled] = useState(0);
@@ -48,6 +50,10 @@ const Strip = ({ line, profile }: StripProps) => {
       ),
     [site, layout, line, hook, width, inch, profile],
   );
+  const atoms = useMemo(() => {
+    const { under, over } = litOnTape(line.id, strip, lit);
+    return [...under, ...strip.atoms, ...over];
+  }, [line, strip, lit]);
   return (
     <div
       ref={room}
@@ -61,7 +67,7 @@ const Strip = ({ line, profile }: StripProps) => {
       <div style={{ width: strip.width * inch, height: strip.height * inch }}>
         <div className="tape-window">
           <Picture
-            atoms={strip.atoms}
+            atoms={atoms}
             palette={palettes[theme]}
             width={Math.min(width / inch, strip.width)}
             height={strip.height}
@@ -90,11 +96,12 @@ const roomy = 1000;
 export const TapeStrip = () => {
   const { site, layout } = useDrawn();
   const selection = useSession((state) => state.selection);
+  const lit = useSession((state) => state.lit);
   const [open, setOpen] = useState(() => window.innerWidth > 760);
   const [profile, setProfile] = useState<StripProps['profile']>(() =>
     window.innerHeight >= roomy && window.innerWidth > 760 ? 'shown' : 'folded',
   );
-  const id = tapeLine(site, layout, selection);
+  const id = tapeLine(site, layout, { selection, lit });
   const line = id === null ? undefined : layout.lines[id];
   if (line === undefined) {
     return (

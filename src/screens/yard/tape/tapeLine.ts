@@ -3,6 +3,7 @@ import { verticesOf } from '../../../site/pathOrder.ts';
 import type { LineId, MarkId } from '../../../site/ids.ts';
 import type { Site } from '../../../site/site.ts';
 import { pinOf } from '../../../store/pinOf.ts';
+import type { Lit } from '../../../store/session.ts';
 import type { Selection } from '../../../store/selection.ts';
 
 const lineIds = (site: Site): LineId[] => (Object.keys(site.lines) as LineId[]).toSorted();
@@ -12,14 +13,28 @@ const through = (site: Site, mark: MarkId): LineId | undefined =>
     verticesOf(site.lines[id]?.path ?? {}).some((vertex) => vertex.mark === mark),
   );
 
-/** The fence line that the tape shows: the one that the selection is on, else the first; null for none. */
+/** The line on which the first thing stands that is lit up; undefined for none. */
+const litLine = (
+  { gates }: Site,
+  { posts }: Pick<Layout, 'posts'>,
+  lit: Lit | null,
+): LineId | undefined =>
+  lit?.lines[0] ??
+  posts[lit?.posts[0] ?? 'post:']?.lines[0] ??
+  gates[lit?.gates[0] ?? 'gate:']?.line;
+
+/**
+ * The fence line that the tape shows: the one that the selection is on, else the first on which something
+ * is lit up, else the first; null for none.
+ */
 export const tapeLine = (
   site: Site,
-  { posts }: Pick<Layout, 'posts'>,
-  selection: Selection,
+  layout: Pick<Layout, 'posts'>,
+  { selection, lit }: { readonly selection: Selection; readonly lit: Lit | null },
 ): LineId | null => {
+  const { posts } = layout;
   const [first = null] = lineIds(site);
-  if (selection === null) return first;
+  if (selection === null) return litLine(site, layout, lit) ?? first;
   if (selection.kind === 'line') return selection.id;
   if (selection.kind === 'leg') return selection.line;
   if (selection.kind === 'gate') return site.gates[selection.id]?.line ?? first;
