@@ -25,7 +25,7 @@ const legLengths = (site: Site): number[] =>
 const total = (lengths: readonly number[]): number => lengths.reduce((sum, one) => sum + one, 0);
 
 describe('sample sites', () => {
-  it('there are eight', () => {
+  it('there are nine', () => {
     expect(sampleSites.map(({ name }) => name).toSorted()).toEqual([
       'back-yard',
       'contractors-yard',
@@ -35,6 +35,7 @@ describe('sample sites', () => {
       'plant-nursery',
       'sports-court',
       'taped-yard',
+      'three-fences',
     ]);
   });
 
@@ -86,6 +87,16 @@ describe('sample sites', () => {
       .flatMap(({ ground }) => ground?.fences ?? [])
       .map(({ way }) => way);
     expect(new Set(ways)).toEqual(new Set(['follow', 'step', 'wall']));
+  });
+
+  it('have one of chain link, boards and panels, with a gate in the boards', () => {
+    const site = opened(sampleSite('three-fences'));
+    const kinds = Object.values(site.lines).map(({ spec }) => site.specs[spec]?.infill.kind);
+    expect(kinds.toSorted()).toEqual(['boards', 'chain link', 'panels']);
+    const on = Object.values(site.gates).map(
+      ({ line }) => site.specs[site.lines[line]!.spec]!.infill.kind,
+    );
+    expect(on.toSorted()).toEqual(['boards', 'chain link']);
   });
 
   it('have leaves of unequal width that meet, with a rod and its receiver', () => {
