@@ -137,7 +137,7 @@ describe('layOutSite', () => {
       fc.property(randomSite, motion, (site, move) => {
         sameYard(loaded(site), loaded(movedSite(site, move)), move);
       }),
-      { numRuns: 300 },
+      { numRuns: 150 },
     );
   });
 
@@ -148,7 +148,7 @@ describe('layOutSite', () => {
         const line = lines[which % lines.length] ?? 'line:0';
         sameYard(loaded(site), loaded(reverseLine(site, line)), still);
       }),
-      { numRuns: 300 },
+      { numRuns: 150 },
     );
   });
 
