@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import type { Frozen } from './frozen.ts';
 import { positiveLength } from './quantities.ts';
 
 /** Pieces of one length that lie in the company's yard and are cut up first. */
@@ -9,3 +10,5 @@ export const offcutSchema = z.strictObject({
   length: positiveLength,
   count: z.int().min(1).max(1000),
 });
+
+export type Offcut = Frozen<z.infer<typeof offcutSchema>>;

@@ -56,12 +56,15 @@ const tooLongText = {
 } as const;
 
 /** How near to the fewest that anybody can do with, in words. */
-const provenText = ({ ticket: { bought, least }, kind }: LoadTicket): string => {
+const provenText = ({ ticket: { bought, least, sticks }, kind }: LoadTicket): string => {
   const many = `${bought} ${nouns[kind]}${bought === 1 ? '' : 's'}`;
   if (kind === 'panel') return `${many} to be cut, one a bay`;
+  const yard = sticks.filter(({ from }) => from === 'offcut').length;
+  if (yard > 0 && bought === 0) return `none bought, ${yard} from the yard`;
+  const besides = yard > 0 ? `, and ${yard} from the yard` : '';
   return bought === least
-    ? `${many}, proven the fewest`
-    : `${many}; proven that ${least} at least are needed`;
+    ? `${many}, proven the fewest${besides}`
+    : `${many}; proven that ${least} at least are needed${besides}`;
 };
 
 /** The cuts of one pipe or fabric, stick by stick: a ticket that a shop can saw from. */
@@ -75,7 +78,7 @@ export const cutTable = (cut: LoadTicket, { lengths }: Pick<Site, 'lengths'>): T
     rows: [
       ...rowsOf(ticket.sticks).map(({ first, last, stick }) => [
         first === last ? String(first) : `${first} to ${last}`,
-        `${stick.from === 'offcut' ? 'offcut, ' : ''}${say(stick.stick)}`,
+        `${stick.from === 'offcut' ? 'the yard, ' : ''}${say(stick.stick)}`,
         stick.pieces.map(({ length, for: name }) => `${say(length)} ${name}`).join('; '),
         stick.left > 0 ? say(stick.left) : '',
       ]),

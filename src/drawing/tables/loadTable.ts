@@ -16,11 +16,17 @@ const columns: readonly Column[] = [
   { heading: 'Rule from', align: 'left', share: 2 },
 ];
 
+const yardText = (count: number): string =>
+  `${count} ${count === 1 ? 'length' : 'lengths'} from the yard`;
+
+/** What is bought, and what lies in the yard and goes on the truck with it. */
 const soldText = (line: LoadLine, style: LengthStyle): string => {
   const { sold } = line;
   if (sold === null) return '';
+  if (sold.count === 0 && sold.fromYard > 0) return `none, ${yardText(sold.fromYard)}`;
   const left = sold.left > 1e-6 ? `, ${amountText(sold.left, line, style)} left` : '';
-  return `${sold.count} × ${sold.pack}${left}`;
+  const yard = sold.fromYard > 0 ? `, and ${yardText(sold.fromYard)}` : '';
+  return `${sold.count} × ${sold.pack}${left}${yard}`;
 };
 
 /** Everything that goes on the truck: what is needed, what is bought for it, and the rule that counted it. */

@@ -63,6 +63,30 @@ const wayOf = (task: FittedTask, all: number) => {
   };
 };
 
+interface Plan {
+  readonly cuttings: readonly Cutting[];
+  readonly least: number;
+}
+
+const fewer = (a: readonly Cutting[], b: readonly Cutting[]): readonly Cutting[] =>
+  boughtIn(b) < boughtIn(a) ? b : a;
+
+/** The plan that buys the fewest of those that were found. */
+const foundPlan = (task: FittedTask): Plan => {
+  const relaxed = leastSticks(task);
+  const { least } = relaxed;
+  const first = rounded(task, relaxed);
+  if (boughtIn(first) <= least) return { cuttings: first, least };
+  return { cuttings: fewer(first, filledBySteps(task, least, tries)), least };
+};
+
+/** The same; what lies in the yard stays there where the plan with it would buy more than one without. */
+const bestPlan = (task: FittedTask): Plan => {
+  const { cuttings, least } = foundPlan(task);
+  if (task.offcuts.length === 0 || boughtIn(cuttings) <= least) return { cuttings, least };
+  return { cuttings: fewer(cuttings, foundPlan({ ...task, offcuts: [] }).cuttings), least };
+};
+
 /**
  * How a task is cut from as few bought sticks as were found, offcuts first, and how few there can be: where
  * both are the same it is proven that no plan buys fewer. RangeError for lengths or counts that are no whole
@@ -76,12 +100,7 @@ export const cutStock = (task: CutTask): CutPlan => {
   }
   const { fitted, tooLong } = fittedTask(task);
   if (fitted.lengths.length === 0) return { ways: [], bought: 0, least: 0, tooLong };
-  const relaxed = leastSticks(fitted);
-  const plans = [rounded(fitted, relaxed)];
-  if (boughtIn(plans[0] ?? []) > relaxed.least) {
-    plans.push(filledBySteps(fitted, relaxed.least, tries));
-  }
-  const [best = []] = plans.toSorted((a, b) => boughtIn(a) - boughtIn(b));
+  const { cuttings: best, least } = bestPlan(fitted);
   const toWays = wayOf(fitted, task.pieces.length);
   const ways = best
     .flatMap(toWays)
@@ -89,5 +108,5 @@ export const cutStock = (task: CutTask): CutPlan => {
     // offcuts first, as they are used first
     .toSorted((a, b) => Number(a.from === 'bought') - Number(b.from === 'bought'));
   const bought = ways.reduce((sum, { from, times }) => sum + (from === 'bought' ? times : 0), 0);
-  return { ways, bought, least: relaxed.least, tooLong };
+  return { ways, bought, least, tooLong };
 };

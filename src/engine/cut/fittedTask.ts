@@ -17,7 +17,7 @@ export interface FittedTask {
   }[];
 }
 
-/** The pieces of a task that fit on a stick or on an offcut, and the places of those that fit on none. */
+/** The pieces of a task that fit on a stick as it is bought, and the places of those that do not. */
 export const fittedTask = ({
   pieces,
   stick,

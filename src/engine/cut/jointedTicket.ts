@@ -137,12 +137,10 @@ const throughPlan = (asked: Jointed, sticks: Sticks, style: LengthStyle): CutTic
     const { joints } = runThrough(asked, sticks, open);
     const used = open.filter(({ pieces }) => pieces.length > 0);
     return {
-      sticks: used.map(({ from, stick, pieces, left }) => ({
-        from,
-        stick,
-        pieces,
-        left: inches(left),
-      })),
+      sticks: used
+        .map(({ from, stick, pieces, left }) => ({ from, stick, pieces, left: inches(left) }))
+        // what lies in the yard first
+        .toSorted((a, b) => Number(a.from === 'bought') - Number(b.from === 'bought')),
       bought: boughtOf(used),
       least: whole.least,
       tooLong: whole.tooLong,
@@ -156,26 +154,55 @@ const throughPlan = (asked: Jointed, sticks: Sticks, style: LengthStyle): CutTic
 const total = (pieces: readonly { readonly length: Inches }[]): number =>
   pieces.reduce((sum, { length }) => sum + length, 0);
 
-/**
- * The cuts of rails that may be joined end to end, and of pieces that may not: with the fewest joints where
- * that needs no more sticks, else rail after rail from what the one before left over. No plan buys less
- * than the length of it all over the length of a stick, nor less than the pieces without joints do.
- */
-export const jointedTicket = (asked: Jointed, given: Sticks, style: LengthStyle): CutTicket => {
-  const stick = lengthOfSteps(stepsDown(given.stick, style), style);
-  const kerf = lengthOfSteps(Math.max(0, stepsUp(given.kerf, style)), style);
-  const sticks = { ...given, stick, kerf };
-  const rails = inSteps(asked.rails, style);
-  const whole = inSteps(asked.whole, style);
+/** How long all offcuts are together from which something can be cut: rail in pieces of `least` or a whole piece. */
+const usableOf = ({ rails, whole, least }: Jointed, { offcuts }: Sticks): number => {
+  const shortest = Math.min(
+    ...[...rails, ...whole].map(({ length }) => length),
+    rails.length > 0 ? least : Infinity,
+  );
+  return offcuts.reduce(
+    (sum, { length, count }) => (length < shortest ? sum : sum + length * count),
+    0,
+  );
+};
+
+/** As `jointedTicket`; everything in whole steps. */
+const jointed = (asked: Jointed, sticks: Sticks, style: LengthStyle): CutTicket => {
+  const { rails, whole } = asked;
+  const { stick } = sticks;
   const split = rails.flatMap(({ length, for: name }) =>
     inFewest(length, stick, asked.least).map((piece) => ({ length: piece, for: name })),
   );
   const fewest = ticketOf([...split, ...whole], sticks, style);
-  const offcuts = given.offcuts.reduce((sum, { length, count }) => sum + length * count, 0);
-  const material = Math.ceil((total(rails) + total(whole) - offcuts) / stick - 1e-9);
+  const material = Math.ceil(
+    (total(rails) + total(whole) - usableOf(asked, sticks)) / stick - 1e-9,
+  );
   const least = Math.max(0, material, ticketOf(whole, sticks, style).least);
   const joints = split.length - rails.length;
   if (fewest.bought <= least) return { ...fewest, least, joints };
-  const through = throughPlan({ ...asked, rails, whole }, sticks, style);
+  const through = throughPlan(asked, sticks, style);
   return through.bought < fewest.bought ? { ...through, least } : { ...fewest, least, joints };
+};
+
+/**
+ * The cuts of rails that may be joined end to end, and of pieces that may not: with the fewest joints where
+ * that needs no more sticks, else rail after rail from what the one before left over. No plan buys less
+ * than the length of it all over the length of a stick, nor less than the pieces without joints do. Offcuts
+ * stay in the yard where the plan with them would buy more than one without.
+ */
+export const jointedTicket = (asked: Jointed, given: Sticks, style: LengthStyle): CutTicket => {
+  const sticks = {
+    offcuts: given.offcuts,
+    stick: lengthOfSteps(stepsDown(given.stick, style), style),
+    kerf: lengthOfSteps(Math.max(0, stepsUp(given.kerf, style)), style),
+  };
+  const pieces = {
+    rails: inSteps(asked.rails, style),
+    whole: inSteps(asked.whole, style),
+    least: asked.least,
+  };
+  const ticket = jointed(pieces, sticks, style);
+  if (sticks.offcuts.length === 0 || ticket.bought <= ticket.least) return ticket;
+  const without = jointed(pieces, { ...sticks, offcuts: [] }, style);
+  return without.bought < ticket.bought ? { ...without, least: ticket.least } : ticket;
 };

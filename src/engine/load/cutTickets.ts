@@ -14,7 +14,7 @@ import { pipeOf } from '../structure/pipeOf.ts';
 import { bracesOf } from './braces.ts';
 import type { HungPiece } from './hungPieces.ts';
 import { grouped } from './grouped.ts';
-import type { LoadTicket } from './load.ts';
+import type { Uncut } from './cutFromYard.ts';
 import { sizeCodes, sizeWords } from './sizes.ts';
 
 /** No piece of a rail is shorter than this: ours, no published source. */
@@ -66,11 +66,11 @@ export const railTickets = (
   all: readonly HungPiece[],
   { railStick: stick, kerf }: Counting,
   style: LengthStyle,
-): LoadTicket[] =>
+): Uncut[] =>
   grouped(
     all.flatMap(railsOf).toSorted((a, b) => a.pipe.od - b.pipe.od || a.pipe.wall - b.pipe.wall),
     ({ pipe }) => `${pipe.od} ${pipe.wall} ${pipe.label}`,
-  ).flatMap((same): LoadTicket[] => {
+  ).flatMap((same): Uncut[] => {
     const [first] = same;
     if (first === undefined) return [];
     const asked = {
@@ -84,7 +84,7 @@ export const railTickets = (
         code: ['rail', ...sizeCodes(['rail'], rail)].join(' '),
         item: `Rail, ${first.pipe.label}, ${pipeSize(first.pipe.od, style)} OD`,
         kind: 'rail',
-        ticket: jointedTicket(asked, { stick, offcuts: [], kerf }, style),
+        cut: (offcuts) => jointedTicket(asked, { stick, offcuts, kerf }, style),
       },
     ];
   });
@@ -94,14 +94,14 @@ export const fabricTickets = (
   all: readonly HungPiece[],
   { roll }: Counting,
   style: LengthStyle,
-): LoadTicket[] => {
+): Uncut[] => {
   const woven = all.filter(({ spec }) => spec.infill.kind === 'chain link');
   const sized = woven.map((hung) => ({
     hung,
     fabric: { height: hung.spec.fabricHeight, ...fabricOf(hung.spec) },
   }));
   return grouped(sized, ({ fabric }) => sizeCodes(['fabric'], { fabric }).join()).flatMap(
-    (same): LoadTicket[] => {
+    (same): Uncut[] => {
       const [first] = same;
       if (first === undefined) return [];
       const sizes = { fabric: first.fabric };
@@ -115,7 +115,7 @@ export const fabricTickets = (
           code: ['fabric', ...sizeCodes(['fabric'], sizes)].join(' '),
           item: ['Fabric', ...sizeWords(['fabric'], sizes, style)].join(', '),
           kind: 'fabric',
-          ticket: jointedTicket(asked, { stick: roll, offcuts: [], kerf: inches(0) }, style),
+          cut: (offcuts) => jointedTicket(asked, { stick: roll, offcuts, kerf: inches(0) }, style),
         },
       ];
     },
@@ -127,7 +127,7 @@ export const postTickets = (
   posts: readonly Post[],
   site: Site,
   { postStick, kerf }: Counting,
-): LoadTicket[] => {
+): Uncut[] => {
   if (postStick === null) return [];
   const style = site.lengths;
   const piped = posts.flatMap((post) => {
@@ -137,7 +137,7 @@ export const postTickets = (
   return grouped(
     piped.toSorted((a, b) => a.pipe.od - b.pipe.od || a.pipe.wall - b.pipe.wall),
     ({ pipe }) => `${pipe.od} ${pipe.wall} ${pipe.label}`,
-  ).flatMap((same): LoadTicket[] => {
+  ).flatMap((same): Uncut[] => {
     const [first] = same;
     if (first === undefined) return [];
     const pieces = same.map(({ post }) => ({ length: post.length, for: post.tag }));
@@ -147,7 +147,7 @@ export const postTickets = (
         code: ['post-pipe', ...sizeCodes(['rail'], size)].join(' '),
         item: `Post pipe, ${first.pipe.label}, ${pipeSize(first.pipe.od, style)} OD`,
         kind: 'post',
-        ticket: ticketOf(pieces, { stick: postStick, offcuts: [], kerf }, style),
+        cut: (offcuts) => ticketOf(pieces, { stick: postStick, offcuts, kerf }, style),
       },
     ];
   });

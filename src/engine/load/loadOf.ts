@@ -14,6 +14,7 @@ import { countGates } from './countGates.ts';
 import { countGravel } from './countGravel.ts';
 import { countPlates } from './countPlates.ts';
 import { countPosts } from './countPosts.ts';
+import { cutFromYard } from './cutFromYard.ts';
 import { fabricTickets, postTickets, railTickets } from './cutTickets.ts';
 import { hungPieces } from './hungPieces.ts';
 import type { Load, LoadTicket } from './load.ts';
@@ -31,8 +32,18 @@ const usedOf = ({ ticket }: LoadTicket) =>
     ),
   );
 
-const stickOf = ({ ticket }: LoadTicket) =>
-  ticket.sticks.find(({ from }) => from === 'bought')?.stick ?? inches(0);
+const stickSettings = {
+  rail: 'railStick',
+  fabric: 'roll',
+  post: 'postStick',
+  lumber: 'lumber',
+} as const satisfies Partial<Record<LoadTicket['kind'], keyof Counting>>;
+
+/** What a stick or roll is bought as; it is told also where none is bought. */
+const stickOf = ({ kind, ticket }: LoadTicket, settings: Counting) =>
+  ticket.sticks.find(({ from }) => from === 'bought')?.stick ??
+  (kind === 'panel' ? null : settings[stickSettings[kind]]) ??
+  inches(0);
 
 /** What lines of sticks say of themselves. */
 const stickRules = {
@@ -91,12 +102,13 @@ export const loadOf = (site: Site, layout: Layout): Load => {
   const { lengths: style, counting: settings } = site;
   const posts = Object.values<Post>(layout.posts);
   const hung = hungPieces(site, layout);
-  const rails = railTickets(hung, settings, style);
-  const rolls = fabricTickets(hung, settings, style);
-  const cutPosts = postTickets(posts, site, settings);
-  const lumber = lumberTickets(hung, settings, style);
+  const rails = cutFromYard(railTickets(hung, settings, style), site);
+  const rolls = cutFromYard(fabricTickets(hung, settings, style), site);
+  const cutPosts = cutFromYard(postTickets(posts, site, settings), site);
+  const lumber = cutFromYard(lumberTickets(hung, settings, style), site);
   const tickets = [...cutPosts, ...rails, ...lumber, ...rolls];
-  const sticks = new Map(tickets.map((one) => [one.code, one]));
+  // two pipes of one size share a code
+  const sticks = new Map(tickets.map((one) => [`${one.code} ${one.item}`, one]));
   const gates = (Object.keys(site.gates) as GateId[]).toSorted();
   const lines = [
     ...countPosts(posts, site),
@@ -108,10 +120,12 @@ export const loadOf = (site: Site, layout: Layout): Load => {
     ...countGates(gates, site),
     ...countConcrete(posts, Object.values<GateLayout>(layout.gates), site),
   ].map((line): LoadLine => {
-    const cut = sticks.get(line.code);
+    const cut = sticks.get(`${line.code} ${line.item}`);
     if (cut === undefined) return inPacks(line, settings);
-    const bought = { bought: cut.ticket.bought, used: usedOf(cut), stick: stickOf(cut) };
-    return { ...line, sold: soldAsSticks(bought, cut.kind === 'fabric' ? 'roll' : 'stick', style) };
+    const { bought, sticks: all } = cut.ticket;
+    const fromYard = all.filter(({ from }) => from === 'offcut').length;
+    const told = { bought, fromYard, used: usedOf(cut), stick: stickOf(cut, settings) };
+    return { ...line, sold: soldAsSticks(told, cut.kind === 'fabric' ? 'roll' : 'stick', style) };
   });
   const placeOf = ({ part }: LoadLine): number => loadParts.indexOf(part);
   return {

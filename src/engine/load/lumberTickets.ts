@@ -6,7 +6,7 @@ import { ticketOf } from '../cut/ticketOf.ts';
 import { baysOf } from './baysOf.ts';
 import { grouped } from './grouped.ts';
 import type { HungPiece } from './hungPieces.ts';
-import type { LoadTicket } from './load.ts';
+import type { Uncut } from './cutFromYard.ts';
 import { slug } from './slug.ts';
 
 interface Rails {
@@ -31,20 +31,19 @@ export const lumberTickets = (
   all: readonly HungPiece[],
   { lumber }: Pick<Counting, 'lumber'>,
   style: LengthStyle,
-): LoadTicket[] =>
+): Uncut[] =>
   grouped(all.flatMap(railsOf), ({ rail }) => slug(rail))
     .toSorted((a, b) => ((a[0]?.rail ?? '') < (b[0]?.rail ?? '') ? -1 : 1))
-    .flatMap((same): LoadTicket[] => {
+    .flatMap((same): Uncut[] => {
       const [first] = same;
       if (first === undefined) return [];
       const pieces = same.flatMap((one) => one.pieces);
-      const sticks = { stick: lumber, offcuts: [], kerf: inches(0) };
       return [
         {
           code: ['board-rail', slug(first.rail)].filter(Boolean).join(' '),
           item: ['Rail of boards', first.rail].filter(Boolean).join(', '),
           kind: 'lumber',
-          ticket: ticketOf(pieces, sticks, style),
+          cut: (offcuts) => ticketOf(pieces, { stick: lumber, offcuts, kerf: inches(0) }, style),
         },
       ];
     });

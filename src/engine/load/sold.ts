@@ -10,6 +10,8 @@ export interface Sold {
   readonly pack: string;
   /** Of what was counted, in its unit; spares are among it. */
   readonly left: number;
+  /** So many lengths that lie in the yard go on the truck besides: they are not among `count` and `left`. */
+  readonly fromYard: number;
   readonly source: string;
 }
 
@@ -23,6 +25,7 @@ export const soldIn = (count: number, { pack, spare, source }: Omit<Selling, 'co
     count: packs,
     pack: pack.name,
     left: packs * pack.holds - count,
+    fromYard: 0,
     source: `${share}${source.text}`,
   };
 };
@@ -33,12 +36,20 @@ export const soldAsSticks = (
     bought,
     used,
     stick,
-  }: { readonly bought: number; readonly used: Inches; readonly stick: Inches },
+    fromYard,
+  }: {
+    readonly bought: number;
+    /** Of what is bought. */
+    readonly used: Inches;
+    readonly stick: Inches;
+    readonly fromYard: number;
+  },
   noun: 'stick' | 'roll',
   style: LengthStyle,
 ): Sold => ({
   count: bought,
   pack: `${noun} of ${formatLength(stick, style)}`,
   left: inches(Math.max(0, bought * stick - used)),
+  fromYard,
   source: `by the cut list`,
 });

@@ -1,3 +1,6 @@
+import { addOffcut } from '../../../src/site/edits/addOffcut.ts';
+import { changeOffcut } from '../../../src/site/edits/changeOffcut.ts';
+import { removeOffcut } from '../../../src/site/edits/removeOffcut.ts';
 import { addAlternative } from '../../../src/site/edits/addAlternative.ts';
 import { changeAlternative } from '../../../src/site/edits/changeAlternative.ts';
 import { moveAlternative } from '../../../src/site/edits/moveAlternative.ts';
@@ -170,6 +173,13 @@ const instead = (site: Site, move: Move): Site => {
   });
 };
 
+/** A site of which something lies in the yard. */
+const lying = (site: Site): Site =>
+  // rarely does something already
+  keysOf(site.offcuts).length > 0
+    ? site
+    : addOffcut(site, { of: 'rail', length: inches(60), count: 2 });
+
 /** Every verb that a random hand knows. */
 export const verbs: Readonly<Record<string, (site: Site, move: Move) => Site>> = {
   addMark: (site, { at }) => addMark(site, at),
@@ -303,8 +313,14 @@ export const verbs: Readonly<Record<string, (site: Site, move: Move) => Site>> =
   addAlternative: (site, { other }) =>
     addAlternative(site, ' '.repeat(other % 2) + (other % 7 || '')),
   changeAlternative: (site, move) => instead(site, move),
-  moveAlternative: (site, move) =>
-    moveAlternative(site, alternative(site, move), move.other % 2 ? 'before' : 'behind'),
+  moveAlternative: (site, move) => {
+    // rarely are there two already
+    const so =
+      keysOf(site.alternatives).length > 1
+        ? site
+        : addAlternative(addAlternative(site, 'One way'), 'Another way');
+    return moveAlternative(so, alternative(so, move), move.other % 2 ? 'before' : 'behind');
+  },
   removeAlternative: (site, move) => removeAlternative(site, alternative(site, move)),
   takeAlternative: (site, move) => {
     const so = instead(site, move);
@@ -321,6 +337,13 @@ export const verbs: Readonly<Record<string, (site: Site, move: Move) => Site>> =
   changeTownRule: (site, { pick, other }) =>
     changeTownRule(site, one(keysOf(site.townRules), pick), { limit: inches(other) }),
   removeTownRule: (site, { pick }) => removeTownRule(site, one(keysOf(site.townRules), pick)),
+  addOffcut: (site, { pick, other }) =>
+    addOffcut(site, { of: `rail ${pick}`, length: inches(other), count: other }),
+  changeOffcut: (site, { pick, other }) => {
+    const so = lying(site);
+    return changeOffcut(so, one(keysOf(so.offcuts), pick), { count: other - 2 });
+  },
+  removeOffcut: (site, { pick }) => removeOffcut(site, one(keysOf(site.offcuts), pick)),
   takeTownRules: (site, { pick, other }) =>
     takeTownRules(site, { 'town-rule:kept': inventedRule(pick) }, inventedRule(other).town),
 };
