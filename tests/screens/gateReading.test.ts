@@ -71,7 +71,7 @@ describe('the line that the tape shows', () => {
     expect(shows(yard, { kind: 'mark', id: end })).toBe(line);
   });
 
-  it('is the first that something is lit up on, while nothing is selected', () => {
+  it('is the one with the most of what is lit up, while nothing is selected', () => {
     const more = startLine(yard, yard.lines[line]!.spec, { x: 5000, y: 5000 });
     const other = Object.keys(more.lines).find((id) => id !== line) as LineId;
     const lit = { item: 'Fabric', posts: [], lines: [other], gates: [] };

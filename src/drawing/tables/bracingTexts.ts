@@ -12,9 +12,11 @@ const railText = ({ topRail, fabricHeight }: FenceSpec): string => {
     : `its top rail in place of a brace rail (${source.text})`;
 };
 
-/** How the terminals of each build that stands on a site are braced to the next post, and who says so. */
+/** How the terminals of each build of chain link that stands on a site are braced to the next post, and who says so. */
 export const bracingTexts = (site: Site, layout: Pick<Layout, 'lines'>): string[] => {
-  const built = [...firstLines(site, layout).keys()].flatMap((id) => site.specs[id] ?? []);
+  const stand = [...firstLines(site, layout).keys()].flatMap((id) => site.specs[id] ?? []);
+  // boards and panels pull on no terminal
+  const built = stand.filter(({ infill }) => infill.kind === 'chain link');
   if (built.length === 0) return [];
   return [
     ...built.map((spec) => `${spec.label}: terminals braced to the next post, ${railText(spec)}.`),

@@ -28,7 +28,7 @@ export const checkCurves = (site: Site, laid: LaidLines): Flag[] =>
         rule: 'curve too tight',
         place: { kind: 'leg', line: course.chain.id, id: run.legs[0] ?? 'vertex:' },
         at: course.from.at,
-        message: `${lineName(site, course.chain.id)}: on a radius of ${radius} the fabric turns by ${formatAngle(radians(turn))} at a line post: expected ${formatAngle(spec.cornerAngle)} at most; shorter bays, a larger radius, or corner posts.`,
+        message: `${lineName(site, course.chain.id)}: on a radius of ${radius} the fence turns by ${formatAngle(radians(turn))} at a line post: expected ${formatAngle(spec.cornerAngle)} at most; shorter bays, a larger radius, or corner posts.`,
       },
     ];
   });

@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { bracingTexts } from '../../../src/drawing/tables/bracingTexts.ts';
 import { layOutSite } from '../../../src/engine/layOutSite.ts';
+import { usualBoards } from '../../../src/engine/usualBoards.ts';
+import { usualPanels } from '../../../src/engine/usualPanels.ts';
 import { changeSpec } from '../../../src/site/edits/changeSpec.ts';
 import type { FenceSpec } from '../../../src/site/fenceSpec.ts';
 import { inches } from '../../../src/units/inches.ts';

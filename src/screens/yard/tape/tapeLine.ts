@@ -13,19 +13,25 @@ const through = (site: Site, mark: MarkId): LineId | undefined =>
     verticesOf(site.lines[id]?.path ?? {}).some((vertex) => vertex.mark === mark),
   );
 
-/** The line on which the first thing stands that is lit up; undefined for none. */
+/** The line that has the most of what is lit up, the first of several; undefined for none. */
 const litLine = (
   { gates }: Site,
   { posts }: Pick<Layout, 'posts'>,
   lit: Lit | null,
-): LineId | undefined =>
-  lit?.lines[0] ??
-  posts[lit?.posts[0] ?? 'post:']?.lines[0] ??
-  gates[lit?.gates[0] ?? 'gate:']?.line;
+): LineId | undefined => {
+  const on = [
+    ...(lit?.lines ?? []),
+    ...(lit?.posts ?? []).flatMap((id) => posts[id]?.lines ?? []),
+    ...(lit?.gates ?? []).flatMap((id) => gates[id]?.line ?? []),
+  ];
+  const counts = new Map<LineId, number>();
+  for (const id of on) counts.set(id, (counts.get(id) ?? 0) + 1);
+  return [...counts].toSorted(([, a], [, b]) => b - a)[0]?.[0];
+};
 
 /**
- * The fence line that the tape shows: the one that the selection is on, else the first on which something
- * is lit up, else the first; null for none.
+ * The fence line that the tape shows: the one that the selection is on, else the one that has the most of
+ * what is lit up, else the first; null for none.
  */
 export const tapeLine = (
   site: Site,
