@@ -31,4 +31,9 @@ describe('how terminals are braced', () => {
   it('[D84] nothing of a site without a fence', () => {
     expect(bracingTexts(bare, layOutSite(bare))).toEqual([]);
   });
+
+  it('[D84] nothing of boards and panels, which pull on no terminal', () => {
+    expect(said(usualBoards(inches(72)).spec)).toEqual([]);
+    expect(said(usualPanels(inches(72)).spec)).toEqual([]);
+  });
 });
