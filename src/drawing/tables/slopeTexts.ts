@@ -1,11 +1,14 @@
 import { partsOf } from '../../engine/ground/profile.ts';
 import type { LineLayout, Layout, Run } from '../../engine/layout.ts';
 import type { StretchOnGrade } from '../../engine/posts/fencesOn.ts';
+import type { Infill } from '../../site/infill.ts';
+import { infillWord } from '../../site/infillWord.ts';
 import type { Site } from '../../site/site.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import { inches } from '../../units/inches.ts';
 import type { LengthStyle } from '../../units/lengthStyle.ts';
 import { gradeText } from '../tape/gradeText.ts';
+import { infillOn } from '../plan/infillOn.ts';
 import { shortStyle } from './shortStyle.ts';
 
 /** Ground that rises by less than this along a stretch, and is nowhere steeper, is level; ours. */
@@ -17,11 +20,15 @@ const steepestBetween = (run: Run, from: number, to: number): number =>
     .filter((part) => part.to.at > from && part.from.at < to)
     .reduce((most, { grade }) => (Math.abs(grade) > Math.abs(most) ? grade : most), 0);
 
-/** How the fabric of a stretch takes the slope. */
-const wayText = ({ way, bays, step }: StretchOnGrade, style: LengthStyle): string => {
+/** How what hangs in a stretch takes the slope. */
+const wayText = (
+  { way, bays, step }: StretchOnGrade,
+  { style, of }: { readonly style: LengthStyle; readonly of: Infill['kind'] },
+): string => {
   const write = (length: number) => formatLength(inches(Math.abs(length)), shortStyle(style));
   if (way === 'step') return `steps ${step < 0 ? 'down' : 'up'} by ${write(step)} at each post`;
   if (way === 'wall') return 'steps as the wall does';
+  if (of !== 'chain link') return `${infillWord({ kind: of })} follow the grade`;
   const cut = Math.max(0, ...bays.map(({ endCut }) => endCut));
   return `follows the grade, ends of the fabric cut up to ${write(cut)} out of square`;
 };
@@ -30,7 +37,7 @@ const stretchText = (
   run: Run,
   fence: StretchOnGrade,
   { posts }: Layout,
-  style: LengthStyle,
+  { lengths: style, of }: Pick<Site, 'lengths'> & { readonly of: Infill['kind'] },
 ): string[] => {
   const [first, last] = [fence.posts.at(0), fence.posts.at(-1)];
   if (first === undefined || last === undefined) return [];
@@ -41,7 +48,7 @@ const stretchText = (
   const by = formatLength(inches(Math.abs(rise)), style);
   // over a step of a wall there is no grade
   const grade = fence.way === 'wall' ? '' : `, steepest ${gradeText(steepest)}`;
-  const way = wayText(fence, style);
+  const way = wayText(fence, { style, of });
   return [`${tag(0)} to ${tag(-1)} ${rise < 0 ? 'falls' : 'rises'} ${by}${grade}; ${way}.`];
 };
 
@@ -55,8 +62,9 @@ const isSloped = ({ ground, length }: Run): boolean =>
  * grade. None for a line on level ground, or of which none is known.
  */
 export const slopeTexts = (line: LineLayout, layout: Layout, site: Site): string[] => {
+  const how = { lengths: site.lengths, of: infillOn(site, line.id) };
   const stretches = line.runs.flatMap((run) =>
-    (run.ground?.fences ?? []).flatMap((fence) => stretchText(run, fence, layout, site.lengths)),
+    (run.ground?.fences ?? []).flatMap((fence) => stretchText(run, fence, layout, how)),
   );
   const along = line.runs.some(isSloped) ? ['Lengths are along the grade.'] : [];
   return [...along, ...stretches];

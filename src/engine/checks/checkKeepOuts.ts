@@ -1,23 +1,23 @@
 import { boundsOverlap } from '../../geometry/bounds.ts';
+import { distance } from '../../geometry/distance.ts';
 import { midpoint } from '../../geometry/midpoint.ts';
 import { slack } from '../../geometry/tolerance.ts';
 import type { GateId } from '../../site/ids.ts';
 import type { SitePoint } from '../../geometry/point.ts';
 import type { Track } from '../../geometry/track.ts';
-import type { FenceSpec } from '../../site/fenceSpec.ts';
 import type { Site } from '../../site/site.ts';
 import { fineStyle } from '../../units/fineStyle.ts';
 import { formatLength } from '../../units/formatLength.ts';
-import { inches, type Inches } from '../../units/inches.ts';
+import { inches } from '../../units/inches.ts';
 import type { Carry } from '../carry/carry.ts';
 import type { Flag, FlagPlace } from '../flag.ts';
 import { closedOn } from '../keepOut/closedOn.ts';
 import type { KeepOut } from '../keepOut/keepOut.ts';
 import { reachInto } from '../keepOut/reachInto.ts';
 import { shiftClear } from '../keepOut/shiftClear.ts';
-import type { Run } from '../layout.ts';
 import type { Post } from '../post.ts';
 import { longestBay } from '../posts/longestBay.ts';
+import { stepsAllAlong } from '../posts/stepsAllAlong.ts';
 import { digs } from '../wall/digs.ts';
 import type { LaidLines } from '../posts/layLines.ts';
 import type { LaidRun } from '../posts/layRuns.ts';
@@ -142,14 +142,17 @@ const namesOver = (
 
 /** The places of the bays of a run that are over their maximum. */
 const baysOver = (
-  { spaces, posts }: Run,
-  spec: FenceSpec,
+  { run, seated: { course, spec } }: LaidRun,
   laid: LaidLines['posts'],
 ): readonly number[] => {
-  const odOf = (n: number): Inches => laid[posts[n]?.post ?? 'post:']?.od ?? spec.linePost.od;
+  const { spaces, posts, legs } = run;
+  const level = spec.infill.kind === 'panels' && stepsAllAlong(course.chain.line, legs);
+  const ends = (n: number) => [n, n + 1].map((at) => laid[posts[at]?.post ?? 'post:']);
   return spaces.flatMap((space, n) => {
-    const longest = longestBay(spec, [odOf(n), odOf(n + 1)]);
-    return space.kind === 'bay' && space.length > longest * (1 + 1e-9) + slack ? [n] : [];
+    const [a, b] = ends(n);
+    if (space.kind !== 'bay' || a === undefined || b === undefined) return [];
+    const length = level ? distance(a.at, b.at) : space.length;
+    return length > longestBay(spec, [a.od, b.od]) * (1 + 1e-9) + slack ? [n] : [];
   });
 };
 
@@ -181,7 +184,7 @@ const bayFlags = (site: Site, laid: LaidLines, carry: Carry): Flag[] => {
     // only panels ask how thick the posts are
     const ods =
       spec.infill.kind === 'panels' ? run.posts.map(({ post }) => laid.posts[post]?.od) : [];
-    const over = known.take(run.id, [run, spec, ...ods], () => baysOver(run, spec, laid.posts));
+    const over = known.take(run.id, [run, spec, ...ods], () => baysOver(each, laid.posts));
     return over.flatMap((n) => bayFlag(site, laid, each, n));
   });
 };

@@ -21,6 +21,7 @@ import { checkLeaves } from './checkLeaves.ts';
 import { checkLines } from './checkLines.ts';
 import { checkNominal } from './checkNominal.ts';
 import { checkOverhead } from './checkOverhead.ts';
+import { checkPanels } from './checkPanels.ts';
 import { checkPins } from './checkPins.ts';
 import { checkPool } from './checkPool.ts';
 import { checkPostSizes } from './checkPostSizes.ts';
@@ -61,6 +62,7 @@ export const flagsOf = (site: Site, laid: LaidYard, carry: Carry): Flag[] =>
     ...checkBoundary(site, laid),
     ...checkPins(site, laid),
     ...checkGround(site, laid, carry),
+    ...checkPanels(site, laid),
     ...checkLeafGround(site, laid, carry),
     ...checkHardware(site, laid),
     ...checkFits(site, laid),

@@ -1,9 +1,11 @@
 import { slack } from '../../geometry/tolerance.ts';
+import type { FenceLine } from '../../site/fenceLine.ts';
 import type { LineId, SpecId } from '../../site/ids.ts';
 import type { Site } from '../../site/site.ts';
 import { inches, type Inches } from '../../units/inches.ts';
 import type { Layout, LineLayout, Run } from '../layout.ts';
 import { isTerminal, type PostId } from '../post.ts';
+import { stepsAllAlong } from '../posts/stepsAllAlong.ts';
 
 /**
  * Fabric that is stretched in one piece, from the post that its first end is barred to, past line posts, to
@@ -17,6 +19,8 @@ export interface FabricPiece {
   readonly posts: readonly PostId[];
   readonly bays: readonly Inches[];
   readonly length: Inches;
+  /** Whether it is of a run that steps all along: level, and between its posts in plan. */
+  readonly level: boolean;
 }
 
 /** One bay where it stands. */
@@ -27,6 +31,7 @@ interface Bay {
   readonly length: Inches;
   /** Whether the fabric is at another height than in the bay before. */
   readonly steps: boolean;
+  readonly level: boolean;
 }
 
 /** The bays of a run before which the fabric steps: its bottom jumps there. */
@@ -43,17 +48,20 @@ const stepsIn = ({ ground }: Run): ReadonlySet<PostId> => {
   return jumps;
 };
 
-const baysOf = (run: Run): Bay[] => {
+const baysOf = (run: Run, line: FenceLine): Bay[] => {
   const jumps = stepsIn(run);
+  const level = stepsAllAlong(line, run.legs);
   return run.spaces.flatMap((space, n): Bay[] => {
     const [from, to] = [run.posts[n]?.post, run.posts[n + 1]?.post];
     if (space.kind !== 'bay' || from === undefined || to === undefined) return [];
-    return [{ stretch: space.stretch, from, to, length: space.length, steps: jumps.has(from) }];
+    const { stretch, length } = space;
+    return [{ stretch, from, to, length, steps: jumps.has(from), level }];
   });
 };
 
 interface Piece {
   readonly stretch: number;
+  readonly level: boolean;
   readonly posts: readonly PostId[];
   readonly bays: readonly Inches[];
 }
@@ -68,6 +76,7 @@ const roundTheStart = (pieces: readonly Piece[], posts: Layout['posts']): readon
   if (last.posts.at(-1) !== start || post === undefined || isTerminal(post)) return pieces;
   const joined = {
     stretch: first.stretch,
+    level: first.level && last.level,
     posts: [...last.posts, ...first.posts.slice(1)],
     bays: [...last.bays, ...first.bays],
   };
@@ -80,21 +89,24 @@ export const fabricPieces = (
   line: LineLayout,
   posts: Layout['posts'],
 ): FabricPiece[] => {
-  const spec = site.lines[line.id]?.spec;
-  if (spec === undefined) return [];
-  const pieces: { stretch: number; posts: PostId[]; bays: Inches[] }[] = [];
-  for (const { stretch, from, to, length, steps } of line.runs.flatMap(baysOf)) {
+  const drawn = site.lines[line.id];
+  if (drawn === undefined) return [];
+  const { spec } = drawn;
+  const pieces: (Piece & { posts: PostId[]; bays: Inches[] })[] = [];
+  const all = line.runs.flatMap((run) => baysOf(run, drawn));
+  for (const { stretch, from, to, length, steps, level } of all) {
     const last = pieces.at(-1);
     if (last?.stretch === stretch && last.posts.at(-1) === from && !steps) {
       last.posts.push(to);
       last.bays.push(length);
-    } else pieces.push({ stretch, posts: [from, to], bays: [length] });
+    } else pieces.push({ stretch, level, posts: [from, to], bays: [length] });
   }
-  return roundTheStart(pieces, posts).map(({ posts: own, bays }) => ({
+  return roundTheStart(pieces, posts).map(({ posts: own, bays, level }) => ({
     line: line.id,
     spec,
     posts: own,
     bays,
     length: inches(bays.reduce((sum, bay) => sum + bay, 0)),
+    level,
   }));
 };

@@ -13,6 +13,7 @@ import { pointAt } from './course.ts';
 import { equalBays } from './equalBays.ts';
 import { longestBay, widestPanel } from './longestBay.ts';
 import { panelStations } from './panelStations.ts';
+import { stepsAllAlong } from './stepsAllAlong.ts';
 import { spaceOut, type Closed } from './spaceOut.ts';
 
 /** A post on a run that does not stand at a mark. `station` in inches along the run. */
@@ -154,7 +155,11 @@ interface Between {
 
 /** Panels that step are level, and so is what they are measured along. */
 const isLevel = ({ spec, course: { chain, legs } }: SeatedCourse): boolean =>
-  spec.infill.kind === 'panels' && legs.every(({ id }) => chain.line.stepped[id] === true);
+  spec.infill.kind === 'panels' &&
+  stepsAllAlong(
+    chain.line,
+    legs.map(({ id }) => id),
+  );
 
 /** Stations of line posts along a length where no ground is closed. */
 const onOpenGround = ({ spec, course }: SeatedCourse, length: Inches, { posts }: Between) => {

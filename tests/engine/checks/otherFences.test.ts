@@ -4,6 +4,7 @@ import { fitsOf } from '../../../src/engine/checks/fitsOf.ts';
 import { postStructures } from '../../../src/engine/structure/postStructures.ts';
 import { usualBoards } from '../../../src/engine/usualBoards.ts';
 import { usualPanels } from '../../../src/engine/usualPanels.ts';
+import { addShots } from '../../../src/site/edits/addShots.ts';
 import { changeSpec } from '../../../src/site/edits/changeSpec.ts';
 import { setConditions } from '../../../src/site/edits/setConditions.ts';
 import { setGuards } from '../../../src/site/edits/setGuards.ts';
@@ -96,5 +97,20 @@ describe('fence that is no chain link, compared', () => {
     const thin = { ...wire.linePost, od: inches(1.315) };
     expect(rulesOf(as({ ...wire, linePost: thin }))).toContain('posts thinner than usual');
     expect(rulesOf(as({ ...panels, linePost: thin }))).not.toContain('posts thinner than usual');
+  });
+
+  it('[F51] panels on a slope are told how much the ground rises under one, and level ones nothing', () => {
+    const shots = [-1000, 1500].flatMap((x) =>
+      [-1000, 1000].map((y) => ({ x, y, z: inches(0.1 * x), label: '' })),
+    );
+    const site = addShots(as(panels), shots);
+    const flag = layOutSite(site).flags.find(({ rule }) => rule === 'panels lean with the ground');
+    // 98.5 along a grade of 10 % are 98.01 in plan and 9.8 up
+    expect(flag?.message).toMatch(
+      /rises 9 51\/64" under one panel|rises 9 3\/4" |rises 9 13\/16" /,
+    );
+    expect(rulesOf(addShots(as(boards), shots))).not.toContain('panels lean with the ground');
+    const level = shots.map((shot) => ({ ...shot, z: inches(0) }));
+    expect(rulesOf(addShots(as(panels), level))).not.toContain('panels lean with the ground');
   });
 });

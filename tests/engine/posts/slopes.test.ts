@@ -5,6 +5,8 @@ import { addShots } from '../../../src/site/edits/addShots.ts';
 import { changeGate } from '../../../src/site/edits/changeGate.ts';
 import { changeSpec } from '../../../src/site/edits/changeSpec.ts';
 import { setGateOpens } from '../../../src/site/edits/setGateOpens.ts';
+import { usualPanels } from '../../../src/engine/usualPanels.ts';
+import { loadOf } from '../../../src/engine/load/loadOf.ts';
 import { setLegGrade } from '../../../src/site/edits/setLegGrade.ts';
 import { reverseLine } from '../../../src/site/edits/reverseLine.ts';
 import { legsOf } from '../../../src/site/legsOf.ts';
@@ -84,6 +86,31 @@ describe('fence on ground that is not flat', () => {
     const counts = (site: Site) =>
       loaded(site).load.map(({ item, count, each }) => [item, count.toFixed(6), each?.toFixed(6)]);
     expect(counts(reverseLine(stepped, line))).toEqual(counts(stepped));
+  });
+
+  it('[P26] panels that step are whole between posts in plan, those that follow along the grade', () => {
+    const { spec } = usualPanels(inches(72));
+    const hill = onGround(changeSpec(straight(1200), 'spec:six', spec), (x) => 0.15 * x);
+    const leg = legsOf(hill.lines['line:1']!)[0]!.id;
+    const stepped = setLegGrade(hill, 'line:1', leg, 'step');
+    const xs = (site: Site) =>
+      Object.values(layOutSite(site).posts)
+        .map(({ at }) => at.x)
+        .toSorted((a, b) => a - b);
+    // 96 and a post of 2 1/2, level; or that along a slope of 15 %
+    expect(xs(stepped)[1]).toBeCloseTo(98.5, 6);
+    expect(xs(hill)[1]).toBeCloseTo(98.5 / Math.hypot(1, 0.15), 6);
+    // 1197.5 clear in plan are twelve panels and one of 15 1/2, along the grade as many and one of 28.9
+    for (const site of [hill, stepped]) {
+      const panels = loaded(site).load.find(({ code }) => code.startsWith('panel '));
+      expect(panels?.count).toBe(13);
+      const cuts = loadOf(site, layOutSite(site)).tickets.filter(({ kind }) => kind === 'panel');
+      expect(cuts.flatMap(({ ticket }) => ticket.tooLong)).toEqual([]);
+      expect(cuts.map(({ ticket }) => ticket.bought)).toEqual([1]);
+      expect(rules(site)).not.toContain('stop: bay over its maximum');
+    }
+    expect(rules(hill)).toContain('caution: panels lean with the ground');
+    expect(rules(stepped)).not.toContain('caution: panels lean with the ground');
   });
 
   it('[P23] a pull post stands where the grade changes by more than the spec allows', () => {
