@@ -6,7 +6,8 @@ import DxfReader, {
 } from 'dxf-parser';
 import { describe, expect, it } from 'vitest';
 import { usualSpec } from '../../../src/engine/usualSpec.ts';
-import type { GateLayout } from '../../../src/engine/layout.ts';
+import { layOutSite } from '../../../src/engine/layOutSite.ts';
+import type { GateLayout, LineLayout } from '../../../src/engine/layout.ts';
 import type { Post } from '../../../src/engine/post.ts';
 import { distance } from '../../../src/geometry/distance.ts';
 import { trackAt, trackLength } from '../../../src/geometry/track.ts';
@@ -139,7 +140,11 @@ describe.each(samples)('the DXF of $name, read back by another reader', ({ site,
       Object.values<Feature>(own)
         .flatMap((one) => ('path' in one ? [one.kind] : []))
         .toSorted();
-    expect(Object.keys(back.lines)).toHaveLength(Object.keys(site.lines).length);
+    // a DXF says nothing of builds: lines that go on from one another's ends come as one
+    const along = (one: Site) =>
+      Object.values<LineLayout>(layOutSite(one).lines).reduce((sum, { length }) => sum + length, 0);
+    expect(along(back)).toBeCloseTo(along(site), 3);
+    expect(Object.keys(back.lines).length).toBeLessThanOrEqual(Object.keys(site.lines).length);
     expect(kindsIn(back)).toEqual(kindsIn(site));
   });
 
