@@ -1,7 +1,6 @@
 import { createSend } from '../editor/send.ts';
 import { toolbox } from '../editor/toolbox.ts';
 import { layOutFrom } from '../engine/layOutFrom.ts';
-import { emptySite } from '../site/emptySite.ts';
 import { openDocument } from '../site/openDocument.ts';
 import type { Site } from '../site/site.ts';
 import type { Underlay } from '../site/underlay.ts';
@@ -22,6 +21,7 @@ import { createSession } from '../store/session.ts';
 import { createSiteStore } from '../store/siteStore.ts';
 import type { Bench } from './bench.ts';
 import { screenOf } from './frame/tabs.ts';
+import { newSite } from './files/newSite.ts';
 import { samples } from './files/samples.ts';
 import { createPictureWorker } from './pictures/askWorker.ts';
 import { createPictureBox } from './pictures/pictureBox.ts';
@@ -96,7 +96,7 @@ export const start = async (): Promise<Bench> => {
   const kept = await loadKept(shelf);
   const asked = kept.site === null ? await askedSample() : null;
   const site = createSiteStore(
-    kept.site ?? asked ?? emptySite({ specs: {}, hardware: {} }),
+    kept.site ?? asked ?? newSite(kept.session.counting ?? null),
     kept.site === null ? 'New yard' : 'Open kept drawing',
   );
   const session = createSession(plansFrom(genericBook));

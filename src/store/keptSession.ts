@@ -1,20 +1,33 @@
 import { readCallsAtHand } from './callsAtHand.ts';
+import { readCountingAtHand } from './countingAtHand.ts';
 import { readPricesAtHand } from './pricesAtHand.ts';
 import { screenNames, themes } from './session.ts';
 import { sheetPapers, sheetWays } from './sheetOptions.ts';
 import type { Session } from './session.ts';
 
 /** The parts of a session that outlast it. */
-export type KeptSession = Pick<Session, 'screen' | 'theme' | 'view' | 'sheet' | 'calls' | 'prices'>;
+export type KeptSession = Pick<
+  Session,
+  'screen' | 'theme' | 'view' | 'sheet' | 'calls' | 'prices' | 'counting'
+>;
 
 /** The parts of a session that are kept on the device. */
-export const keptOf = ({ screen, theme, view, sheet, calls, prices }: Session): KeptSession => ({
+export const keptOf = ({
   screen,
   theme,
   view,
   sheet,
   calls,
   prices,
+  counting,
+}: Session): KeptSession => ({
+  screen,
+  theme,
+  view,
+  sheet,
+  calls,
+  prices,
+  counting,
 });
 
 const partOf = (value: unknown, key: string): unknown =>
@@ -42,6 +55,7 @@ export const readKept = (value: unknown): Partial<KeptSession> => {
   const paper = oneOf(sheetPapers, partOf(sheet, 'paper'));
   const calls = readCallsAtHand(partOf(value, 'calls'));
   const prices = readPricesAtHand(partOf(value, 'prices'));
+  const counting = readCountingAtHand(partOf(value, 'counting'));
   const orientation = oneOf(sheetWays, partOf(sheet, 'orientation'));
   return {
     ...(screen !== null && { screen }),
@@ -49,6 +63,7 @@ export const readKept = (value: unknown): Partial<KeptSession> => {
     ...(view !== null && { view }),
     ...(calls !== null && { calls }),
     ...(prices !== null && { prices }),
+    ...(counting !== null && { counting }),
     ...(paper !== null && orientation !== null && { sheet: { paper, orientation } }),
   };
 };

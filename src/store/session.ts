@@ -1,5 +1,6 @@
 import { createStore } from 'zustand/vanilla';
 import type { PostId } from '../engine/post.ts';
+import type { Counting } from '../site/counting.ts';
 import type { GateId, LineId } from '../site/ids.ts';
 import { noCalls, type CallsAtHand } from './callsAtHand.ts';
 import type { Plans } from './plans.ts';
@@ -36,6 +37,8 @@ export interface Session {
   readonly plans: Plans;
   readonly calls: CallsAtHand;
   readonly prices: PricesAtHand | null;
+  /** What new sites count by; null for what the trade does. */
+  readonly counting: Counting | null;
 }
 
 /** The session with which the program starts; `setState` writes any part of it. */
@@ -53,6 +56,7 @@ export const createSession = (plans: Plans) =>
     plans,
     calls: noCalls,
     prices: null,
+    counting: null,
   }));
 
 export type SessionStore = ReturnType<typeof createSession>;

@@ -1,4 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { usualCounting } from '../../src/site/counting.ts';
+import { inches } from '../../src/units/inches.ts';
 import { deviceShelf, keep, loadKept } from '../../src/store/persist.ts';
 import type { Shelf } from '../../src/store/persist.ts';
 import { createSession } from '../../src/store/session.ts';
@@ -38,12 +40,14 @@ describe('persist', () => {
     const keeper = keep({ shelf, site, session });
     const calls = { text: 'N 26 E 100', unit: 'chains', parts: 10_000 } as const;
     const prices = { name: 'prices.csv', text: 'Item,Unit,Price' };
+    const counting = { ...usualCounting, kerf: inches(0), times: { 'hog-ring': 2 } };
     session.setState({
       view: { scale: 2, x: 3, y: 4 },
       theme: 'sun',
       screen: 'load',
       calls,
       prices,
+      counting,
     });
     const names = async () => (await loadKept(shelf)).site?.job.name;
     site.getState().commit(namedSite('second'), 'Edit');
@@ -64,7 +68,34 @@ describe('persist', () => {
       sheet: { paper: 'letter', orientation: 'fitting' },
       calls,
       prices,
+      counting,
     });
+  });
+
+  it('[H36] gives the counting for new sites back, a number unknown then as the trade has it, else none', async () => {
+    const { shelf, values } = memory();
+    const read = async (counting: unknown) => {
+      values.set('session', { theme: 'sun', counting });
+      const { session } = await loadKept(shelf);
+      // whatever it is, the rest is read
+      expect(session.theme).toBe('sun');
+      return session.counting;
+    };
+    const own = { ...usualCounting, railStick: inches(240), spares: { bolt: 0.1 } };
+    expect(await read(own)).toEqual(own);
+    const { lumber: _unknown, ...older } = own;
+    expect(await read(older)).toEqual({ ...own, lumber: usualCounting.lumber });
+    for (const other of [
+      undefined,
+      null,
+      'soon',
+      { ...own, railStick: 0 },
+      { ...own, bag: 70 },
+      { ...own, welds: 2 },
+      { ...own, times: { bolt: 2000 } },
+    ]) {
+      expect(await read(other)).toBeUndefined();
+    }
   });
 
   it('[H7] writes on commit by itself, never a draft, and leaves out what was overtaken', async () => {

@@ -10,7 +10,9 @@ import { fileStem } from '../files/fileStem.ts';
 import { TableView } from '../TableView.tsx';
 import { Alternatives } from './alternatives/Alternatives.tsx';
 import { CountingFields } from './CountingFields.tsx';
+import { CountingKeys } from './CountingKeys.tsx';
 import { LoadPartView } from './LoadPartView.tsx';
+import { Offcuts } from './Offcuts.tsx';
 import { Prices } from './Prices.tsx';
 import { Proposal } from './Proposal.tsx';
 import { RuleCounts } from './RuleCounts.tsx';
@@ -64,6 +66,7 @@ export const LoadList = () => {
           ))}
         </>
       )}
+      <Offcuts tickets={tickets} />
       {lines.length > 0 && (
         <>
           <h2>Prices and work</h2>
@@ -78,6 +81,7 @@ export const LoadList = () => {
       <details className="more">
         <summary>How this company counts</summary>
         <CountingFields />
+        <CountingKeys />
       </details>
       <details className="more">
         <summary>What every rule takes</summary>

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import type { Load } from '../../../src/engine/load/load.ts';
 import type { LoadLine } from '../../../src/engine/loadLine.ts';
 import { labourTasks } from '../../../src/trade/labour.ts';
 import { changed } from '../changed.ts';
@@ -62,6 +63,29 @@ describe('lath load', () => {
     expect(said.out).toMatch(/Fabric, 4'-0" high, .*: 2 rolls, proven the fewest/);
     const csv = await lath(['load', '-', '--cuts', '--csv'], { '-': straight });
     expect(csv.out.split('\r\n')[0]).toBe('Cut of,No.,From,"Cut, in this order",Left over');
+  });
+
+  it('[K34] tells what comes from the yard, and --cuts what is cut from it and left of it', async () => {
+    const told = await lath(['load', '-', '--json'], { '-': straight });
+    const { tickets } = JSON.parse(told.out) as Load;
+    const code = tickets.find(({ kind }) => kind === 'rail')?.code;
+    const site = JSON.parse(straight) as Record<string, unknown>;
+    // 645 5/8 in of rail are two sticks of 21 ft and 141 5/8 in, which 12 ft hold
+    const offcuts = { 'offcut:1': { of: code, length: 144, count: 1 } };
+    const files = { '-': JSON.stringify({ ...site, offcuts }) };
+    const list = await lath(['load', '-'], files);
+    expect(list.out).toMatch(/^Rail, .* 2 × stick of 21'-0", and 1 length from the yard /m);
+    const cuts = await lath(['load', '-', '--cuts'], files);
+    expect(cuts.out).toMatch(
+      /Rail, .*: 2 sticks, proven the fewest, and 1 from the yard, 2 joints/,
+    );
+    expect(cuts.out).toMatch(/the yard, 12'-0" +11'-9 5\/8" .*top rail +2 1\/4"/);
+    const csv = await lath(['load', '-', '--cuts', '--csv'], files);
+    expect(csv.out).toMatch(/,1,"the yard, 12'-0""",/);
+    const none = { 'offcut:1': { of: code, length: 0, count: 3 } };
+    const bad = await lath(['load', '-'], { '-': JSON.stringify({ ...site, offcuts: none }) });
+    expect(bad).toMatchObject({ code: 2, out: '' });
+    expect(bad.err).toContain('offcuts › offcut:1 › length: expected more than 0, found 0');
   });
 
   it('[K25] prices the list, and names what it could not take and what has no price', async () => {
