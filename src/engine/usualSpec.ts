@@ -49,6 +49,7 @@ export const usualSpec = (height: Inches): UsualSpec => {
     grade: null,
     mesh: null,
     wire: null,
+    selvage: null,
     solid: null,
     leastDepth: inches(0),
     terminalAbove: defaultPostTops.terminal,

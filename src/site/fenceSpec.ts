@@ -12,6 +12,7 @@ import {
   signedLength,
   within,
 } from './quantities.ts';
+import { selvageSchema } from './selvage.ts';
 import type { Frozen } from './frozen.ts';
 
 /** How a fence line is built. Carried in the file, so that a file is complete. Lengths in inches. */
@@ -44,6 +45,8 @@ export const fenceSpecSchema = z.strictObject({
   /** Of the fabric: clear between parallel wires, and their diameter; null where nobody has said. */
   mesh: positiveLength.nullable(),
   wire: positiveLength.nullable(),
+  /** How its edges are made; null where nobody has said. */
+  selvage: selvageSchema.nullable(),
   /** The share that slats or a screen leave solid, 0 to 1; null for fabric alone. */
   solid: within(0, 1).nullable(),
   /** No hole in the ground is shallower than this, inches; 0 for as deep as the rules ask. */

@@ -206,6 +206,7 @@ const infillOfEight = (infill: unknown): unknown => {
 
 const specOfEight = ({ postSection, ...spec }: PlainDocument): PlainDocument => ({
   ...spec,
+  selvage: null,
   infill: infillOfEight(spec['infill']),
   linePost: pipeOfEight(spec['linePost'], postSection),
   terminalPost: pipeOfEight(spec['terminalPost'], postSection),

@@ -43,6 +43,7 @@ export const spec: FenceSpec = {
   grade: null,
   mesh: null,
   wire: null,
+  selvage: null,
   solid: null,
   leastDepth: inches(0),
 };

@@ -33,6 +33,7 @@ const spec = {
   grade: null,
   mesh: null,
   wire: null,
+  selvage: null,
   solid: null,
   leastDepth: 0,
 };

@@ -23,7 +23,7 @@ type Entries<T> = readonly (readonly [string, T])[];
 
 const entriesOf = <T>(map: Readonly<Record<string, T>>): Entries<T> => Object.entries<T>(map);
 
-type Earlier = Omit<FenceSpec, 'linePost' | 'terminalPost' | 'gatePost'> &
+type Earlier = Omit<FenceSpec, 'linePost' | 'terminalPost' | 'gatePost' | 'selvage'> &
   Readonly<Record<'linePost' | 'terminalPost' | 'gatePost', Pipe>>;
 type Hung = Omit<Gate, 'post'> & { readonly post: Pipe | null };
 
@@ -37,7 +37,8 @@ const withoutSections = ({ offcuts, counting, specs, gates, ...site }: Site) => 
   const { lumber, ...counts } = counting;
   expect([offcuts, lumber]).toEqual([{}, 192]);
   const built = entriesOf<FenceSpec>(specs).map(([id, spec]) => {
-    const { linePost, terminalPost, gatePost, ...rest } = spec;
+    const { linePost, terminalPost, gatePost, selvage, ...rest } = spec;
+    expect(selvage).toBeNull();
     const pipes = {
       linePost: ofPipe(linePost),
       terminalPost: ofPipe(terminalPost),

@@ -33,6 +33,7 @@ const spec: FenceSpec = {
   grade: null,
   mesh: null,
   wire: null,
+  selvage: null,
   solid: null,
   leastDepth: inches(0),
 };

@@ -27,6 +27,7 @@ import { checkPool } from './checkPool.ts';
 import { checkPostSizes } from './checkPostSizes.ts';
 import { checkReceivers } from './checkReceivers.ts';
 import { checkRoutes } from './checkRoutes.ts';
+import { checkSelvage } from './checkSelvage.ts';
 import { checkSet } from './checkSet.ts';
 import { checkSigned } from './checkSigned.ts';
 import { checkSlides } from './checkSlides.ts';
@@ -78,6 +79,7 @@ export const flagsOf = (site: Site, laid: LaidYard, carry: Carry): Flag[] =>
     ...checkSurvey(site, laid),
     ...checkStructure(site, laid),
     ...checkPostSizes(site, laid),
+    ...checkSelvage(site, laid),
     ...checkPool(site, laid),
     ...checkRoutes(site, laid, carry),
     ...checkHangings(site, laid),

@@ -2,10 +2,10 @@ import type { Pipe } from '../../site/pipe.ts';
 import { inches } from '../../units/inches.ts';
 import type { GateLayout, Layout } from '../layout.ts';
 import { standsByGate, type Post, type PostId } from '../post.ts';
-import { fabricOf } from '../structure/fabricOf.ts';
 import { boardThings } from './boardThings.ts';
 import { bracesOf, type Brace } from './braces.ts';
 import type { Counted } from './counted.ts';
+import { fabricSizes } from './fabricSizes.ts';
 import type { HungPiece } from './hungPieces.ts';
 import { panelThings } from './panelThings.ts';
 import { onPosts, thing } from './thing.ts';
@@ -19,7 +19,7 @@ const fabricThings = (hung: HungPiece): Counted[] => {
   const { spec, posts } = hung;
   const height = { length: spec.fabricHeight };
   return [
-    thing('fabric', hung, { sizes: { fabric: { height: spec.fabricHeight, ...fabricOf(spec) } } }),
+    thing('fabric', hung, { sizes: { fabric: fabricSizes(spec) } }),
     ...(spec.solid === null
       ? []
       : [thing('slatted fabric', hung, { sizes: { height: spec.fabricHeight } })]),

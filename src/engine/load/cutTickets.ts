@@ -9,9 +9,9 @@ import { pipeSize } from '../../units/pipeSize.ts';
 import { jointedTicket } from '../cut/jointedTicket.ts';
 import type { TicketPiece } from '../cut/cutTicket.ts';
 import { ticketOf } from '../cut/ticketOf.ts';
-import { fabricOf } from '../structure/fabricOf.ts';
 import { pipeOf } from '../structure/pipeOf.ts';
 import { bracesOf } from './braces.ts';
+import { fabricSizes } from './fabricSizes.ts';
 import type { HungPiece } from './hungPieces.ts';
 import { grouped } from './grouped.ts';
 import type { Uncut } from './cutFromYard.ts';
@@ -98,7 +98,7 @@ export const fabricTickets = (
   const woven = all.filter(({ spec }) => spec.infill.kind === 'chain link');
   const sized = woven.map((hung) => ({
     hung,
-    fabric: { height: hung.spec.fabricHeight, ...fabricOf(hung.spec) },
+    fabric: fabricSizes(hung.spec),
   }));
   return grouped(sized, ({ fabric }) => sizeCodes(['fabric'], { fabric }).join()).flatMap(
     (same): Uncut[] => {

@@ -1,6 +1,7 @@
 import { slug } from './slug.ts';
 import type { PostGirth } from '../posts/postGirth.ts';
 import type { FenceSpec } from '../../site/fenceSpec.ts';
+import type { Selvage } from '../../site/selvage.ts';
 import type { Pipe } from '../../site/pipe.ts';
 import type { Size } from '../../trade/countRules.ts';
 import { formatLength } from '../../units/formatLength.ts';
@@ -17,9 +18,18 @@ export interface Sizes {
   readonly height?: Inches;
   /** A board or panel by its name and width. */
   readonly board?: { readonly label: string; readonly width: Inches };
-  readonly fabric?: { readonly height: Inches; readonly mesh: Inches; readonly wire: Inches };
+  readonly fabric?: {
+    readonly height: Inches;
+    readonly mesh: Inches;
+    readonly wire: Inches;
+    readonly selvage: Selvage | null;
+  };
   readonly arms?: Arms;
 }
+
+/** Only where it is said: fabric of which nobody says it keeps its code. */
+const selvageCode = (selvage: Selvage | null): string[] =>
+  selvage === null ? [] : [slug(selvage)];
 
 const codeOf = (size: Size, sizes: Sizes): string | null => {
   const { post, rail, height, board, fabric, arms } = sizes;
@@ -35,7 +45,11 @@ const codeOf = (size: Size, sizes: Sizes): string | null => {
         ? null
         : [slug(board.label), `${board.width}in`].filter(Boolean).join('-');
     case 'fabric':
-      return fabric === undefined ? null : `${fabric.height}in-${fabric.mesh}-${fabric.wire}`;
+      return fabric === undefined
+        ? null
+        : [`${fabric.height}in-${fabric.mesh}-${fabric.wire}`, ...selvageCode(fabric.selvage)].join(
+            '-',
+          );
     case 'arms':
       return arms === undefined ? null : arms.replaceAll(' ', '-');
   }
@@ -63,7 +77,7 @@ const wordsOf = (size: Size, sizes: Sizes, style: LengthStyle): string | null =>
     case 'fabric':
       return fabric === undefined
         ? null
-        : `${formatLength(fabric.height, style)} high, ${pipeSize(fabric.mesh, style)} mesh of ${pipeSize(fabric.wire, style)} wire`;
+        : `${formatLength(fabric.height, style)} high, ${pipeSize(fabric.mesh, style)} mesh of ${pipeSize(fabric.wire, style)} wire${fabric.selvage === null ? '' : `, ${fabric.selvage}`}`;
     case 'arms':
       return arms ?? null;
   }

@@ -14,6 +14,7 @@ import type { Infill } from '../../../src/site/infill.ts';
 import { roundPost } from '../../../src/site/roundPost.ts';
 import type { Site } from '../../../src/site/site.ts';
 import { inches } from '../../../src/units/inches.ts';
+import { loadLines } from '../load/loadLines.ts';
 import { bare, fence, firstGate, gateOn, spec as wire } from '../plainYard.ts';
 
 const drawn = fence(bare, [
@@ -112,5 +113,22 @@ describe('fence that is no chain link, compared', () => {
     expect(rulesOf(addShots(as(boards), shots))).not.toContain('panels lean with the ground');
     const level = shots.map((shot) => ({ ...shot, z: inches(0) }));
     expect(rulesOf(addShots(as(panels), level))).not.toContain('panels lean with the ground');
+  });
+
+  it('[F52] a narrow mesh has no twisted edges, and fabric is listed by its edges where they are said', () => {
+    // ASTM A392-03 3.1.4: not on a mesh below 2 in
+    const woven = (mesh: number, selvage: FenceSpec['selvage']) =>
+      as({ ...wire, mesh: inches(mesh), selvage });
+    const rule = 'twisted edge of a narrow mesh';
+    expect(rulesOf(woven(1.75, 'twisted top edge'))).toContain(rule);
+    expect(rulesOf(woven(2, 'twisted both edges'))).not.toContain(rule);
+    expect(rulesOf(woven(1, 'knuckled both edges'))).not.toContain(rule);
+    expect(rulesOf(woven(1, null))).not.toContain(rule);
+    const listed = loadLines(woven(2, 'twisted top edge')).find(({ code }) =>
+      code.startsWith('fabric'),
+    );
+    expect(listed?.code).toBe('fabric 72in-2-0.148-twisted-top-edge');
+    expect(listed?.item).toMatch(/wire, twisted top edge$/);
+    expect(listed?.sold?.pack).toMatch(/^roll of/);
   });
 });

@@ -1,4 +1,6 @@
 import type { FenceSpec } from '../../../site/fenceSpec.ts';
+import { selvages } from '../../../site/selvage.ts';
+import { usualSelvage } from '../../../trade/selvage.ts';
 import { gradeOf } from '../../../trade/gradeOf.ts';
 import { pipeGrades } from '../../../trade/steel.ts';
 import { usualFabric, wires, wireSource } from '../../../trade/wires.ts';
@@ -47,6 +49,24 @@ const WireField = ({ spec, style, change }: Props) => {
   );
 };
 
+/** How the edges of the fabric are made, as it is ordered. */
+const SelvageField = ({ spec, change }: Props) => (
+  <>
+    <ChoiceField
+      label="Edges of the fabric"
+      value={spec.selvage ?? untold}
+      choices={[
+        { value: untold, label: 'Nobody has said' },
+        ...selvages.map((value) => ({ value, label: value })),
+      ]}
+      onChoose={(chosen) =>
+        void change('Change edges', { selvage: chosen === untold ? null : chosen })
+      }
+    />
+    <p className="note">{usualSelvage.text}.</p>
+  </>
+);
+
 const SolidField = ({ spec, change }: Props) => (
   <TextField
     label={
@@ -82,6 +102,7 @@ export const FabricFields = (props: Props) => {
         />
       )}
       {isWoven && <WireField {...props} />}
+      {isWoven && <SelvageField {...props} />}
       {spec.infill.kind !== 'boards' && <SolidField {...props} />}
       <ChoiceField
         label="Steel of the pipe"
