@@ -1,3 +1,4 @@
+import { inches, type Inches } from '../units/inches.ts';
 import type { CountingSetting } from './countingSources.ts';
 import type { Source } from './source.ts';
 
@@ -38,8 +39,13 @@ export type HowMany =
   | { readonly kind: 'up the post'; readonly every: CountingSetting; readonly less: number }
   | { readonly kind: 'along'; readonly every: CountingSetting }
   | { readonly kind: 'length' }
-  /** As many as all items of other rules together. */
-  | { readonly kind: 'with'; readonly rules: readonly string[]; readonly times: number };
+  /** As many as all items of other rules together, on posts of such diameters: over, and up to so many inches. */
+  | {
+      readonly kind: 'with';
+      readonly rules: readonly string[];
+      readonly times: number;
+      readonly posts: { readonly over: Inches; readonly upTo: Inches };
+    };
 
 /** One rule of counting: as data, so that a company can change what it takes and see why. */
 export interface CountRule {
@@ -64,6 +70,8 @@ const practice: Source = {
   status: 'practice',
 };
 const company: Source = { text: 'company rule', status: 'practice' };
+
+const bands = ['tension-band', 'brace-band-rail', 'brace-band-rod'];
 
 const each = (times: number): HowMany => ({ kind: 'each', times });
 
@@ -216,9 +224,24 @@ export const countRules: readonly CountRule[] = [
     part: 'fittings',
     basis: null,
     by: [],
-    how: { kind: 'with', rules: ['tension-band', 'brace-band-rail', 'brace-band-rod'], times: 1 },
-    says: 'One a band.',
+    how: { kind: 'with', rules: bands, times: 1, posts: { over: inches(0), upTo: inches(4) } },
+    says: 'One a band on posts up to 4 in.',
     source: memory('CLFMI'),
+  },
+  {
+    id: 'bolt-large',
+    item: 'Carriage bolt and nut, 3/8 × 1-3/4',
+    part: 'fittings',
+    basis: null,
+    by: [],
+    how: {
+      kind: 'with',
+      rules: bands,
+      times: 1,
+      posts: { over: inches(4), upTo: inches(Infinity) },
+    },
+    says: 'One a band on posts over 4 in.',
+    source: memory('as sellers of bands list them'),
   },
   {
     id: 'barbed-wire',

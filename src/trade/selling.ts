@@ -26,6 +26,7 @@ export const selling: readonly Selling[] = [
   { code: 'tie-rail', pack: { name: 'bag of 100', holds: 100 }, spare: 0.05, source: practice },
   { code: 'hog-ring', pack: { name: 'box of 100', holds: 100 }, spare: 0.05, source: practice },
   { code: 'bolt', pack: { name: 'box of 100', holds: 100 }, spare: 0.02, source: practice },
+  { code: 'bolt-large', pack: { name: 'box of 50', holds: 50 }, spare: 0.02, source: practice },
   {
     code: 'tension-wire',
     pack: { name: 'coil of 1,000 ft', holds: feet(1000) },

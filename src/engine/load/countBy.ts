@@ -79,13 +79,19 @@ const eachOf = ({ shorter }: CountRule, { sizes }: Counted, settings: Counting):
     ? null
     : inches(Math.max(0, sizes.height - Number(settings[shorter])));
 
+/** A line of a list, and what the things on it measure. */
+interface Listed {
+  readonly line: LoadLine;
+  readonly sizes: Counted['sizes'];
+}
+
 const ownLines = (
   rule: CountRule,
   things: readonly Counted[],
   { settings, style }: CountedHow,
-): LoadLine[] =>
+): Listed[] =>
   grouped(things, (one) => codeOf(rule, one))
-    .flatMap((same): LoadLine[] => {
+    .flatMap((same): Listed[] => {
       const [first] = same;
       const taken = same.reduce(
         (sum, one) => sum + one.count * takenBy(rule.how, one, settings),
@@ -95,9 +101,10 @@ const ownLines = (
       if (first === undefined || count === 0) return [];
       const [item, code] = [nameOf(rule, first, style), codeOf(rule, first)];
       const each = eachOf(rule, first, settings);
-      return [lineOf(rule, { item, code, count, each, of: onAll(same.map(({ on }) => on)) })];
+      const of = onAll(same.map(({ on }) => on));
+      return [{ line: lineOf(rule, { item, code, count, each, of }), sizes: first.sizes }];
     })
-    .toSorted(byCode);
+    .toSorted((a, b) => byCode(a.line, b.line));
 
 const withLines = (
   rule: CountRule,
@@ -106,10 +113,15 @@ const withLines = (
     counted,
     settings,
   }: Pick<CountedHow, 'settings'> & {
-    readonly counted: ReadonlyMap<string, readonly LoadLine[]>;
+    readonly counted: ReadonlyMap<string, readonly Listed[]>;
   },
 ): LoadLine[] => {
-  const lines = how.rules.flatMap((id) => counted.get(id) ?? []);
+  const { over, upTo: most } = how.posts;
+  const isOn = ({ sizes: { post } }: Listed): boolean =>
+    post !== undefined && post.od > over && post.od <= most;
+  const lines = how.rules.flatMap((id) =>
+    (counted.get(id) ?? []).filter(isOn).map(({ line }) => line),
+  );
   const count = timesOf(rule, settings) * lines.reduce((sum, line) => sum + line.count, 0);
   if (count === 0) return [];
   const of = onAll(lines.map((line) => line.of));
@@ -128,12 +140,12 @@ export const countBy = (
   const byBasis = new Map(
     grouped(things, ({ basis }) => basis).map((same) => [same[0]?.basis ?? null, same]),
   );
-  const counted = new Map<string, readonly LoadLine[]>(
+  const counted = new Map<string, readonly Listed[]>(
     rules.map((rule) => [rule.id, ownLines(rule, byBasis.get(rule.basis) ?? [], how)]),
   );
   return rules.flatMap((rule) =>
     rule.how.kind === 'with'
       ? withLines(rule, rule.how, { counted, settings: how.settings })
-      : (counted.get(rule.id) ?? []),
+      : (counted.get(rule.id) ?? []).map(({ line }) => line),
   );
 };

@@ -124,7 +124,7 @@ describe('counts of any yard', () => {
           ),
         );
         expect(sum('tension-bar')).toBeGreaterThanOrEqual(2 * names.size);
-        expect(sum('bolt')).toBe(
+        expect(sum('bolt') + sum('bolt-large')).toBe(
           sum('tension-band') + sum('brace-band-rail') + sum('brace-band-rod'),
         );
         expect(sum('tightener')).toBe(sum('truss-rod'));

@@ -77,6 +77,19 @@ describe('load lists worked by hand', () => {
     ]);
   });
 
+  it('[L5] bands on posts over 4 in take larger bolts, up to it the usual ones', () => {
+    const post = (od: number) => ({
+      terminalPost: { label: '', od: inches(od), wall: inches(0.2), section: 'round' as const },
+    });
+    const bolts = (od: number) =>
+      listed(built(run54, { fabricHeight: inches(48), ...post(od) }), 'fittings').filter(([code]) =>
+        String(code).startsWith('bolt'),
+      );
+    // two ends with three bands and one at the rail
+    expect(bolts(4)).toEqual([['bolt', 8, '1 box of 100']]);
+    expect(bolts(6.625)).toEqual([['bolt-large', 8, '1 box of 50']]);
+  });
+
   it('[L5] a closed square of 50 ft with a double gate, 6 ft high: braces at every terminal', () => {
     const square = fence(
       bare,
