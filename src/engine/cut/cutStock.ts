@@ -68,23 +68,34 @@ interface Plan {
   readonly least: number;
 }
 
-const fewer = (a: readonly Cutting[], b: readonly Cutting[]): readonly Cutting[] =>
-  boughtIn(b) < boughtIn(a) ? b : a;
+/** How long all offcuts are together that a plan cuts up. */
+const cutUp = (task: FittedTask, cuttings: readonly Cutting[]): number =>
+  cuttings.reduce(
+    (sum, { column, times }) => sum + times * (task.offcuts[column.offcut]?.stick ?? 0),
+    0,
+  );
 
-/** The plan that buys the fewest of those that were found. */
+/** The plan that buys the fewest of those that were found; of those the one that cuts up least of the yard. */
 const foundPlan = (task: FittedTask): Plan => {
   const relaxed = leastSticks(task);
   const { least } = relaxed;
-  const first = rounded(task, relaxed);
-  if (boughtIn(first) <= least) return { cuttings: first, least };
-  return { cuttings: fewer(first, filledBySteps(task, least, tries)), least };
+  const plans = [rounded(task, relaxed)];
+  const isFewest = boughtIn(plans[0] ?? []) <= least;
+  if (!isFewest || task.offcuts.length > 0) {
+    plans.push(filledBySteps(task, least, isFewest ? 0 : tries));
+  }
+  const [best = []] = plans.toSorted(
+    (a, b) => boughtIn(a) - boughtIn(b) || cutUp(task, a) - cutUp(task, b),
+  );
+  return { cuttings: best, least };
 };
 
 /** The same; what lies in the yard stays there where the plan with it would buy more than one without. */
 const bestPlan = (task: FittedTask): Plan => {
   const { cuttings, least } = foundPlan(task);
   if (task.offcuts.length === 0 || boughtIn(cuttings) <= least) return { cuttings, least };
-  return { cuttings: fewer(cuttings, foundPlan({ ...task, offcuts: [] }).cuttings), least };
+  const without = foundPlan({ ...task, offcuts: [] }).cuttings;
+  return { cuttings: boughtIn(without) < boughtIn(cuttings) ? without : cuttings, least };
 };
 
 /**

@@ -80,8 +80,10 @@ export const LoadList = () => {
       <Proposal load={load} />
       <details className="more">
         <summary>How this company counts</summary>
-        <CountingFields />
-        <CountingKeys />
+        <div className="stack">
+          <CountingFields />
+          <CountingKeys />
+        </div>
       </details>
       <details className="more">
         <summary>What every rule takes</summary>

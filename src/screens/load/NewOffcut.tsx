@@ -46,7 +46,7 @@ export const NewOffcut = ({ choices }: Props) => {
   };
   return (
     <form ref={form} className="stack" aria-label="One more length" onSubmit={add}>
-      <ChoiceField label="Left over of" value={of} choices={choices} onChoose={setChosen} />
+      <ChoiceField label="Left over from" value={of} choices={choices} onChoose={setChosen} />
       <div className="pair">
         <DraftField
           label="Length"

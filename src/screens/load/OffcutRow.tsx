@@ -33,7 +33,7 @@ export const OffcutRow = ({ id, offcut, choices }: Props) => {
   return (
     <li className="offcut" aria-label={name}>
       <ChoiceField
-        label="Left over of"
+        label="Left over from"
         value={of}
         choices={[...own, ...choices]}
         onChoose={(chosen) => void change({ of: chosen })}

@@ -32,7 +32,7 @@ export const Offcuts = ({ tickets }: Props) => {
       <h2>Left over in the yard</h2>
       <p>
         {all.length === 0
-          ? 'Nothing is said to lie in the yard for this job. Add lengths that are left over from others: they are cut up first, and what is bought for it gets less.'
+          ? 'Nothing is said to lie in the yard for this job. Add lengths that are left over from others: they are cut up first, and less is bought.'
           : 'Cut up first, and loaded beside what is bought. The list goes with this site alone: take off another job’s list what this one cuts up.'}
       </p>
       {other.size > 0 && (

@@ -62,6 +62,18 @@ describe('what lies in the yard', () => {
     expect([none.bought, none.sticks.length, none.sticks[0]?.left]).toEqual([0, 4, 0]);
   });
 
+  it('[L40] of plenty in the yard seldom more is cut up than a plan would buy', () => {
+    const more = Array.from({ length: 200 }, (_, n) => {
+      const task = randomTask(n);
+      const { bought } = cutStock({ ...task, offcuts: [] });
+      const plan = cutStock({ ...task, offcuts: [{ length: task.stick, count: 1000 }] });
+      expect(plan.bought).toBe(0);
+      return plan.ways.reduce((all, { times }) => all + times, 0) - bought;
+    });
+    expect(Math.min(...more)).toBeGreaterThanOrEqual(0);
+    expect(more.filter((one) => one > 0).length).toBeLessThan(12);
+  });
+
   it('[L40] takes rails with joints, and the shortest piece that it gives is one that holds', () => {
     // 25 ft of rail of one stick and 5 ft from the yard, which alone would be two
     expect(joined([300], []).bought).toBe(2);
