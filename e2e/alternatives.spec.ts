@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
-import { AxeBuilder } from '@axe-core/playwright';
 import { expect, test, type Locator, type Page } from '@playwright/test';
+import { noFindings, overflow } from './findings.ts';
 import { yardPage } from './yardPage.ts';
 
 /** Prices of an invented company, for some of what the yard takes. */
@@ -33,21 +33,6 @@ const waysOn = (page: Page) => {
 };
 
 const cellsOf = async (row: Locator): Promise<string[]> => row.getByRole('cell').allInnerTexts();
-
-const noFindings = async (page: Page): Promise<void> => {
-  const { violations } = await new AxeBuilder({ page }).analyze();
-  expect(violations.map(({ id, nodes }) => [id, nodes[0]?.html])).toEqual([]);
-};
-
-/** How far the page can be moved sideways, px. */
-const overflow = (page: Page): Promise<number> =>
-  page.evaluate(() => {
-    const main = document.querySelector('main') ?? document.body;
-    return Math.max(
-      document.documentElement.scrollWidth - window.innerWidth,
-      main.scrollWidth - main.clientWidth,
-    );
-  });
 
 test('other ways are named, built otherwise, moved and removed, and stand side by side', async ({
   page,

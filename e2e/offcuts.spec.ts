@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
-import { AxeBuilder } from '@axe-core/playwright';
 import { expect, test, type Locator, type Page } from '@playwright/test';
 import { textsOf } from './readPdf.ts';
+import { noFindings, overflow } from './findings.ts';
 import { yardPage } from './yardPage.ts';
 
 /** The section of what lies in the yard, by its written names. */
@@ -28,21 +28,6 @@ const enter = async (field: Locator, text: string): Promise<void> => {
   await field.fill(text);
   await field.press('Enter');
 };
-
-const noFindings = async (page: Page): Promise<void> => {
-  const { violations } = await new AxeBuilder({ page }).analyze();
-  expect(violations.map(({ id, nodes }) => [id, nodes[0]?.html])).toEqual([]);
-};
-
-/** How far the page can be moved sideways, px. */
-const overflow = (page: Page): Promise<number> =>
-  page.evaluate(() => {
-    const main = document.querySelector('main') ?? document.body;
-    return Math.max(
-      document.documentElement.scrollWidth - window.innerWidth,
-      main.scrollWidth - main.clientWidth,
-    );
-  });
 
 const undo = (page: Page): Promise<void> => page.getByRole('button', { name: /^Undo/ }).click();
 

@@ -17,6 +17,7 @@ export type CountingSetting =
   | 'barShort'
   | 'railStick'
   | 'railJoint'
+  | 'lumber'
   | 'roll'
   | 'kerf';
 
@@ -46,6 +47,7 @@ export const countingSources: Readonly<
       source: published('Byesville OH fence code: swedged or sleeved'),
     },
   ],
+  lumber: [{ value: '16 ft', source: practice('the length that two bays of 8 ft take') }],
   roll: [{ value: '50 ft', source: memory('ASTM A392 standard roll') }],
   kerf: [{ value: '1/8 in', source: practice('what a chop saw takes') }],
 };

@@ -1,5 +1,6 @@
 import type { Layout } from '../../engine/layout.ts';
 import { firstLines } from '../../engine/structure/firstLines.ts';
+import { isWoven } from '../../site/isWoven.ts';
 import type { FenceSpec } from '../../site/fenceSpec.ts';
 import type { Site } from '../../site/site.ts';
 import { bracedPosts, braceRailFrom, braceRods } from '../../trade/bracing.ts';
@@ -16,7 +17,7 @@ const railText = ({ topRail, fabricHeight }: FenceSpec): string => {
 export const bracingTexts = (site: Site, layout: Pick<Layout, 'lines'>): string[] => {
   const stand = [...firstLines(site, layout).keys()].flatMap((id) => site.specs[id] ?? []);
   // boards and panels pull on no terminal
-  const built = stand.filter(({ infill }) => infill.kind === 'chain link');
+  const built = stand.filter(isWoven);
   if (built.length === 0) return [];
   return [
     ...built.map((spec) => `${spec.label}: terminals braced to the next post, ${railText(spec)}.`),

@@ -17,7 +17,7 @@ import { reachInto } from '../keepOut/reachInto.ts';
 import { shiftClear } from '../keepOut/shiftClear.ts';
 import type { Post } from '../post.ts';
 import { longestBay } from '../posts/longestBay.ts';
-import { stepsAllAlong } from '../posts/stepsAllAlong.ts';
+import { isLevel } from '../posts/isLevel.ts';
 import { digs } from '../wall/digs.ts';
 import type { LaidLines } from '../posts/layLines.ts';
 import type { LaidRun } from '../posts/layRuns.ts';
@@ -141,18 +141,15 @@ const namesOver = (
 };
 
 /** The places of the bays of a run that are over their maximum. */
-const baysOver = (
-  { run, seated: { course, spec } }: LaidRun,
-  laid: LaidLines['posts'],
-): readonly number[] => {
-  const { spaces, posts, legs } = run;
-  const level = spec.infill.kind === 'panels' && stepsAllAlong(course.chain.line, legs);
+const baysOver = ({ run, seated }: LaidRun, laid: LaidLines['posts']): readonly number[] => {
+  const { spaces, posts } = run;
+  const level = isLevel(seated);
   const ends = (n: number) => [n, n + 1].map((at) => laid[posts[at]?.post ?? 'post:']);
   return spaces.flatMap((space, n) => {
     const [a, b] = ends(n);
     if (space.kind !== 'bay' || a === undefined || b === undefined) return [];
     const length = level ? distance(a.at, b.at) : space.length;
-    return length > longestBay(spec, [a.od, b.od]) * (1 + 1e-9) + slack ? [n] : [];
+    return length > longestBay(seated.spec, [a.od, b.od]) * (1 + 1e-9) + slack ? [n] : [];
   });
 };
 

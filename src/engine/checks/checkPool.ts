@@ -1,6 +1,7 @@
 import { centroid } from '../../geometry/centroid.ts';
 import { slack } from '../../geometry/tolerance.ts';
 import type { SitePoint } from '../../geometry/point.ts';
+import { isWoven } from '../../site/isWoven.ts';
 import type { Feature } from '../../site/feature.ts';
 import type { Infill } from '../../site/infill.ts';
 import type { FenceSpec } from '../../site/fenceSpec.ts';
@@ -112,10 +113,7 @@ const lineFlags = (line: LineLayout, spec: FenceSpec, site: Site, say: Say): Fla
           ),
         ]),
     ...openFlags(spec.infill, name, say).map((message) => plant('gaps of a pool barrier', message)),
-    ...(spec.infill.kind !== 'chain link' ||
-    strictMesh === undefined ||
-    mesh <= strictMesh.limit + slack ||
-    woven
+    ...(!isWoven(spec) || strictMesh === undefined || mesh <= strictMesh.limit + slack || woven
       ? []
       : [
           plant(

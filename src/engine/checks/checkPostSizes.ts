@@ -1,4 +1,5 @@
 import { slack } from '../../geometry/tolerance.ts';
+import { isWoven } from '../../site/isWoven.ts';
 import type { FenceSpec } from '../../site/fenceSpec.ts';
 import type { Leaf } from '../../site/gate.ts';
 import { leafWidth } from '../../site/leafWidth.ts';
@@ -38,8 +39,7 @@ const buildFlags = (site: Site, laid: LaidLines): Flag[] =>
     const spec = site.specs[id];
     const at = laid.lines[line]?.legs[0]?.start;
     // the table is of chain link
-    const isTold = spec?.infill.kind === 'chain link';
-    const sizes = isTold ? postsForHeight(spec.fabricHeight) : null;
+    const sizes = spec === undefined || !isWoven(spec) ? null : postsForHeight(spec.fabricHeight);
     if (spec === undefined || at === undefined || sizes === null) return [];
     const thin = thinIn(spec, sizes, site);
     if (thin.length === 0) return [];

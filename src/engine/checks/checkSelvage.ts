@@ -1,4 +1,5 @@
 import { slack } from '../../geometry/tolerance.ts';
+import { isWoven } from '../../site/isWoven.ts';
 import type { Site } from '../../site/site.ts';
 import { leastTwistedMesh } from '../../trade/selvage.ts';
 import { formatLength } from '../../units/formatLength.ts';
@@ -11,7 +12,7 @@ import { firstLines } from '../structure/firstLines.ts';
 export const checkSelvage = (site: Site, laid: LaidLines): Flag[] =>
   [...firstLines(site, laid)].flatMap(([id, line]): Flag[] => {
     const [spec, at] = [site.specs[id], laid.lines[line]?.legs[0]?.start];
-    if (spec === undefined || at === undefined || spec.infill.kind !== 'chain link') return [];
+    if (spec === undefined || at === undefined || !isWoven(spec)) return [];
     const { mesh } = fabricOf(spec);
     const { length, source } = leastTwistedMesh;
     if (spec.selvage === null || spec.selvage === 'knuckled both edges') return [];

@@ -1,3 +1,4 @@
+import { isWoven } from '../../site/isWoven.ts';
 import type { FenceSpec } from '../../site/fenceSpec.ts';
 import type { Pipe } from '../../site/pipe.ts';
 import { braceRailFrom } from '../../trade/bracing.ts';
@@ -22,8 +23,8 @@ const bracePipe = ({ topRail }: FenceSpec): Pipe => {
   return { label, od, wall };
 };
 
-const isBraced = ({ infill, topRail, fabricHeight }: FenceSpec): boolean =>
-  infill.kind === 'chain link' && (topRail === null || fabricHeight >= braceRailFrom.height);
+const isBraced = (spec: FenceSpec): boolean =>
+  isWoven(spec) && (spec.topRail === null || spec.fabricHeight >= braceRailFrom.height);
 
 /**
  * The braces of a piece of fabric: from each terminal at its ends to the next post, where its build asks

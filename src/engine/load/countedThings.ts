@@ -1,4 +1,5 @@
 import type { Pipe } from '../../site/pipe.ts';
+import { railsOf } from '../../site/railsOf.ts';
 import { inches } from '../../units/inches.ts';
 import type { GateLayout, Layout } from '../layout.ts';
 import { standsByGate, type Post, type PostId } from '../post.ts';
@@ -9,8 +10,6 @@ import { fabricSizes } from './fabricSizes.ts';
 import type { HungPiece } from './hungPieces.ts';
 import { panelThings } from './panelThings.ts';
 import { onPosts, thing } from './thing.ts';
-
-const rails = ['topRail', 'middleRail', 'bottomRail'] as const;
 
 const endsOf = ({ posts }: HungPiece): readonly Post[] =>
   [posts[0], posts.at(-1)].flatMap((p) => p ?? []);
@@ -41,9 +40,7 @@ const railEnd = (hung: HungPiece, post: Post, rail: Pipe): Counted =>
   });
 
 const railThings = (hung: HungPiece): Counted[] => {
-  const along = rails.flatMap((key): Counted[] => {
-    const pipe = hung.spec[key];
-    if (pipe === null) return [];
+  const along = railsOf(hung.spec).flatMap(({ pipe }): Counted[] => {
     const sizes = { rail: pipe };
     // ties go as far as the fabric does
     return [
@@ -95,14 +92,14 @@ const capThings = (all: readonly HungPiece[], posts: readonly Post[]): Counted[]
   const under = new Map<PostId, Counted>();
   const armed = new Map<PostId, Counted>();
   for (const hung of all) {
-    const { infill, barbedWire } = hung.spec;
-    const topRail = infill.kind === 'chain link' ? hung.spec.topRail : null;
+    const { barbedWire } = hung.spec;
+    const topRail = railsOf(hung.spec).find(({ part }) => part === 'top rail')?.pipe;
     for (const post of hung.posts) {
       if (barbedWire !== null) {
         const sizes = { post, arms: barbedWire.arms };
         armed.set(post.id, thing('barbed wire post', hung, { ...onPosts(post), sizes }));
       }
-      if (topRail === null || ends.has(post.id)) continue;
+      if (topRail === undefined || ends.has(post.id)) continue;
       const sizes = { post, rail: topRail };
       under.set(post.id, thing('post under a rail', hung, { ...onPosts(post), sizes }));
     }

@@ -1,6 +1,7 @@
 import type { Post } from '../post.ts';
-import type { FenceSpec } from '../../site/fenceSpec.ts';
+import { isWoven } from '../../site/isWoven.ts';
 import type { Pipe } from '../../site/pipe.ts';
+import { railsOf } from '../../site/railsOf.ts';
 import type { Site } from '../../site/site.ts';
 import type { Counting } from '../../site/counting.ts';
 import { inches, type Inches } from '../../units/inches.ts';
@@ -20,12 +21,6 @@ import { sizeCodes, sizeWords } from './sizes.ts';
 /** No piece of a rail is shorter than this: ours, no published source. */
 const leastRail = inches(24);
 
-const rails = [
-  ['topRail', 'top rail'],
-  ['middleRail', 'middle rail'],
-  ['bottomRail', 'bottom rail'],
-] as const satisfies readonly (readonly [keyof FenceSpec, string])[];
-
 /** One piece of pipe, whether it may be joined, and of which pipe it is. */
 interface Cut extends TicketPiece {
   readonly pipe: Pipe;
@@ -41,13 +36,13 @@ const clearOf = ({ piece, posts }: HungPiece): Inches => {
   return inches(Math.max(0, piece.length - faces));
 };
 
-const railsOf = (hung: HungPiece): Cut[] => {
-  const { infill } = hung.spec;
-  const along = rails.flatMap(([key, name]): Cut[] => {
-    const pipe = hung.spec[key];
-    if (pipe === null || infill.kind !== 'chain link') return [];
-    return [{ pipe, joined: 'may be', length: clearOf(hung), for: `${nameOf(hung)} ${name}` }];
-  });
+const pipesOf = (hung: HungPiece): Cut[] => {
+  const along = railsOf(hung.spec).map(({ part, pipe }): Cut => ({
+    pipe,
+    joined: 'may be',
+    length: clearOf(hung),
+    for: `${nameOf(hung)} ${part}`,
+  }));
   const braces = bracesOf(hung.piece, hung.spec, hung.posts).map(
     ({ terminal, next, pipe, length }): Cut => ({
       pipe,
@@ -68,7 +63,7 @@ export const railTickets = (
   style: LengthStyle,
 ): Uncut[] =>
   grouped(
-    all.flatMap(railsOf).toSorted((a, b) => a.pipe.od - b.pipe.od || a.pipe.wall - b.pipe.wall),
+    all.flatMap(pipesOf).toSorted((a, b) => a.pipe.od - b.pipe.od || a.pipe.wall - b.pipe.wall),
     ({ pipe }) => `${pipe.od} ${pipe.wall} ${pipe.label}`,
   ).flatMap((same): Uncut[] => {
     const [first] = same;
@@ -95,7 +90,7 @@ export const fabricTickets = (
   { roll }: Counting,
   style: LengthStyle,
 ): Uncut[] => {
-  const woven = all.filter(({ spec }) => spec.infill.kind === 'chain link');
+  const woven = all.filter(({ spec }) => isWoven(spec));
   const sized = woven.map((hung) => ({
     hung,
     fabric: fabricSizes(hung.spec),

@@ -11,9 +11,9 @@ import { larger } from './markPosts.ts';
 import type { SeatedCourse } from './seatLines.ts';
 import { pointAt } from './course.ts';
 import { equalBays } from './equalBays.ts';
+import { isLevel } from './isLevel.ts';
 import { longestBay, widestPanel } from './longestBay.ts';
 import { panelStations } from './panelStations.ts';
-import { stepsAllAlong } from './stepsAllAlong.ts';
 import { spaceOut, type Closed } from './spaceOut.ts';
 
 /** A post on a run that does not stand at a mark. `station` in inches along the run. */
@@ -152,14 +152,6 @@ interface Between {
   /** How thick the two are, inches. */
   readonly posts: readonly [Inches, Inches];
 }
-
-/** Panels that step are level, and so is what they are measured along. */
-const isLevel = ({ spec, course: { chain, legs } }: SeatedCourse): boolean =>
-  spec.infill.kind === 'panels' &&
-  stepsAllAlong(
-    chain.line,
-    legs.map(({ id }) => id),
-  );
 
 /** Stations of line posts along a length where no ground is closed. */
 const onOpenGround = ({ spec, course }: SeatedCourse, length: Inches, { posts }: Between) => {

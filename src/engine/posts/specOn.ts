@@ -1,4 +1,5 @@
 import { arcOf } from '../../geometry/track.ts';
+import { isWoven } from '../../site/isWoven.ts';
 import type { FenceSpec } from '../../site/fenceSpec.ts';
 import { curveSpacing } from '../../trade/curveSpacing.ts';
 import { inches } from '../../units/inches.ts';
@@ -14,7 +15,7 @@ const onCurve = ({ legs }: Course, spec: FenceSpec): FenceSpec => {
 
 /** Only fabric is stretched: nothing else needs posts to stretch it from. */
 const unstretched = (spec: FenceSpec): FenceSpec =>
-  spec.infill.kind === 'chain link' ? spec : { ...spec, pullInterval: null, pullGrade: null };
+  isWoven(spec) ? spec : { ...spec, pullInterval: null, pullGrade: null };
 
 /**
  * What a course is built to: on a curve with bays as short as its radius asks for, and with pull posts only

@@ -109,8 +109,7 @@ export const leafHangings = (
     const leaf = gate.leaves[laid.id];
     const post = posts[hungFrom(gate, layout, n) ?? 'post:'];
     const pipe = post === undefined ? null : pipeOf(site, post);
-    if (leaf === undefined || post === undefined || pipe === null) return [];
-    if (post.section === 'square') return [];
+    if (leaf === undefined || post === undefined || pipe?.section !== 'round') return [];
     return hangingOf({ leaf, laid, gate, spec, post, pipe }, soilOf(site.conditions).lateral);
   });
 };

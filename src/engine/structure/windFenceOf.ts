@@ -1,14 +1,9 @@
 import type { FenceSpec } from '../../site/fenceSpec.ts';
+import { railsOf } from '../../site/railsOf.ts';
 import { barbedStrand } from '../../trade/barbedWire.ts';
 import { closedBy, type Closed } from './closedBy.ts';
 import { fabricOf } from './fabricOf.ts';
-import type { WindFence, WindRail } from './fenceWind.ts';
-
-const rails = [
-  ['top rail', 'topRail'],
-  ['middle rail', 'middleRail'],
-  ['bottom rail', 'bottomRail'],
-] as const;
+import type { WindFence } from './fenceWind.ts';
 
 /** How solid what hangs between the posts is: panels of which nobody has said are taken to be all solid. */
 const closedOf = (spec: FenceSpec): Closed => {
@@ -28,16 +23,13 @@ const closedOf = (spec: FenceSpec): Closed => {
  * for what ice closes in boards and panels too. Lengths in inches.
  */
 export const windFenceOf = (spec: FenceSpec): Omit<WindFence, 'post'> => {
-  const { barbedWire, infill } = spec;
+  const { barbedWire } = spec;
   return {
     ...closedOf(spec),
     ...fabricOf(spec),
     fabricHeight: spec.fabricHeight,
     gapUnder: spec.gapUnder,
-    rails: rails.flatMap(([part, own]): WindRail[] => {
-      const rail = spec[own];
-      return rail === null || infill.kind !== 'chain link' ? [] : [{ part, od: rail.od }];
-    }),
+    rails: railsOf(spec).map(({ part, pipe }) => ({ part, od: pipe.od })),
     barbedWire: barbedWire && { strands: barbedWire.strands, across: barbedStrand.across },
   };
 };

@@ -19,6 +19,7 @@ const lengths = [
   { key: 'hogRings', label: 'Hog rings, no farther apart than', least: 'above' },
   { key: 'barShort', label: 'Tension bars, shorter than the fabric by', least: 'zero' },
   { key: 'railStick', label: 'A stick of rail', least: 'above' },
+  { key: 'lumber', label: 'A length of lumber for rails of boards', least: 'above' },
   { key: 'roll', label: 'A roll of fabric', least: 'above' },
   { key: 'kerf', label: 'What a cut takes', least: 'zero' },
   { key: 'gravel', label: 'Gravel under every post', least: 'zero' },

@@ -1,18 +1,13 @@
 import '../sheet/sheet.css';
-import { useId, useState } from 'react';
-import { papers } from '../../drawing/sheet/papers.ts';
+import { useId } from 'react';
 import type { CustomerPrices } from '../../engine/compare/customerPrices.ts';
 import type { Load } from '../../engine/load/load.ts';
-import { sheetPapers } from '../../store/sheetOptions.ts';
-import { useBench, useSession } from '../bench.ts';
-import { ChoiceField } from '../fields/ChoiceField.tsx';
-import { download } from '../files/download.ts';
 import { fileStem } from '../files/fileStem.ts';
 import { makePdf } from '../sheet/makePdf.ts';
+import { PaperField } from '../sheet/PaperField.tsx';
+import { usePdfFile } from '../sheet/usePdfFile.ts';
 import { PagePreview } from '../sheet/PagePreview.tsx';
 import { useProposal } from './useProposal.ts';
-
-const paperChoices = sheetPapers.map((value) => ({ value, label: papers[value].label }));
 
 /** So many missing things are named; the list of prices has them all. */
 const mostNamed = 6;
@@ -35,26 +30,14 @@ const Missing = ({ price, missing }: CustomerPrices) => {
 
 /** The page for the customer: what is still missing for its total, its file, and how it will be printed. */
 export const Proposal = ({ load }: { readonly load: Load }) => {
-  const { session } = useBench();
-  const sheet = useSession((state) => state.sheet);
   const found = useProposal(load);
-  const [busy, setBusy] = useState(false);
+  const { busy, save } = usePdfFile();
   const id = useId();
   const savePdf = async () => {
     if (found === null) return;
     const { page, site, siteText } = found;
-    setBusy(true);
-    try {
-      const content = new Uint8Array(await makePdf([page], site, siteText, 'Proposal'));
-      const name = `${fileStem(site.job.name)}-proposal.pdf`;
-      download({ name, type: 'application/pdf', content });
-      session.setState({ say: `Saved ${name}` });
-    } catch {
-      session.setState({
-        say: 'The PDF could not be made: its parts are not on this device yet, and there is no connection',
-      });
-    }
-    setBusy(false);
+    const name = `${fileStem(site.job.name)}-proposal.pdf`;
+    await save(name, () => makePdf([page], site, siteText, 'Proposal'));
   };
   return (
     <section aria-label="Proposal" className="stack">
@@ -64,12 +47,7 @@ export const Proposal = ({ load }: { readonly load: Load }) => {
         costs, margin or hours, and carries no site file.
       </p>
       <div className="print">
-        <ChoiceField
-          label="Paper"
-          value={sheet.paper}
-          choices={paperChoices}
-          onChoose={(paper) => session.setState({ sheet: { ...sheet, paper } })}
-        />
+        <PaperField />
         <div className="choices">
           <button
             type="button"

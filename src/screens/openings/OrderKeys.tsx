@@ -2,18 +2,15 @@ import { useState } from 'react';
 import { orderRows } from '../../drawing/orders/orderTables.ts';
 import { orderSheet } from '../../drawing/orders/orderSheet.ts';
 import { unsignedGates } from '../../drawing/orders/unsignedGates.ts';
-import { papers } from '../../drawing/sheet/papers.ts';
 import { toCsv } from '../../exporters/csv/toCsv.ts';
 import { sheetText } from '../../site/sheetText.ts';
-import { sheetPapers } from '../../store/sheetOptions.ts';
 import { useBench, useLayout, useSession, useSite } from '../bench.ts';
-import { ChoiceField } from '../fields/ChoiceField.tsx';
 import { TickField } from '../fields/TickField.tsx';
-import { download, type Download } from '../files/download.ts';
+import { download } from '../files/download.ts';
 import { fileStem } from '../files/fileStem.ts';
 import { makePdf } from '../sheet/makePdf.ts';
-
-const paperChoices = sheetPapers.map((value) => ({ value, label: papers[value].label }));
+import { PaperField } from '../sheet/PaperField.tsx';
+import { usePdfFile } from '../sheet/usePdfFile.ts';
 
 /** The order of leaves and hardware as files, refused while an opening is not signed off. */
 export const OrderKeys = () => {
@@ -23,33 +20,23 @@ export const OrderKeys = () => {
   const sheet = useSession((state) => state.sheet);
   const [anyway, setAnyway] = useState(false);
   const [refused, setRefused] = useState(false);
-  const [busy, setBusy] = useState(false);
+  const { busy, save } = usePdfFile();
   const unsigned = unsignedGates(site, layout);
   const closed = unsigned.length > 0 && !anyway;
   const stem = `${fileStem(site.job.name)}-order${unsigned.length > 0 ? '-unsigned' : ''}`;
-  const save = (file: Download) => {
-    download(file);
-    session.setState({ say: `Saved ${file.name}` });
-  };
-  const savePdf = async () => {
-    setBusy(true);
-    try {
+  const savePdf = () =>
+    save(`${stem}.pdf`, () => {
       const siteText = sheetText(documents.getState().drawn(site));
       const { paper, orientation } = sheet;
       const way = orientation === 'fitting' ? {} : { orientation };
       const pages = orderSheet(site, layout, { paper, ...way, siteText });
-      const content = new Uint8Array(await makePdf(pages, site, siteText, 'Order sheet'));
-      save({ name: `${stem}.pdf`, type: 'application/pdf', content });
-    } catch {
-      session.setState({
-        say: 'The PDF could not be made: its parts are not on this device yet, and there is no connection',
-      });
-    }
-    setBusy(false);
-  };
+      return makePdf(pages, site, siteText, 'Order sheet');
+    });
   const saveCsv = () => {
     const content = toCsv('Part', orderRows(site, layout));
-    save({ name: `${stem}.csv`, type: 'text/csv;charset=utf-8', content });
+    const name = `${stem}.csv`;
+    download({ name, type: 'text/csv;charset=utf-8', content });
+    session.setState({ say: `Saved ${name}` });
   };
   const unlessClosed = (deed: () => void) => () => {
     setRefused(closed);
@@ -59,12 +46,7 @@ export const OrderKeys = () => {
     <section aria-label="Order sheet" className="order">
       <h2>Order sheet</h2>
       <div className="print">
-        <ChoiceField
-          label="Paper"
-          value={sheet.paper}
-          choices={paperChoices}
-          onChoose={(paper) => session.setState({ sheet: { ...sheet, paper } })}
-        />
+        <PaperField />
         <div className="choices">
           <button type="button" disabled={busy} onClick={unlessClosed(() => void savePdf())}>
             {busy ? 'Making the PDF…' : 'Download order PDF'}

@@ -1,11 +1,11 @@
-import { useState } from 'react';
 import { holeTable } from '../../drawing/tables/holeTable.ts';
 import type { Page } from '../../drawing/sheet/page.ts';
 import { toCsv } from '../../exporters/csv/toCsv.ts';
 import { useBench, useLayout, useSite } from '../bench.ts';
-import { download, type Download } from '../files/download.ts';
+import { download } from '../files/download.ts';
 import { fileStem } from '../files/fileStem.ts';
 import { makePdf } from './makePdf.ts';
+import { usePdfFile } from './usePdfFile.ts';
 
 interface Props {
   readonly pages: readonly Page[];
@@ -17,29 +17,15 @@ export const SheetKeys = ({ pages, siteText }: Props) => {
   const { session } = useBench();
   const site = useSite();
   const layout = useLayout();
-  const [busy, setBusy] = useState(false);
+  const { busy, save } = usePdfFile();
   const stem = fileStem(site.job.name);
-  const save = (file: Download) => {
-    download(file);
-    session.setState({ say: `Saved ${file.name}` });
-  };
-  const savePdf = async () => {
-    setBusy(true);
-    try {
-      const bytes = await makePdf(pages, site, siteText);
-      const content = new Uint8Array(bytes);
-      save({ name: `${stem}-crew-sheet.pdf`, type: 'application/pdf', content });
-    } catch {
-      session.setState({
-        say: 'The PDF could not be made: its parts are not on this device yet, and there is no connection',
-      });
-    }
-    setBusy(false);
-  };
+  const savePdf = () => save(`${stem}-crew-sheet.pdf`, () => makePdf(pages, site, siteText));
   const saveCsv = () => {
     const tables = Object.values(layout.lines).map((line) => holeTable(line, layout, site));
     const content = toCsv('Fence line', tables);
-    save({ name: `${stem}-holes.csv`, type: 'text/csv;charset=utf-8', content });
+    const name = `${stem}-holes.csv`;
+    download({ name, type: 'text/csv;charset=utf-8', content });
+    session.setState({ say: `Saved ${name}` });
   };
   return (
     <div className="choices">

@@ -8,25 +8,11 @@ import { inches } from '../../../src/units/inches.ts';
 import { changed } from '../changed.ts';
 import { lath } from '../lath.ts';
 import { sampleSite, sampleSites } from '../sampleSites.ts';
-
-/** A fence of 54 ft, 4 ft high, between two marks: nothing else on the ground. */
-const straight = changed({
-  marks: {
-    'mark:a': { x: 0, y: 0, label: '', fixed: false },
-    'mark:b': { x: 648, y: 0, label: '', fixed: false },
-  },
-  features: {},
-  gates: {},
-  'lines/line:yard/path': {
-    'vertex:a': { mark: 'mark:a', order: 'a0' },
-    'vertex:b': { mark: 'mark:b', order: 'a1' },
-  },
-  'specs/spec:five-foot/fabricHeight': 48,
-});
+import { straightYard } from '../straightYard.ts';
 
 /** The same with a fence of 6 ft in bays of 8 ft for choice. */
 const choice = (() => {
-  const site = openSite(straight);
+  const site = openSite(straightYard);
   if (!site.ok) throw new Error(site.reason);
   const spec = site.value.specs['spec:five-foot'];
   if (spec === undefined) throw new Error('expected a spec');
@@ -36,7 +22,7 @@ const choice = (() => {
   return saveSite(changeAlternative(carried, 'alternative:1', { instead }));
 })();
 
-const files = { choice, straight };
+const files = { choice, straightYard };
 
 describe('lath compare', () => {
   it('[K26] a yard and its alternative, with what differs on their load lists', async () => {
@@ -51,14 +37,14 @@ describe('lath compare', () => {
   });
 
   it('[K26] several files side by side, each as it is drawn', async () => {
-    const said = await lath(['compare', 'straight', 'choice', '-'], {
+    const said = await lath(['compare', 'straightYard', 'choice', '-'], {
       ...files,
       '-': sampleSite('sports-court'),
     });
     expect(said).toMatchObject({ code: 0, err: '' });
-    expect(said.out).toMatch(/^What +straight +choice +standard input\n/);
+    expect(said.out).toMatch(/^What +straightYard +choice +standard input\n/);
     expect(said.out).toMatch(/^Posts +7 +7 +39 \(\+32\)$/m);
-    const alike = await lath(['compare', 'straight', 'choice'], files);
+    const alike = await lath(['compare', 'straightYard', 'choice'], files);
     expect(alike.out).toContain('the load lists do not differ');
   });
 
@@ -121,7 +107,7 @@ describe('lath compare', () => {
     const wide = changed({ 'gates/gate:drive/leaves/leaf:drive-1/widths/top': 240 });
     const all = { ...files, wide };
     expect((await lath(['compare', 'wide'], all)).code).toBe(1);
-    expect((await lath(['compare', 'straight', 'wide'], all)).code).toBe(1);
+    expect((await lath(['compare', 'straightYard', 'wide'], all)).code).toBe(1);
 
     // posts that leave no room for a gate, in an alternative alone
     const yard = openSite(sampleSite('back-yard'));

@@ -6,21 +6,7 @@ import { changed } from '../changed.ts';
 import { golden } from '../golden.ts';
 import { lath } from '../lath.ts';
 import { sampleSite, sampleSites } from '../sampleSites.ts';
-
-/** A fence of 54 ft, 4 ft high, between two marks: nothing else on the ground. */
-const straight = changed({
-  marks: {
-    'mark:a': { x: 0, y: 0, label: '', fixed: false },
-    'mark:b': { x: 648, y: 0, label: '', fixed: false },
-  },
-  features: {},
-  gates: {},
-  'lines/line:yard/path': {
-    'vertex:a': { mark: 'mark:a', order: 'a0' },
-    'vertex:b': { mark: 'mark:b', order: 'a1' },
-  },
-  'specs/spec:five-foot/fabricHeight': 48,
-});
+import { straightYard } from '../straightYard.ts';
 
 describe('lath load', () => {
   it.each(sampleSites)('[K9] $name loads what it did', async ({ name, text }) => {
@@ -29,8 +15,8 @@ describe('lath load', () => {
     expect(said.out).toBe(golden(`${name}/load.txt`, said.out));
   });
 
-  it('[K9] a straight run of 54 ft, two ends, no gate', async () => {
-    const said = await lath(['load', '-', '--json'], { '-': straight });
+  it('[K9] a straightYard run of 54 ft, two ends, no gate', async () => {
+    const said = await lath(['load', '-', '--json'], { '-': straightYard });
     const { lines: load } = JSON.parse(said.out) as { readonly lines: readonly LoadLine[] };
     const counts = (start: string): number[] =>
       load.flatMap(({ item, count }) => (item.startsWith(start) ? [count] : []));
@@ -58,18 +44,18 @@ describe('lath load', () => {
   });
 
   it('[K9] --cuts prints a ticket for every pipe and fabric, stick by stick', async () => {
-    const said = await lath(['load', '-', '--cuts'], { '-': straight });
+    const said = await lath(['load', '-', '--cuts'], { '-': straightYard });
     expect(said.out).toMatch(/Rail, .*: 3 sticks, proven the fewest, 2 joints/);
     expect(said.out).toMatch(/Fabric, 4'-0" high, .*: 2 rolls, proven the fewest/);
-    const csv = await lath(['load', '-', '--cuts', '--csv'], { '-': straight });
+    const csv = await lath(['load', '-', '--cuts', '--csv'], { '-': straightYard });
     expect(csv.out.split('\r\n')[0]).toBe('Cut of,No.,From,"Cut, in this order",Left over');
   });
 
   it('[K34] tells what comes from the yard, and --cuts what is cut from it and left of it', async () => {
-    const told = await lath(['load', '-', '--json'], { '-': straight });
+    const told = await lath(['load', '-', '--json'], { '-': straightYard });
     const { tickets } = JSON.parse(told.out) as Load;
     const code = tickets.find(({ kind }) => kind === 'rail')?.code;
-    const site = JSON.parse(straight) as Record<string, unknown>;
+    const site = JSON.parse(straightYard) as Record<string, unknown>;
     // 645 5/8 in of rail are two sticks of 21 ft and 141 5/8 in, which 12 ft hold
     const offcuts = { 'offcut:1': { of: code, length: 144, count: 1 } };
     const files = { '-': JSON.stringify({ ...site, offcuts }) };
@@ -91,7 +77,7 @@ describe('lath load', () => {
   it('[K25] prices the list, and names what it could not take and what has no price', async () => {
     const prices =
       'Item,Unit,Price,Currency\ntension-band 2.375,each,0.85,USD\nhog-ring,pack,"7,00",USD\nhour,hour,60,USD\n';
-    const files = { '-': straight, 'prices.csv': prices };
+    const files = { '-': straightYard, 'prices.csv': prices };
     const said = await lath(['load', '-', '--prices', 'prices.csv'], files);
     expect(said).toMatchObject({ code: 0, err: '' });
     expect(said.out).toContain('prices.csv: line 3: Price: expected a point before the decimals');
@@ -105,7 +91,7 @@ describe('lath load', () => {
 
   it('[K30] prints with what hours each task was reckoned, and whose they are', async () => {
     const list = 'Item,Unit,Price\nhours hole,hours each,0.7\nhours fabric,hours,2\n';
-    const files = { '-': straight, 'prices.csv': list };
+    const files = { '-': straightYard, 'prices.csv': list };
     const said = await lath(['load', '-', '--prices', 'prices.csv'], files);
     expect(said.out).toMatch(
       /Dig, set and concrete a post: 0\.7 hours each \(price list\) +hour +4\.9 /,
@@ -136,7 +122,7 @@ describe('lath load', () => {
   });
 
   it('[K2] takes --csv or --json, not both', async () => {
-    const said = await lath(['load', '-', '--csv', '--json'], { '-': straight });
+    const said = await lath(['load', '-', '--csv', '--json'], { '-': straightYard });
     expect(said).toMatchObject({ code: 2, out: '' });
     expect(said.err).toContain('expected one of them');
   });

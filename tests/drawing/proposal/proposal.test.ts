@@ -1,17 +1,14 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { letterExtent, textBox } from '../../../src/drawing/lettering/textBox.ts';
 import { customerPlan } from '../../../src/drawing/proposal/customerPlan.ts';
 import { overallLengths } from '../../../src/drawing/proposal/overallLengths.ts';
 import { proposal, type ProposalOptions } from '../../../src/drawing/proposal/proposal.ts';
 import type { Page } from '../../../src/drawing/sheet/page.ts';
 import type { PaperName } from '../../../src/drawing/sheet/papers.ts';
-import { sheetFrame } from '../../../src/drawing/sheet/sheetFrame.ts';
 import type { OtherWay } from '../../../src/engine/compare/customerPrices.ts';
 import { unsurveyed } from '../../../src/engine/survey/survey.ts';
 import type { Layout } from '../../../src/engine/layout.ts';
 import { noPriceList, type CustomerPrice } from '../../../src/engine/price/customerPrice.ts';
-import { corners } from '../../../src/geometry/orientedBox.ts';
 import { midpoint } from '../../../src/geometry/midpoint.ts';
 import { emptySite } from '../../../src/site/emptySite.ts';
 import type { GateId } from '../../../src/site/ids.ts';
@@ -24,7 +21,8 @@ import { spec } from '../../engine/plainYard.ts';
 import { anyLines } from '../anyYard.ts';
 import { handYard } from '../handYard.ts';
 import { sampleYards } from '../sampleYards.ts';
-import { overlapsOf, textsOf } from '../textsOf.ts';
+import { letteringFaults } from '../letteringFaults.ts';
+import { textsOf } from '../textsOf.ts';
 import { anyPrices, filledList, pricedBy } from './priceLists.ts';
 
 const papers: PaperName[] = ['letter', 'a4', 'tabloid', 'arch-d'];
@@ -37,25 +35,6 @@ const told = (total: bigint, currency = 'USD'): CustomerPrice => ({
   tax: money(total / 10n),
   total: money(total + total / 10n),
 });
-
-/** What is wrong with the lettering of a page; nothing is. */
-const faults = ({ paper, atoms }: Page): string[] => {
-  const { outer } = sheetFrame(paper);
-  const texts = textsOf(atoms);
-  const out = texts.filter((text) =>
-    corners(textBox(text)).some(
-      ({ x, y }) =>
-        x < outer.x || x > outer.x + outer.width || y < outer.y || y > outer.y + outer.height,
-    ),
-  );
-  // 3/32 in is the least height of letters (US National CAD Standard, from memory)
-  const small = texts.filter(({ size }) => size * letterExtent.capital < 3 / 32);
-  return [
-    ...overlapsOf(atoms),
-    ...out.map(({ text }) => `${text} leaves the frame`),
-    ...small.map(({ text }) => `${text} is too small`),
-  ];
-};
 
 const linesOf = (page: Page): string[] => textsOf(page.atoms).map(({ text }) => text);
 const wordsOf = (page: Page): string => linesOf(page).join(' ');
@@ -121,7 +100,7 @@ describe.each(sampleYards)('the proposal of $name', ({ site, layout, text }) => 
       for (const orientation of ways) {
         for (const price of [noPriceList, told(123_456_780_000n)]) {
           const own = page(site, layout, { paper, orientation, siteText: text, price });
-          expect(faults(own)).toEqual([]);
+          expect(letteringFaults(own)).toEqual([]);
         }
       }
     },
@@ -165,14 +144,14 @@ describe('proposal', () => {
           const work = { ...site.work, tearOut: inches(tearOut) };
           const told1 = told(total, currency);
           const own = { ...site, job, work, specs: { 'spec:1': spec } };
-          expect(faults(page(own, layout, { paper, orientation, price: told1, others }))).toEqual(
-            [],
-          );
+          expect(
+            letteringFaults(page(own, layout, { paper, orientation, price: told1, others })),
+          ).toEqual([]);
         },
       ),
       { numRuns: 20 },
     );
-    expect(faults(page(empty, bare))).toEqual([]);
+    expect(letteringFaults(page(empty, bare))).toEqual([]);
   });
 
   it('[D106] has room for what it includes: each, then like kinds together, then how many more', () => {
@@ -188,14 +167,14 @@ describe('proposal', () => {
     const listed = linesOf(cut).filter((row) => row.startsWith('Single swing gate')).length;
     // one build besides the gates
     expect(Number(more?.[1]) + listed + 1).toBe(61);
-    for (const own of [together, cut]) expect(faults(own)).toEqual([]);
+    for (const own of [together, cut]) expect(letteringFaults(own)).toEqual([]);
     for (const orientation of ways) {
       const wordy = gateYard(40, (n) => ({
         label: long(`Gate ${n}`),
         powered: true,
         route: 'fire',
       }));
-      expect(faults(page(wordy.site, wordy.layout, { orientation }))).toEqual([]);
+      expect(letteringFaults(page(wordy.site, wordy.layout, { orientation }))).toEqual([]);
     }
   });
 
@@ -360,6 +339,6 @@ describe('proposal', () => {
     const listed = linesOf(cut).filter((line) => line.startsWith('Way ')).length;
     expect(listed).toBeGreaterThan(2);
     expect(Number(more?.[1]) + listed).toBe(40);
-    expect(faults(cut)).toEqual([]);
+    expect(letteringFaults(cut)).toEqual([]);
   });
 });

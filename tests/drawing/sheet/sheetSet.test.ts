@@ -3,12 +3,9 @@ import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Layout } from '../../../src/engine/layout.ts';
 import { tapeReadings } from '../../../src/engine/posts/tapeReadings.ts';
-import { letterExtent, textBox } from '../../../src/drawing/lettering/textBox.ts';
 import type { Page } from '../../../src/drawing/sheet/page.ts';
 import type { PaperName } from '../../../src/drawing/sheet/papers.ts';
-import { sheetFrame } from '../../../src/drawing/sheet/sheetFrame.ts';
 import { sheetSet } from '../../../src/drawing/sheet/sheetSet.ts';
-import { corners } from '../../../src/geometry/orientedBox.ts';
 import { emptySite } from '../../../src/site/emptySite.ts';
 import type { Site } from '../../../src/site/site.ts';
 import { cautions } from '../../../src/trade/cautions.ts';
@@ -17,27 +14,11 @@ import { formatLength } from '../../../src/units/formatLength.ts';
 import { anyLines } from '../anyYard.ts';
 import { handYard } from '../handYard.ts';
 import { sampleYards } from '../sampleYards.ts';
-import { overlapsOf, textsOf } from '../textsOf.ts';
+import { letteringFaults } from '../letteringFaults.ts';
+import { textsOf } from '../textsOf.ts';
 
 /** What is wrong with the lettering of some pages; nothing is. */
-const faults = (pages: readonly Page[]): string[] =>
-  pages.flatMap(({ title, paper, atoms }) => {
-    const { outer } = sheetFrame(paper);
-    const texts = textsOf(atoms);
-    const out = texts.filter((text) =>
-      corners(textBox(text)).some(
-        ({ x, y }) =>
-          x < outer.x || x > outer.x + outer.width || y < outer.y || y > outer.y + outer.height,
-      ),
-    );
-    // 3/32 in is the least height of letters (US National CAD Standard, from memory)
-    const small = texts.filter(({ size }) => size * letterExtent.capital < 3 / 32);
-    return [
-      ...overlapsOf(atoms).map((pair) => `${title}: ${pair}`),
-      ...out.map(({ text }) => `${title}: ${text} leaves the frame`),
-      ...small.map(({ text }) => `${title}: ${text} is too small`),
-    ];
-  });
+const faults = (pages: readonly Page[]): string[] => pages.flatMap(letteringFaults);
 
 const wordsOf = (pages: readonly Page[]): string =>
   pages.flatMap(({ atoms }) => textsOf(atoms).map(({ text }) => text)).join(' | ');

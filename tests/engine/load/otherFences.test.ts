@@ -9,6 +9,7 @@ import { pricesFromCsv } from '../../../src/importers/csv/pricesFromCsv.ts';
 import { addSpec } from '../../../src/site/edits/addSpec.ts';
 import { changeSpec } from '../../../src/site/edits/changeSpec.ts';
 import { reverseLine } from '../../../src/site/edits/reverseLine.ts';
+import { setCounting } from '../../../src/site/edits/setCounting.ts';
 import { setLineSpec } from '../../../src/site/edits/setLineSpec.ts';
 import type { FenceSpec } from '../../../src/site/fenceSpec.ts';
 import type { LineId } from '../../../src/site/ids.ts';
@@ -57,6 +58,15 @@ describe('fence that is no chain link, counted by hand', () => {
     // holes three times the side, rounded up to an auger of 12 in, 30 in deep, less 3.5 in square:
     // (π/4 × 144 − 12.25) × 30 ÷ 1728 = 1.7508 cu ft each; five of them in bags of 0.6
     expect(listed(run(32, boards), 'concrete')).toEqual([['concrete', 8.7541, '15 bag of 80 lb']]);
+  });
+
+  it('[L27] lumber as long as the company buys it: 8 ft holds one rail of a bay', () => {
+    const short = setCounting(run(32, boards), { lumber: inches(96) });
+    expect(loadLines(short).find(({ code }) => code === 'board-rail 2-4')?.sold).toMatchObject({
+      count: 12,
+      pack: `stick of 8'-0"`,
+      left: 0,
+    });
   });
 
   it('[L27] pickets with gaps: one for every picket and gap, the last one whole', () => {

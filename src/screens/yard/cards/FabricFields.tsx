@@ -1,3 +1,4 @@
+import { isWoven } from '../../../site/isWoven.ts';
 import type { FenceSpec } from '../../../site/fenceSpec.ts';
 import { selvages } from '../../../site/selvage.ts';
 import { usualSelvage } from '../../../trade/selvage.ts';
@@ -89,10 +90,10 @@ const SolidField = ({ spec, change }: Props) => (
 /** What fabric and pipe are made of, by which wind is reckoned, and how deep holes are at least. */
 export const FabricFields = (props: Props) => {
   const { spec, style, change } = props;
-  const isWoven = spec.infill.kind === 'chain link';
+  const woven = isWoven(spec);
   return (
     <div className="stack">
-      {isWoven && (
+      {woven && (
         <MaybeLengthField
           label="Mesh, clear between wires"
           value={spec.mesh}
@@ -101,8 +102,8 @@ export const FabricFields = (props: Props) => {
           onEnter={(mesh) => change('Change mesh', { mesh })}
         />
       )}
-      {isWoven && <WireField {...props} />}
-      {isWoven && <SelvageField {...props} />}
+      {woven && <WireField {...props} />}
+      {woven && <SelvageField {...props} />}
       {spec.infill.kind !== 'boards' && <SolidField {...props} />}
       <ChoiceField
         label="Steel of the pipe"

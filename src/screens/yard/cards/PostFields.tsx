@@ -1,3 +1,4 @@
+import { isWoven } from '../../../site/isWoven.ts';
 import type { FenceSpec } from '../../../site/fenceSpec.ts';
 import type { Pipe } from '../../../site/pipe.ts';
 import { roundPost } from '../../../site/roundPost.ts';
@@ -27,9 +28,6 @@ const rails = [
   { key: 'bottomRail', label: 'Bottom rail' },
 ] as const;
 
-/** Rails of pipe: what boards and panels hang on is told with them. */
-const railsOf = ({ infill }: FenceSpec) => (infill.kind === 'chain link' ? rails : []);
-
 const bare = ({ label, od, wall }: Pipe): Pipe => ({ label, od, wall });
 
 const fromRow = ({ line, terminal, topRail }: PostSizes): Partial<FenceSpec> => ({
@@ -56,7 +54,7 @@ export const PostFields = ({ spec, style, change }: Props) => (
       />
     ))}
     <PipeNote />
-    {spec.infill.kind === 'chain link' && (
+    {isWoven(spec) && (
       <Published
         of="posts by height"
         as="rows"
@@ -68,7 +66,7 @@ export const PostFields = ({ spec, style, change }: Props) => (
         }))}
       />
     )}
-    {railsOf(spec).map(({ key, label }) => (
+    {(isWoven(spec) ? rails : []).map(({ key, label }) => (
       <PipeField
         key={key}
         label={label}

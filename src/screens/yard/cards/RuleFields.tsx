@@ -2,6 +2,7 @@ import { cornerAngles } from '../../../trade/cornerAngles.ts';
 import { curveSpacingSource } from '../../../trade/curveSpacing.ts';
 import { defaultGapUnder } from '../../../trade/gapUnder.ts';
 import { pullGrades, pullIntervals } from '../../../trade/pullPosts.ts';
+import { isWoven } from '../../../site/isWoven.ts';
 import type { FenceSpec } from '../../../site/fenceSpec.ts';
 import { infillWord } from '../../../site/infillWord.ts';
 import { formatAngle } from '../../../units/formatAngle.ts';
@@ -51,9 +52,6 @@ const CornerField = ({ spec, change }: Props) => (
     />
   </>
 );
-
-/** Only fabric is stretched, from pull posts. */
-const isWoven = ({ infill }: FenceSpec): boolean => infill.kind === 'chain link';
 
 const PullIntervalField = ({ spec, style, change }: Props) => {
   const set = (pullInterval: FenceSpec['pullInterval']) =>

@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react';
+import { isWoven } from '../../../site/isWoven.ts';
 import { changeSpec } from '../../../site/edits/changeSpec.ts';
 import type { FenceSpec } from '../../../site/fenceSpec.ts';
 import type { SpecId } from '../../../site/ids.ts';
@@ -52,7 +53,7 @@ export const SpecFields = ({ id }: { readonly id: SpecId }) => {
   const change = (label: string, fields: Partial<FenceSpec>) =>
     edit(label, (was) => changeSpec(was, id, fields));
   const small = smallUnit(site.lengths.system);
-  const isWoven = spec.infill.kind === 'chain link';
+  const woven = isWoven(spec);
   return (
     <details className="more">
       <summary>Build</summary>
@@ -77,13 +78,13 @@ export const SpecFields = ({ id }: { readonly id: SpecId }) => {
         ))}
       </div>
       <BuildFigures spec={spec} style={site.lengths} change={change} />
-      <Part title={isWoven ? 'Corners, pull posts, curves, ground' : 'Corners, curves, ground'}>
+      <Part title={woven ? 'Corners, pull posts, curves, ground' : 'Corners, curves, ground'}>
         <RuleFields spec={spec} style={site.lengths} small={small} change={change} />
       </Part>
-      <Part title={isWoven ? 'Posts and rails' : 'Posts'}>
+      <Part title={woven ? 'Posts and rails' : 'Posts'}>
         <PostFields spec={spec} style={site.lengths} change={change} />
       </Part>
-      <Part title={isWoven ? 'Fabric, steel, holes' : 'Steel, holes'}>
+      <Part title={woven ? 'Fabric, steel, holes' : 'Steel, holes'}>
         <FabricFields spec={spec} style={site.lengths} change={change} />
       </Part>
       <Part title="Barbed wire">
