@@ -68,12 +68,12 @@ test('other ways are named, built otherwise, moved and removed, and stand side b
   await best
     .getByLabel(/^In place of 5 ft/)
     .selectOption('A copy of 5 ft, 1-5/8 line posts, to change');
-  await best.getByLabel('This build is called').fill('Close bays');
-  await best.getByLabel('This build is called').press('Enter');
+  await best.getByText('Build', { exact: true }).click();
+  await best.getByLabel('Name of the build').fill('Close bays');
+  await best.getByLabel('Name of the build').press('Enter');
   await expect(best.getByLabel(/^In place of 5 ft/).locator('option:checked')).toHaveText(
     'Close bays',
   );
-  await best.getByText('Build', { exact: true }).click();
   await best.getByLabel('Longest bay').fill(`6'`);
   await best.getByLabel('Longest bay').press('Enter');
   const posts = table.getByRole('row', { name: /^Posts/ });

@@ -1,21 +1,19 @@
 import { entry } from '../entry.ts';
 import { freshName } from '../freshName.ts';
-import type { LineId } from '../ids.ts';
-import { nextId } from '../nextId.ts';
+import type { SpecId } from '../ids.ts';
 import type { Site } from '../site.ts';
 import { addSpec } from './addSpec.ts';
-import { setLineSpec } from './setLineSpec.ts';
+
+/** So many characters a label may have, with room for a number behind. */
+const longest = 190;
 
 /**
- * Gives a line a build of its own: a copy of the one that it is built to, under a name of its own. Other
- * lines keep theirs. RangeError for an unknown line.
+ * Lets a site carry a copy of a build under an id of its own, by the next name of its row: `6 ft 2` after
+ * `6 ft`. RangeError for an unknown build and a wrong id; a site that has one under the id keeps it.
  */
-export const copySpec = (site: Site, id: LineId): Site => {
-  const { spec } = entry(site, 'lines', id);
-  const from = entry(site, 'specs', spec);
-  const copy = nextId(site, 'spec');
-  const stem = `${from.label.replace(/ \d+$/, '')} `;
+export const copySpec = (site: Site, from: SpecId, id: SpecId): Site => {
+  const spec = entry(site, 'specs', from);
+  const stem = `${spec.label.replace(/ \d+$/, '').slice(0, longest)} `;
   const names = Object.values(site.specs).map(({ label }) => label);
-  const label = freshName(stem, [...names, `${stem}1`]);
-  return setLineSpec(addSpec(site, copy, { ...from, label }), id, copy);
+  return addSpec(site, id, { ...spec, label: freshName(stem, [...names, `${stem}1`]) });
 };

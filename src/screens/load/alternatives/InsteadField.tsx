@@ -1,17 +1,15 @@
 import { buildIn } from '../../../site/buildIn.ts';
 import { addSpec } from '../../../site/edits/addSpec.ts';
+import { copySpec } from '../../../site/edits/copySpec.ts';
 import { changeAlternative } from '../../../site/edits/changeAlternative.ts';
-import { changeSpec } from '../../../site/edits/changeSpec.ts';
-import { entry } from '../../../site/entry.ts';
 import type { AlternativeId, SpecId } from '../../../site/ids.ts';
 import { nextId } from '../../../site/nextId.ts';
 import type { Site } from '../../../site/site.ts';
 import { useSite } from '../../bench.ts';
 import { ChoiceField } from '../../fields/ChoiceField.tsx';
-import { TextField } from '../../fields/TextField.tsx';
 import { offeredFences } from '../../plans/offeredFences.ts';
 import { SpecFields } from '../../yard/cards/SpecFields.tsx';
-import { useDo, useEdit } from '../../yard/cards/useEdit.ts';
+import { useDo } from '../../yard/cards/useEdit.ts';
 import { plannedBuilds } from './plannedBuilds.ts';
 
 interface Props {
@@ -21,35 +19,11 @@ interface Props {
 }
 
 const copy = 'copy';
-const longest = 200;
 
 /** A site with a copy of a build put in its place. */
 const withCopy = (site: Site, alternative: AlternativeId, of: SpecId): Site => {
-  const spec = entry(site, 'specs', of);
   const id = nextId(site, 'spec');
-  const label = `Copy of ${spec.label}`.slice(0, longest);
-  const carried = addSpec(site, id, { ...spec, label });
-  return changeAlternative(carried, alternative, { instead: { [of]: id } });
-};
-
-/** A build that only alternatives have, to be named and changed where it was chosen. */
-const OwnBuild = ({ id }: { readonly id: SpecId }) => {
-  const { specs } = useSite();
-  const edit = useEdit();
-  return (
-    <>
-      <TextField
-        label="This build is called"
-        value={specs[id]?.label ?? ''}
-        onEnter={(text) =>
-          text.trim() === ''
-            ? 'Name of a build: expected what to call it'
-            : edit('Name build', (was) => changeSpec(was, id, { label: text.trim() }))
-        }
-      />
-      <SpecFields id={id} />
-    </>
-  );
+  return changeAlternative(copySpec(site, of, id), alternative, { instead: { [of]: id } });
 };
 
 /** What an alternative has in place of one build of the plan: a build of the site, one of the tables, or a copy. */
@@ -88,7 +62,7 @@ export const InsteadField = ({ alternative, of }: Props) => {
         onChoose={choose}
       />
       {!planned.includes(of) && <p className="note">No fence line is built so now.</p>}
-      {!planned.includes(by) && by !== of && <OwnBuild id={by} />}
+      {!planned.includes(by) && by !== of && <SpecFields id={by} />}
     </div>
   );
 };

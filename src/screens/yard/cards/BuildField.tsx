@@ -1,5 +1,5 @@
 import { addSpec } from '../../../site/edits/addSpec.ts';
-import { copySpec } from '../../../site/edits/copySpec.ts';
+import { ownSpec } from '../../../site/edits/ownSpec.ts';
 import { setLineSpec } from '../../../site/edits/setLineSpec.ts';
 import type { LineId } from '../../../site/ids.ts';
 import { useSite } from '../../bench.ts';
@@ -38,7 +38,7 @@ export const BuildField = ({ id }: { readonly id: LineId }) => {
           <div className="choices">
             <button
               type="button"
-              onClick={() => make('Give a build of its own', (was) => copySpec(was, id))}
+              onClick={() => make('Give a build of its own', (was) => ownSpec(was, id))}
             >
               A build of its own
             </button>

@@ -60,7 +60,11 @@ export const SpecFields = ({ id }: { readonly id: SpecId }) => {
       <TextField
         label="Name of the build"
         value={spec.label}
-        onEnter={(text) => change('Name build', { label: text.trim() })}
+        onEnter={(text) =>
+          text.trim() === ''
+            ? 'Name of a build: expected what to call it'
+            : change('Name build', { label: text.trim() })
+        }
       />
       <InfillFields spec={spec} style={site.lengths} small={small} change={change} />
       <div className="pair">

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { changeSpec } from '../../../src/site/edits/changeSpec.ts';
-import { copySpec } from '../../../src/site/edits/copySpec.ts';
+import { ownSpec } from '../../../src/site/edits/ownSpec.ts';
 import type { LineId } from '../../../src/site/ids.ts';
 import { inches } from '../../../src/units/inches.ts';
 import { bare, fence } from '../../engine/plainYard.ts';
@@ -17,9 +17,9 @@ const two = fence(
 );
 const [first, second] = Object.keys(two.lines) as LineId[];
 
-describe('copySpec', () => {
+describe('ownSpec', () => {
   it('[S77] a line gets a copy of its build, and what changes in it stays there', () => {
-    const site = copySpec(two, second!);
+    const site = ownSpec(two, second!);
     const own = site.lines[second!]!.spec;
     expect(own).not.toBe('spec:six');
     expect(site.lines[first!]!.spec).toBe('spec:six');
@@ -29,8 +29,14 @@ describe('copySpec', () => {
   });
 
   it('[S77] a copy of a copy is the next of its name, and an unknown line is refused', () => {
-    const thrice = copySpec(copySpec(two, second!), second!);
+    const thrice = ownSpec(ownSpec(two, second!), second!);
     expect(thrice.specs[thrice.lines[second!]!.spec]!.label).toBe('6 ft 3');
-    expect(() => copySpec(two, 'line:9')).toThrow('lines: expected a fence line of this site');
+    expect(() => ownSpec(two, 'line:9')).toThrow('lines: expected a fence line of this site');
+  });
+
+  it('[S77] a copy of a name as long as may be has one too', () => {
+    const long = changeSpec(two, 'spec:six', { label: 'x'.repeat(200) });
+    const site = ownSpec(long, second!);
+    expect(site.specs[site.lines[second!]!.spec]!.label).toBe(`${'x'.repeat(190)} 2`);
   });
 });
