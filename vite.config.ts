@@ -35,5 +35,10 @@ export default defineConfig({
     // one part for the program and one for the PDF writer: kB before compression
     chunkSizeWarningLimit: 1000,
   },
-  test: { testTimeout: 30_000, root: '.', include: ['tests/**/*.test.{ts,tsx}'] },
+  test: {
+    testTimeout: 30_000,
+    root: '.',
+    include: ['tests/**/*.test.{ts,tsx}'],
+    setupFiles: ['tests/sameCases.ts'],
+  },
 });

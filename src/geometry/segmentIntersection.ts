@@ -7,8 +7,9 @@ import type { Segment } from './segment.ts';
 
 /** A share brought back to 0 to 1 if it is outside by rounding only, else null. */
 const within = (share: number, segment: Segment<string>): number | null => {
-  const over = slack / distance(segment.start, segment.end);
-  if (share < -over || share > 1 + over) return null;
+  // as a length, since a share that counts in a segment of next to no length overflows
+  const over = Math.max(-share, share - 1) * distance(segment.start, segment.end);
+  if (over > slack) return null;
   return Math.min(1, Math.max(0, share));
 };
 

@@ -21,6 +21,12 @@ describe('how near segments come', () => {
     });
   });
 
+  it('[G46] a segment of next to no length is near where it lies', () => {
+    const speck = { start: at(0, 0), end: at(0, 5e-324) };
+    const off = { start: at(0, -0.3), end: at(-4, 0) };
+    expect(nearestOfSegments(speck, off).distance).toBeCloseTo(1.2 / Math.hypot(4, 0.3));
+  });
+
   it('[G46] as the nearest of many points of both', () => {
     const place = fc.record({
       x: fc.double({ min: -10, max: 10, noNaN: true }),
