@@ -9,8 +9,10 @@ import { letterText } from './lettering/letterText.ts';
 import type { Lettered } from './lettering/lettered.ts';
 import { makeLettering, type Lettering } from './lettering/lettering.ts';
 import { rowOrder, rowsOf } from './lettering/rowOrder.ts';
+import type { LayerName } from './layerNames.ts';
 import type { Beside, Primitive } from './primitive.ts';
 import type { Projection } from './projection.ts';
+import type { Layer } from './sheet/page.ts';
 
 /**
  * Where letters may go: inside `window` (paper inches), off the boxes that are `taken`. Of that a
@@ -48,32 +50,62 @@ const letterer = (primitives: readonly Primitive[], projection: Projection, room
   };
 };
 
+/** Primitives of one layer. */
+export interface DrawnLayer {
+  readonly name: LayerName;
+  readonly primitives: readonly Primitive[];
+}
+
 /**
- * Puts primitives on paper at a scale. What lies on top is lettered first: a later primitive has
+ * Puts primitives on paper at a scale, layer by layer: what is drawn of each from the ground up, then
+ * leaders and lines of dimensions, then letters. What lies on top is lettered first: a later primitive has
  * the better claim to room. No two texts overlap; those that find no room are named in `left`, so
  * that a sheet can say where else they are written. Lines are not cut off at the window.
  */
-export const drawOnPaper = (
-  primitives: readonly Primitive[],
+export const layersOnPaper = (
+  layers: readonly DrawnLayer[],
   projection: Projection,
   { window, taken = [], shown }: Room = {},
-): Drawn => {
+): { readonly layers: readonly Layer[]; readonly left: readonly string[] } => {
   const edge = window ?? null;
+  const primitives = layers.flatMap((layer) => layer.primitives);
   const room = makeLettering(edge, taken, shown);
   for (const primitive of primitives) {
     avoidMark(room, primitive, projection, edge);
     if (primitive.kind === 'dimension chain') avoidChain(primitive, projection, room);
   }
-  const lettered = primitives
+  const letter = letterer(primitives, projection, room);
+  const lettered = layers
     .toReversed()
-    .flatMap(letterer(primitives, projection, room))
+    .map(({ name, primitives: own }) => ({
+      name,
+      found: own.toReversed().flatMap(letter).toReversed(),
+    }))
     .toReversed();
+  const drawn = layers.map(({ name, primitives: own }) => ({
+    name,
+    atoms: own.flatMap((primitive) => markAtoms(primitive, projection, edge)),
+  }));
+  const lines = lettered.map(({ name, found }) => ({
+    name,
+    atoms: found.flatMap((one) => one.lines),
+  }));
+  const texts = lettered.map(({ name, found }) => ({
+    name,
+    atoms: found.flatMap((one) => one.texts),
+  }));
   return {
-    atoms: [
-      ...primitives.flatMap((primitive) => markAtoms(primitive, projection, edge)),
-      ...lettered.flatMap(({ lines }) => lines),
-      ...lettered.flatMap(({ texts }) => texts),
-    ],
-    left: lettered.flatMap(({ left }) => left),
+    layers: [...drawn, ...lines, ...texts].filter(({ atoms }) => atoms.length > 0),
+    left: lettered.flatMap(({ found }) => found.flatMap(({ left }) => left)),
   };
+};
+
+/** Primitives on paper as one drawing without layers: see `layersOnPaper`. */
+export const drawOnPaper = (
+  primitives: readonly Primitive[],
+  projection: Projection,
+  room: Room = {},
+): Drawn => {
+  const { layers, left } = layersOnPaper([{ name: 'sheet', primitives }], projection, room);
+  return { atoms: layers.flatMap(({ atoms }) => atoms), left };
 };

@@ -1,11 +1,14 @@
 import { letterExtent, textBox } from '../../src/drawing/lettering/textBox.ts';
+import { pageAtoms } from '../../src/drawing/sheet/pageAtoms.ts';
 import type { Page } from '../../src/drawing/sheet/page.ts';
 import { sheetFrame } from '../../src/drawing/sheet/sheetFrame.ts';
 import { corners } from '../../src/geometry/orientedBox.ts';
 import { overlapsOf, textsOf } from './textsOf.ts';
 
 /** What is wrong with the lettering of a page: texts over one another, out of its frame, too small. */
-export const letteringFaults = ({ title, paper, atoms }: Page): string[] => {
+export const letteringFaults = (page: Page): string[] => {
+  const { title, paper } = page;
+  const atoms = pageAtoms(page);
   const { outer } = sheetFrame(paper);
   const texts = textsOf(atoms);
   const out = texts.filter((text) =>

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { pageAtoms } from '../../src/drawing/sheet/pageAtoms.ts';
 import type { Atom } from '../../src/drawing/atom.ts';
 import { moveAtoms } from '../../src/drawing/moveAtoms.ts';
 import { scene } from '../exporters/scene.ts';
@@ -13,9 +14,9 @@ const places = (atoms: readonly Atom[]): number[] =>
 
 describe('moveAtoms', () => {
   it('moves every place, in clips too, and nothing else', () => {
-    const before = places(scene.atoms);
-    const after = places(moveAtoms(scene.atoms, 2, -1));
+    const before = places(pageAtoms(scene));
+    const after = places(moveAtoms(pageAtoms(scene), 2, -1));
     expect(after).toEqual(before.map((value, n) => value + (n % 2 === 0 ? 2 : -1)));
-    expect(moveAtoms(moveAtoms(scene.atoms, 2, -1), -2, 1)).toEqual(scene.atoms);
+    expect(moveAtoms(moveAtoms(pageAtoms(scene), 2, -1), -2, 1)).toEqual(pageAtoms(scene));
   });
 });

@@ -56,5 +56,6 @@ const atoms: readonly Atom[] = [
 export const scene: Page = {
   title: 'Scene & all',
   paper: { label: 'Letter', width: 8.5, height: 11 },
-  atoms,
+  layers: [{ name: 'sheet', atoms }],
+  links: [],
 };

@@ -56,16 +56,22 @@ export const orderSheet = (site: Site, layout: Layout, options: SheetOptions): r
   return pages.map(({ atoms }, n) => ({
     title: `${n + 1} ${title}`,
     paper,
-    atoms: [
-      ...(unsigned.length === 0 ? [] : mark(content, unsigned)),
-      ...atoms,
-      ...titleBlock(frame, site, {
-        title,
-        number: n + 1,
-        of: pages.length,
-        check,
-        sort: 'order sheet',
-      }),
+    layers: [
+      {
+        name: 'sheet',
+        atoms: [
+          ...(unsigned.length === 0 ? [] : mark(content, unsigned)),
+          ...atoms,
+          ...titleBlock(frame, site, {
+            title,
+            number: n + 1,
+            of: pages.length,
+            check,
+            sort: 'order sheet',
+          }),
+        ],
+      },
     ],
+    links: [],
   }));
 };

@@ -4,6 +4,8 @@ import type { SitePoint } from '../../geometry/point.ts';
 import type { Feature } from '../../site/feature.ts';
 import type { Site } from '../../site/site.ts';
 import type { LengthStyle } from '../../units/lengthStyle.ts';
+import type { DrawnLayer } from '../drawOnPaper.ts';
+import type { LayerName } from '../layerNames.ts';
 import type { Beside, Primitive } from '../primitive.ts';
 import { chainSide } from './chainSide.ts';
 import { drawChain } from './drawChain.ts';
@@ -96,15 +98,31 @@ const drawTags = (
   return [...tagged].sort(([a], [b]) => terminalLast(a) - terminalLast(b)).map(([, tag]) => tag);
 };
 
+/** The layer that each part is on. */
+const layerOf: Readonly<Record<PlanPart, LayerName>> = {
+  ground: 'yard',
+  features: 'yard',
+  fence: 'fence',
+  gates: 'fence',
+  posts: 'fence',
+  pins: 'fence',
+  'leaf rooms': 'fence',
+  marks: 'yard',
+  tags: 'names',
+  'gate labels': 'names',
+  chains: 'dimensions',
+  flags: 'flags',
+};
+
 /**
- * The plan of a site, from the ground up: grade shots and contours, what is in the yard, fence, posts, gates, then names,
+ * The plan of a site in layers, from the ground up: grade shots and contours, what is in the yard, fence, posts, gates, then names,
  * chains and flags. Whatever part of the layout is missing is not drawn.
  */
-export const drawPlan = (
+export const planLayers = (
   site: Site,
   layout: Layout,
   { omit = [], lengths = site.lengths, tapes }: PlanOptions = {},
-): readonly Primitive[] => {
+): readonly DrawnLayer[] => {
   const lines = values(layout.lines);
   const middle = yardMiddle(lines, site);
   const sideOf = (line: LineLayout): 1 | -1 => chainSide(line, middle);
@@ -139,5 +157,13 @@ export const drawPlan = (
   };
   return (Object.keys(parts) as PlanPart[])
     .filter((part) => !omit.includes(part))
-    .flatMap((part) => parts[part]());
+    .map((part) => ({ name: layerOf[part], primitives: parts[part]() }));
 };
+
+/** The plan of a site as primitives without layers: see `planLayers`. */
+export const drawPlan = (
+  site: Site,
+  layout: Layout,
+  options: PlanOptions = {},
+): readonly Primitive[] =>
+  planLayers(site, layout, options).flatMap(({ primitives }) => primitives);

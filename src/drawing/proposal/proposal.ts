@@ -17,6 +17,7 @@ import { stackBlocks } from '../sheet/flow/stackBlocks.ts';
 import { letters } from '../sheet/letters.ts';
 import { lineOfText } from '../sheet/lineOfText.ts';
 import type { Page } from '../sheet/page.ts';
+import { pageAtoms } from '../sheet/pageAtoms.ts';
 import { laid } from '../sheet/papers.ts';
 import { planFoot, scaledPlan } from '../sheet/plan/scaledPlan.ts';
 import { inset, type Rect } from '../sheet/rect.ts';
@@ -109,16 +110,19 @@ const plan = ({ site, layout }: Words, room: Rect): readonly Atom[] => {
   const key = customerKey(site, room.width);
   const under = key.height + 2 * beforeKey;
   const place = {
-    primitives: customerPlan(site, layout),
+    drawn: [{ name: 'sheet', primitives: customerPlan(site, layout) }] as const,
     system: site.lengths.system,
     window: { ...room, height: room.height - planFoot - under },
     clear: forLengths,
     leastField,
   };
-  const { atoms } = scaledPlan(place, (width, left) =>
+  const { layers } = scaledPlan(place, (width, left) =>
     left.length === 0 ? [rule] : [rule, namesThatFit(left, width)],
   );
-  return [...atoms, ...put(key, { x: room.x, y: room.y + room.height - key.height - beforeKey })];
+  return [
+    ...pageAtoms({ layers }),
+    ...put(key, { x: room.x, y: room.y + room.height - key.height - beforeKey }),
+  ];
 };
 
 /** The plan over what is included and the price, which stand side by side. */
@@ -178,16 +182,22 @@ export const proposal = (site: Site, layout: Layout, options: ProposalOptions): 
   return {
     title: 'Proposal',
     paper,
-    atoms: [
+    layers: [
       {
-        do: 'stroke',
-        pen: pens.frame,
-        outline: rectangleOutline(outer, outer.width, outer.height),
+        name: 'sheet',
+        atoms: [
+          {
+            do: 'stroke',
+            pen: pens.frame,
+            outline: rectangleOutline(outer, outer.width, outer.height),
+          },
+          ...put(head, outer),
+          ...put(warned, content),
+          ...(orientation === 'portrait' ? upright(words, room) : wide(words, room)),
+          ...put(end, { x: content.x, y: content.y + content.height - end.height }),
+        ],
       },
-      ...put(head, outer),
-      ...put(warned, content),
-      ...(orientation === 'portrait' ? upright(words, room) : wide(words, room)),
-      ...put(end, { x: content.x, y: content.y + content.height - end.height }),
     ],
+    links: [],
   };
 };

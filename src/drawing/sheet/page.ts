@@ -1,9 +1,27 @@
 import type { Atom } from '../atom.ts';
+import type { LayerName } from '../layerNames.ts';
 import type { Paper } from './papers.ts';
+import type { Rect } from './rect.ts';
 
-/** One printed page: everything on it as atoms, in inches from its upper left corner. */
+/** Atoms of one layer. */
+export interface Layer {
+  readonly name: LayerName;
+  readonly atoms: readonly Atom[];
+}
+
+/** A place on a page, paper inches from its upper left corner, that leads to another page: 1 is the first. */
+export interface Link {
+  readonly rect: Rect;
+  readonly page: number;
+}
+
+/**
+ * One printed page: everything on it as atoms, in inches from its upper left corner. Layers are
+ * painted in their order; one name may come several times.
+ */
 export interface Page {
   readonly title: string;
   readonly paper: Paper;
-  readonly atoms: readonly Atom[];
+  readonly layers: readonly Layer[];
+  readonly links: readonly Link[];
 }

@@ -1,10 +1,9 @@
 import type { Layout } from '../../engine/layout.ts';
 import type { Site } from '../../site/site.ts';
-import type { Atom } from '../atom.ts';
 import { checkValue } from '../../site/checkValue.ts';
 import type { Stack } from './flow/block.ts';
 import { columnsIn, paginate } from './flow/paginate.ts';
-import type { Page } from './page.ts';
+import type { Layer, Page } from './page.ts';
 import { laid, type Orientation, type Paper, type PaperName } from './papers.ts';
 import { planKey, planScale, planSheet } from './plan/planSheet.ts';
 import { cautionsSection } from './sections/cautionsSection.ts';
@@ -29,7 +28,7 @@ export interface SheetOptions {
 /** What stands in the frame of one sheet. */
 interface Draft {
   readonly title: string;
-  readonly atoms: readonly Atom[];
+  readonly layers: readonly Layer[];
 }
 
 const chosenPaper = (site: Site, layout: Layout, { paper, orientation }: SheetOptions): Paper => {
@@ -68,8 +67,11 @@ const draftsOf = (site: Site, layout: Layout, paper: Paper): Draft[] => {
   // the plan itself is sheet 1
   const key = planKey(site, layout, content, flagged < 0 ? null : flagged + 2);
   return [
-    { title: 'Plan', atoms: [...plan.atoms, ...key] },
-    ...pages.map(({ parts, atoms }) => ({ title: partsTitle(parts), atoms })),
+    { title: 'Plan', layers: [...plan.layers, { name: 'sheet', atoms: key }] },
+    ...pages.map(({ parts, atoms }) => ({
+      title: partsTitle(parts),
+      layers: [{ name: 'sheet', atoms } as const],
+    })),
   ];
 };
 
@@ -82,12 +84,13 @@ export const sheetSet = (site: Site, layout: Layout, options: SheetOptions): rea
   const drafts = draftsOf(site, layout, paper);
   const check = checkValue(options.siteText);
   const frame = sheetFrame(paper);
-  return drafts.map(({ title, atoms }, n) => {
+  return drafts.map(({ title, layers }, n) => {
     const name = { title, number: n + 1, of: drafts.length, check };
     return {
       title: `${n + 1} ${title}`,
       paper,
-      atoms: [...atoms, ...titleBlock(frame, site, name)],
+      layers: [...layers, { name: 'sheet', atoms: titleBlock(frame, site, name) }],
+      links: [],
     };
   });
 };

@@ -1,5 +1,6 @@
 import { jsPDF } from 'jspdf';
 import { palettes } from '../../drawing/palettes.ts';
+import { pageAtoms } from '../../drawing/sheet/pageAtoms.ts';
 import type { Page } from '../../drawing/sheet/page.ts';
 import { paintAtom } from './paintAtom.ts';
 import type { PdfAssets, PdfInfo } from './pdfAssets.ts';
@@ -62,7 +63,7 @@ export const toPdf = (pages: readonly Page[], assets: PdfAssets, info: PdfInfo):
     if (n > 0) doc.addPage(format.size, format.orientation);
     doc.setLineCap('butt');
     doc.setLineJoin('round');
-    for (const atom of page.atoms) paintAtom(doc, atom, palettes.paper);
+    for (const atom of pageAtoms(page)) paintAtom(doc, atom, palettes.paper);
     doc.outline.add(null, page.title, { pageNumber: n + 1 });
   });
   return new Uint8Array(doc.output('arraybuffer'));

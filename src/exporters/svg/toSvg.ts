@@ -4,6 +4,7 @@ import { letterExtent } from '../../drawing/lettering/textBox.ts';
 import { textWidth } from '../../drawing/textWidth.ts';
 import type { Outline, Step } from '../../drawing/outline.ts';
 import { palettes } from '../../drawing/palettes.ts';
+import { pageAtoms } from '../../drawing/sheet/pageAtoms.ts';
 import type { Page } from '../../drawing/sheet/page.ts';
 import { toDegrees } from '../../units/radians.ts';
 
@@ -93,7 +94,7 @@ export const toSvg = (page: Page): string => {
     `<svg xmlns="http://www.w3.org/2000/svg" ${size} font-family="Barlow, sans-serif" stroke-linejoin="round">`,
     `<title>${escaped(page.title)}</title>`,
     `<rect width="${n4(width)}" height="${n4(height)}" fill="${palette.paper}"/>`,
-    ...elements(page.atoms, palette, 'clip'),
+    ...elements(pageAtoms(page), palette, 'clip'),
     '</svg>\n',
   ].join('\n');
 };

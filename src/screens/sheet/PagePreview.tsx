@@ -1,7 +1,8 @@
-import { useRef } from 'react';
+import { useMemo, useRef } from 'react';
 import { Picture } from '../../canvas/Picture.tsx';
 import { useSize } from '../../canvas/useSize.ts';
 import { palettes } from '../../drawing/palettes.ts';
+import { pageAtoms } from '../../drawing/sheet/pageAtoms.ts';
 import type { Page } from '../../drawing/sheet/page.ts';
 import { toSvg } from '../../exporters/svg/toSvg.ts';
 import { useBench, useSite } from '../bench.ts';
@@ -17,6 +18,7 @@ export const PagePreview = ({ page }: { readonly page: Page }) => {
   const { width } = useSize(room);
   const near = useNear(room);
   const { paper } = page;
+  const atoms = useMemo(() => pageAtoms(page), [page]);
   const save = () => {
     const name = `${fileStem(`${job.name} ${page.title}`)}.svg`;
     download({ name, type: 'image/svg+xml', content: toSvg(page) });
@@ -33,7 +35,7 @@ export const PagePreview = ({ page }: { readonly page: Page }) => {
       <div ref={room} style={{ aspectRatio: `${paper.width} / ${paper.height}` }}>
         {near && width > 0 && (
           <Picture
-            atoms={page.atoms}
+            atoms={atoms}
             palette={palettes.paper}
             width={paper.width}
             height={paper.height}

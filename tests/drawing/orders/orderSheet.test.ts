@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { pageAtoms } from '../../../src/drawing/sheet/pageAtoms.ts';
 import { orderSheet } from '../../../src/drawing/orders/orderSheet.ts';
 import { orderRows, orderTables } from '../../../src/drawing/orders/orderTables.ts';
 import { unsignedGates } from '../../../src/drawing/orders/unsignedGates.ts';
@@ -14,8 +15,8 @@ import { allSigned, walk, yard } from './signedYard.ts';
 const sheetOf = (site: Site, paper: PaperName = 'letter') =>
   orderSheet(site, layOutSite(site), { paper, siteText: saveSite(site) });
 const wordsOf = (site: Site): string[] =>
-  sheetOf(site).map(({ atoms }) =>
-    textsOf(atoms)
+  sheetOf(site).map((page) =>
+    textsOf(pageAtoms(page))
       .map(({ text }) => text)
       .join('\n'),
   );
@@ -59,7 +60,7 @@ describe('the order sheet', () => {
       for (const paper of Object.keys(papers) as PaperName[]) {
         const pages = sheetOf(site, paper);
         expect(pages.length).toBeGreaterThan(0);
-        for (const { atoms } of pages) expect(overlapsOf(atoms)).toEqual([]);
+        for (const page of pages) expect(overlapsOf(pageAtoms(page))).toEqual([]);
       }
     },
   );

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { pageAtoms } from '../../../src/drawing/sheet/pageAtoms.ts';
 import { drawGround } from '../../../src/drawing/plan/drawGround.ts';
 import { drawLeafRooms } from '../../../src/drawing/plan/drawLeafRooms.ts';
 import { drawPlan } from '../../../src/drawing/plan/drawPlan.ts';
@@ -85,7 +86,7 @@ describe('drawGround', () => {
 
   it('[D9] on a sheet its heights lie on no other text and are large enough to read', () => {
     const [page] = sheetSet(sloped, layOutSite(sloped), { paper: 'letter', siteText: '' });
-    const atoms = page?.atoms ?? [];
+    const atoms = page === undefined ? [] : pageAtoms(page);
     expect(textsOf(atoms).map(({ text }) => text)).toContain('+5\'-0"');
     expect(overlapsOf(atoms)).toEqual([]);
     // the least height of letters that sheets are held to, 3/32 in

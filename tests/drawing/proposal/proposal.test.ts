@@ -1,4 +1,5 @@
 import * as fc from 'fast-check';
+import { pageAtoms } from '../../../src/drawing/sheet/pageAtoms.ts';
 import { describe, expect, it } from 'vitest';
 import { customerPlan } from '../../../src/drawing/proposal/customerPlan.ts';
 import { overallLengths } from '../../../src/drawing/proposal/overallLengths.ts';
@@ -36,7 +37,7 @@ const told = (total: bigint, currency = 'USD'): CustomerPrice => ({
   total: money(total + total / 10n),
 });
 
-const linesOf = (page: Page): string[] => textsOf(page.atoms).map(({ text }) => text);
+const linesOf = (page: Page): string[] => textsOf(pageAtoms(page)).map(({ text }) => text);
 const wordsOf = (page: Page): string => linesOf(page).join(' ');
 
 interface Asked extends Partial<Omit<ProposalOptions, 'prices'>> {

@@ -1,4 +1,5 @@
 import { unsurveyed } from '../../../src/engine/survey/survey.ts';
+import { pageAtoms } from '../../../src/drawing/sheet/pageAtoms.ts';
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Layout } from '../../../src/engine/layout.ts';
@@ -21,7 +22,7 @@ import { textsOf } from '../textsOf.ts';
 const faults = (pages: readonly Page[]): string[] => pages.flatMap(letteringFaults);
 
 const wordsOf = (pages: readonly Page[]): string =>
-  pages.flatMap(({ atoms }) => textsOf(atoms).map(({ text }) => text)).join(' | ');
+  pages.flatMap((page) => textsOf(pageAtoms(page)).map(({ text }) => text)).join(' | ');
 
 /** Every figure that a crew builds by. */
 const figuresOf = (site: Site, layout: Layout): string[] => {
@@ -61,7 +62,7 @@ describe.each(sampleYards)('the sheets of $name', ({ site, layout, text }) => {
     const words = wordsOf(pages).replaceAll(' | ', ' ');
     for (const { text: caution } of cautions) expect(words).toContain(caution);
     pages.forEach((page, n) => {
-      const own = textsOf(page.atoms).map(({ text: written }) => written);
+      const own = textsOf(pageAtoms(page)).map(({ text: written }) => written);
       expect(own).toContain(`Sheet ${n + 1} of ${pages.length}`);
       expect(own).toContain(site.job.name);
     });

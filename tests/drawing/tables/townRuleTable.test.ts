@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { pageAtoms } from '../../../src/drawing/sheet/pageAtoms.ts';
 import { sheetFrame } from '../../../src/drawing/sheet/sheetFrame.ts';
 import { sheetSet } from '../../../src/drawing/sheet/sheetSet.ts';
 import { townRuleTable } from '../../../src/drawing/tables/townRuleTable.ts';
@@ -56,11 +57,12 @@ describe('the rules of towns on the sheets', () => {
       });
     const pages = printed(ruled);
     expect(pages.map(({ title }) => title).join('; ')).toMatch(/rules of towns/i);
-    const texts = pages.flatMap(({ atoms }) => textsOf(atoms));
+    const texts = pages.flatMap((page) => textsOf(pageAtoms(page)));
     expect(texts.map(({ text }) => text).join(' ')).toContain('Invented code 1-2');
-    const out = pages.flatMap(({ atoms, paper }) => {
+    const out = pages.flatMap((page) => {
+      const { paper } = page;
       const { y, height } = sheetFrame(paper).outer;
-      return textsOf(atoms).filter(({ at }) => at.y < y || at.y > y + height);
+      return textsOf(pageAtoms(page)).filter(({ at }) => at.y < y || at.y > y + height);
     });
     expect(out).toEqual([]);
     expect(

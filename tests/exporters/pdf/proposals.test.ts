@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { pageAtoms } from '../../../src/drawing/sheet/pageAtoms.ts';
 import { proposal } from '../../../src/drawing/proposal/proposal.ts';
 import { noPriceList } from '../../../src/engine/price/customerPrice.ts';
 import { pdfInfoFor } from '../../../src/exporters/pdf/pdfInfoFor.ts';
@@ -23,7 +24,7 @@ describe.each(sampleYards)('the PDF of the proposal of $name', ({ site, layout, 
     const bytes = toPdf([page], sheetFonts, info);
     const { pages, info: told, files } = await readPdf(bytes);
     expect(pages.map(({ texts }) => wordsOf(texts))).toEqual([
-      wordsOf(textsOf(page.atoms).map((own) => own.text)),
+      wordsOf(textsOf(pageAtoms(page)).map((own) => own.text)),
     ]);
     expect(told).toMatchObject({
       Title: site.job.name,

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { pageAtoms } from '../../../src/drawing/sheet/pageAtoms.ts';
 import { sheetSet } from '../../../src/drawing/sheet/sheetSet.ts';
 import type { PdfInfo } from '../../../src/exporters/pdf/pdfAssets.ts';
 import { toPdf } from '../../../src/exporters/pdf/toPdf.ts';
@@ -28,9 +29,12 @@ describe.each(sampleYards)('the PDF of $name', ({ site, layout, text }) => {
   it('[X1] holds every word of every page once, and no other', async () => {
     const { pages: read } = await readPdf(made());
     expect(read).toHaveLength(pages.length);
-    pages.forEach(({ atoms, paper }, n) => {
+    pages.forEach((page, n) => {
+      const { paper } = page;
       const found = read[n];
-      expect(wordsOf(found?.texts ?? [])).toEqual(wordsOf(textsOf(atoms).map((own) => own.text)));
+      expect(wordsOf(found?.texts ?? [])).toEqual(
+        wordsOf(textsOf(pageAtoms(page)).map((own) => own.text)),
+      );
       expect(found?.width).toBeCloseTo(paper.width, 3);
       expect(found?.height).toBeCloseTo(paper.height, 3);
     });

@@ -2,7 +2,7 @@ import type { Layout } from '../../../engine/layout.ts';
 import type { Site } from '../../../site/site.ts';
 import type { Atom } from '../../atom.ts';
 import { moveAtoms } from '../../moveAtoms.ts';
-import { drawPlan, type PlanOptions } from '../../plan/drawPlan.ts';
+import { planLayers, type PlanOptions } from '../../plan/drawPlan.ts';
 import { textWidth } from '../../textWidth.ts';
 import { letters } from '../letters.ts';
 import type { Rect } from '../rect.ts';
@@ -27,7 +27,7 @@ const says = (room: number): readonly string[] =>
 const placeIn = (site: Site, layout: Layout, content: Rect, options: PlanOptions): PlanPlace => {
   const key = legend(site, layout, content.width, layout.flags.length > 0 ? 1 : null);
   return {
-    primitives: drawPlan(site, layout, options),
+    drawn: planLayers(site, layout, options),
     system: site.lengths.system,
     window: { ...content, height: content.height - planFoot - key.height - 2 * beforeKey },
     clear: forChains,

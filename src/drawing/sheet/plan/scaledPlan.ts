@@ -1,14 +1,14 @@
 import { expandBounds, type Bounds } from '../../../geometry/bounds.ts';
 import type { LengthSystem } from '../../../units/lengthStyle.ts';
 import type { Atom } from '../../atom.ts';
-import { drawOnPaper } from '../../drawOnPaper.ts';
+import { layersOnPaper, type DrawnLayer } from '../../drawOnPaper.ts';
 import { rectangleOutline } from '../../explode/polylineOutline.ts';
 import { moveAtoms } from '../../moveAtoms.ts';
 import { pens } from '../../pens.ts';
-import type { Primitive } from '../../primitive.ts';
 import type { Projection } from '../../projection.ts';
 import { letters } from '../letters.ts';
 import { lineOfText } from '../lineOfText.ts';
+import type { Layer } from '../page.ts';
 import type { Rect } from '../rect.ts';
 import { fittingScale, scalesOf, type Scale } from '../scales.ts';
 import { barScale } from './barScale.ts';
@@ -17,16 +17,16 @@ import { groundBounds } from './groundBounds.ts';
 import { northArrow } from './northArrow.ts';
 import { roundStep } from './roundStep.ts';
 
-/** A plan on a sheet: its atoms, the scale that it came to, and the texts that found no room. */
+/** A plan on a sheet: its layers, the scale that it came to, and the texts that found no room. */
 export interface ScaledPlan {
-  readonly atoms: readonly Atom[];
+  readonly layers: readonly Layer[];
   readonly scale: Scale;
   readonly left: readonly string[];
 }
 
 /** What a plan is of, where it goes, and what is said of it. Paper inches. */
 export interface PlanPlace {
-  readonly primitives: readonly Primitive[];
+  readonly drawn: readonly DrawnLayer[];
   readonly system: LengthSystem;
   /** What the ground is drawn in; the row under it is `planFoot` high. */
   readonly window: Rect;
@@ -42,6 +42,9 @@ export const planFoot = 0.62;
 const leastSquare = 0.2;
 
 const nowhere: Bounds = { minX: 0, minY: 0, maxX: 0, maxY: 0 };
+
+const boundsOfAll = (drawn: readonly DrawnLayer[]): Bounds =>
+  groundBounds(drawn.flatMap(({ primitives }) => primitives)) ?? nowhere;
 
 const windowOf = ({ x, y, width, height }: Rect): Bounds => ({
   minX: x,
@@ -60,8 +63,8 @@ const centred = (ground: Bounds, window: Rect, ratio: number): Projection => ({
 });
 
 /** The largest standard scale at which a plan fits its window; the smallest where none does. */
-export const scaleFor = ({ primitives, window, clear, system }: PlanPlace): Scale => {
-  const { minX, minY, maxX, maxY } = groundBounds(primitives) ?? nowhere;
+export const scaleFor = ({ drawn, window, clear, system }: PlanPlace): Scale => {
+  const { minX, minY, maxX, maxY } = boundsOfAll(drawn);
   const room = { width: window.width - 2 * clear, height: window.height - 2 * clear };
   return fittingScale(scalesOf(system), { width: maxX - minX, height: maxY - minY }, room);
 };
@@ -104,22 +107,26 @@ export const scaledPlan = (
   place: PlanPlace,
   says: (room: number, left: readonly string[]) => readonly string[],
 ): ScaledPlan => {
-  const { primitives, window, system } = place;
+  const { drawn, window, system } = place;
   const scale = scaleFor(place);
-  const projection = centred(groundBounds(primitives) ?? nowhere, window, scale.ratio);
+  const projection = centred(boundsOfAll(drawn), window, scale.ratio);
   const bounds = windowOf(window);
-  const { atoms, left } = drawOnPaper(primitives, projection, {
+  const { layers, left } = layersOnPaper(drawn, projection, {
     window: expandBounds(bounds, -0.05),
   });
   const edge = rectangleOutline(window, window.width, window.height);
   const square = roundStep(leastSquare * scale.ratio, system);
   const paper = graphPaper(bounds, projection, square.size);
   const row = { ...window, y: window.y + window.height, height: planFoot };
+  const below = foot(row, { ...place, scale }, (room) => says(room, left));
   return {
-    atoms: [
-      { do: 'clip', outline: edge, atoms: [...paper, ...atoms] },
-      { do: 'stroke', pen: pens.thin, outline: edge },
-      ...foot(row, { ...place, scale }, (room) => says(room, left)),
+    layers: [
+      { name: 'sheet', atoms: [{ do: 'clip', outline: edge, atoms: paper }] },
+      ...layers.map(({ name, atoms }) => ({
+        name,
+        atoms: [{ do: 'clip', outline: edge, atoms } as const],
+      })),
+      { name: 'sheet', atoms: [{ do: 'stroke', pen: pens.thin, outline: edge }, ...below] },
     ],
     scale,
     left,
