@@ -4,9 +4,10 @@ import type { Atom } from './atom.ts';
 import { avoidMark } from './explode/avoidMark.ts';
 import { markAtoms } from './explode/markAtoms.ts';
 import { avoidChain } from './lettering/avoidChain.ts';
+import { letterBubble } from './lettering/letterBubble.ts';
 import { letterChain } from './lettering/letterChain.ts';
 import { letterText } from './lettering/letterText.ts';
-import type { Lettered } from './lettering/lettered.ts';
+import type { Lead, Lettered } from './lettering/lettered.ts';
 import { makeLettering, type Lettering } from './lettering/lettering.ts';
 import { rowOrder, rowsOf } from './lettering/rowOrder.ts';
 import type { LayerName } from './layerNames.ts';
@@ -45,10 +46,18 @@ const letterer = (primitives: readonly Primitive[], projection: Projection, room
       const order = primitive.beside === undefined ? [] : orderOf(primitive.beside);
       return [letterText(primitive, projection, room, order)];
     }
+    if (primitive.kind === 'bubble') return [letterBubble(primitive, projection, room)];
     if (primitive.kind === 'dimension chain') return [letterChain(primitive, projection, room)];
     return [];
   };
 };
+
+/** A drawing on paper in layers, the texts without room, and the letters that lead elsewhere. */
+export interface DrawnLayers {
+  readonly layers: readonly Layer[];
+  readonly left: readonly string[];
+  readonly leads: readonly Lead[];
+}
 
 /** Primitives of one layer. */
 export interface DrawnLayer {
@@ -66,7 +75,7 @@ export const layersOnPaper = (
   layers: readonly DrawnLayer[],
   projection: Projection,
   { window, taken = [], shown }: Room = {},
-): { readonly layers: readonly Layer[]; readonly left: readonly string[] } => {
+): DrawnLayers => {
   const edge = window ?? null;
   const primitives = layers.flatMap((layer) => layer.primitives);
   const room = makeLettering(edge, taken, shown);
@@ -97,6 +106,7 @@ export const layersOnPaper = (
   return {
     layers: [...drawn, ...lines, ...texts].filter(({ atoms }) => atoms.length > 0),
     left: lettered.flatMap(({ found }) => found.flatMap(({ left }) => left)),
+    leads: lettered.flatMap(({ found }) => found.flatMap(({ leads = [] }) => leads)),
   };
 };
 

@@ -41,6 +41,8 @@ export const pens = {
   dimension: pen('dimension', 0.007),
   frame: pen('line', 0.02),
   thin: pen('line', 0.007),
+  detail: pen('line', 0.012),
+  'match line': pen('line', 0.03, [0.3, 0.06, 0.06, 0.06, 0.06, 0.06]),
   faint: pen('faint', 0.005),
   guide: pen('ghost', 0.007, [0.04, 0.04]),
   selected: pen('selected', 0.03),

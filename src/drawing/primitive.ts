@@ -75,6 +75,19 @@ export type Primitive =
       readonly beside?: Beside;
       readonly apart?: SitePoint;
       readonly name?: string;
+      /** What a reader who touches it is led to: an anchor of the set. */
+      readonly to?: string;
+    }
+  /**
+   * A circle that says where a detail is drawn: its number over that of its sheet. It stands off
+   * its place with a leader to it, and leads a reader `to` the anchor of that detail.
+   */
+  | {
+      readonly kind: 'bubble';
+      readonly at: SitePoint;
+      readonly detail: string;
+      readonly sheet: string;
+      readonly to: string;
     }
   /**
    * A chain of dimensions along a straight line, `off` paper inches to the left of its direction

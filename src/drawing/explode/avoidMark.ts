@@ -122,6 +122,7 @@ export const avoidMark = (
     }
     case 'area':
     case 'text':
+    case 'bubble':
     case 'dimension chain':
       return;
   }

@@ -87,6 +87,7 @@ export const markAtoms = (
     case 'flag':
       return flagAtoms(toPaper(projection, primitive.at), primitive.level);
     case 'text':
+    case 'bubble':
     case 'dimension chain':
       return [];
   }

@@ -142,5 +142,7 @@ export const letterText = (
   const { label, leader } = best;
   room.take(label.box);
   if (leader !== null) room.avoid(leader.strip);
-  return { lines: leader?.atoms ?? [], texts: label.texts, left: [] };
+  const { to } = primitive;
+  const leads = to === undefined ? [] : [{ to, box: label.box }];
+  return { lines: leader?.atoms ?? [], texts: label.texts, left: [], leads };
 };

@@ -13,7 +13,7 @@ import type { Page } from '../sheet/page.ts';
 import { laid } from '../sheet/papers.ts';
 import type { Rect } from '../sheet/rect.ts';
 import { sheetFrame } from '../sheet/sheetFrame.ts';
-import type { SheetOptions } from '../sheet/sheetSet.ts';
+import type { SheetOptions } from '../sheet/sheetOptions.ts';
 import { titleBlock } from '../sheet/titleBlock.ts';
 import { orderTables, signTable } from './orderTables.ts';
 import { unsignedGates } from './unsignedGates.ts';

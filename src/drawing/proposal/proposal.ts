@@ -22,7 +22,7 @@ import { laid } from '../sheet/papers.ts';
 import { planFoot, scaledPlan } from '../sheet/plan/scaledPlan.ts';
 import { inset, type Rect } from '../sheet/rect.ts';
 import { sheetFrame } from '../sheet/sheetFrame.ts';
-import type { SheetOptions } from '../sheet/sheetSet.ts';
+import type { SheetOptions } from '../sheet/sheetOptions.ts';
 import { textWidth } from '../textWidth.ts';
 import { customerKey } from './customerKey.ts';
 import { customerPlan } from './customerPlan.ts';
@@ -51,7 +51,7 @@ const mostPrice = 0.6;
 const mostSign = 10;
 
 /** How a proposal is laid out; upright unless said. */
-export interface ProposalOptions extends SheetOptions {
+export interface ProposalOptions extends Omit<SheetOptions, 'reader'> {
   readonly prices: Pick<CustomerPrices, 'price' | 'others'>;
 }
 

@@ -1,35 +1,46 @@
+import { noPriceList } from '../../engine/price/customerPrice.ts';
 import type { Layout } from '../../engine/layout.ts';
-import type { Site } from '../../site/site.ts';
+import { boundsOf } from '../../geometry/bounds.ts';
+import { corners } from '../../geometry/orientedBox.ts';
 import { checkValue } from '../../site/checkValue.ts';
+import type { GateId } from '../../site/ids.ts';
+import type { Site } from '../../site/site.ts';
+import type { Lead } from '../lettering/lettered.ts';
+import type { DetailSheets } from '../plan/drawBubbles.ts';
+import { proposal } from '../proposal/proposal.ts';
+import { cover } from './cover/cover.ts';
+import { indexEntries } from './cover/sheetIndex.ts';
 import type { Stack } from './flow/block.ts';
-import { columnsIn, paginate } from './flow/paginate.ts';
-import type { Layer, Page } from './page.ts';
-import { laid, type Orientation, type Paper, type PaperName } from './papers.ts';
-import { planKey, planScale, planSheet } from './plan/planSheet.ts';
+import { columnsIn, paginate, type FilledPage } from './flow/paginate.ts';
+import type { Layer, Link, Page } from './page.ts';
+import { laid, type Orientation, type Paper } from './papers.ts';
+import { planAnchor } from './plan/planAnchor.ts';
+import { leftOnAll, planCount, planDrawing, planPages, type PlanPage } from './plan/planPages.ts';
+import { planScale } from './plan/planSheet.ts';
+import type { Rect } from './rect.ts';
 import { cautionsSection } from './sections/cautionsSection.ts';
-import { flagsSection } from './sections/flagsSection.ts';
-import { holesSection } from './sections/holesSection.ts';
-import { loadSection } from './sections/loadSection.ts';
-import { measuredSection } from './sections/measuredSection.ts';
-import { openingsSection } from './sections/openingsSection.ts';
-import { structureSection } from './sections/structureSection.ts';
-import { townRulesSection } from './sections/townRulesSection.ts';
+import { flagsPart, partsFor } from './setParts.ts';
 import { sheetFrame } from './sheetFrame.ts';
+import type { SheetOptions } from './sheetOptions.ts';
 import { titleBlock } from './titleBlock.ts';
 
-export interface SheetOptions {
-  readonly paper: PaperName;
-  /** Which way the sheets lie; the way that gives the larger plan unless said, wide if equal. */
-  readonly orientation?: Orientation;
-  /** The saved text of the site: the title block carries its check value. */
-  readonly siteText: string;
-}
-
-/** What stands in the frame of one sheet. */
+/** What stands in the frame of one sheet, and what the index calls it. */
 interface Draft {
   readonly title: string;
+  readonly indexed: string;
   readonly layers: readonly Layer[];
+  readonly leads: readonly Lead[];
+  readonly links: readonly Link[];
 }
+
+/** How much of a set is done: so many of its drawn sheets. */
+export interface SetProgress {
+  readonly done: number;
+  readonly of: number;
+}
+
+/** The cover is sheet 1, the whole plan the next. */
+const planFirst = 2;
 
 const chosenPaper = (site: Site, layout: Layout, { paper, orientation }: SheetOptions): Paper => {
   if (orientation !== undefined) return laid(paper, orientation);
@@ -41,56 +52,142 @@ const chosenPaper = (site: Site, layout: Layout, { paper, orientation }: SheetOp
 const named = (part: string, stacks: readonly Stack[]): Stack[] =>
   stacks.map((stack) => ({ ...stack, part }));
 
-/** The part of the set that lists the flags. */
-const flagsPart = 'Flags';
-
 /** Parts of a set as one title: `Openings, tapes and holes`. */
 const partsTitle = ([first = '', ...rest]: readonly string[]): string =>
   [first, ...rest.map((part) => part.charAt(0).toLowerCase() + part.slice(1))].join(', ');
 
-const draftsOf = (site: Site, layout: Layout, paper: Paper): Draft[] => {
-  const { content } = sheetFrame(paper);
-  const { width } = columnsIn(content);
-  const plan = planSheet(site, layout, content);
-  const stacks = [
-    ...named('Openings', openingsSection(site, layout, width)),
-    ...named('Tapes and holes', holesSection(site, layout, width)),
-    ...named('Load list', loadSection(site, layout, width)),
-    ...named(flagsPart, flagsSection(site, layout, width)),
-    ...named('Measuring', measuredSection(site, layout, width)),
-    ...named('Structure', structureSection(site, layout, width)),
-    ...named('Rules of towns', townRulesSection(site, width)),
-    ...named('Cautions', cautionsSection(site, plan.left, width)),
-  ];
-  const pages = paginate(stacks, content);
-  const flagged = pages.findIndex(({ parts }) => parts.includes(flagsPart));
-  // the plan itself is sheet 1
-  const key = planKey(site, layout, content, flagged < 0 ? null : flagged + 2);
-  return [
-    { title: 'Plan', layers: [...plan.layers, { name: 'sheet', atoms: key }] },
-    ...pages.map(({ parts, atoms }) => ({
-      title: partsTitle(parts),
-      layers: [{ name: 'sheet', atoms } as const],
-    })),
-  ];
+const listDraft = ({ parts, atoms }: FilledPage): Draft => {
+  const title = partsTitle(parts);
+  return { title, indexed: title, layers: [{ name: 'sheet', atoms }], leads: [], links: [] };
 };
 
+const planDraft = (page: PlanPage): Draft => ({
+  ...page,
+  indexed: page.title.replace(/, part .*/, ', in parts'),
+});
+
+/** The sheet that each anchor stands on: lists begin at sheet `first`. */
+const anchorsOf = (pages: readonly FilledPage[], first: number): ReadonlyMap<string, number> =>
+  new Map(pages.flatMap(({ anchors }, n) => anchors.map((anchor) => [anchor, first + n] as const)));
+
+const detailsOf = ({ gates }: Layout, anchors: ReadonlyMap<string, number>): DetailSheets =>
+  new Map(
+    (Object.keys(gates) as GateId[]).flatMap((id) => {
+      const sheet = anchors.get(id);
+      return sheet === undefined ? [] : [[id, sheet] as const];
+    }),
+  );
+
+/** Letters that lead on as links of their page; what is not in this set leads nowhere. */
+const linksOf = (leads: readonly Lead[], anchors: ReadonlyMap<string, number>): Link[] =>
+  leads.flatMap(({ to, box }) => {
+    const page = anchors.get(to);
+    const bounds = boundsOf(corners(box));
+    if (page === undefined || bounds === null) return [];
+    const { minX: x, minY: y, maxX, maxY } = bounds;
+    return [{ page, rect: { x, y, width: maxX - x, height: maxY - y } }];
+  });
+
+const noPrices = { price: noPriceList, others: [] } as const;
+
+/** The page that a rep hands to the customer, the last of a rep's set. */
+const customerPages = (site: Site, layout: Layout, options: SheetOptions, paper: Paper): Page[] => {
+  if (options.reader !== 'rep') return [];
+  const orientation = paper.width > paper.height ? 'landscape' : 'portrait';
+  return [proposal(site, layout, { prices: noPrices, ...options, orientation })];
+};
+
+/** The sheets after the cover, lettered one after the other, and where their anchors stand. */
+function* draftsOf(
+  site: Site,
+  layout: Layout,
+  options: SheetOptions,
+  content: Rect,
+): Generator<
+  SetProgress,
+  { readonly drafts: readonly Draft[]; readonly anchors: ReadonlyMap<string, number> }
+> {
+  const { width } = columnsIn(content);
+  const drawing = planDrawing(site, layout, content);
+  const count = planCount(drawing);
+  yield { done: 0, of: count + 1 };
+  const stacks = partsFor(options.reader ?? null).flatMap(({ name, stacks: of }) =>
+    named(name, of(site, layout, width)),
+  );
+  const first = planFirst + count;
+  // the cautions come last: what they tell of the plan moves nothing before them
+  const known = paginate(stacks, content);
+  const anchors = new Map([
+    ...anchorsOf(known, first),
+    ...Array.from({ length: count }, (_, n) => [planAnchor(planFirst + n), planFirst + n] as const),
+  ]);
+  const flagged = known.findIndex(({ parts }) => parts.includes(flagsPart));
+  const refers = {
+    first: planFirst,
+    details: detailsOf(layout, anchors),
+    flags: flagged < 0 ? null : first + flagged,
+  };
+  if (refers.flags !== null) anchors.set(flagsPart, refers.flags);
+  const plans: PlanPage[] = [];
+  for (const page of planPages(site, layout, drawing, refers)) {
+    plans.push(page);
+    yield { done: plans.length, of: count + 1 };
+  }
+  const cautions = named('Cautions', cautionsSection(site, leftOnAll(plans), width));
+  const lists = paginate([...stacks, ...cautions], content).map(listDraft);
+  return { drafts: [...plans.map(planDraft), ...lists], anchors };
+}
+
 /**
- * The whole crew sheet: the plan, the openings, the tapes with the holes, then load list, flags,
- * how the plan was measured, structure, rules of towns, notes and cautions, as many pages as they need, each with its title block.
+ * The whole crew sheet, as many pages as it needs, each with its title block: a cover, the plan, its parts
+ * where the whole is small, then what the reader needs of openings, tapes with the holes, load list,
+ * flags, how the plan was measured, structure, rules of towns, notes and cautions; for a rep also the
+ * page for the customer. Says between its sheets how much is done.
  */
-export const sheetSet = (site: Site, layout: Layout, options: SheetOptions): readonly Page[] => {
+export function* sheetSteps(
+  site: Site,
+  layout: Layout,
+  options: SheetOptions,
+): Generator<SetProgress, readonly Page[]> {
   const paper = chosenPaper(site, layout, options);
-  const drafts = draftsOf(site, layout, paper);
-  const check = checkValue(options.siteText);
   const frame = sheetFrame(paper);
-  return drafts.map(({ title, layers }, n) => {
-    const name = { title, number: n + 1, of: drafts.length, check };
+  const { drafts, anchors } = yield* draftsOf(site, layout, options, frame.content);
+  const customer = customerPages(site, layout, options, paper);
+  const entries = indexEntries(
+    [...drafts.map(({ indexed }) => indexed), ...customer.map(() => 'Page for the customer')],
+    planFirst,
+  );
+  const of = { reader: options.reader ?? null, entries, flags: anchors.get(flagsPart) ?? null };
+  const front = cover(site, layout, of, frame.content);
+  const all: readonly Draft[] = [
+    { ...front, title: 'Cover', indexed: 'Cover', leads: [] },
+    ...drafts,
+  ];
+  const check = checkValue(options.siteText);
+  const total = all.length + customer.length;
+  const sheets = all.map(({ title, layers, leads, links }, n): Page => {
+    const name = { title, number: n + 1, of: total, check };
     return {
       title: `${n + 1} ${title}`,
       paper,
       layers: [...layers, { name: 'sheet', atoms: titleBlock(frame, site, name) }],
-      links: [],
+      links: [...links, ...linksOf(leads, anchors)],
     };
   });
+  return [
+    ...sheets,
+    ...customer.map((page, n) => ({
+      ...page,
+      title: `${all.length + n + 1} Page for the customer`,
+    })),
+  ];
+}
+
+/** The pages of `sheetSteps` at once. */
+export const sheetSet = (site: Site, layout: Layout, options: SheetOptions): readonly Page[] => {
+  const steps = sheetSteps(site, layout, options);
+  for (;;) {
+    const step = steps.next();
+    if (step.done === true) return step.value;
+  }
 };

@@ -117,6 +117,6 @@ describe('lath sheet', { timeout: 60_000 }, () => {
   it('tells people what it wrote', async () => {
     const said = await lath(['sheet', 'yard', '--out', 'yard.pdf', '--way', 'landscape'], yard);
     expect(said.out).toMatch(/^yard\.pdf: \d+ pages, Letter, wide, check value [0-9A-F]{8}\n/);
-    expect(said.out).toContain('\n  1 Plan\n');
+    expect(said.out).toContain('\n  1 Cover\n  2 Plan\n');
   });
 });

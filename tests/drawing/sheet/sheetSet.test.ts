@@ -6,6 +6,7 @@ import type { Layout } from '../../../src/engine/layout.ts';
 import { tapeReadings } from '../../../src/engine/posts/tapeReadings.ts';
 import type { Page } from '../../../src/drawing/sheet/page.ts';
 import type { PaperName } from '../../../src/drawing/sheet/papers.ts';
+import { readers, type Reader } from '../../../src/drawing/sheet/setParts.ts';
 import { sheetSet } from '../../../src/drawing/sheet/sheetSet.ts';
 import { emptySite } from '../../../src/site/emptySite.ts';
 import type { Site } from '../../../src/site/site.ts';
@@ -101,9 +102,9 @@ describe('sheetSet', () => {
     expect(wordsOf(pages)).toContain('<b>');
   });
 
-  it('an empty site still has a plan, a load list and the cautions', () => {
+  it('an empty site still has a cover, a plan, a load list and the cautions', () => {
     const pages = sheetSet(empty, bare, { paper: 'a4', siteText: '' });
-    expect(pages.map(({ title }) => title)).toEqual(['1 Plan', '2 Load list, cautions']);
+    expect(pages.map(({ title }) => title)).toEqual(['1 Cover', '2 Plan', '3 Load list, cautions']);
   });
 
   it('[D36] the plan says which sheet lists the flags, where there are any', () => {
@@ -111,10 +112,10 @@ describe('sheetSet', () => {
     if (yard === undefined) throw new Error('expected the corner lot');
     for (const paper of papers) {
       const pages = sheetSet(yard.site, yard.layout, { paper, siteText: '' });
-      const [plan = '', ...rest] = pages.map((page) => wordsOf([page]));
+      const [, plan = '', ...rest] = pages.map((page) => wordsOf([page]));
       const sheet = /flags F1, F2, …: see sheet (\d+)/.exec(plan)?.[1];
-      expect(Number(sheet)).toBe(rest.findIndex((words) => words.includes('Flags | Flag')) + 2);
-      expect(rest[Number(sheet) - 2]).toContain('F1');
+      expect(Number(sheet)).toBe(rest.findIndex((words) => words.includes('Flags | Flag')) + 3);
+      expect(rest[Number(sheet) - 3]).toContain('F1');
     }
     expect(wordsOf(sheetSet(empty, bare, { paper: 'letter', siteText: '' }))).not.toContain(
       'flags',
@@ -124,7 +125,7 @@ describe('sheetSet', () => {
   it('[D37] a leg too short for its bays names its tape on the plan', () => {
     const yard = sampleYards.find(({ name }) => name === 'corner-lot');
     if (yard === undefined) throw new Error('expected the corner lot');
-    const [plan] = sheetSet(yard.site, yard.layout, { paper: 'letter', siteText: '' });
+    const [, plan] = sheetSet(yard.site, yard.layout, { paper: 'letter', siteText: '' });
     if (plan === undefined) throw new Error('expected a plan');
     expect(wordsOf([plan])).toContain('8\'-6", see tape A–L');
   });
@@ -134,14 +135,15 @@ describe('sheetSet', () => {
     if (yard === undefined) throw new Error('expected the sports court');
     const pages = sheetSet(yard.site, yard.layout, { paper: 'tabloid', siteText: '' });
     expect(pages.map(({ title }) => title)).toEqual([
-      '1 Plan',
-      '2 Openings, tapes and holes',
-      '3 Tapes and holes',
-      '4 Tapes and holes, load list',
-      '5 Load list, flags, structure, cautions',
-      '6 Cautions',
+      '1 Cover',
+      '2 Plan',
+      '3 Openings, tapes and holes',
+      '4 Tapes and holes',
+      '5 Tapes and holes, load list',
+      '6 Load list, flags, structure, cautions',
+      '7 Cautions',
     ]);
-    expect(wordsOf(pages.slice(4, 5)).replaceAll(' | ', ' ')).toContain(
+    expect(wordsOf(pages.slice(5, 6)).replaceAll(' | ', ' ')).toContain(
       'Load list, flags, structure, cautions',
     );
   });
@@ -181,5 +183,73 @@ describe('sheetSet', () => {
     expect(wordsOf(pages)).toContain('Scale 1 in = 6000 ft.');
     expect(wordsOf(pages)).toContain('Not lettered on the plan for want of room');
     expect(faults(pages)).toEqual([]);
+  });
+
+  const numbersOf = (page: Page): number[] =>
+    textsOf(pageAtoms(page)).flatMap(({ text }) => (/^\d+$/.test(text) ? [Number(text)] : []));
+
+  it('[D143] a bubble at each gate names its detail and leads to the sheet that has it', () => {
+    for (const { site, layout } of sampleYards) {
+      const pages = sheetSet(site, layout, { paper: 'tabloid', siteText: '' });
+      const plan = pages[1];
+      if (plan === undefined) throw new Error('expected a plan');
+      Object.values(layout.gates).forEach(({ posts }, n) => {
+        const name = Object.values(site.gates)[n]?.label ?? '';
+        const sheet = pages.findIndex(
+          (page, at) => at > 1 && wordsOf([page]).includes(`${name}, `),
+        );
+        if (posts === null || sheet < 0) return;
+        expect(numbersOf(plan)).toContain(sheet + 1);
+        expect(plan.links.map(({ page }) => page)).toContain(sheet + 1);
+      });
+    }
+  });
+
+  it('[D144] links lie on their page and lead to a page of the set', () => {
+    for (const { site, layout } of sampleYards)
+      for (const reader of [undefined, ...readers]) {
+        const who = reader === undefined ? {} : { reader };
+        const pages = sheetSet(site, layout, { paper: 'letter', siteText: '', ...who });
+        for (const { links, paper } of pages)
+          for (const { rect, page } of links) {
+            expect(pages[page - 1]).toBeDefined();
+            expect(Math.min(rect.x, rect.y, rect.width, rect.height)).toBeGreaterThan(0);
+            expect(rect.x + rect.width).toBeLessThan(paper.width);
+            expect(rect.y + rect.height).toBeLessThan(paper.height);
+          }
+        // every row of the index that has room
+        expect(pages[0]?.links.length).toBeGreaterThan(2);
+      }
+  });
+
+  it('[D142] a part of a plan has a key plan that leads to all parts', () => {
+    const yard = sampleYards.find(({ name }) => name === 'contractors-yard');
+    if (yard === undefined) throw new Error("expected the contractor's yard");
+    const pages = sheetSet(yard.site, yard.layout, { paper: 'letter', siteText: '' });
+    const parts = pages.flatMap(({ title }, n) => (title.includes('Plan, part') ? [n + 1] : []));
+    expect(parts.length).toBeGreaterThan(3);
+    for (const part of parts) {
+      const own = pages[part - 1];
+      expect(own?.links.map(({ page }) => page)).toEqual(expect.arrayContaining(parts));
+      expect(wordsOf(own === undefined ? [] : [own])).toContain('on sheet 2');
+    }
+  });
+
+  it('[D145] each reader gets cover, plan and cautions, and what is theirs', () => {
+    const yard = sampleYards.find(({ name }) => name === 'corner-lot');
+    if (yard === undefined) throw new Error('expected the corner lot');
+    const of = (reader: Reader) => {
+      const pages = sheetSet(yard.site, yard.layout, { paper: 'letter', siteText: '', reader });
+      expect(pages.slice(0, 2).map(({ title }) => title)).toEqual(['1 Cover', '2 Plan']);
+      expect(faults(pages)).toEqual([]);
+      expect(wordsOf(pages).replaceAll(' | ', ' ')).toContain(cautions[0]?.text);
+      return pages.map(({ title }) => title.toLowerCase()).join(' | ');
+    };
+    expect(of('crew')).toContain('tapes and holes');
+    expect(of('crew')).not.toContain('rules of towns');
+    expect(of('office')).toContain('openings');
+    expect(of('office')).not.toContain('tapes and holes');
+    expect(of('rep')).not.toContain('load list');
+    expect(of('rep')).toMatch(/page for the customer$/);
   });
 });

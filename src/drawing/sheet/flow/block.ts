@@ -13,6 +13,8 @@ export interface Block {
 export interface Stack {
   /** The part of the set that it belongs to: pages are named for the parts on them. */
   readonly part?: string;
+  /** What links of other pages call its place. */
+  readonly anchor?: string;
   readonly head: Block;
   readonly again: Block;
   readonly rows: readonly Block[];

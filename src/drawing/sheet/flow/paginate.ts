@@ -17,9 +17,10 @@ export const columnsIn = ({ width }: Rect): { readonly count: number; readonly w
   return { count, width: (width - gutter * (count - 1)) / count };
 };
 
-/** A filled page, and the parts of the set that stand on it, in order. */
+/** A filled page, the parts of the set that stand on it, in order, and the anchors of stacks that begin there. */
 export interface FilledPage {
   readonly parts: readonly string[];
+  readonly anchors: readonly string[];
   readonly atoms: readonly Atom[];
 }
 
@@ -50,7 +51,8 @@ const least = ({ head, rows }: Stack, most: number): number => {
  */
 export const paginate = (stacks: readonly Stack[], room: Rect): readonly FilledPage[] => {
   const { count, width } = columnsIn(room);
-  const pages: { parts: string[]; atoms: Atom[] }[] = [];
+  const pages: { parts: string[]; anchors: string[]; atoms: Atom[] }[] = [];
+  const pageAt = (page: number) => (pages[page] ??= { parts: [], anchors: [], atoms: [] });
   const at: Cursor = { page: 0, column: 0, y: 0 };
   const fits = (height: number): boolean => at.y + height <= room.height + 1e-9;
   const advance = (): void => {
@@ -63,19 +65,20 @@ export const paginate = (stacks: readonly Stack[], room: Rect): readonly FilledP
   const put = (block: Block, part: string): void => {
     if (block.height === 0) return;
     const x = room.x + at.column * (width + gutter);
-    const page = (pages[at.page] ??= { parts: [], atoms: [] });
+    const page = pageAt(at.page);
     if (!page.parts.includes(part)) page.parts.push(part);
     page.atoms.push(...moveAtoms(block.atoms, x, room.y + at.y));
     at.y += block.height;
   };
   let part = '';
   for (const stack of stacks) {
-    const { head, again, rows, gap, part: own } = stack;
+    const { head, again, rows, gap, anchor, part: own } = stack;
     const begins = own !== undefined && own !== part;
     part = own ?? part;
     const lead = at.y === 0 ? 0 : Math.max(gap, begins ? beforePart : 0);
     if (at.y > 0 && !fits(lead + least(stack, room.height))) advance();
     else at.y += lead;
+    if (anchor !== undefined) pageAt(at.page).anchors.push(anchor);
     put(head, part);
     let here = 0;
     rows.forEach((row, n) => {

@@ -18,6 +18,7 @@ const pointsOf = (primitive: Primitive): readonly SitePoint[] => {
       ];
     }
     case 'text':
+    case 'bubble':
     case 'sign':
     case 'flag':
       return [primitive.at];

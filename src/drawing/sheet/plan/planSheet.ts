@@ -2,7 +2,8 @@ import type { Layout } from '../../../engine/layout.ts';
 import type { Site } from '../../../site/site.ts';
 import type { Atom } from '../../atom.ts';
 import { moveAtoms } from '../../moveAtoms.ts';
-import { planLayers, type PlanOptions } from '../../plan/drawPlan.ts';
+import type { DrawnLayer } from '../../drawOnPaper.ts';
+import { planLayers } from '../../plan/drawPlan.ts';
 import { textWidth } from '../../textWidth.ts';
 import { letters } from '../letters.ts';
 import type { Rect } from '../rect.ts';
@@ -24,27 +25,40 @@ const says = (room: number): readonly string[] =>
     : [rule.slice(0, rule.indexOf(';') + 1), rule.slice(rule.indexOf(';') + 2)];
 
 /** The part of a sheet's content that the ground is drawn in: the key and the foot lie under it. */
-const placeIn = (site: Site, layout: Layout, content: Rect, options: PlanOptions): PlanPlace => {
+const placeIn = (
+  site: Site,
+  layout: Layout,
+  content: Rect,
+  drawn: readonly DrawnLayer[],
+): PlanPlace => {
   const key = legend(site, layout, content.width, layout.flags.length > 0 ? 1 : null);
   return {
-    drawn: planLayers(site, layout, options),
+    drawn,
     system: site.lengths.system,
     window: { ...content, height: content.height - planFoot - key.height - 2 * beforeKey },
     clear: forChains,
   };
 };
 
+/** The plan of a site as sheets print it, on the ground. */
+export const printedPlan = (site: Site, layout: Layout): readonly DrawnLayer[] =>
+  planLayers(site, layout, { tapes: 'printed' });
+
 /**
- * The plan of a site in the content of a sheet, on graph paper, to the largest standard scale that
+ * The plan of a site (`drawn`) in the content of a sheet, on graph paper, to the largest standard scale that
  * fits; ground that none fits is drawn to the smallest and cut off at the edge. The key to its signs
  * is `planKey`.
  */
-export const planSheet = (site: Site, layout: Layout, content: Rect): ScaledPlan =>
-  scaledPlan(placeIn(site, layout, content, { tapes: 'printed' }), says);
+export const planSheet = (
+  site: Site,
+  layout: Layout,
+  content: Rect,
+  drawn: readonly DrawnLayer[],
+): ScaledPlan => scaledPlan(placeIn(site, layout, content, drawn), says);
 
 /** The scale that a plan would come to in a content of a sheet. */
 export const planScale = (site: Site, layout: Layout, content: Rect): Scale =>
-  scaleFor(placeIn(site, layout, content, {}));
+  scaleFor(placeIn(site, layout, content, planLayers(site, layout)));
 
 /**
  * The key to the signs of a plan, at the foot of the content of its sheet. `flagSheet` is the

@@ -3,6 +3,7 @@ import type { LengthSystem } from '../../../units/lengthStyle.ts';
 import type { Atom } from '../../atom.ts';
 import { layersOnPaper, type DrawnLayer } from '../../drawOnPaper.ts';
 import { rectangleOutline } from '../../explode/polylineOutline.ts';
+import type { Lead } from '../../lettering/lettered.ts';
 import { moveAtoms } from '../../moveAtoms.ts';
 import { pens } from '../../pens.ts';
 import type { Projection } from '../../projection.ts';
@@ -17,11 +18,12 @@ import { groundBounds } from './groundBounds.ts';
 import { northArrow } from './northArrow.ts';
 import { roundStep } from './roundStep.ts';
 
-/** A plan on a sheet: its layers, the scale that it came to, and the texts that found no room. */
+/** A plan on a sheet: its layers, the scale that it came to, the texts that found no room, what leads on. */
 export interface ScaledPlan {
   readonly layers: readonly Layer[];
   readonly scale: Scale;
   readonly left: readonly string[];
+  readonly leads: readonly Lead[];
 }
 
 /** What a plan is of, where it goes, and what is said of it. Paper inches. */
@@ -34,6 +36,10 @@ export interface PlanPlace {
   readonly clear: number;
   /** The least length of a field of the bar scale; the usual one unless said. */
   readonly leastField?: number;
+  /** A part of the ground in the middle of the window, to a scale of its own; else all of it, as large as fits. */
+  readonly view?: { readonly bounds: Bounds; readonly scale: Scale };
+  /** What stands at the right end of the row under the plan takes so much of it; nothing unless said. */
+  readonly taken?: number;
 }
 
 /** Height of the row under a plan, paper inches. */
@@ -63,7 +69,8 @@ const centred = (ground: Bounds, window: Rect, ratio: number): Projection => ({
 });
 
 /** The largest standard scale at which a plan fits its window; the smallest where none does. */
-export const scaleFor = ({ drawn, window, clear, system }: PlanPlace): Scale => {
+export const scaleFor = ({ drawn, window, clear, system, view }: PlanPlace): Scale => {
+  if (view !== undefined) return view.scale;
   const { minX, minY, maxX, maxY } = boundsOfAll(drawn);
   const room = { width: window.width - 2 * clear, height: window.height - 2 * clear };
   return fittingScale(scalesOf(system), { width: maxX - minX, height: maxY - minY }, room);
@@ -76,7 +83,8 @@ const foot = (
     scale,
     system,
     leastField,
-  }: Pick<PlanPlace, 'system' | 'leastField'> & { readonly scale: Scale },
+    taken = 0,
+  }: Pick<PlanPlace, 'system' | 'leastField' | 'taken'> & { readonly scale: Scale },
   lines: (room: number) => readonly string[],
 ): Atom[] => {
   const bar = barScale(1 / scale.ratio, system, leastField);
@@ -85,7 +93,7 @@ const foot = (
   const barX = row.x + 0.75;
   const wordsX = barX + bar.width + 0.55;
   const words = `Scale ${scale.text}. One square is ${square.text}.`;
-  const room = row.x + row.width - wordsX;
+  const room = row.x + row.width - taken - wordsX;
   const own = lines(room);
   const top = middle - 0.1 * own.length;
   return [
@@ -109,9 +117,9 @@ export const scaledPlan = (
 ): ScaledPlan => {
   const { drawn, window, system } = place;
   const scale = scaleFor(place);
-  const projection = centred(boundsOfAll(drawn), window, scale.ratio);
+  const projection = centred(place.view?.bounds ?? boundsOfAll(drawn), window, scale.ratio);
   const bounds = windowOf(window);
-  const { layers, left } = layersOnPaper(drawn, projection, {
+  const { layers, left, leads } = layersOnPaper(drawn, projection, {
     window: expandBounds(bounds, -0.05),
   });
   const edge = rectangleOutline(window, window.width, window.height);
@@ -130,5 +138,6 @@ export const scaledPlan = (
     ],
     scale,
     left,
+    leads,
   };
 };

@@ -115,6 +115,9 @@ export const openingsSection = (site: Site, layout: Layout, width: number): Stac
   const table = width < sideBySide ? schedule : withSet(schedule, gates, site);
   return [
     under(heading('Openings', width), layTable(table, width, rowPad.schedule)),
-    ...gates.map((gate) => oneBlock(gateCard(gate, layout, site, width), 0.32)),
+    ...gates.map((gate) => ({
+      ...oneBlock(gateCard(gate, layout, site, width), 0.32),
+      anchor: gate.id,
+    })),
   ];
 };

@@ -1,0 +1,32 @@
+import type { Layout } from '../../../engine/layout.ts';
+import type { Site } from '../../../site/site.ts';
+import { includedRows } from '../../proposal/includedRows.ts';
+import type { Table } from '../../tables/table.ts';
+import { postRows } from './postRows.ts';
+
+/** So many rows stand on a cover; the lists of the set have all. */
+const mostRows = 9;
+
+/** What is to be built, and how much of it: fence by its build, gates by their kind, posts by sort and size. */
+export const countsTable = (site: Site, layout: Layout): Table => {
+  const { alike } = includedRows(site, layout);
+  const all = [
+    ...alike.map(({ what, amount }) => [what, amount]),
+    ...postRows(layout, site.lengths),
+  ];
+  const rows =
+    all.length <= mostRows
+      ? all
+      : [
+          ...all.slice(0, mostRows - 1),
+          [`and ${all.length - mostRows + 1} more, listed in the set`, ''],
+        ];
+  return {
+    title: 'To be built',
+    columns: [
+      { heading: 'What', align: 'left', share: 1 },
+      { heading: 'Amount', align: 'right', share: 0 },
+    ],
+    rows,
+  };
+};

@@ -1,0 +1,44 @@
+import type { Layout } from '../../engine/layout.ts';
+import type { Site } from '../../site/site.ts';
+import type { Stack } from './flow/block.ts';
+import { flagsSection } from './sections/flagsSection.ts';
+import { holesSection } from './sections/holesSection.ts';
+import { loadSection } from './sections/loadSection.ts';
+import { measuredSection } from './sections/measuredSection.ts';
+import { openingsSection } from './sections/openingsSection.ts';
+import { structureSection } from './sections/structureSection.ts';
+import { townRulesSection } from './sections/townRulesSection.ts';
+
+/** Who a set is printed for: each gets the cover, the plan, the flags, the cautions, and what is theirs. */
+export const readers = ['rep', 'office', 'crew'] as const;
+export type Reader = (typeof readers)[number];
+
+/** A part of the set that runs on from page to page after the plan. */
+export interface SetPart {
+  readonly name: string;
+  /** Whose sets it is in. */
+  readonly in: readonly Reader[];
+  readonly stacks: (site: Site, layout: Layout, width: number) => readonly Stack[];
+}
+
+/** The part of the set that lists the flags. */
+export const flagsPart = 'Flags';
+
+/** The parts of a set in their order; the cautions follow, once it is known what the plan left out. */
+export const setParts: readonly SetPart[] = [
+  { name: 'Openings', in: ['office', 'crew'], stacks: openingsSection },
+  { name: 'Tapes and holes', in: ['crew'], stacks: holesSection },
+  { name: 'Load list', in: ['office', 'crew'], stacks: loadSection },
+  { name: flagsPart, in: readers, stacks: flagsSection },
+  { name: 'Measuring', in: ['office', 'crew'], stacks: measuredSection },
+  { name: 'Structure', in: ['office', 'crew'], stacks: structureSection },
+  {
+    name: 'Rules of towns',
+    in: ['rep', 'office'],
+    stacks: (site, _layout, width) => townRulesSection(site, width),
+  },
+];
+
+/** The parts of the set of a reader; all of them where it is for everyone. */
+export const partsFor = (reader: Reader | null): readonly SetPart[] =>
+  reader === null ? setParts : setParts.filter((part) => part.in.includes(reader));
