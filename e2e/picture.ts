@@ -1,7 +1,7 @@
 import { spawn } from 'node:child_process';
 import { join } from 'node:path';
 import { chromium } from '@playwright/test';
-import { browserFlags, findChromium } from './findTool.ts';
+import { browserFlags, findChromium } from './findChromium.ts';
 
 const port = 4317;
 const top = join(import.meta.dirname, '..');

@@ -1,5 +1,5 @@
 import { defineConfig } from '@playwright/test';
-import { browserFlags, findChromium } from './findTool.ts';
+import { browserFlags, findChromium } from './findChromium.ts';
 
 const port = 4173;
 

@@ -1,7 +1,7 @@
 import { execFileSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
-import { findTool } from './findTool.ts';
+import { findTool } from '../tests/findTool.ts';
 
 /** Every text of a PDF file as pdf.js reads it, a list a page, in the order they are drawn. */
 export const textsOf = async (file: string): Promise<string[][]> => {

@@ -28,6 +28,7 @@ const doors: Record<string, readonly string[]> = {
   zod: ['site'],
   'fractional-indexing': ['site'],
   jspdf: ['exporters'],
+  'pdf-lib': ['exporters', 'importers'],
   '@tarikjabiri/dxf': ['exporters'],
   dxf: ['importers'],
   zustand: ['store'],

@@ -42,8 +42,9 @@ describe('the life of a dimension', () => {
     const drawn = site.getState().history.present.site;
     const siteText = saveSite(drawn);
     const pages = sheetSet(drawn, layOutSite(drawn), { paper: 'letter', siteText });
-    const info = pdfInfoFor(drawn, siteText, '2026-11-25T00:00:00Z');
-    const { pages: read } = await readPdf(toPdf(pages, sheetFonts, info));
+    const set = { sort: 'Crew sheet', siteText, file: null } as const;
+    const bytes = await toPdf(pages, sheetFonts, pdfInfoFor(drawn, set), null);
+    const { pages: read } = await readPdf(bytes);
     expect(read[0]?.texts).toContain(`12'-6 1/2"`);
 
     const { undo } = site.getState();

@@ -12,6 +12,4 @@ export interface Io {
   readonly readFont: (weight: 'regular' | 'bold') => Promise<Uint8Array>;
   readonly out: (text: string) => void;
   readonly err: (text: string) => void;
-  /** Today by the clock of the machine, as `2026-11-25`. */
-  readonly today: () => string;
 }

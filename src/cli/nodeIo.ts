@@ -107,9 +107,7 @@ const writeWhole = async (path: string, content: string | Uint8Array): Promise<P
   }
 };
 
-const twoDigits = (value: number): string => String(value).padStart(2, '0');
-
-/** The world as it is: files, standard input and output, the clock. */
+/** The world as it is: files, standard input and output. */
 export const nodeIo: Io = {
   readText,
   readBytes,
@@ -117,8 +115,4 @@ export const nodeIo: Io = {
   readFont: async (weight) => new Uint8Array(await readFile(require.resolve(fonts[weight]))),
   out: (text) => process.stdout.write(text),
   err: (text) => process.stderr.write(text),
-  today: () => {
-    const now = new Date();
-    return `${now.getFullYear()}-${twoDigits(now.getMonth() + 1)}-${twoDigits(now.getDate())}`;
-  },
 };

@@ -3,16 +3,14 @@ import { read, unread, type Parsed } from '../units/parsed.ts';
 import { quotedText } from '../units/quotedText.ts';
 import { valueOf, type Call } from './call.ts';
 import { choiceOf } from './choiceOf.ts';
-import type { Io } from './io.ts';
 import type { Option } from './option.ts';
 
-/** What pages are written as: the file, its kind, the paper, which way it lies, the day it bears. */
+/** What pages are written as: the file, its kind, the paper, which way it lies. */
 export interface PageOrder {
   readonly out: string;
   readonly ending: 'pdf' | 'svg';
   readonly paper: PaperName;
   readonly way: Orientation | null;
-  readonly date: string;
 }
 
 const paperNames = Object.keys(papers) as PaperName[];
@@ -25,18 +23,8 @@ const endingOf = (out: string): Parsed<PageOrder['ending']> => {
 
 const ways: readonly Orientation[] = ['portrait', 'landscape'];
 
-/** A day of the calendar: 2026-02-30 is none. */
-const dateOf = (call: Call, io: Io): Parsed<string> => {
-  const text = valueOf(call, 'date') ?? io.today();
-  const day = /^\d{4}-\d\d-\d\d$/.test(text) ? new Date(`${text}T00:00:00Z`) : null;
-  const stays = day !== null && !Number.isNaN(day.getTime()) && day.toISOString().startsWith(text);
-  return stays
-    ? read(text)
-    : unread(`--date: ${quotedText(text)}: expected a day such as 2026-11-25`);
-};
-
-/** What a call asks to be written; unread with one line for a file, paper, way or day that there is not. */
-export const pageOrderOf = (call: Call, io: Io): Parsed<PageOrder> => {
+/** What a call asks to be written; unread with one line for a file, paper or way that there is not. */
+export const pageOrderOf = (call: Call): Parsed<PageOrder> => {
   const out = valueOf(call, 'out') ?? '';
   const ending = endingOf(out);
   if (!ending.ok) return ending;
@@ -44,14 +32,11 @@ export const pageOrderOf = (call: Call, io: Io): Parsed<PageOrder> => {
   if (!paper.ok) return paper;
   const way = choiceOf(call, 'way', ways);
   if (!way.ok) return way;
-  const date = dateOf(call, io);
-  if (!date.ok) return date;
   return read({
     out,
     ending: ending.value,
     paper: paper.value ?? 'letter',
     way: way.value,
-    date: date.value,
   });
 };
 
@@ -62,5 +47,4 @@ export const pageOptions = (usual: string): readonly Option[] => [
   { ...option, name: 'out', value: 'FILE.pdf|.svg', needed: true, does: 'the file to write' },
   { ...option, name: 'paper', value: paperNames.join('|'), does: 'the paper; letter unless given' },
   { ...option, name: 'way', value: ways.join('|'), does: `how it lies; ${usual}` },
-  { ...option, name: 'date', value: 'YYYY-MM-DD', does: 'the day the file bears; else today' },
 ];

@@ -1,5 +1,5 @@
 import type { Page } from '../drawing/sheet/page.ts';
-import { pdfInfoFor } from '../exporters/pdf/pdfInfoFor.ts';
+import { pdfInfoFor, type PdfSet } from '../exporters/pdf/pdfInfoFor.ts';
 import { toPdf } from '../exporters/pdf/toPdf.ts';
 import { toSvg } from '../exporters/svg/toSvg.ts';
 import type { Site } from '../site/site.ts';
@@ -13,24 +13,22 @@ const svgNames = (out: string, count: number): string[] =>
     count === 1 ? out : out.replace(/(\.[^.]*)$/, `-${n + 1}$1`),
   );
 
-/** Pages of a site to be written, of which sort, and the saved text that they are of. */
-interface Written {
+/** Pages of a site to be written, of which sort, the saved text that they are of, the file that goes with them. */
+interface Written extends PdfSet {
   readonly pages: readonly Page[];
   readonly site: Site;
-  readonly siteText: string;
-  readonly sort: string;
 }
 
 /** Writes pages as one PDF or an SVG a page; gives the names of the files. */
 export const writePages = async (
-  { out, ending, date }: PageOrder,
-  { pages, site, siteText, sort }: Written,
+  { out, ending }: PageOrder,
+  { pages, site, ...set }: Written,
   io: Io,
 ): Promise<Parsed<readonly string[]>> => {
   if (ending === 'pdf') {
     const fonts = { regular: await io.readFont('regular'), bold: await io.readFont('bold') };
-    const info = pdfInfoFor(site, siteText, `${date}T00:00:00Z`, sort);
-    const file = await io.writeFile(out, toPdf(pages, fonts, info));
+    const bytes = await toPdf(pages, fonts, pdfInfoFor(site, set), set.file);
+    const file = await io.writeFile(out, bytes);
     return file.ok ? read([file.value]) : file;
   }
   const files: string[] = [];

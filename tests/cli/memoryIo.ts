@@ -2,7 +2,7 @@ import type { Io } from '../../src/cli/io.ts';
 import { nodeIo } from '../../src/cli/nodeIo.ts';
 import { read, unread } from '../../src/units/parsed.ts';
 
-/** A world in memory: files by path, what was printed, a clock that stands still. */
+/** A world in memory: files by path, what was printed. */
 export interface MemoryIo {
   readonly io: Io;
   readonly files: Map<string, string | Uint8Array>;
@@ -34,7 +34,6 @@ export const memoryIo = (files: Readonly<Record<string, string>> = {}): MemoryIo
     err: (text) => {
       printed.err += text;
     },
-    today: () => '2026-11-25',
   };
   return { io, files: kept, printed };
 };

@@ -42,7 +42,7 @@ const priceLines = ({ price, others, missing }: CustomerPrices): string[] => {
 };
 
 const run = async (call: Call, io: Io): Promise<Parsed<Answer>> => {
-  const order = pageOrderOf(call, io);
+  const order = pageOrderOf(call);
   if (!order.ok) return order;
   const drawn = await readDocument(io, call.places[0] ?? '-');
   if (!drawn.ok) return drawn;
@@ -57,7 +57,8 @@ const run = async (call: Call, io: Io): Promise<Parsed<Answer>> => {
   const { paper, way } = order.value;
   const lies = way === null ? {} : { orientation: way };
   const page = proposalPage(site, layout, { paper, ...lies, siteText, prices: told });
-  const written = { pages: [page], site, siteText, sort: 'Proposal' };
+  // whoever is handed it sees no more than the page
+  const written = { pages: [page], site, siteText, sort: 'Proposal', file: null } as const;
   const files = await writePages(order.value, written, io);
   if (!files.ok) return files;
   const check = checkValue(siteText);

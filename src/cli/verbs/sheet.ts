@@ -3,6 +3,7 @@ import { sheetSet } from '../../drawing/sheet/sheetSet.ts';
 import { layOutSite } from '../../engine/layOutSite.ts';
 import { surveyed } from '../../engine/survey/surveyed.ts';
 import { sheetText } from '../../site/sheetText.ts';
+import { siteFile } from '../../site/siteFile.ts';
 import { read, type Parsed } from '../../units/parsed.ts';
 import type { Call } from '../call.ts';
 import type { Io } from '../io.ts';
@@ -12,7 +13,7 @@ import type { Answer, Verb } from '../verb.ts';
 import { writePages } from '../writePages.ts';
 
 const run = async (call: Call, io: Io): Promise<Parsed<Answer>> => {
-  const order = pageOrderOf(call, io);
+  const order = pageOrderOf(call);
   if (!order.ok) return order;
   const drawn = await readDocument(io, call.places[0] ?? '-');
   if (!drawn.ok) return drawn;
@@ -22,7 +23,8 @@ const run = async (call: Call, io: Io): Promise<Parsed<Answer>> => {
   const { paper: size, way } = order.value;
   const lies = way === null ? {} : { orientation: way };
   const pages = sheetSet(site, layout, { paper: size, ...lies, siteText });
-  const files = await writePages(order.value, { pages, site, siteText, sort: 'Crew sheet' }, io);
+  const set = { sort: 'Crew sheet', siteText, file: siteFile(drawn.value) } as const;
+  const files = await writePages(order.value, { pages, site, ...set }, io);
   if (!files.ok) return files;
   const check = checkValue(siteText);
   const paper = pages[0]?.paper.label ?? '';

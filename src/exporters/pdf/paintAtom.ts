@@ -1,10 +1,11 @@
 import { GState, type jsPDF } from 'jspdf';
-import type { Atom, Fill, Stroke, Text } from '../../drawing/atom.ts';
+import type { Atom, Clip, Fill, Stroke, Text } from '../../drawing/atom.ts';
 import type { Palette } from '../../drawing/ink.ts';
 import { letterExtent, textBox } from '../../drawing/lettering/textBox.ts';
 import { textWidth } from '../../drawing/textWidth.ts';
 import { corners } from '../../geometry/orientedBox.ts';
 import { toDegrees } from '../../units/radians.ts';
+import { faces } from './faces.ts';
 import { tracePath } from './tracePath.ts';
 
 const pointsInInch = 72;
@@ -47,7 +48,7 @@ const paintText = (doc: jsPDF, text: Text, palette: Palette): void => {
   const back = { left: 0, middle: width / 2, right: width }[align];
   const down = baseline === 'middle' ? (letterExtent.capital / 2) * size : 0;
   const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
-  doc.setFont('Barlow', weight === 'bold' ? 'bold' : 'normal');
+  doc.setFont(faces[weight], 'normal');
   doc.setFontSize(size * pointsInInch);
   doc.setTextColor(palette[ink]);
   doc.text(text.text, at.x - back * cos + down * sin, at.y + back * sin + down * cos, {
@@ -56,8 +57,8 @@ const paintText = (doc: jsPDF, text: Text, palette: Palette): void => {
   });
 };
 
-/** Paints one atom on the current page of a PDF whose unit is the inch. */
-export const paintAtom = (doc: jsPDF, atom: Atom, palette: Palette): void => {
+/** Paints one atom on the current page of a PDF whose unit is the inch; `paintClip` paints clips. */
+export const paintAtom = (doc: jsPDF, atom: Exclude<Atom, Clip>, palette: Palette): void => {
   switch (atom.do) {
     case 'stroke':
       return paintStroke(doc, atom, palette);
@@ -65,12 +66,5 @@ export const paintAtom = (doc: jsPDF, atom: Atom, palette: Palette): void => {
       return paintFill(doc, atom, palette);
     case 'text':
       return paintText(doc, atom, palette);
-    case 'clip':
-      doc.saveGraphicsState();
-      tracePath(doc, atom.outline);
-      doc.clipEvenOdd();
-      doc.discardPath();
-      for (const inner of atom.atoms) paintAtom(doc, inner, palette);
-      doc.restoreGraphicsState();
   }
 };

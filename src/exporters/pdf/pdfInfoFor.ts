@@ -1,27 +1,33 @@
 import { checkValue } from '../../site/checkValue.ts';
 import type { Site } from '../../site/site.ts';
-import type { PdfInfo } from './pdfAssets.ts';
+import type { SiteFile } from '../../site/siteFile.ts';
+import { pdfDay } from './pdfDay.ts';
+import type { PdfInfo } from './pdfInfo.ts';
+
+/** A set of pages that becomes a PDF. */
+export interface PdfSet {
+  readonly sort: 'Crew sheet' | 'Order sheet' | 'Proposal';
+  /** The saved text that the check value on its pages is of. */
+  readonly siteText: string;
+  /** The site file that is attached; null for a set that is for others. */
+  readonly file: SiteFile | null;
+}
 
 /**
- * What the PDF of a crew sheet, or of another sort of set, says of itself. The id follows from the
- * sort, the saved text of the site and the moment alone, so that one state of a site made at one
- * moment gives one file wherever it is made.
- * @param created a moment in UTC such as `2026-03-09T14:05:00Z`.
+ * What the PDF of a set says of itself. All of it follows from the site and the sort: the day is that of
+ * the job, and no clock is asked, so that one state of a site gives one file wherever and whenever it is made.
  */
-export const pdfInfoFor = (
-  { job }: Site,
-  siteText: string,
-  created: string,
-  sort = 'Crew sheet',
-): PdfInfo => {
+export const pdfInfoFor = ({ job }: Site, { sort, siteText, file }: PdfSet): PdfInfo => {
   const check = checkValue(siteText);
-  const parts = ['1', '2', '3'].map((part) => checkValue(`${part} ${sort} ${created} ${siteText}`));
+  const whole = file?.text ?? siteText;
+  const parts = ['1', '2', '3'].map((part) => checkValue(`${part} ${sort} ${whole}`));
   const revision = job.revision.trim() === '' ? '' : `, revision ${job.revision.trim()}`;
   return {
     title: job.name.trim() || 'Site without a name',
     author: job.drawnBy.trim(),
     subject: `${sort}${revision}, check value ${check}`,
-    created,
+    keywords: ['fence', 'gates', sort.toLowerCase(), check],
+    day: pdfDay(job.date),
     id: [check, ...parts].join('').toLowerCase(),
   };
 };

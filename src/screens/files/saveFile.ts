@@ -1,9 +1,8 @@
-import { saveSite } from '../../site/saveSite.ts';
+import { siteFile } from '../../site/siteFile.ts';
 import type { Site } from '../../site/site.ts';
 import type { Underlay } from '../../site/underlay.ts';
 import type { Bench } from '../bench.ts';
 import { download } from './download.ts';
-import { fileStem } from './fileStem.ts';
 
 /** What a file does not have: pictures that are kept beside it; empty where it has all. */
 const without = ({ underlays, pictures }: Site): string => {
@@ -22,7 +21,7 @@ const without = ({ underlays, pictures }: Site): string => {
 export const saveFile = ({ site, session }: Bench): void => {
   const { history, drawn } = site.getState();
   const document = drawn(history.present.site);
-  const name = `${fileStem(document.job.name)}.site.json`;
-  download({ name, type: 'application/json', content: saveSite(document) });
+  const { name, text } = siteFile(document);
+  download({ name, type: 'application/json', content: text });
   session.setState({ say: `Saved ${name}${without(document)}` });
 };

@@ -6,7 +6,7 @@ import { loadParts } from '../../engine/loadLine.ts';
 import { toCsv } from '../../exporters/csv/toCsv.ts';
 import { useBench, useLayout, useSite } from '../bench.ts';
 import { download } from '../files/download.ts';
-import { fileStem } from '../files/fileStem.ts';
+import { fileStem } from '../../site/fileStem.ts';
 import { TableView } from '../TableView.tsx';
 import { Alternatives } from './alternatives/Alternatives.tsx';
 import { CountingFields } from './CountingFields.tsx';

@@ -2,7 +2,7 @@ import '../sheet/sheet.css';
 import { useId } from 'react';
 import type { CustomerPrices } from '../../engine/compare/customerPrices.ts';
 import type { Load } from '../../engine/load/load.ts';
-import { fileStem } from '../files/fileStem.ts';
+import { fileStem } from '../../site/fileStem.ts';
 import { makePdf } from '../sheet/makePdf.ts';
 import { PaperField } from '../sheet/PaperField.tsx';
 import { usePdfFile } from '../sheet/usePdfFile.ts';
@@ -37,7 +37,8 @@ export const Proposal = ({ load }: { readonly load: Load }) => {
     if (found === null) return;
     const { page, site, siteText } = found;
     const name = `${fileStem(site.job.name)}-proposal.pdf`;
-    await save(name, () => makePdf([page], site, siteText, 'Proposal'));
+    const set = { sort: 'Proposal', siteText, file: null } as const;
+    await save(name, () => makePdf({ pages: [page], site, ...set }));
   };
   return (
     <section aria-label="Proposal" className="stack">

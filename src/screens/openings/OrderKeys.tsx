@@ -7,7 +7,7 @@ import { sheetText } from '../../site/sheetText.ts';
 import { useBench, useLayout, useSession, useSite } from '../bench.ts';
 import { TickField } from '../fields/TickField.tsx';
 import { download } from '../files/download.ts';
-import { fileStem } from '../files/fileStem.ts';
+import { fileStem } from '../../site/fileStem.ts';
 import { makePdf } from '../sheet/makePdf.ts';
 import { PaperField } from '../sheet/PaperField.tsx';
 import { usePdfFile } from '../sheet/usePdfFile.ts';
@@ -30,7 +30,7 @@ export const OrderKeys = () => {
       const { paper, orientation } = sheet;
       const way = orientation === 'fitting' ? {} : { orientation };
       const pages = orderSheet(site, layout, { paper, ...way, siteText });
-      return makePdf(pages, site, siteText, 'Order sheet');
+      return makePdf({ pages, site, sort: 'Order sheet', siteText, file: null });
     });
   const saveCsv = () => {
     const content = toCsv('Part', orderRows(site, layout));

@@ -7,7 +7,7 @@ import type { Page } from '../../drawing/sheet/page.ts';
 import { toSvg } from '../../exporters/svg/toSvg.ts';
 import { useBench, useSite } from '../bench.ts';
 import { download } from '../files/download.ts';
-import { fileStem } from '../files/fileStem.ts';
+import { fileStem } from '../../site/fileStem.ts';
 import { useNear } from './useNear.ts';
 
 /** One page as it will be printed, as wide as there is room, painted while it is near. */

@@ -1,9 +1,10 @@
 import { holeTable } from '../../drawing/tables/holeTable.ts';
 import type { Page } from '../../drawing/sheet/page.ts';
 import { toCsv } from '../../exporters/csv/toCsv.ts';
+import { siteFile } from '../../site/siteFile.ts';
 import { useBench, useLayout, useSite } from '../bench.ts';
 import { download } from '../files/download.ts';
-import { fileStem } from '../files/fileStem.ts';
+import { fileStem } from '../../site/fileStem.ts';
 import { makePdf } from './makePdf.ts';
 import { usePdfFile } from './usePdfFile.ts';
 
@@ -14,12 +15,16 @@ interface Props {
 
 /** The crew sheet as files: the set as a PDF, the holes as a table. */
 export const SheetKeys = ({ pages, siteText }: Props) => {
-  const { session } = useBench();
+  const { session, site: documents } = useBench();
   const site = useSite();
   const layout = useLayout();
   const { busy, save } = usePdfFile();
   const stem = fileStem(site.job.name);
-  const savePdf = () => save(`${stem}-crew-sheet.pdf`, () => makePdf(pages, site, siteText));
+  const savePdf = () =>
+    save(`${stem}-crew-sheet.pdf`, () => {
+      const file = siteFile(documents.getState().drawn(site));
+      return makePdf({ pages, site, sort: 'Crew sheet', siteText, file });
+    });
   const saveCsv = () => {
     const tables = Object.values(layout.lines).map((line) => holeTable(line, layout, site));
     const content = toCsv('Fence line', tables);

@@ -3,7 +3,7 @@ import type { StakesBy } from '../../exporters/csv/stakesToCsv.ts';
 import type { Site } from '../../site/site.ts';
 import { read, type Parsed } from '../../units/parsed.ts';
 import type { Download } from '../files/download.ts';
-import { fileStem } from '../files/fileStem.ts';
+import { fileStem } from '../../site/fileStem.ts';
 
 /** What can be taken out for other programs. */
 export type TakeOutKind = 'DXF' | 'GeoJSON' | 'stakes';

@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { pageAtoms } from '../../../src/drawing/sheet/pageAtoms.ts';
 import { sheetSet } from '../../../src/drawing/sheet/sheetSet.ts';
-import type { PdfInfo } from '../../../src/exporters/pdf/pdfAssets.ts';
+import type { PdfInfo } from '../../../src/exporters/pdf/pdfInfo.ts';
 import { toPdf } from '../../../src/exporters/pdf/toPdf.ts';
+import { siteFile } from '../../../src/site/siteFile.ts';
 import { sampleYards } from '../../drawing/sampleYards.ts';
 import { textsOf } from '../../drawing/textsOf.ts';
 import { readPdf } from './readPdf.ts';
@@ -12,7 +13,8 @@ const info: PdfInfo = {
   title: 'Sample',
   author: '',
   subject: 'Crew sheet',
-  created: '2026-03-09T14:05:00Z',
+  keywords: ['fence'],
+  day: 'D:20260309',
   id: '0123456789abcdef0123456789abcdef',
 };
 
@@ -24,10 +26,10 @@ const wordsOf = (texts: readonly string[]): string[] =>
 
 describe.each(sampleYards)('the PDF of $name', ({ site, layout, text }) => {
   const pages = sheetSet(site, layout, { paper: 'tabloid', siteText: text });
-  const made = () => toPdf(pages, sheetFonts, info);
+  const made = () => toPdf(pages, sheetFonts, info, siteFile(site));
 
   it('[X1] holds every word of every page once, and no other', async () => {
-    const { pages: read } = await readPdf(made());
+    const { pages: read } = await readPdf(await made());
     expect(read).toHaveLength(pages.length);
     pages.forEach((page, n) => {
       const { paper } = page;
@@ -40,7 +42,7 @@ describe.each(sampleYards)('the PDF of $name', ({ site, layout, text }) => {
     });
   });
 
-  it('[X2] is the same to the byte when it is made again', () => {
-    expect(Buffer.from(made()).equals(Buffer.from(made()))).toBe(true);
+  it('[X2] is the same to the byte when it is made again', async () => {
+    expect(Buffer.from(await made()).equals(Buffer.from(await made()))).toBe(true);
   });
 });

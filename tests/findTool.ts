@@ -1,7 +1,6 @@
 import { execFileSync } from 'node:child_process';
 import { existsSync } from 'node:fs';
 import { delimiter, join } from 'node:path';
-import { chromium } from '@playwright/test';
 
 const onPath = (name: string): string | null =>
   (process.env['PATH'] ?? '')
@@ -14,8 +13,11 @@ const install = (debian: string): void => {
   if (process.getuid?.() !== 0 || onPath('apt-get') === null) return;
   const quiet = { stdio: 'ignore', env: { ...process.env, DEBIAN_FRONTEND: 'noninteractive' } };
   try {
-    execFileSync('apt-get', ['update'], quiet as object);
-    execFileSync('apt-get', ['install', '-y', '--no-install-recommends', debian], quiet as object);
+    // tests run side by side, and one package is installed at a time
+    const wait = ['-o', 'DPkg::Lock::Timeout=300'];
+    execFileSync('apt-get', [...wait, 'update'], quiet as object);
+    const chosen = ['install', '-y', '--no-install-recommends', debian];
+    execFileSync('apt-get', [...wait, ...chosen], quiet as object);
   } catch {
     // the caller says in one line what is missing
   }
@@ -30,32 +32,3 @@ export const findTool = (name: string, debian: string): string => {
   if (installed !== null) return installed;
   throw new Error(`the tests need ${name}: install the Debian package ${debian} or its like`);
 };
-
-const ownBrowser = (): string | null => {
-  const file = chromium.executablePath();
-  return existsSync(file) ? file : null;
-};
-
-/**
- * A Chromium for the tests, in this order: the file named by LATHLINE_CHROMIUM, Playwright's own
- * where it is installed, the system's, else installed as root on Debian, else one clear line.
- */
-export const findChromium = (): string => {
-  const named = process.env['LATHLINE_CHROMIUM'];
-  if (named !== undefined && named !== '') {
-    if (existsSync(named)) return named;
-    throw new Error(`LATHLINE_CHROMIUM names ${named}: expected a Chromium there`);
-  }
-  return ownBrowser() ?? findTool('chromium', 'chromium');
-};
-
-/** How the tests start it: no sandbox as root, no traffic of its own. */
-export const browserFlags = [
-  '--no-sandbox',
-  '--disable-gpu',
-  '--disable-quic',
-  '--no-first-run',
-  '--disable-background-networking',
-  '--disable-component-update',
-  '--disable-sync',
-];

@@ -1,3 +1,4 @@
+/** Letters at most: a folder's path has room beside it. */
 const longest = 60;
 
 /** A job's name as the beginning of a file name: letters, digits and hyphens; `yard` for none. */
@@ -7,7 +8,7 @@ export const fileStem = (name: string): string => {
     .replace(/\p{M}/gu, '')
     .toLowerCase()
     .replace(/[^\p{L}\p{N}]+/gu, '-')
-    .slice(0, longest)
     .replace(/^-+|-+$/g, '');
-  return stem === '' ? 'yard' : stem;
+  const cut = [...stem].slice(0, longest).join('').replace(/-+$/, '');
+  return cut === '' ? 'yard' : cut;
 };

@@ -1,0 +1,52 @@
+import { ParseSpeeds, PDFDocument } from 'pdf-lib';
+import type { Page } from '../../../drawing/sheet/page.ts';
+import type { SiteFile } from '../../../site/siteFile.ts';
+import type { Role } from '../paintPage.ts';
+import type { PdfInfo } from '../pdfInfo.ts';
+import { addBookmarks } from './addBookmarks.ts';
+import { addLayers } from './addLayers.ts';
+import { addLinks } from './addLinks.ts';
+import { addStructure } from './addStructure.ts';
+import { attachFile } from './attachFile.ts';
+import { nameFonts } from './nameFonts.ts';
+import { setProperties } from './setProperties.ts';
+
+/** What pages have besides what is painted on them. */
+export interface Finish {
+  readonly pages: readonly Page[];
+  /** What each mark is, by page and number. */
+  readonly roles: readonly (readonly Role[])[];
+  readonly info: PdfInfo;
+  readonly file: SiteFile | null;
+}
+
+/**
+ * Painted pages as a whole PDF: with properties, layers, bookmarks, links, a structure and the file that is
+ * attached. No clock is asked and nothing is drawn by lot.
+ */
+export const finishPdf = async (
+  painted: ArrayBuffer,
+  { pages, roles, info, file }: Finish,
+): Promise<Uint8Array> => {
+  const doc = await PDFDocument.load(painted, {
+    updateMetadata: false,
+    parseSpeed: ParseSpeeds.Fastest,
+  });
+  setProperties(doc, info);
+  nameFonts(doc);
+  const used = pages.flatMap(({ layers }) => layers.filter(({ atoms }) => atoms.length > 0));
+  addLayers(doc, new Set(used.map((layer) => layer.name)));
+  const titles = pages.map(({ title }) => title);
+  addBookmarks(doc, titles);
+  const links = addLinks(doc, pages);
+  addStructure(
+    doc,
+    titles.map((title, n) => ({ title, roles: roles[n] ?? [], links: links[n] ?? [] })),
+  );
+  if (file !== null) attachFile(doc, file, info.day);
+  return doc.save({
+    addDefaultPage: false,
+    updateFieldAppearances: false,
+    objectsPerTick: Number.POSITIVE_INFINITY,
+  });
+};
