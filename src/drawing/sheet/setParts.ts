@@ -7,6 +7,7 @@ import { loadSection } from './sections/loadSection.ts';
 import { measuredSection } from './sections/measuredSection.ts';
 import { openingsSection } from './sections/openingsSection.ts';
 import { structureSection } from './sections/structureSection.ts';
+import { tiesSection } from './sections/tiesSection.ts';
 import { townRulesSection } from './sections/townRulesSection.ts';
 
 /** Who a set is printed for: each gets the cover, the plan, the flags, the cautions, and what is theirs. */
@@ -28,6 +29,7 @@ export const flagsPart = 'Flags';
 export const setParts: readonly SetPart[] = [
   { name: 'Openings', in: ['office', 'crew'], stacks: openingsSection },
   { name: 'Tapes and holes', in: ['crew'], stacks: holesSection },
+  { name: 'Ties', in: ['crew'], stacks: tiesSection },
   { name: 'Load list', in: ['office', 'crew'], stacks: loadSection },
   { name: flagsPart, in: readers, stacks: flagsSection },
   { name: 'Measuring', in: ['office', 'crew'], stacks: measuredSection },

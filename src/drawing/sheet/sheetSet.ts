@@ -140,7 +140,7 @@ function* draftsOf(
 
 /**
  * The whole crew sheet, as many pages as it needs, each with its title block: a cover, the plan, its parts
- * where the whole is small, then what the reader needs of openings, tapes with the holes, load list,
+ * where the whole is small, then what the reader needs of openings, tapes with the holes, ties, load list,
  * flags, how the plan was measured, structure, rules of towns, notes and cautions; for a rep also the
  * page for the customer. Says between its sheets how much is done.
  */

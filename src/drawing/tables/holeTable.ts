@@ -8,6 +8,7 @@ import type { LengthStyle } from '../../units/lengthStyle.ts';
 import { openingText } from '../opening/openingText.ts';
 import { runName } from '../plan/runName.ts';
 import { pipeSize } from '../../units/pipeSize.ts';
+import { postWord } from './postWord.ts';
 import { shortStyle } from './shortStyle.ts';
 import { standRows } from './standRows.ts';
 import type { Column, Table } from './table.ts';
@@ -23,23 +24,6 @@ const columns: readonly Column[] = [
   { heading: 'Above ground', align: 'right', share: 1 },
   { heading: 'Post length', align: 'right', share: 1 },
 ];
-
-const kinds: Readonly<Record<Post['kind'], string>> = {
-  end: 'end',
-  wall: 'end at the wall',
-  corner: 'corner',
-  junction: 'where lines meet',
-  gate: 'gate',
-  bend: 'line, at a bend',
-  line: 'line',
-  pull: 'pull',
-  roller: 'roller',
-  'hold-open': 'hold-open',
-  stop: 'stop',
-};
-
-const what = ({ kind, gates }: Post): string =>
-  gates.length > 0 && kind !== 'gate' ? `${kinds[kind]}, gate` : kinds[kind];
 
 /** The opening that a post is set by, where the space before it is a gate. */
 const hold = (before: Space | undefined, { gates }: Layout, style: LengthStyle): string => {
@@ -86,7 +70,7 @@ const rowsOf = (run: Run, layout: Layout, site: Site): string[][] => {
       [
         name,
         post.tag,
-        `${what(post)}${hold(between[n - 1], layout, style)}`,
+        `${postWord(post)}${hold(between[n - 1], layout, style)}`,
         formatLength(reading, style),
         from,
         pipeSize(post.od, style),

@@ -139,11 +139,11 @@ describe('sheetSet', () => {
       '2 Plan',
       '3 Openings, tapes and holes',
       '4 Tapes and holes',
-      '5 Tapes and holes, load list',
-      '6 Load list, flags, structure, cautions',
-      '7 Cautions',
+      '5 Tapes and holes, ties, load list',
+      '6 Load list',
+      '7 Load list, flags, structure, cautions',
     ]);
-    expect(wordsOf(pages.slice(5, 6)).replaceAll(' | ', ' ')).toContain(
+    expect(wordsOf(pages.slice(6, 7)).replaceAll(' | ', ' ')).toContain(
       'Load list, flags, structure, cautions',
     );
   });

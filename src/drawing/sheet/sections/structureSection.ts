@@ -8,8 +8,8 @@ import { structureTable } from '../../tables/structureTable.ts';
 import type { Stack } from '../flow/block.ts';
 import { heading } from '../flow/heading.ts';
 import { layTable } from '../flow/layTable.ts';
-import { paragraph } from '../flow/paragraph.ts';
 import { loose } from '../flow/stacks.ts';
+import { unbroken } from '../flow/unbroken.ts';
 
 const groundText = ({ soil, isolated }: Site['conditions']): string =>
   `${soil === null ? `Ground: nobody has said; counted as ${weakestSoil.label}` : `Ground: ${soil}, as told`}${isolated ? ', in wind twice its lateral figures since half an inch of movement does no harm' : ''} (${weakestSoil.source.text}).`;
@@ -35,7 +35,7 @@ export const structureSection = (site: Site, layout: Layout, width: number): Sta
   const braces = bracingTexts(site, layout);
   if (!told && leaves.length === 0 && braces.length === 0) return [];
   const texts = [...leaves, ...braces, ...(told ? [groundText(site.conditions), disclaimer] : [])];
-  const said = texts.flatMap((text) => paragraph(text, width));
+  const said = texts.flatMap((text) => unbroken(text, width));
   const head = loose(heading('Structure', width), said, 0.3);
   return told ? [head, layTable(table, width)] : [head];
 };
