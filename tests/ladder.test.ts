@@ -30,6 +30,7 @@ const doors: Record<string, readonly string[]> = {
   jspdf: ['exporters'],
   'pdf-lib': ['exporters', 'importers'],
   '@tarikjabiri/dxf': ['exporters'],
+  '@resvg/resvg-wasm': ['exporters', 'screens', 'cli'],
   dxf: ['importers'],
   zustand: ['store'],
   idb: ['store'],

@@ -10,6 +10,8 @@ export interface Io {
   readonly writeFile: (path: string, content: string | Uint8Array) => Promise<Parsed<string>>;
   /** The bytes of the two weights of the lettering that a PDF embeds. */
   readonly readFont: (weight: 'regular' | 'bold') => Promise<Uint8Array>;
+  /** The bytes of what rasters a page for a PNG. */
+  readonly readRaster: () => Promise<Uint8Array>;
   readonly out: (text: string) => void;
   readonly err: (text: string) => void;
 }

@@ -14,6 +14,8 @@ const fonts = {
   bold: '@expo-google-fonts/barlow/600SemiBold/Barlow_600SemiBold.ttf',
 };
 
+const raster = '@resvg/resvg-wasm/index_bg.wasm';
+
 const codeOf = (fault: unknown): string =>
   fault instanceof Error && 'code' in fault ? String(fault.code) : String(fault);
 
@@ -113,6 +115,7 @@ export const nodeIo: Io = {
   readBytes,
   writeFile: writeWhole,
   readFont: async (weight) => new Uint8Array(await readFile(require.resolve(fonts[weight]))),
+  readRaster: async () => new Uint8Array(await readFile(require.resolve(raster))),
   out: (text) => process.stdout.write(text),
   err: (text) => process.stderr.write(text),
 };

@@ -9,7 +9,7 @@ export interface MemoryIo {
   readonly printed: { out: string; err: string };
 }
 
-/** Only the fonts come from the disk. */
+/** Only the fonts and what rasters come from the disk. */
 export const memoryIo = (files: Readonly<Record<string, string>> = {}): MemoryIo => {
   const kept = new Map<string, string | Uint8Array>(Object.entries(files));
   const printed = { out: '', err: '' };
@@ -28,6 +28,7 @@ export const memoryIo = (files: Readonly<Record<string, string>> = {}): MemoryIo
       return read(path);
     },
     readFont: nodeIo.readFont,
+    readRaster: nodeIo.readRaster,
     out: (text) => {
       printed.out += text;
     },

@@ -1,47 +1,15 @@
-import { checkValue } from '../../site/checkValue.ts';
-import { sheetSet } from '../../drawing/sheet/sheetSet.ts';
-import { layOutSite } from '../../engine/layOutSite.ts';
-import { surveyed } from '../../engine/survey/surveyed.ts';
-import { sheetText } from '../../site/sheetText.ts';
-import { siteFile } from '../../site/siteFile.ts';
-import { read, type Parsed } from '../../units/parsed.ts';
-import type { Call } from '../call.ts';
-import type { Io } from '../io.ts';
 import { pageOptions, pageOrderOf } from '../pageOrder.ts';
-import { readDocument } from '../readSite.ts';
-import type { Answer, Verb } from '../verb.ts';
-import { writePages } from '../writePages.ts';
+import type { Verb } from '../verb.ts';
+import { writeSheet } from '../writeSheet.ts';
 
-const run = async (call: Call, io: Io): Promise<Parsed<Answer>> => {
-  const order = pageOrderOf(call);
-  if (!order.ok) return order;
-  const drawn = await readDocument(io, call.places[0] ?? '-');
-  if (!drawn.ok) return drawn;
-  const { site } = surveyed(drawn.value, null);
-  const layout = layOutSite(site);
-  const siteText = sheetText(drawn.value);
-  const { paper: size, way } = order.value;
-  const lies = way === null ? {} : { orientation: way };
-  const pages = sheetSet(site, layout, { paper: size, ...lies, siteText });
-  const set = { sort: 'Crew sheet', siteText, file: siteFile(drawn.value) } as const;
-  const files = await writePages(order.value, { pages, site, ...set }, io);
-  if (!files.ok) return files;
-  const check = checkValue(siteText);
-  const paper = pages[0]?.paper.label ?? '';
-  const text = [
-    `${files.value.join(', ')}: ${pages.length} page${pages.length === 1 ? '' : 's'}, ${paper}, check value ${check}`,
-    ...pages.map(({ title }) => `  ${title}`),
-  ];
-  const json = { files: files.value, paper, check, pages: pages.map(({ title }) => title) };
-  const stopped = layout.flags.some(({ level }) => level === 'stop');
-  return read({ text: text.join('\n'), json, stopped });
-};
-
-/** `sheet`: the crew sheet as a PDF, or page by page as SVG; the same pages as on the screen. */
+/** `sheet`: the crew sheet as a PDF, or page by page as SVG or PNG; the same pages as on the screen. */
 export const sheet: Verb = {
   name: 'sheet',
   does: 'prints the crew sheet',
   places: ['SITE'],
   options: pageOptions('else the larger plan'),
-  run,
+  run: async (call, io) => {
+    const order = pageOrderOf(call);
+    return order.ok ? writeSheet(call.places[0] ?? '-', order.value, io) : order;
+  },
 };

@@ -1,5 +1,4 @@
-/** Spreadsheets run a cell that begins so as a formula; one that is kept from it already begins so too. */
-const startsFormula = /^'*[=+\-@\t\r]/;
+import { startsFormula } from './startsFormula.ts';
 
 const cell = (text: string | number): string => {
   // a number is none that a spreadsheet would run

@@ -4,18 +4,22 @@ import { letterExtent } from '../../drawing/lettering/textBox.ts';
 import { textWidth } from '../../drawing/textWidth.ts';
 import type { Outline, Step } from '../../drawing/outline.ts';
 import { palettes } from '../../drawing/palettes.ts';
-import { pageAtoms } from '../../drawing/sheet/pageAtoms.ts';
 import type { Page } from '../../drawing/sheet/page.ts';
 import { toDegrees } from '../../units/radians.ts';
 
 /** Four decimals of an inch are a fortieth of the thinnest line. */
 const n4 = (value: number): string => String(Number(value.toFixed(4)));
 
+/** What XML 1.0 has no place for, escaped or not: controls, halves of pairs, and two that are none. */
+const unfit = /[^\t\n\r\u0020-\ud7ff\ue000-\ufffd\u{10000}-\u{10ffff}]/gu;
+
 const escaped = (text: string): string =>
-  text.replace(
-    /[&<>"]/g,
-    (sign) => ({ '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;' })[sign] ?? sign,
-  );
+  text
+    .replace(unfit, '?')
+    .replace(
+      /[&<>"]/g,
+      (sign) => ({ '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;' })[sign] ?? sign,
+    );
 
 type ArcStep = Extract<Step, { go: 'arc' }>;
 
@@ -85,16 +89,34 @@ const elements = (atoms: readonly Atom[], palette: Palette, name: string): strin
     }
   });
 
-/** One page as an SVG document at its true size. Letters name the font Barlow; it is not embedded. */
-export const toSvg = (page: Page): string => {
+/** The layers of a page as groups in their order; one name that comes again is numbered. */
+const groups = ({ layers }: Page, palette: Palette): string[] =>
+  layers.map(({ name, atoms }, n) => {
+    const before = layers.slice(0, n).filter((other) => other.name === name).length;
+    const id = before === 0 ? name : `${name}-${before + 1}`;
+    return `<g id="${id}" data-layer="${name}">\n${elements(atoms, palette, `clip-${n}`).join('\n')}\n</g>`;
+  });
+
+/**
+ * One page as an SVG document at its true size, or as large as `pixels` to be rastered; each of its
+ * layers is a group that says which. Letters name the font Barlow; it is not embedded.
+ */
+export const toSvg = (
+  page: Page,
+  pixels?: { readonly width: number; readonly height: number },
+): string => {
   const { width, height } = page.paper;
-  const size = `width="${n4(width)}in" height="${n4(height)}in" viewBox="0 0 ${n4(width)} ${n4(height)}"`;
+  const box = `viewBox="0 0 ${n4(width)} ${n4(height)}"`;
+  const size =
+    pixels === undefined
+      ? `width="${n4(width)}in" height="${n4(height)}in" ${box}`
+      : `width="${pixels.width}" height="${pixels.height}" ${box} preserveAspectRatio="none"`;
   const palette = palettes.paper;
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" ${size} font-family="Barlow, sans-serif" stroke-linejoin="round">`,
     `<title>${escaped(page.title)}</title>`,
     `<rect width="${n4(width)}" height="${n4(height)}" fill="${palette.paper}"/>`,
-    ...elements(pageAtoms(page), palette, 'clip'),
+    ...groups(page, palette),
     '</svg>\n',
   ].join('\n');
 };

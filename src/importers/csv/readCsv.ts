@@ -1,3 +1,4 @@
+import { startsFormula } from '../../exporters/csv/startsFormula.ts';
 import { read, unread, type Parsed } from '../../units/parsed.ts';
 import { quotedText } from '../../units/quotedText.ts';
 
@@ -20,7 +21,8 @@ const named: Readonly<Record<CsvDelimiter, string>> = {
   '\t': 'tab',
 };
 
-const kept = (text: string): string => (/^'+[=+\-@\t\r]/.test(text) ? text.slice(1) : text);
+const kept = (text: string): string =>
+  text.startsWith("'") && startsFormula.test(text.slice(1)) ? text.slice(1) : text;
 
 const linesIn = (text: string): number => text.split(/\r\n|\r|\n/).length - 1;
 

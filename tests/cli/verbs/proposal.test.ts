@@ -90,7 +90,10 @@ describe('lath proposal', { timeout: 60_000 }, () => {
 
   it.each([
     [['yard'], '--out is missing: expected --out FILE.pdf|.svg'],
-    [['yard', '--out', 'p.doc'], '--out: “p.doc”: expected a file name that ends in .pdf or .svg'],
+    [
+      ['yard', '--out', 'p.doc'],
+      '--out: “p.doc”: expected a file name that ends in .pdf, .svg or .png',
+    ],
     [['yard', '--out', 'p.pdf', '--prices', 'none.csv'], 'none.csv: no such file'],
     [['yard', '--out', 'p.pdf', '--prices', 'yard'], 'yard: line 1: expected a header with the'],
   ])('[K2] %j is refused in one line, and nothing is written', async (args, reason) => {

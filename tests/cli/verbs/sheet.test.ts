@@ -3,6 +3,7 @@ import { papers } from '../../../src/drawing/sheet/papers.ts';
 import type { Layout } from '../../../src/engine/layout.ts';
 import { formatLength } from '../../../src/units/formatLength.ts';
 import { readPdf } from '../../exporters/pdf/readPdf.ts';
+import { readPng } from '../../exporters/png/readPng.ts';
 import { changed } from '../changed.ts';
 import { lath, type Said } from '../lath.ts';
 import { sampleSite } from '../sampleSites.ts';
@@ -48,6 +49,20 @@ describe('lath sheet', { timeout: 60_000 }, () => {
       expect(texts).toContain(formatLength(length, style));
     }
     expect(texts).toContain(told.check);
+  });
+
+  it('[C21] writes a PNG a page at the resolution that is asked for, the same bytes again', async () => {
+    const made = () => lath(['sheet', 'yard', '--out', 'y.png', '--dpi', '72', '--json'], yard);
+    const [said, again] = [await made(), await made()];
+    expect(said.err).toBe('');
+    const { files, pages } = JSON.parse(said.out) as { files: string[]; pages: string[] };
+    expect(files).toEqual(pages.map((_, n) => `y-${n + 1}.png`));
+    for (const name of files) {
+      const bytes = bytesOf(said, name);
+      const { width, height } = readPng(bytes);
+      expect([width, height].toSorted((a, b) => a - b)).toEqual([612, 792]);
+      expect(Buffer.from(bytes).equals(bytesOf(again, name))).toBe(true);
+    }
   });
 
   it('[K10] the same site and paper give the same bytes on any day; another day of the job others', async () => {

@@ -1,0 +1,14 @@
+const table = Uint32Array.from({ length: 256 }, (_, n) => {
+  let value = n;
+  for (let bit = 0; bit < 8; bit += 1) {
+    value = value & 1 ? 0xedb88320 ^ (value >>> 1) : value >>> 1;
+  }
+  return value;
+});
+
+/** The check sum of a chunk of a PNG: CRC-32 as ISO 3309 has it (PNG specification, annex D). */
+export const crc32 = (bytes: Uint8Array): number => {
+  let sum = 0xffffffff;
+  for (const byte of bytes) sum = (table[(sum ^ byte) & 0xff] ?? 0) ^ (sum >>> 8);
+  return (sum ^ 0xffffffff) >>> 0;
+};
