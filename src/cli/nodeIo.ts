@@ -4,6 +4,7 @@ import { createRequire } from 'node:module';
 import { dirname, resolve } from 'node:path';
 import { read, unread, type Parsed } from '../units/parsed.ts';
 import type { Io } from './io.ts';
+import { textOf } from './textOf.ts';
 
 /** The most that is read of one file, in bytes: a site of thousands of legs takes a tenth of it. */
 export const mostBytes = 32 * 1024 * 1024;
@@ -37,15 +38,6 @@ const said = (path: string, fault: unknown): Parsed<never> => {
   return unread(`${path}: ${why[code] ?? code}`);
 };
 
-/** UTF-8 text in whole; a stray byte is refused, not replaced. */
-const asText = (path: string, bytes: Uint8Array): Parsed<string> => {
-  try {
-    return read(new TextDecoder('utf-8', { fatal: true }).decode(bytes));
-  } catch {
-    return unread(`${path}: it is not text: expected a file of text`);
-  }
-};
-
 const tooLong = (path: string): Parsed<never> =>
   unread(`${path}: it is over ${mostBytes / 1024 / 1024} MB: expected a smaller file`);
 
@@ -75,7 +67,7 @@ const readBytes = async (path: string): Promise<Parsed<Uint8Array>> => {
 
 const readText = async (path: string): Promise<Parsed<string>> => {
   const bytes = await readBytes(path);
-  return bytes.ok ? asText(path === '-' ? 'standard input' : path, bytes.value) : bytes;
+  return bytes.ok ? textOf(path === '-' ? 'standard input' : path, bytes.value) : bytes;
 };
 
 const isDirectory = async (path: string): Promise<boolean> => {

@@ -12,7 +12,7 @@ export interface Said {
 /** Calls the command line over files in memory. */
 export const lath = async (
   args: readonly string[],
-  files: Readonly<Record<string, string>> = {},
+  files: Readonly<Record<string, string | Uint8Array>> = {},
 ): Promise<Said> => {
   const world = memoryIo(files);
   const code = await runLath(args, world.io);

@@ -10,7 +10,7 @@ export interface MemoryIo {
 }
 
 /** Only the fonts and what rasters come from the disk. */
-export const memoryIo = (files: Readonly<Record<string, string>> = {}): MemoryIo => {
+export const memoryIo = (files: Readonly<Record<string, string | Uint8Array>> = {}): MemoryIo => {
   const kept = new Map<string, string | Uint8Array>(Object.entries(files));
   const printed = { out: '', err: '' };
   const io: Io = {

@@ -42,7 +42,7 @@ export const FileKeys = ({ onOpened }: Props) => {
         ref={chooser}
         className="unseen"
         type="file"
-        accept=".json,application/json"
+        accept=".json,application/json,.pdf,application/pdf"
         aria-label="Site file to open"
         tabIndex={-1}
         onChange={(event) => {

@@ -1,7 +1,8 @@
 import { fileKind } from '../../importers/fileKind.ts';
 import type { Bench } from '../bench.ts';
-import { bringPicture, isPicture } from '../pictures/bringPicture.ts';
+import { bringPicture, isPdf, isPicture } from '../pictures/bringPicture.ts';
 import { openFile } from './openFile.ts';
+import { openSheet } from './openSheet.ts';
 
 /** What says that a JSON text is a site of ours, or GeoJSON; a site says so somewhere in it. */
 const ours = /"format"\s*:\s*"lathline site"/;
@@ -19,11 +20,15 @@ const isGeoJson = async (file: File): Promise<boolean> => {
 };
 
 /**
- * A file that was chosen or dropped anywhere: a picture or a PDF comes under the drawing, a site file is
- * opened, one of another program waits on the sheet that brings it in.
+ * A file that was chosen or dropped anywhere: a site file is opened, and so is a PDF that carries one; a
+ * picture or another PDF comes under the drawing, a file of another program waits on the sheet that brings it
+ * in.
  */
 export const takeFile = async (bench: Bench, file: File): Promise<void> => {
-  if (await isPicture(file)) return bringPicture(bench, file);
+  if (await isPicture(file)) {
+    if ((await isPdf(file)) && (await openSheet(bench, file))) return;
+    return bringPicture(bench, file);
+  }
   const kind = fileKind(file.name);
   if (kind.ok && (kind.value !== 'geojson' || (await isGeoJson(file)))) {
     bench.bring.setState(file, true);

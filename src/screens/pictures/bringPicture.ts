@@ -21,6 +21,10 @@ export const isPicture = async (file: File): Promise<boolean> =>
   /\.(jpe?g|png|webp|pdf|heic|heif|gif|tiff?|bmp)$/i.test(file.name) ||
   (await kindOf(file)) !== null;
 
+/** Whether a file is a PDF, by its bytes. */
+export const isPdf = async (file: File): Promise<boolean> =>
+  (await kindOf(file)) === 'application/pdf';
+
 /** The name of a file without its ending. */
 const stem = (name: string): string => name.replace(/\.[A-Za-z0-9]{1,5}$/, '');
 
@@ -33,7 +37,7 @@ export const bringPicture = async (bench: Bench, file: File): Promise<void> => {
   const refuse = (why: string) =>
     session.setState({ say: `${file.name}: ${why}; the drawing is as it was` });
   if (file.size > mostBytes) return refuse('too large a file, expected at most 200 MB');
-  if ((await kindOf(file)) === 'application/pdf') {
+  if (await isPdf(file)) {
     page.setState(file, true);
     return;
   }

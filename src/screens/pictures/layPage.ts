@@ -1,3 +1,4 @@
+import { quotedText } from '../../units/quotedText.ts';
 import type { Bench } from '../bench.ts';
 import { layPicture } from './layPicture.ts';
 import type { OpenPdf } from './openPdf.ts';
@@ -10,6 +11,12 @@ export interface Page {
   readonly n: number;
 }
 
+/** What a PDF carries does not come under the drawing. */
+const leftOut = ([first = '', ...more]: readonly string[]): string =>
+  more.length === 0
+    ? `the file in it, ${quotedText(first)}, is left out`
+    : `the ${more.length + 1} files in it are left out`;
+
 /** Draws a page of a PDF and lays it under the drawing; one line where that cannot be, else null. */
 export const layPage = async (bench: Bench, { file, pdf, n }: Page): Promise<string | null> => {
   const refused = (why: string) => `${file.name}: ${why}; the drawing is as it was`;
@@ -20,6 +27,11 @@ export const layPage = async (bench: Bench, { file, pdf, n }: Page): Promise<str
   if (!taken.ok) return refused(taken.reason);
   const name = file.name.replace(/\.pdf$/i, '');
   const label = pdf.pages === 1 ? name : `${name}, page ${n}`;
-  await layPicture(bench, { file: file.name, label, taken: taken.value });
+  await layPicture(bench, {
+    file: file.name,
+    label,
+    taken: taken.value,
+    ...(pdf.files.length === 0 ? {} : { note: leftOut(pdf.files) }),
+  });
   return null;
 };

@@ -14,6 +14,8 @@ export interface Named {
   readonly file: string;
   readonly label: string;
   readonly taken: Taken;
+  /** What else is to be said of the file. */
+  readonly note?: string;
 }
 
 /** A label of the document has 200 characters at most. */
@@ -66,7 +68,7 @@ const added = async (
  */
 export const layPicture = async (bench: Bench, named: Named): Promise<void> => {
   const { site, session, pictures } = bench;
-  const { file, taken } = named;
+  const { file, taken, note = '' } = named;
   const say = (line: string) => session.setState({ say: `${file}: ${line}` });
   const [there] = showing(site.getState().history.present.site, taken.id);
   const missed = there !== undefined && pictures.shown.getState().get(there)?.shown.is !== 'here';
@@ -79,5 +81,10 @@ export const layPicture = async (bench: Bench, named: Named): Promise<void> => {
   const { fault, beside } = await added(bench, named);
   if (fault !== null) return say(`${fault}; the drawing is as it was`);
   const lines = [beside, unkept ?? ''].filter((line) => line !== '');
-  say(lines.length > 0 ? lines.join('; ') : 'under the drawing. Say how large it is by two points');
+  const told = note === '' ? '' : `; ${note}`;
+  say(
+    lines.length > 0
+      ? `${lines.join('; ')}${told}`
+      : `under the drawing${told}. Say how large it is by two points`,
+  );
 };

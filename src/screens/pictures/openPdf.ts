@@ -7,6 +7,8 @@ import { PdfParts } from './pdfParts.ts';
 /** A PDF that was opened: its pages can be drawn, counted from 1. */
 export interface OpenPdf {
   readonly pages: number;
+  /** The names of the files that it carries. */
+  readonly files: readonly string[];
   /** A page so large that its longer side has `longest` pixels; one line where it cannot be drawn. */
   readonly draw: (n: number, longest: number) => Promise<Parsed<ImageBitmap>>;
   readonly close: () => void;
@@ -53,6 +55,15 @@ const drawPage = async (
   }
 };
 
+const filesOf = async (pdf: PDFDocumentProxy): Promise<string[]> => {
+  try {
+    return Object.keys((await timely(pdf.getAttachments())) ?? {});
+  } catch {
+    // its pages can be shown all the same
+    return [];
+  }
+};
+
 /** Opens a PDF in a worker of its own. Unread with one line for what is no PDF, damaged or locked by a password. */
 export const openPdf = async (file: Blob): Promise<Parsed<OpenPdf>> => {
   GlobalWorkerOptions.workerSrc = new URL(
@@ -79,7 +90,7 @@ export const openPdf = async (file: Blob): Promise<Parsed<OpenPdf>> => {
         return unread(lineOf(error));
       }
     };
-    return read({ pages: pdf.numPages, draw, close });
+    return read({ pages: pdf.numPages, files: await filesOf(pdf), draw, close });
   } catch (error) {
     close();
     return unread(lineOf(error));

@@ -63,3 +63,11 @@ export const popplerFiles = (bytes: Uint8Array): Record<string, string> =>
 /** What `qpdf --check` says; throws with its words where it finds anything amiss. */
 export const qpdfCheck = (bytes: Uint8Array): string =>
   asFile(bytes, (file) => called('qpdf', 'qpdf', ['--check', file]));
+
+/** A PDF as qpdf writes it anew by some options. */
+export const byQpdf = (bytes: Uint8Array, options: readonly string[]): Uint8Array =>
+  asFile(bytes, (file, folder) => {
+    const out = join(folder, 'out.pdf');
+    called('qpdf', 'qpdf', [file, ...options, out]);
+    return new Uint8Array(readFileSync(out));
+  });
