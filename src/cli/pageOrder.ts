@@ -1,5 +1,6 @@
 import { dpiRange } from '../exporters/png/dpiRange.ts';
 import { papers, type Orientation, type PaperName } from '../drawing/sheet/papers.ts';
+import { readers, type Reader } from '../drawing/sheet/setParts.ts';
 import { read, unread, type Parsed } from '../units/parsed.ts';
 import { quotedText } from '../units/quotedText.ts';
 import { valueOf, type Call } from './call.ts';
@@ -18,9 +19,12 @@ export const pageEndings = ['pdf', 'svg', 'png'] as const;
 export interface PageOrder {
   readonly out: string;
   readonly ending: (typeof pageEndings)[number];
-  readonly paper: PaperName;
+  /** Null where none was asked for. */
+  readonly paper: PaperName | null;
   readonly way: Orientation | null;
   readonly dpi: number;
+  /** Whose set it is; null for the whole one. */
+  readonly reader: Reader | null;
 }
 
 const paperNames = Object.keys(papers) as PaperName[];
@@ -54,14 +58,17 @@ export const pageOrderOf = (call: Call): Parsed<PageOrder> => {
   if (!paper.ok) return paper;
   const way = choiceOf(call, 'way', ways);
   if (!way.ok) return way;
+  const reader = choiceOf(call, 'for', readers);
+  if (!reader.ok) return reader;
   const dpi = dpiOf(call, ending.value);
   if (!dpi.ok) return dpi;
   return read({
     out,
     ending: ending.value,
-    paper: paper.value ?? 'letter',
+    paper: paper.value,
     way: way.value,
     dpi: dpi.value,
+    reader: reader.value,
   });
 };
 
@@ -69,7 +76,12 @@ const option = { needed: false, repeats: false };
 
 /** What the options of pages say besides the file; `usual` says how pages lie unless told. */
 export const paperOptions = (usual: string): readonly Option[] => [
-  { ...option, name: 'paper', value: paperNames.join('|'), does: 'the paper; letter unless given' },
+  {
+    ...option,
+    name: 'paper',
+    value: paperNames.join('|'),
+    does: 'the paper; letter unless given, a4 for a metric site',
+  },
   { ...option, name: 'way', value: ways.join('|'), does: `how it lies; ${usual}` },
   {
     ...option,
@@ -78,6 +90,14 @@ export const paperOptions = (usual: string): readonly Option[] => [
     does: `dots per inch of a PNG, ${dpiRange.least} to ${dpiRange.most}; ${dpiRange.usual} unless given`,
   },
 ];
+
+/** Whose set of sheets is written. */
+export const readerOption: Option = {
+  ...option,
+  name: 'for',
+  value: readers.join('|'),
+  does: 'whose set of sheets it is; the whole one unless given',
+};
 
 /** The options of verbs that write pages; `usual` says how these lie unless told. */
 export const pageOptions = (usual: string): readonly Option[] => [

@@ -1,3 +1,4 @@
+import { usualPaper } from '../drawing/sheet/papers.ts';
 import { sheetSet } from '../drawing/sheet/sheetSet.ts';
 import { layOutSite } from '../engine/layOutSite.ts';
 import { surveyed } from '../engine/survey/surveyed.ts';
@@ -22,19 +23,21 @@ export const writeSheet = async (
   const { site } = surveyed(drawn.value, null);
   const layout = layOutSite(site);
   const siteText = sheetText(drawn.value);
-  const { paper: size, way } = order;
+  const { paper, way, reader } = order;
+  const size = paper ?? usualPaper(site.lengths.system);
+  const whose = reader === null ? {} : { reader };
   const lies = way === null ? {} : { orientation: way };
-  const pages = sheetSet(site, layout, { paper: size, ...lies, siteText });
+  const pages = sheetSet(site, layout, { paper: size, ...lies, ...whose, siteText });
   const set = { sort: 'Crew sheet', siteText, file: siteFile(drawn.value) } as const;
   const files = await writePages(order, { pages, site, ...set }, io);
   if (!files.ok) return files;
   const check = checkValue(siteText);
-  const paper = pages[0]?.paper.label ?? '';
+  const label = pages[0]?.paper.label ?? '';
   const text = [
-    `${files.value.join(', ')}: ${pages.length} page${pages.length === 1 ? '' : 's'}, ${paper}, check value ${check}`,
+    `${files.value.join(', ')}: ${pages.length} page${pages.length === 1 ? '' : 's'}, ${label}, check value ${check}`,
     ...pages.map(({ title }) => `  ${title}`),
   ];
-  const json = { files: files.value, paper, check, pages: pages.map(({ title }) => title) };
+  const json = { files: files.value, paper: label, check, pages: pages.map(({ title }) => title) };
   const stopped = layout.flags.some(({ level }) => level === 'stop');
   return read({ text: text.join('\n'), json, stopped });
 };

@@ -2,7 +2,7 @@ import { readCallsAtHand } from './callsAtHand.ts';
 import { readCountingAtHand } from './countingAtHand.ts';
 import { readPricesAtHand } from './pricesAtHand.ts';
 import { screenNames, themes } from './session.ts';
-import { sheetPapers, sheetWays } from './sheetOptions.ts';
+import { sheetPapers, sheetReaders, sheetWays } from './sheetOptions.ts';
 import type { Session } from './session.ts';
 
 /** The parts of a session that outlast it. */
@@ -57,6 +57,8 @@ export const readKept = (value: unknown): Partial<KeptSession> => {
   const prices = readPricesAtHand(partOf(value, 'prices'));
   const counting = readCountingAtHand(partOf(value, 'counting'));
   const orientation = oneOf(sheetWays, partOf(sheet, 'orientation'));
+  // sets were whole before there were others
+  const reader = oneOf(sheetReaders, partOf(sheet, 'reader')) ?? 'all';
   return {
     ...(screen !== null && { screen }),
     ...(theme !== null && { theme }),
@@ -64,6 +66,6 @@ export const readKept = (value: unknown): Partial<KeptSession> => {
     ...(calls !== null && { calls }),
     ...(prices !== null && { prices }),
     ...(counting !== null && { counting }),
-    ...(paper !== null && orientation !== null && { sheet: { paper, orientation } }),
+    ...(paper !== null && orientation !== null && { sheet: { paper, orientation, reader } }),
   };
 };

@@ -65,7 +65,7 @@ describe('persist', () => {
       screen: 'load',
       theme: 'sun',
       view: { scale: 2, x: 3, y: 4 },
-      sheet: { paper: 'letter', orientation: 'fitting' },
+      sheet: { paper: 'usual', orientation: 'fitting', reader: 'all' },
       calls,
       prices,
       counting,

@@ -1,4 +1,5 @@
 import { proposal as proposalPage } from '../../drawing/proposal/proposal.ts';
+import { usualPaper } from '../../drawing/sheet/papers.ts';
 import { candidatesOf } from '../../engine/compare/candidatesOf.ts';
 import { customerPrices, type CustomerPrices } from '../../engine/compare/customerPrices.ts';
 import { namedSites } from '../../engine/compare/namedSites.ts';
@@ -54,7 +55,8 @@ const run = async (call: Call, io: Io): Promise<Parsed<Answer>> => {
   const layout = candidates[0]?.layout ?? layOutSite(site);
   const told = customerPrices(candidates, prices.value);
   const siteText = sheetText(drawn.value);
-  const { paper, way } = order.value;
+  const { paper: asked, way } = order.value;
+  const paper = asked ?? usualPaper(site.lengths.system);
   const lies = way === null ? {} : { orientation: way };
   const page = proposalPage(site, layout, { paper, ...lies, siteText, prices: told });
   // whoever is handed it sees no more than the page

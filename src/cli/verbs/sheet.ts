@@ -1,4 +1,4 @@
-import { pageOptions, pageOrderOf } from '../pageOrder.ts';
+import { pageOptions, pageOrderOf, readerOption } from '../pageOrder.ts';
 import type { Verb } from '../verb.ts';
 import { writeSheet } from '../writeSheet.ts';
 
@@ -7,7 +7,7 @@ export const sheet: Verb = {
   name: 'sheet',
   does: 'prints the crew sheet',
   places: ['SITE'],
-  options: pageOptions('else the larger plan'),
+  options: [...pageOptions('else the larger plan'), readerOption],
   run: async (call, io) => {
     const order = pageOrderOf(call);
     return order.ok ? writeSheet(call.places[0] ?? '-', order.value, io) : order;

@@ -5,7 +5,7 @@ import { quotedText } from '../../units/quotedText.ts';
 import { valueOf, type Call } from '../call.ts';
 import { endingIn } from '../endingIn.ts';
 import type { Io } from '../io.ts';
-import { pageEndings, pageOrderOf, paperOptions } from '../pageOrder.ts';
+import { pageEndings, pageOrderOf, paperOptions, readerOption } from '../pageOrder.ts';
 import { readSite } from '../readSite.ts';
 import { takenFile } from '../takenFile.ts';
 import { tableOptions, takenOf } from '../takenOf.ts';
@@ -50,6 +50,9 @@ const takeText = async (
 const run = async (call: Call, io: Io): Promise<Parsed<Answer>> => {
   const out = valueOf(call, 'out') ?? '';
   const ending = endingIn(out, textEndings);
+  if (ending !== null && valueOf(call, 'for') !== null) {
+    return unread('--for: only sheets are for a reader: a file that ends in .pdf, .svg or .png');
+  }
   if (ending !== null && valueOf(call, 'dpi') !== null) {
     return unread('--dpi: only a file that ends in .png has a resolution');
   }
@@ -80,6 +83,7 @@ export const take: Verb = {
     },
     ...tableOptions,
     ...paperOptions('else the larger plan'),
+    readerOption,
   ],
   run,
 };

@@ -8,6 +8,7 @@ import { sheetText } from '../../site/sheetText.ts';
 import type { Site } from '../../site/site.ts';
 import { rememberCandidates } from '../../store/rememberCandidates.ts';
 import { useBench, useLayout, useSession, useSite } from '../bench.ts';
+import { paperOf } from '../sheet/paperOf.ts';
 import { usePriceList } from './usePriceList.ts';
 
 /** The page for the customer: what it tells of prices, how much stands in its way, and what it is of. */
@@ -36,8 +37,8 @@ export const useProposal = (load: Load): ProposalAtHand | null => {
     if (drawn.load.lines.length === 0) return null;
     const prices = customerPrices(candidatesOf(drawn.site, [drawn]), list);
     const siteText = sheetText(bench.site.getState().drawn(drawn.site));
-    const way = orientation === 'fitting' ? {} : { orientation };
-    const page = proposal(drawn.site, drawn.layout, { paper, ...way, siteText, prices });
+    const on = paperOf({ paper, orientation }, drawn.site);
+    const page = proposal(drawn.site, drawn.layout, { ...on, siteText, prices });
     const stops = drawn.layout.flags.filter(({ level }) => level === 'stop').length;
     return { page, prices, stops, site: drawn.site, siteText };
   }, [bench, candidatesOf, drawn, list, paper, orientation]);

@@ -9,6 +9,7 @@ import { TickField } from '../fields/TickField.tsx';
 import { download } from '../files/download.ts';
 import { fileStem } from '../../site/fileStem.ts';
 import { makePdf } from '../sheet/makePdf.ts';
+import { paperOf } from '../sheet/paperOf.ts';
 import { PaperField } from '../sheet/PaperField.tsx';
 import { usePdfFile } from '../sheet/usePdfFile.ts';
 
@@ -27,9 +28,7 @@ export const OrderKeys = () => {
   const savePdf = () =>
     save(`${stem}.pdf`, () => {
       const siteText = sheetText(documents.getState().drawn(site));
-      const { paper, orientation } = sheet;
-      const way = orientation === 'fitting' ? {} : { orientation };
-      const pages = orderSheet(site, layout, { paper, ...way, siteText });
+      const pages = orderSheet(site, layout, { ...paperOf(sheet, site), siteText });
       return makePdf({ pages, site, sort: 'Order sheet', siteText, file: null });
     });
   const saveCsv = () => {

@@ -8,6 +8,7 @@ import { toSvg } from '../../exporters/svg/toSvg.ts';
 import { useBench, useSite } from '../bench.ts';
 import { download } from '../files/download.ts';
 import { fileStem } from '../../site/fileStem.ts';
+import { pagePlace } from './pagePlace.ts';
 import { useNear } from './useNear.ts';
 
 /** One page as it will be printed, as wide as there is room, painted while it is near. */
@@ -25,7 +26,7 @@ export const PagePreview = ({ page }: { readonly page: Page }) => {
     session.setState({ say: `Saved ${name}` });
   };
   return (
-    <figure className="leaf">
+    <figure className="leaf" id={pagePlace(page.title)}>
       <figcaption>
         {page.title}
         <button type="button" aria-label={`Download SVG of page ${page.title}`} onClick={save}>

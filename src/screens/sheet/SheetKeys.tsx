@@ -1,30 +1,31 @@
 import { holeTable } from '../../drawing/tables/holeTable.ts';
-import type { Page } from '../../drawing/sheet/page.ts';
 import { toCsv } from '../../exporters/csv/toCsv.ts';
+import { fileStem } from '../../site/fileStem.ts';
 import { siteFile } from '../../site/siteFile.ts';
 import { useBench, useLayout, useSite } from '../bench.ts';
 import { download } from '../files/download.ts';
-import { fileStem } from '../../site/fileStem.ts';
-import { makePdf } from './makePdf.ts';
-import { usePdfFile } from './usePdfFile.ts';
+import { useSetFile } from './useSetFile.ts';
+import type { DrawnSet } from './useSheetPages.ts';
 
 interface Props {
-  readonly pages: readonly Page[];
-  readonly siteText: string;
+  /** The set as it stands; null while it is being drawn. */
+  readonly drawn: DrawnSet | null;
 }
 
 /** The crew sheet as files: the set as a PDF, the holes as a table. */
-export const SheetKeys = ({ pages, siteText }: Props) => {
+export const SheetKeys = ({ drawn }: Props) => {
   const { session, site: documents } = useBench();
   const site = useSite();
   const layout = useLayout();
-  const { busy, save } = usePdfFile();
+  const { progress, save, stop } = useSetFile();
   const stem = fileStem(site.job.name);
-  const savePdf = () =>
-    save(`${stem}-crew-sheet.pdf`, () => {
-      const file = siteFile(documents.getState().drawn(site));
-      return makePdf({ pages, site, sort: 'Crew sheet', siteText, file });
-    });
+  const savePdf = () => {
+    if (drawn === null) return;
+    const pdfWith = siteFile(documents.getState().drawn(drawn.call.site));
+    const { reader } = drawn.call.options;
+    const whose = reader === undefined ? '' : `-${reader}`;
+    save(`${stem}-crew-sheet${whose}.pdf`, { ...drawn.call, wanted: { pdfWith } });
+  };
   const saveCsv = () => {
     const tables = Object.values(layout.lines).map((line) => holeTable(line, layout, site));
     const content = toCsv('Fence line', tables);
@@ -32,11 +33,19 @@ export const SheetKeys = ({ pages, siteText }: Props) => {
     download({ name, type: 'text/csv;charset=utf-8', content });
     session.setState({ say: `Saved ${name}` });
   };
+  const pdfKey =
+    progress === null ? (
+      <button type="button" className="chief" disabled={drawn === null} onClick={savePdf}>
+        Download PDF
+      </button>
+    ) : (
+      <button type="button" className="chief" onClick={stop}>
+        Stop the PDF <progress value={progress.done} max={progress.of + 1} />
+      </button>
+    );
   return (
     <div className="choices">
-      <button type="button" className="chief" disabled={busy} onClick={() => void savePdf()}>
-        {busy ? 'Making the PDF…' : 'Download PDF'}
-      </button>
+      {pdfKey}
       <button type="button" onClick={saveCsv}>
         Download holes as CSV
       </button>

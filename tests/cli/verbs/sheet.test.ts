@@ -120,6 +120,10 @@ describe('lath sheet', { timeout: 60_000 }, () => {
     [['yard', '--out', 'y.pdf', '--paper', 'b5'], '--paper: “b5”: expected one of letter, '],
     [['yard', '--out', 'y.pdf', '--paper', 'constructor'], '--paper: “constructor”: expected'],
     [['yard', '--out', 'y.pdf', '--way', 'up'], '--way: “up”: expected one of portrait, landscape'],
+    [
+      ['yard', '--out', 'y.pdf', '--for', 'boss'],
+      '--for: “boss”: expected one of rep, office, crew',
+    ],
     [['barn', '--out', 'y.pdf'], 'barn: no such file'],
   ])('[K2] %j is refused in one line, and nothing is written', async (args, reason) => {
     const said = await lath(['sheet', ...args], yard);
@@ -133,5 +137,18 @@ describe('lath sheet', { timeout: 60_000 }, () => {
     const said = await lath(['sheet', 'yard', '--out', 'yard.pdf', '--way', 'landscape'], yard);
     expect(said.out).toMatch(/^yard\.pdf: \d+ pages, Letter, wide, check value [0-9A-F]{8}\n/);
     expect(said.out).toContain('\n  1 Cover\n  2 Plan\n');
+  });
+
+  it('[K10] whole or for one reader, on A4 where the site is metric', async () => {
+    const titles = async (...more: string[]) => {
+      const said = await lath(['sheet', 'yard', '--out', 'y.pdf', '--json', ...more], yard);
+      return (JSON.parse(said.out) as { pages: string[] }).pages.join(', ');
+    };
+    expect(await titles()).toContain('Tapes and holes');
+    expect(await titles('--for', 'crew')).toContain('Tapes and holes');
+    expect(await titles('--for', 'rep')).toMatch(/Page for the customer$/);
+    const text = changed({ 'lengths/system': 'm' });
+    const metric = await lath(['sheet', '-', '--out', 'y.pdf'], { '-': text });
+    expect(metric.out).toContain('A4');
   });
 });

@@ -1,0 +1,60 @@
+import { expect, test, type Page } from '@playwright/test';
+import { textsOf } from './readPdf.ts';
+import { yardPage } from './yardPage.ts';
+
+const openSheet = async (page: Page, sample: string) => {
+  const yard = yardPage(page);
+  await page.goto(`/?sample=${sample}`);
+  await expect(yard.pad).toBeVisible();
+  await yard.show('Crew sheet');
+  return yard;
+};
+
+test('a set is drawn for its reader, and each row of its index is a page', async ({ page }) => {
+  const yard = await openSheet(page, 'corner-lot');
+  await expect(page.getByText('pages, as they will be printed')).toBeVisible();
+  await page.getByLabel('Set for').selectOption('Sales rep');
+  await expect(page.getByLabel('Go to page')).toContainText('4 Page for the customer');
+  await page.getByLabel('Set for').selectOption('Crew');
+  await page.getByLabel('Paper', { exact: true }).selectOption('A4');
+  await expect(page.getByLabel('Go to page')).toContainText('Tapes and holes');
+  const file = await yard.download(() =>
+    page.getByRole('button', { name: 'Download PDF' }).click(),
+  );
+  const pages = await textsOf(file);
+  const cover = (pages[0] ?? []).join(' ');
+  expect(cover).toContain('Set for the crew');
+  expect(cover).toContain('To be built');
+  expect(pages.length).toBeGreaterThan(5);
+  pages.forEach((texts, n) => {
+    const found = texts.join(' ').includes(`Sheet ${n + 1} of ${pages.length}`);
+    expect(found).toBe(true);
+  });
+  await page.getByLabel('Go to page').selectOption({ index: 3 });
+  await expect(page.locator('#page-3')).toBeInViewport();
+});
+
+test('drawing can be stopped and begun again, and what cannot be drawn is told in a line', async ({
+  page,
+}) => {
+  const held: (() => void)[] = [];
+  let way: 'hold' | 'refuse' | 'pass' = 'hold';
+  await page.route(/sheetWorker/, async (route) => {
+    if (way === 'refuse') return route.abort();
+    if (way === 'hold') await new Promise<void>((go) => held.push(go));
+    return route.continue();
+  });
+  await openSheet(page, 'back-yard');
+  await expect(page.getByText('Drawing the pages…')).toBeVisible();
+  await expect(page.getByRole('button', { name: 'Download PDF' })).toBeDisabled();
+  await page.getByRole('button', { name: 'Stop drawing' }).click();
+  await expect(page.getByText('Drawing was stopped.')).toBeVisible();
+  for (const go of held) go();
+  way = 'refuse';
+  await page.getByRole('button', { name: 'Draw the pages' }).click();
+  await expect(page.getByText('The pages could not be drawn')).toBeVisible();
+  way = 'pass';
+  await page.getByRole('button', { name: 'Draw the pages' }).click();
+  await expect(page.getByText('pages, as they will be printed')).toBeVisible();
+  await expect(page.getByRole('button', { name: 'Download PDF' })).toBeEnabled();
+});
