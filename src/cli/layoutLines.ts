@@ -68,7 +68,7 @@ const runRows = (run: Run, tape: TapeReadings, { site, layout }: LaidSite): stri
 /** What stands for the gates of a line and is on no run, by the tape of the run it stands at. */
 const standLines = (line: LineLayout, { site, layout }: LaidSite): string[] => {
   const rows = standRows(line, layout, site).map(
-    ([run = '', tag = '', what = '', reads = '', , , hole = '', , cut = '']) => [
+    ([run = '', , tag = '', what = '', reads = '', , , , hole = '', , cut = '']) => [
       run,
       reads,
       tag || '-',

@@ -9,9 +9,10 @@ import { subtract } from '../../geometry/subtract.ts';
 import type { Site } from '../../site/site.ts';
 import { fineStyle } from '../../units/fineStyle.ts';
 import { formatLength } from '../../units/formatLength.ts';
+import { roundLength } from '../../units/roundLength.ts';
 import { inches, type Inches } from '../../units/inches.ts';
 import { runName } from '../plan/runName.ts';
-import { gateTitle } from './gateKind.ts';
+import { gatePosts, gateTitle } from './gateKind.ts';
 import { pipeSize } from '../../units/pipeSize.ts';
 import { shortStyle } from './shortStyle.ts';
 import { receiverText } from './receiverText.ts';
@@ -32,16 +33,18 @@ const besideTrack = (run: Run, at: SitePoint): { along: number; left: number } =
   return { along: near + dot(off, way), left: cross(way, off) };
 };
 
-/** Where a thing stands by the tape of its gate's run: what that reads there, and how far off it. */
-const byTape = ({ run, site }: Beside, at: SitePoint): { reads: string; off: string } => {
+/** Where a thing stands by the tape of its gate's run: what that reads there from either end, and how far off it. */
+const byTape = ({ run, site }: Beside, at: SitePoint) => {
   const { along, left: leftOf } = besideTrack(run, at);
   const hook = site.lines[run.line]?.hook ?? 'start';
   const left = leftOf * (hook === 'start' ? 1 : -1);
-  const reads = fromHook(run, inches(along), hook);
+  const reads = roundLength(fromHook(run, inches(along), hook), site.lengths);
+  const total = roundLength(run.length, site.lengths);
   const away = formatLength(inches(Math.abs(left)), fineStyle(site.lengths));
   const side = left > 0 ? 'left' : 'right';
   return {
     reads: formatLength(reads, site.lengths),
+    back: formatLength(inches(total - reads), site.lengths),
     off: Math.abs(left) < 1 / 64 ? 'in the line' : `${away} ${side} of the line`,
   };
 };
@@ -59,14 +62,16 @@ const called: Readonly<Partial<Record<Post['kind'], string>>> = {
 
 const postRow = (beside: Beside, post: Post): string[] => {
   const { run, gate, layout, site } = beside;
-  const { reads, off } = byTape(beside, post.at);
+  const { reads, back, off } = byTape(beside, post.at);
   const what = called[post.kind] ?? post.kind;
   const write = (length: Inches): string => formatLength(length, shortStyle(site.lengths));
   return [
     runName(run, layout),
+    gatePosts(gate, layout),
     post.tag,
     `${what}, ${gateTitle(gate, site)}, ${off}`,
     reads,
+    back,
     '',
     pipeSize(post.od, site.lengths),
     sizes(site, post.hole),
@@ -79,10 +84,12 @@ const receiverRow = (beside: Beside): string[][] => {
   const { run, gate, layout, site } = beside;
   const told = site.gates[gate.id]?.receiver ?? null;
   if (gate.receiver === null || told === null) return [];
-  const { reads, off } = byTape(beside, gate.receiver.at);
+  const { reads, back, off } = byTape(beside, gate.receiver.at);
   const inside = pipeSize(told.inside, site.lengths);
   const what = `receiver, ${gateTitle(gate, site)}, ${off}: ${receiverText(told)}, ${inside} inside`;
-  return [[runName(run, layout), '', what, reads, '', '', sizes(site, gate.receiver.hole), '', '']];
+  const hole = sizes(site, gate.receiver.hole);
+  const stretch = gatePosts(gate, layout);
+  return [[runName(run, layout), stretch, '', what, reads, back, '', '', hole, '', '']];
 };
 
 /**

@@ -10,4 +10,6 @@ export interface Table {
   readonly title: string;
   readonly columns: readonly Column[];
   readonly rows: readonly (readonly string[])[];
+  /** What each row belongs to, where sheets say so over the first of those that belong together. */
+  readonly groups?: readonly string[];
 }

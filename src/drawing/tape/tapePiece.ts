@@ -55,6 +55,13 @@ export const readingsOf = (
 ): ReadonlyMap<PostId, Inches> =>
   new Map(tapeReadings(run, hook, style).posts.map(({ post, reading }) => [post, reading]));
 
+/** The same by a tape that is hooked at the other end of the run. */
+export const backReadingsOf = (
+  { run, hook }: TapePiece,
+  style: LengthStyle,
+): ReadonlyMap<PostId, Inches> =>
+  new Map(tapeReadings(run, hook, style).posts.map(({ post, back }) => [post, back]));
+
 /** Where the tape of a run is hooked, as a station: its start, or its end. */
 export const hookStation = ({ run, hook }: TapePiece): Inches =>
   inches(hook === 'start' ? 0 : run.length);

@@ -9,8 +9,16 @@ import { labelAt } from '../lettering/label.ts';
 import type { Lettered } from '../lettering/lettered.ts';
 import type { Lettering } from '../lettering/lettering.ts';
 import { textBox } from '../lettering/textBox.ts';
+import { textWidth } from '../textWidth.ts';
 import { tapeLevels } from './tapeLevels.ts';
-import { readingsOf, stopsOf, type PieceStop, type Posts, type TapePiece } from './tapePiece.ts';
+import {
+  backReadingsOf,
+  readingsOf,
+  stopsOf,
+  type PieceStop,
+  type Posts,
+  type TapePiece,
+} from './tapePiece.ts';
 import { xAt, type TapeReach } from './tapeReach.ts';
 
 const { tags, fence, bodyBottom, readings: hang } = tapeLevels;
@@ -62,6 +70,20 @@ const readingText = (text: string, x: number, post: Post): Text => ({
   halo: 'none',
 });
 
+/** A reading from the other end, lighter, in a row under the readings of the hooked tape. */
+const backText = (text: string, x: number, y: number): Text => ({
+  do: 'text',
+  text,
+  at: { x, y },
+  size: 0.135,
+  angle: radians(Math.PI / 2),
+  align: 'right',
+  baseline: 'middle',
+  weight: 'regular',
+  ink: 'dimension',
+  halo: 'none',
+});
+
 /** Where a reading may stand: under its post, or beside that where the neighbour is close. */
 const shifts = [0, 0.09, -0.09, 0.18, -0.18] as const;
 
@@ -79,6 +101,16 @@ const letterReading = (text: string, x: number, post: Post, room: Lettering): Le
     return { lines: shift === 0 ? [] : [lead], texts: [found], left: [] };
   }
   return { lines: [], texts: [], left: [`${post.tag} at ${text}`] };
+};
+
+const letterBack = (text: Text, post: Post, room: Lettering): Lettered => {
+  for (const shift of shifts) {
+    const found = { ...text, at: { x: text.at.x + shift, y: text.at.y } };
+    if (!room.isFree(textBox(found))) continue;
+    room.take(textBox(found));
+    return { lines: [], texts: [found], left: [] };
+  }
+  return { lines: [], texts: [], left: [`${post.tag} ${text.text} from the other end`] };
 };
 
 const letterTag = (post: Post, x: number, room: Lettering): Lettered => {
@@ -105,16 +137,37 @@ const byRank =
     return rank(a) - rank(b);
   };
 
+/** Where the posts of a strip are lettered; `back` is where the readings from the other end hang, null for none. */
+interface PostSheet {
+  readonly posts: Posts;
+  readonly style: LengthStyle;
+  readonly room: Lettering;
+  readonly back: number | null;
+}
+
+/** Paper inches between the readings of the hooked tape and those from the other end. */
+const beforeBack = 0.1;
+
+/** Where the readings from the other end hang: under the longest of the others; paper inches. */
+export const backLevel = (pieces: readonly TapePiece[], style: LengthStyle): number => {
+  const texts = pieces.flatMap((piece) =>
+    [...readingsOf(piece, style).values()].map((reading) => formatLength(reading, style)),
+  );
+  return hang + beforeBack + Math.max(0, ...texts.map((text) => textWidth(text, 0.15, 'bold')));
+};
+
 /**
  * The posts of a piece on the strip, each with its tag over the fence and, under the tape, what
- * the tape shows there. What finds no room is left by tag and reading.
+ * the tape shows there, and where it is asked for under that what it shows from the other end. What
+ * finds no room is left by tag and reading.
  */
 export const tapePosts = (
   piece: TapePiece,
   reach: TapeReach,
-  { posts, style, room }: { posts: Posts; style: LengthStyle; room: Lettering },
+  { posts, style, room, back }: PostSheet,
 ): Lettered => {
   const readings = readingsOf(piece, style);
+  const backs = backReadingsOf(piece, style);
   const lettered = stopsOf(piece)
     .toSorted(byRank(posts))
     .flatMap(({ post: id, station }): Lettered[] => {
@@ -124,7 +177,10 @@ export const tapePosts = (
       const text = formatLength(readings.get(id) ?? station, style);
       room.avoid(lineBox(x));
       const marks = { lines: mark(post, x), texts: [], left: [] };
-      return [marks, letterReading(text, x, post, room), letterTag(post, x, room)];
+      const lettered = [marks, letterReading(text, x, post, room), letterTag(post, x, room)];
+      if (back === null) return lettered;
+      const there = formatLength(backs.get(id) ?? station, style);
+      return [...lettered, letterBack(backText(there, x, back), post, room)];
     });
   return {
     lines: lettered.flatMap(({ lines }) => lines),

@@ -18,7 +18,7 @@ import { tapeBody } from './tapeBody.ts';
 import { tapeClosed } from './tapeClosed.ts';
 import { tapeLevels } from './tapeLevels.ts';
 import { lengthOf, spanOf, stopsOf, type TapePiece } from './tapePiece.ts';
-import { tapePosts } from './tapePosts.ts';
+import { backLevel, tapePosts } from './tapePosts.ts';
 import { tapeProfile, type TapeProfile } from './tapeProfile.ts';
 import { xAt, type TapeReach } from './tapeReach.ts';
 import { tapeSpaces, type TapeSheet } from './tapeSpaces.ts';
@@ -39,6 +39,8 @@ export interface TapeOptions {
   readonly mostScale?: number;
   /** Paper inches that heights of the ground may take under the strip; no profile unless said. */
   readonly profile?: number;
+  /** Whether what a tape reads from the other end stands under the readings; it does not unless said. */
+  readonly otherEnd?: 'shown';
 }
 
 /** A strip as drawn, and where on it everything stands, so that a hand can take hold of it. */
@@ -153,10 +155,10 @@ const shownOf = (
 };
 
 /** Tape, posts and spaces of every piece, and what is closed in it; what lies on top comes last. */
-const drawnOf = (shown: readonly Shown[], sheet: TapeSheet): Lettered[] => {
+const drawnOf = (shown: readonly Shown[], sheet: TapeSheet, back: number | null): Lettered[] => {
   const { layout, style, room } = sheet;
   const parts = shown.map(({ piece, reach }) => {
-    const posts = tapePosts(piece, reach, { posts: layout.posts, style, room });
+    const posts = tapePosts(piece, reach, { posts: layout.posts, style, room, back });
     const spaces = tapeSpaces(piece, reach, sheet);
     // last, since a number that a post's line would cut is not written
     const body = tapeBody(piece, reach, style.system, room);
@@ -181,10 +183,11 @@ export const tapeStrip = (
   pieces: readonly TapePiece[],
   options: TapeOptions,
 ): TapeStrip => {
-  const { style, profile: most } = options;
+  const { style, profile: most, otherEnd } = options;
   const reaches = reachesOf(pieces, options);
   const shown = shownOf(site, layout, pieces, reaches);
-  const drawn = drawnOf(shown, { site, layout, style, room: makeLettering(null, []) });
+  const back = otherEnd === 'shown' ? backLevel(pieces, style) : null;
+  const drawn = drawnOf(shown, { site, layout, style, room: makeLettering(null, []) }, back);
   const folds = reaches.slice(1).flatMap((_, n) => {
     const [before, a, b] = [reaches[n], pieces[n], pieces[n + 1]];
     if (before === undefined || a === undefined || b === undefined) return [];

@@ -17,7 +17,9 @@ const beside = (site: Site) => {
   if (line === undefined) throw new Error('no line');
   const posts = line.runs.reduce((sum, run) => sum + run.posts.length, 0);
   const { rows } = holeTable(line, layout, told);
-  return rows.slice(posts).map(([, tag, what, reads, , od, hole]) => [tag, what, reads, od, hole]);
+  return rows
+    .slice(posts)
+    .map(([, , tag, what, reads, , , od, hole]) => [tag, what, reads, od, hole]);
 };
 
 const hookedAtEnd = (site: Site): Site => ({

@@ -68,6 +68,26 @@ describe('tapeStrip', () => {
     ]);
   });
 
+  it('[D134] printed, it has the readings from the other end lighter under the others', () => {
+    const pieces = runs.map((run) => wholeRun(run, 'start'));
+    const both = tapeStrip(site, layout, pieces, { width: 10, style, otherEnd: 'shown' });
+    const upright = textsOf(both.atoms).filter(({ angle }) => angle !== 0);
+    const lower = upright.filter(({ at }) => at.y > tapeLevels.readings + 0.2);
+    expect(lower.toSorted((a, b) => a.at.x - b.at.x).map(({ text }) => text)).toEqual([
+      ...readings('end').slice(0, 7),
+      '40\'-0"',
+      '30\'-0"',
+      '20\'-0"',
+      '10\'-0"',
+      '0"',
+    ]);
+    expect(lower.every(({ ink, weight }) => ink === 'dimension' && weight === 'regular')).toBe(
+      true,
+    );
+    expect(overlapsOf(both.atoms)).toEqual([]);
+    expect(both.height).toBeGreaterThan(strip('start').height + 0.5);
+  });
+
   it('[D17] posts and gates can be found where they are drawn', () => {
     const { reaches, posts, gates } = strip('start');
     const [first, second] = reaches;

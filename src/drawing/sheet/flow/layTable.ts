@@ -81,10 +81,34 @@ const shaded = ({ width }: Grid, row: Block): Block => ({
   ],
 });
 
+/** The name of a group over its first row, across the table. */
+const groupName = (name: string, grid: Grid): Block =>
+  ruled(
+    grid,
+    {
+      height: line + 2 * grid.pad + 0.06,
+      atoms: lineOfText(name, cellPad, grid.pad + 0.06 + line / 2, {
+        weight: 'bold',
+        width: grid.width - 2 * cellPad,
+      }),
+    },
+    false,
+  );
+
+/** Rows with the names of their groups, which are never parted from what they name. */
+const inGroups = (rows: readonly Block[], grid: Grid): Block[] => {
+  const { groups = [] } = grid.table;
+  return rows.map((row, n) => {
+    const name = groups[n];
+    const begins = name !== undefined && name !== groups[n - 1];
+    return begins ? stackBlocks([groupName(name, grid), row]) : row;
+  });
+};
+
 /**
  * A table laid out to fill a width: its title, its headings, and its rows with every other one
  * shaded. Where it goes on elsewhere, title and headings are repeated. A table without rows says
- * so in one. `pad` is clear over and under the text of a row; paper inches.
+ * so in one. Groups are named over their first rows. `pad` is clear over and under the text of a row; paper inches.
  */
 export const layTable = (table: Table, width: number, pad = usualPad): Stack => {
   const grid = { table, widths: columnWidths(table, width), width, pad };
@@ -110,7 +134,7 @@ export const layTable = (table: Table, width: number, pad = usualPad): Stack => 
   return {
     head: named(table.title),
     again: named(table.title === '' ? '' : `${table.title}, continued`),
-    rows: rows.length === 0 ? [none] : rows,
+    rows: rows.length === 0 ? [none] : inGroups(rows, grid),
     gap: 0.2,
   };
 };

@@ -5,10 +5,12 @@ import { packPieces } from '../../tape/packPieces.ts';
 import { tapeLevels } from '../../tape/tapeLevels.ts';
 import type { TapePiece } from '../../tape/tapePiece.ts';
 import { tapeFold, tapeMargin, tapeStrip, type TapeStrip } from '../../tape/tapeStrip.ts';
+import { aboveGround } from '../../tables/aboveGround.ts';
 import { curveTables } from '../../tables/curveTables.ts';
 import { holeTable } from '../../tables/holeTable.ts';
 import { slopeTexts } from '../../tables/slopeTexts.ts';
 import { specTexts } from '../../tables/specTexts.ts';
+import { withoutColumns } from '../../tables/withoutColumns.ts';
 import { type Block, nothing, type Stack } from '../flow/block.ts';
 import { heading, subheading } from '../flow/heading.ts';
 import { layTable } from '../flow/layTable.ts';
@@ -50,7 +52,7 @@ const raised = ({ atoms, height, gates, closed }: TapeStrip): Block => {
 /** A strip as a block, with what it had no room to write under it. */
 const stripBlock = (pieces: readonly TapePiece[], { site, layout, width }: Setting): Block => {
   const { lengths: style } = site;
-  const how = { width, style, mostScale, profile: profileHeight };
+  const how = { width, style, mostScale, profile: profileHeight, otherEnd: 'shown' } as const;
   const strip = tapeStrip(site, layout, pieces, how);
   if (strip.left.length === 0) return raised(strip);
   const rest = paragraph(`Also here: ${strip.left.join('; ')}.`, width, 'dimension');
@@ -63,7 +65,7 @@ const stripStack = (line: LineLayout, setting: Setting): Stack => {
   const hook = site.lines[line.id]?.hook ?? 'start';
   const capacity = (width - 2 * tapeMargin) / sheetScale;
   const rows = packPieces(line.runs, hook, { capacity, fold: tapeFold / sheetScale });
-  const name = `${site.lines[line.id]?.label.trim() || 'Fence line'}: each tape is hooked at its claw`;
+  const name = `${site.lines[line.id]?.label.trim() || 'Fence line'}: each tape hooked at its claw, lighter figures from its other end`;
   const strips = rows.map((pieces) => stripBlock(pieces, setting));
   return {
     head: subheading(name, width),
@@ -73,10 +75,13 @@ const stripStack = (line: LineLayout, setting: Setting): Stack => {
   };
 };
 
-const holeStack = (line: LineLayout, { site, layout, width }: Setting): Stack => ({
-  ...layTable(holeTable(line, layout, site), width),
-  gap: 0.24,
-});
+/** The holes of a line in the groups of their stretches, which say what run and stretch are. */
+const holeStack = (line: LineLayout, { site, layout, width }: Setting): Stack => {
+  const { table, text } = aboveGround(holeTable(line, layout, site));
+  const { head, ...rest } = layTable(withoutColumns(table, ['Run', 'Stretch']), width);
+  const said = text === null ? [] : [...paragraph(text, width), space(0.08)];
+  return { ...rest, head: stackBlocks([...said, head]), gap: 0.24 };
+};
 
 /** How a line lies on sloping ground, where it does. */
 const slopeStack = (line: LineLayout, { site, layout, width }: Setting): Stack[] => {

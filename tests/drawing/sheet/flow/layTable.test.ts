@@ -24,6 +24,14 @@ describe('layTable', () => {
     expect(written(again.atoms).join(' ')).toBe('Holes, continued Post Tape reads');
   });
 
+  it('[D132] names a group over its first row, and does not part the two', () => {
+    const rows = [...table.rows, ...table.rows];
+    const grouped = layTable({ ...table, rows, groups: ['A–B', 'A–B', 'B–C', 'B–C'] }, 3).rows;
+    expect(grouped).toHaveLength(4);
+    expect(grouped.map(({ atoms }) => written(atoms)[0])).toEqual(['A–B', '1', 'B–C', '1']);
+    expect(overlapsOf(grouped[0]?.atoms ?? [])).toEqual([]);
+  });
+
   it('[D22] words go on in the next line, figures stay on one', () => {
     const { rows } = layTable(table, 2.6);
     const [first, second] = rows;
