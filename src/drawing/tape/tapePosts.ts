@@ -177,10 +177,10 @@ export const tapePosts = (
       const text = formatLength(readings.get(id) ?? station, style);
       room.avoid(lineBox(x));
       const marks = { lines: mark(post, x), texts: [], left: [] };
-      const lettered = [marks, letterReading(text, x, post, room), letterTag(post, x, room)];
-      if (back === null) return lettered;
+      const own = [marks, letterReading(text, x, post, room), letterTag(post, x, room)];
+      if (back === null) return own;
       const there = formatLength(backs.get(id) ?? station, style);
-      return [...lettered, letterBack(backText(there, x, back), post, room)];
+      return [...own, letterBack(backText(there, x, back), post, room)];
     });
   return {
     lines: lettered.flatMap(({ lines }) => lines),

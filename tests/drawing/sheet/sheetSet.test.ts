@@ -139,8 +139,8 @@ describe('sheetSet', () => {
       '2 Plan',
       '3 Openings, tapes and holes',
       '4 Tapes and holes',
-      '5 Tapes and holes, ties, load list',
-      '6 Load list',
+      '5 Tapes and holes, ties',
+      '6 Ties, load list',
       '7 Load list, flags, structure, cautions',
     ]);
     expect(wordsOf(pages.slice(6, 7)).replaceAll(' | ', ' ')).toContain(
