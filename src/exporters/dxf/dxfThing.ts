@@ -8,6 +8,18 @@ export interface DxfCorner {
   readonly bow: number;
 }
 
+/**
+ * A length from one point to another, aligned with both: its line stands `off` inches to the left of the
+ * way, below zero to the right. `text` is as the sheets write it, over the line as one reads it, or under.
+ */
+export interface DxfDimension {
+  readonly from: SitePoint;
+  readonly to: SitePoint;
+  readonly off: number;
+  readonly text: string;
+  readonly stands: 'over' | 'under';
+}
+
 /** One thing on a layer of a DXF, in inches, x east, y north. */
 export type DxfThing = { readonly layer: DxfLayer } & (
   | { readonly kind: 'path'; readonly corners: readonly DxfCorner[]; readonly closed: boolean }
@@ -21,4 +33,5 @@ export type DxfThing = { readonly layer: DxfLayer } & (
     }
   | { readonly kind: 'point'; readonly at: SitePoint; readonly z: number }
   | { readonly kind: 'text'; readonly at: SitePoint; readonly text: string }
+  | ({ readonly kind: 'dimension' } & DxfDimension)
 );

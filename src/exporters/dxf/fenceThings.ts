@@ -10,8 +10,12 @@ import type { Post } from '../../engine/post.ts';
 import type { SitePoint } from '../../geometry/point.ts';
 import type { Gate } from '../../site/gate.ts';
 import type { Site } from '../../site/site.ts';
+import { chainSide } from '../../drawing/plan/chainSide.ts';
+import { yardMiddle } from '../../drawing/plan/yardMiddle.ts';
+import { moved } from '../../geometry/moved.ts';
 import { openingText } from '../../drawing/opening/openingText.ts';
 import { radians } from '../../units/radians.ts';
+import type { DxfScale } from './dxfScale.ts';
 import type { DxfCorner, DxfThing } from './dxfThing.ts';
 
 const straight = (...points: readonly SitePoint[]): DxfCorner[] =>
@@ -54,25 +58,34 @@ const slideThings = ({ closed, stored }: SlideLayout): DxfThing[] => [
   },
 ];
 
-/** Leaves closed, and where they go; a gate that does not fit is not built and not written. */
-const gateThings = (layout: GateLayout, gate: Gate | undefined, site: Site): DxfThing[] => {
+/** Leaves closed, and where they go, its name `clear` inches to the left of it; a gate that does not fit is not built and not written. */
+const gateThings = (layout: GateLayout, gate: Gate | undefined, site: Site, clear: number) => {
   if (!layout.placed) return [];
+  const at = moved(layout.middle, radians(layout.bearing + Math.PI / 2), clear);
   const label = gate?.label.trim() ?? '';
   const held = `opening ${openingText(layout.opening.target, site.lengths)}`;
   return [
     ...layout.leaves.flatMap(leafThings),
     ...layout.slides.flatMap(slideThings),
-    { kind: 'text', layer: 'GATES', at: layout.middle, text: `${label || 'Gate'}, ${held}` },
-  ];
+    { kind: 'text', layer: 'GATES', at, text: `${label || 'Gate'}, ${held}` },
+  ] satisfies DxfThing[];
 };
 
+/** From a gate to its name on the side that its dimensions leave free, heights of a letter. */
+const toName = 2;
+
 /** Fence lines with their curves, posts at their actual size, holes, gates and their swings. */
-export const fenceThings = (site: Site, { lines, posts, gates }: Layout): DxfThing[] => [
-  ...Object.values<LineLayout>(lines).flatMap((line) =>
-    lineThings(line, site.lines[line.id]?.closed ?? false),
-  ),
-  ...Object.values<Post>(posts).flatMap(postThings),
-  ...Object.values<GateLayout>(gates).flatMap((gate) =>
-    gateThings(gate, site.gates[gate.id], site),
-  ),
-];
+export const fenceThings = (site: Site, layout: Layout, { letter }: DxfScale): DxfThing[] => {
+  const { lines, posts, gates } = layout;
+  const all = Object.values<LineLayout>(lines);
+  const middle = yardMiddle(all, site);
+  return [
+    ...all.flatMap((line) => lineThings(line, site.lines[line.id]?.closed ?? false)),
+    ...Object.values<Post>(posts).flatMap(postThings),
+    ...Object.values<GateLayout>(gates).flatMap((gate) => {
+      const line = lines[gate.line];
+      const side = line === undefined ? 1 : chainSide(line, middle);
+      return gateThings(gate, site.gates[gate.id], site, -side * toName * letter);
+    }),
+  ];
+};

@@ -3,32 +3,22 @@ import type { Layout } from '../../engine/layout.ts';
 import { distance } from '../../geometry/distance.ts';
 import type { Site } from '../../site/site.ts';
 import { toDegrees, radians } from '../../units/radians.ts';
+import type { SitePoint } from '../../geometry/point.ts';
+import { dimensionStyle, dimensionStyleName, lengthUnits } from './dimensionStyle.ts';
+import { dimensionThings } from './dimensionThings.ts';
 import { dxfLayerNames, dxfLayers } from './dxfLayers.ts';
+import { dxfLineTypes } from './dxfLineTypes.ts';
+import { dxfScale, type DxfScale } from './dxfScale.ts';
+import { dxfText } from './dxfText.ts';
 import type { DxfCorner, DxfThing } from './dxfThing.ts';
 import { fenceThings } from './fenceThings.ts';
 import { groundThings } from './groundThings.ts';
-
-/** The height of lettering on the ground, inches: 1/8 in at 1 in to 4 ft. */
-const letter = 6;
-
-/** No sign of a text may end its line in the file or steer the lettering. */
-const plain = (text: string): string =>
-  text
-    .split(/\r\n|\r|\n/)
-    .map((one) =>
-      one
-        .replace(/[\p{Cc}\u2028\u2029]+/gu, ' ')
-        .replace(/[\\{}]/g, '\\$&')
-        // %% and a letter would be a sign
-        .replace(/%(?=%)/g, '\\U+0025')
-        .trim(),
-    )
-    .join('\\P');
+import { writeDimension } from './writeDimension.ts';
 
 /** Half a chord times its bulge is its middle ordinate; above 0 it goes round counter-clockwise. */
-const bulged = ({ at, bow }: DxfCorner, next: DxfCorner | undefined) => {
+const bulged = ({ at, bow }: DxfCorner, next: DxfCorner | undefined, each: number) => {
   const chord = next === undefined ? 0 : distance(at, next.at);
-  const point = point2d(at.x, at.y);
+  const point = point2d(at.x * each, at.y * each);
   return bow === 0 || chord === 0 ? { point } : { point, bulge: (-2 * bow) / chord };
 };
 
@@ -37,45 +27,77 @@ const degrees = (angle: number): number => {
   return turned < 0 ? turned + 360 : turned;
 };
 
-const write = (writer: DxfWriter, thing: DxfThing): void => {
+/** Line types go on round the corners of a polyline (public DXF reference, LWPOLYLINE group 70). */
+const roundCorners = LWPolylineFlags.Plinegen;
+
+const write = (writer: DxfWriter, thing: DxfThing, scale: DxfScale, n: number): void => {
   const options = { layerName: thing.layer };
+  const { each, letter } = scale;
+  const point = ({ x, y }: SitePoint) => point3d(x * each, y * each);
   switch (thing.kind) {
     case 'path': {
       const { corners, closed } = thing;
-      const flags = closed ? LWPolylineFlags.Closed : LWPolylineFlags.None;
-      const points = corners.map((corner, n) => bulged(corner, corners[n + 1] ?? corners[0]));
+      const flags = roundCorners + (closed ? LWPolylineFlags.Closed : LWPolylineFlags.None);
+      const points = corners.map((one, k) => bulged(one, corners[k + 1] ?? corners[0], each));
       writer.addLWPolyline(points, { ...options, flags });
       return;
     }
     case 'circle':
-      writer.addCircle(point3d(thing.at.x, thing.at.y), thing.radius, options);
+      writer.addCircle(point(thing.at), thing.radius * each, options);
       return;
     case 'arc': {
       const ends = [thing.start, thing.start + thing.sweep].map(degrees);
       const [from = 0, to = 0] = thing.sweep < 0 ? ends.toReversed() : ends;
-      writer.addArc(point3d(thing.at.x, thing.at.y), thing.radius, from, to, options);
+      writer.addArc(point(thing.at), thing.radius * each, from, to, options);
       return;
     }
     case 'point':
-      writer.addPoint(thing.at.x, thing.at.y, thing.z, options);
+      writer.addPoint(thing.at.x * each, thing.at.y * each, thing.z * each, options);
       return;
     case 'text':
-      writer.addMText(point3d(thing.at.x, thing.at.y), letter, plain(thing.text), options);
+      writer.addMText(point(thing.at), letter * each, dxfText(thing.text), options);
+      return;
+    case 'dimension':
+      writeDimension(writer, { ...thing, text: dxfText(thing.text) }, scale, n);
   }
 };
 
+/** Units of the file and of what is written of it, the scale of dashes, lines by name, layers. */
+const setUp = (writer: DxfWriter, site: Site, scale: DxfScale): void => {
+  const { unit, each, ratio, letter } = scale;
+  const metric = unit === 'millimetres';
+  writer.setUnits(metric ? Units.Millimeters : Units.Inches);
+  writer.setVariable('$MEASUREMENT', { 70: metric ? 1 : 0 });
+  writer.setVariable('$LUNITS', { 70: lengthUnits[site.lengths.system] });
+  writer.setVariable('$LTSCALE', { 40: ratio * each });
+  writer.setVariable('$TEXTSIZE', { 40: letter * each });
+  writer.setVariable('$DIMSTYLE', { 2: dimensionStyleName });
+  writer.setVariable('$LASTSAVEDBY', { 1: 'Lathline' });
+  for (const [name, { is, dashes }] of Object.entries(dxfLineTypes)) {
+    writer.addLType(name, is, [...dashes]);
+  }
+  for (const name of dxfLayerNames) {
+    const { colour, line } = dxfLayers[name];
+    writer.addLayer(name, colour as Colors, line);
+  }
+  dimensionStyle(writer, scale, site.lengths.system);
+};
+
 /**
- * A site as a DXF in inches, x east, y north: fence lines with their curves, posts at their actual
- * outside diameter, holes, gates closed and the ground that they swing over, features, marks and grade
- * shots, each on the layer that `dxfLayers` names. Gates that do not fit are left out. One site gives
- * the same bytes.
+ * A site as a DXF of the ground at its true size, x east, y north, in the unit of `dxfScale`: fence lines
+ * with their curves, posts at their actual outside diameter, holes, gates closed and the ground that they
+ * swing over, dimensions, features, marks and grade shots, each on the layer that `dxfLayers` names. Gates
+ * that do not fit are left out. One site gives the same bytes.
  */
 export const toDxf = (site: Site, layout: Layout): string => {
   const writer = new DxfWriter();
-  writer.setUnits(Units.Inches);
-  writer.setVariable('$MEASUREMENT', { 70: 0 });
-  writer.setVariable('$LASTSAVEDBY', { 1: 'Lathline' });
-  for (const name of dxfLayerNames) writer.addLayer(name, dxfLayers[name] as Colors);
-  for (const thing of [...fenceThings(site, layout), ...groundThings(site)]) write(writer, thing);
+  const scale = dxfScale(site, layout);
+  setUp(writer, site, scale);
+  const things = [
+    ...fenceThings(site, layout, scale),
+    ...groundThings(site),
+    ...dimensionThings(site, layout, scale),
+  ];
+  things.forEach((thing, n) => write(writer, thing, scale, n));
   return writer.stringify();
 };

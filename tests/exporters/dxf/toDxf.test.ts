@@ -46,7 +46,7 @@ describe.each(samples)('the DXF of $name, read back by another reader', ({ site,
   const text = toDxf(site, layout);
   const { dxf, on } = readBack(text);
 
-  it('[X9] is in inches, on layers that it names', () => {
+  it('[X9] is in inches where its lengths are in feet, on layers that it names', () => {
     expect(dxf.header['$INSUNITS']).toBe(1);
     const layers = Object.keys(dxf.tables.layer.layers);
     expect(layers).toEqual(expect.arrayContaining([...dxfLayerNames]));
