@@ -6,6 +6,7 @@ import { holesSection } from './sections/holesSection.ts';
 import { loadSection } from './sections/loadSection.ts';
 import { measuredSection } from './sections/measuredSection.ts';
 import { openingsSection } from './sections/openingsSection.ts';
+import { setRecordSection } from './sections/setRecordSection.ts';
 import { structureSection } from './sections/structureSection.ts';
 import { tiesSection } from './sections/tiesSection.ts';
 import { townRulesSection } from './sections/townRulesSection.ts';
@@ -39,6 +40,7 @@ export const setParts: readonly SetPart[] = [
     in: ['rep', 'office'],
     stacks: (site, _layout, width) => townRulesSection(site, width),
   },
+  { name: 'Set record', in: ['crew'], stacks: setRecordSection },
 ];
 
 /** The parts of the set of a reader; all of them where it is for everyone. */

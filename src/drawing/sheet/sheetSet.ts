@@ -141,7 +141,7 @@ function* draftsOf(
 /**
  * The whole crew sheet, as many pages as it needs, each with its title block: a cover, the plan, its parts
  * where the whole is small, then what the reader needs of openings, tapes with the holes, ties, load list,
- * flags, how the plan was measured, structure, rules of towns, notes and cautions; for a rep also the
+ * flags, how the plan was measured, structure, rules of towns, the form for what was set, notes and cautions; for a rep also the
  * page for the customer. Says between its sheets how much is done.
  */
 export function* sheetSteps(

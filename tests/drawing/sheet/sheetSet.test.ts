@@ -141,10 +141,12 @@ describe('sheetSet', () => {
       '4 Tapes and holes',
       '5 Tapes and holes, ties',
       '6 Ties, load list',
-      '7 Load list, flags, structure, cautions',
+      '7 Load list, flags, structure, set record',
+      '8 Set record',
+      '9 Set record, cautions',
     ]);
     expect(wordsOf(pages.slice(6, 7)).replaceAll(' | ', ' ')).toContain(
-      'Load list, flags, structure, cautions',
+      'Load list, flags, structure, set record',
     );
   });
 

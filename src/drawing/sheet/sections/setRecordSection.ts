@@ -1,0 +1,73 @@
+import type { Layout } from '../../../engine/layout.ts';
+import type { Site } from '../../../site/site.ts';
+import { leansForm, leavesForm, widthsForm, type SetRows } from '../../tables/setForms.ts';
+import { setPosts } from '../../tables/setPosts.ts';
+import { nothing, type Stack } from '../flow/block.ts';
+import { handRow } from '../flow/handRow.ts';
+import { heading } from '../flow/heading.ts';
+import { layForm, type FormColumn } from '../flow/layForm.ts';
+import { stackBlocks } from '../flow/stackBlocks.ts';
+import { oneBlock, under } from '../flow/stacks.ts';
+import { unbroken } from '../flow/unbroken.ts';
+
+const said =
+  'Write what was set, and type it in: the openings under Openings, As set by the crew. What is printed in a box is in the set record already. A lean is how far the top of a post stands into the opening, with a minus out of it; leaves and hinges only where they were measured again. The first post of an opening is the one named first. What is written of posts stays on this sheet.';
+
+/** Room for a hand by the heading of a column, paper inches; what is not listed is printed alone. Ours. */
+const hands: Readonly<Record<string, number>> = {
+  Top: 0.85,
+  Middle: 0.85,
+  Bottom: 0.85,
+  By: 0.6,
+  On: 0.8,
+  'First post leans in': 0.8,
+  'Second post leans in': 0.8,
+  'Hinges take': 0.85,
+  Remark: 2,
+  'Set at': 1,
+  'Dug to': 0.75,
+  Plumb: 0.5,
+  Note: 1.4,
+};
+
+const columnOf = (name: string): FormColumn => ({
+  heading: name,
+  hand: hands[name] ?? 0,
+  share: name === 'Note' || name === 'Remark' ? 6 : Number(name in hands && name !== 'Plumb'),
+  ...(name === 'Plumb' ? { tick: true } : {}),
+});
+
+const formOf = (title: string, { headings, ...rest }: SetRows, width: number): Stack[] =>
+  rest.rows.length === 0
+    ? []
+    : [layForm({ title, columns: headings.map(columnOf), ...rest }, width)];
+
+/** Who set and who checked, and when, at the foot of the form. */
+const signed = (width: number): Stack => {
+  const blanks = (label: string) => [
+    { label, hand: 2, known: '' },
+    { label: 'on', hand: 0.9, known: '' },
+  ];
+  const space = { ...nothing, height: 0.12 };
+  return oneBlock(
+    stackBlocks([handRow(blanks('Set by'), width), space, handRow(blanks('Checked by'), width)]),
+    0.3,
+  );
+};
+
+/**
+ * A form in which the crew writes by hand what was set: every opening, then every post, then who and
+ * when. What is in the set record is printed in. Nothing where there are no posts.
+ */
+export const setRecordSection = (site: Site, layout: Layout, width: number): Stack[] => {
+  const posts = setPosts(site, layout);
+  if (posts.rows.length === 0) return [];
+  const intro = stackBlocks([heading('Set record', width), ...unbroken(said, width)]);
+  const forms = [
+    ...formOf('Openings as set', widthsForm(site, layout), width),
+    ...formOf('Posts of the openings', leansForm(site, layout), width),
+    ...formOf('Leaves measured again', leavesForm(site, layout), width),
+    ...formOf('Posts as set', posts, width),
+  ];
+  return [...forms.map((form, n) => (n === 0 ? under(intro, form) : form)), signed(width)];
+};
