@@ -37,7 +37,7 @@ const emptyPdf = (first: Page): jsPDF => {
     orientation,
     compress: true,
     putOnlyUsedFonts: true,
-    floatPrecision: 3,
+    floatPrecision: 5,
   });
 };
 
