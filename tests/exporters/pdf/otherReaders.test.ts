@@ -17,6 +17,7 @@ import {
 } from './poppler.ts';
 import { readPdf } from './readPdf.ts';
 import { sheetFonts } from './sheetFonts.ts';
+import { withPdf } from './withPdf.ts';
 
 const squeezed = (text: string): string => text.replace(/\s/g, '');
 const lettersOf = (text: string): string => [...squeezed(text)].toSorted().join('');
@@ -71,5 +72,29 @@ describe.each(sampleYards)('the PDF of $name, read by others', { timeout: 60_000
 
   it('[X55] poppler takes the very site file out', async () => {
     expect(popplerFiles(await made)).toEqual({ [file.name]: file.text });
+  });
+
+  it('[X52] its bookmarks are its pages, and every link leads where the page says', async () => {
+    await withPdf(await made, async (pdf) => {
+      const sheets = await Promise.all(pages.map((_, n) => pdf.getPage(n + 1)));
+      const outline = (await pdf.getOutline()) as { title: string; dest: unknown[] }[];
+      expect(outline.map(({ title, dest }) => [title, dest[0]])).toEqual(
+        pages.map(({ title }, n) => [title, sheets[n]?.ref]),
+      );
+      for (const [n, { links, paper }] of pages.entries()) {
+        const found = (await sheets[n]?.getAnnotations()) as { rect: number[]; dest: unknown[] }[];
+        expect(found.map(({ dest }) => dest[0])).toEqual(
+          links.map(({ page }) => sheets[page - 1]?.ref),
+        );
+        for (const [at, { rect }] of links.entries()) {
+          const { x, y, width, height } = rect;
+          const corners = [x, paper.height - y - height, x + width, paper.height - y];
+          corners.forEach((inch, side) => {
+            expect((found[at]?.rect[side] ?? NaN) / 72).toBeCloseTo(inch, 4);
+          });
+        }
+      }
+    });
+    expect(pages.flatMap(({ links }) => links).length).toBeGreaterThan(0);
   });
 });

@@ -26,6 +26,7 @@ export const addBookmarks = (doc: PDFDocument, titles: readonly string[]): void 
     context.obj({ Type: 'Outlines', First: first, Last: last, Count: marks.length }),
   );
   catalog.set(PDFName.of('Outlines'), list);
-  catalog.set(PDFName.of('PageMode'), PDFName.of('UseOutlines'));
+  // one page needs no list of pages beside it
+  catalog.set(PDFName.of('PageMode'), PDFName.of(marks.length > 1 ? 'UseOutlines' : 'UseNone'));
   catalog.set(PDFName.of('PageLabels'), context.obj({ Nums: [0, { S: 'D' }] }));
 };
