@@ -7,7 +7,6 @@ import type { Pipe } from '../../site/pipe.ts';
 import type { Site } from '../../site/site.ts';
 import { defaultGapUnder } from '../../trade/gapUnder.ts';
 import { frameFor } from '../../trade/gateFrames.ts';
-import { hingeInset } from '../../trade/hingeInset.ts';
 import { inches, type Inches } from '../../units/inches.ts';
 import { hungFrom } from '../gate/hungFrom.ts';
 import type { GateLayout, LeafLayout } from '../layout.ts';
@@ -15,6 +14,7 @@ import type { Post, PostId } from '../post.ts';
 import { bendingCapacity } from './bendingCapacity.ts';
 import { fabricOf } from './fabricOf.ts';
 import { hangingLoad, type Hanging } from './hangingLoad.ts';
+import { hingeHeights } from './hingeHeights.ts';
 import { latchSag } from './latchSag.ts';
 import { soilOf } from './lateralOf.ts';
 import { leafWeight, type WeightTerm } from './leafWeight.ts';
@@ -43,12 +43,6 @@ export interface LeafHanging {
 
 type Posts = Readonly<Record<PostId, Post>>;
 
-/** How high the hinges of a leaf are over the ground: near its ends, nearer on a low leaf. */
-const hingesOf = (bottom: number, height: number) => {
-  const inset = Math.min(hingeInset.length, height / 4);
-  return { lowHinge: inches(bottom + inset), highHinge: inches(bottom + height - inset) };
-};
-
 interface Hung {
   readonly leaf: Leaf;
   readonly laid: LeafLayout;
@@ -72,7 +66,7 @@ const hangingOf = ({ leaf, laid, gate, spec, post, pipe }: Hung, lateral: number
     width,
     hingeAllowance: inches(distance(post.at, laid.hinge) - post.od / 2 + laid.hung),
     postOd: post.od,
-    ...hingesOf(gate.bottom ?? defaultGapUnder.length, height),
+    ...hingeHeights(gate.bottom ?? defaultGapUnder.length, height),
   };
   const load = hangingLoad(hanging);
   return {
