@@ -1,11 +1,12 @@
 import type { GateLayout, Layout } from '../../../engine/layout.ts';
+import { surroundingsOf } from '../../../engine/sweep/meetings.ts';
 import type { Site } from '../../../site/site.ts';
 import { fineStyle } from '../../../units/fineStyle.ts';
 import { formatLength } from '../../../units/formatLength.ts';
-import { moveAtoms } from '../../moveAtoms.ts';
 import { openingBar } from '../../opening/openingBar.ts';
 import { setMarks } from '../../opening/setMarks.ts';
 import { openingText } from '../../opening/openingText.ts';
+import { detailNumber } from '../../plan/drawBubbles.ts';
 import { gateKind, gatePosts, gateTitle } from '../../tables/gateKind.ts';
 import { openingTable } from '../../tables/openingTable.ts';
 import { withSet } from '../../tables/withSet.ts';
@@ -13,20 +14,21 @@ import { workingTable } from '../../tables/workingTable.ts';
 import { pipeSize } from '../../../units/pipeSize.ts';
 import { rollText } from '../../tables/rollText.ts';
 import { swingTexts } from '../../tables/swingTexts.ts';
+import { gateCard, highestCard, type CardParts } from './gateCard.ts';
 import { gateHead } from './gateHead.ts';
 import { gateLines } from './gateLines.ts';
 import { hangingLine } from './hangingLine.ts';
 import { nothing, type Block, type Stack } from '../flow/block.ts';
 import { heading } from '../flow/heading.ts';
 import { layTable } from '../flow/layTable.ts';
-import { paragraph } from '../flow/paragraph.ts';
 import { stackBlocks } from '../flow/stackBlocks.ts';
 import { oneBlock, under } from '../flow/stacks.ts';
 
-/** A column from here on has bar and working side by side. */
+/** A column from here on has room in its schedule for what was set. */
 const sideBySide = 9;
-const between = 0.35;
-/** Clear over and under rows: so a single and a double gate go on one upright Letter page. */
+/** Before each card, paper inches. */
+const apart = 0.32;
+/** Clear over and under rows. */
 const rowPad = { schedule: 0.02, working: 0 } as const;
 
 /** Both posts of a gate with their outside diameters, once where these are alike. */
@@ -83,41 +85,41 @@ const workingOf = (gate: GateLayout, site: Site, width: number): Block => {
   return stackBlocks([head, ...rows]);
 };
 
-/** One gate with its bar and its working, not broken. */
-const gateCard = (gate: GateLayout, layout: Layout, site: Site, width: number): Block => {
+/** What stands on a gate's card beside its pictures; its number is that of its bubble on the plan. */
+const cardParts = (gate: GateLayout, layout: Layout, site: Site): CardParts => {
   const target = openingText(gate.opening.target, site.lengths);
-  const name = `${gateTitle(gate, site)}, ${gatePosts(gate, layout)}: hold ${target}`;
-  const space = { ...nothing, height: 0.07 };
-  const head = stackBlocks([
-    gateHead(name, gate, { site, width }),
-    ...gateTexts(gate, layout, site).flatMap((text) => paragraph(text, width)),
-    space,
-  ]);
-  if (width < sideBySide) {
-    return stackBlocks([head, barOf(gate, site, width), space, workingOf(gate, site, width)]);
-  }
-  const left = (width - between) / 2;
-  const bar = barOf(gate, site, left);
-  const working = workingOf(gate, site, left);
-  const both = {
-    height: Math.max(bar.height, working.height),
-    atoms: [...bar.atoms, ...moveAtoms(working.atoms, left + between, 0)],
+  const number = detailNumber(layout, gate.id);
+  const name = `${number} ${gateTitle(gate, site)}, ${gatePosts(gate, layout)}: hold ${target}`;
+  return {
+    head: (width) => gateHead(name, gate, { site, width }),
+    texts: gateTexts(gate, layout, site).filter((text) => text !== ''),
+    bar: (width) => barOf(gate, site, width),
+    working: (width) => workingOf(gate, site, width),
   };
-  return stackBlocks([head, both]);
 };
 
-/** The opening schedule, then every gate with its opening bar and the working of its opening. */
+/** Cards in their order, but that the first with room on the page that is begun comes before the others. */
+const inTurn = (cards: readonly Stack[], room: number): readonly Stack[] => {
+  const fits = cards.find(({ rows }) => rows.every(({ height }) => height <= room));
+  return fits === undefined ? cards : [fits, ...cards.filter((card) => card !== fits)];
+};
+
+/**
+ * The opening schedule, then every gate with its pictures, its opening bar and the working of its opening: one
+ * that still has room under the schedule first.
+ */
 export const openingsSection = (site: Site, layout: Layout, width: number): Stack[] => {
   const gates = Object.values(layout.gates);
   if (gates.length === 0) return [];
   const schedule = openingTable(layout, site);
   // what was set stands at each gate; in the schedule only where no other column suffers from it
   const table = width < sideBySide ? schedule : withSet(schedule, gates, site);
-  return [
-    under(heading('Openings', width), layTable(table, width, rowPad.schedule)),
-    ...gates.map((gate) => ({
-      ...oneBlock(gateCard(gate, layout, site, width), 0.32),
-      anchor: gate.id,
-    })),
-  ];
+  const first = under(heading('Openings', width), layTable(table, width, rowPad.schedule));
+  const used = [first.head, ...first.rows].reduce((sum, { height }) => sum + height, 0);
+  const yard = { site, layout, around: surroundingsOf(site, layout), width };
+  const cards = gates.map((gate) => ({
+    ...oneBlock(gateCard(gate, yard, cardParts(gate, layout, site)), apart),
+    anchor: gate.id,
+  }));
+  return [first, ...inTurn(cards, highestCard(width) - used - apart)];
 };

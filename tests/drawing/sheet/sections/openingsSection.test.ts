@@ -23,21 +23,27 @@ const details = (site: Site): string[][] => {
 };
 
 describe('openingsSection', () => {
-  it('[D61] a single and a double gate are together on one upright Letter page', () => {
+  it('[D61] on an upright Letter page stands one gate, and under the schedule the first that has room', () => {
     // a walk gate and a double drive gate with a drop rod and its receiver
     const yard = sample('back-yard');
-    expect(details(yard).length).toBe(1);
-    const [words = []] = details(yard);
-    expect(words.filter((text) => text.includes('gate, ')).length).toBe(2);
-    expect(words.join(' ')).toContain('Receiver: ');
-    expect(words.filter((text) => text.startsWith('Hanging: ')).length).toBe(2);
+    const { content } = sheetFrame(laid('letter', 'portrait'));
+    const stacks = openingsSection(yard, layOutSite(yard), columnsIn(content).width);
+    const pages = paginate(stacks, content).map(({ atoms }) =>
+      textsOf(atoms).map(({ text }) => text),
+    );
+    const [first = [], second = []] = pages;
+    expect(pages.length).toBe(2);
+    expect(first.join(' ')).toMatch(/Opening schedule.*2 Walk gate, B–C: hold/);
+    expect(second.join(' ')).toMatch(/1 Drive gate, H–I: hold/);
+    expect(second.join(' ')).toContain('Receiver: ');
+    expect(pages.flat().filter((text) => text.startsWith('Hanging: ')).length).toBe(2);
   });
 
   it('[D62] a gap has its clear width, no ruler and no working', () => {
     const [words = [], ...more] = details(wayYard(gap));
     expect(more).toEqual([]);
     expect(words).toContain('clear');
-    expect(words.join(' ')).not.toMatch(/Hanging|What takes up|from|called/);
+    expect(words.join(' ')).not.toMatch(/Hanging|What takes up|holds|called/);
   });
 
   it('[D52] posts of one outside diameter are named together, others each with its own', () => {

@@ -1,0 +1,167 @@
+import { metName } from '../../../engine/checks/metName.ts';
+import type { GateLayout, Layout } from '../../../engine/layout.ts';
+import type { Meeting, Surroundings } from '../../../engine/sweep/meetings.ts';
+import type { Site } from '../../../site/site.ts';
+import { formatAngle } from '../../../units/formatAngle.ts';
+import { detailCaption } from '../../detail/detailCaption.ts';
+import { gateDetail, type GateDetail } from '../../detail/gateDetail.ts';
+import { gateSight, type GateSight } from '../../detail/gateSight.ts';
+import { standTexts } from '../../detail/standTexts.ts';
+import { stopOf } from '../../detail/stopOf.ts';
+import { moveAtoms } from '../../moveAtoms.ts';
+import type { Block } from '../flow/block.ts';
+import { paragraph } from '../flow/paragraph.ts';
+import { stackBlocks } from '../flow/stackBlocks.ts';
+import { scalesOf, type Scale } from '../scales.ts';
+
+/** What stands on the card of a gate beside its pictures, set to a width. */
+export interface CardParts {
+  readonly head: (width: number) => Block;
+  readonly texts: readonly string[];
+  readonly bar: (width: number) => Block;
+  readonly working: (width: number) => Block;
+}
+
+/** A column from here on has bar and working side by side; bar and working are no narrower than this; inches. */
+const sideBySide = 9;
+const leastBar = 4;
+/** Texts beside a picture are no narrower than this. */
+const leastText = 2.3;
+const between = 0.3;
+const space: Block = { height: 0.07, atoms: [] };
+
+/**
+ * How high a card may be, paper inches: as high as the lowest column of its width on any paper. Narrow ones are
+ * those of upright sheets, Letter's the lowest; of wide ones A4's that lies.
+ */
+export const highestCard = (width: number): number => (width < sideBySide ? 8.85 : 6.1);
+
+/** Room for a card, paper inches. */
+interface Room {
+  readonly width: number;
+  readonly height: number;
+}
+
+/** Blocks side by side, their tops level. */
+const beside = (left: Block, right: Block, x: number): Block => ({
+  height: Math.max(left.height, right.height),
+  atoms: [...left.atoms, ...moveAtoms(right.atoms, x, 0)],
+});
+
+const written = (texts: readonly string[], width: number): Block =>
+  stackBlocks(texts.flatMap((text) => [...paragraph(text, width), space]));
+
+/** Bar and working: beside one another where there is room. */
+const figures = ({ bar, working }: CardParts, width: number): Block => {
+  if (width < sideBySide) return stackBlocks([bar(width), space, working(width)]);
+  const half = (width - between) / 2;
+  return beside(bar(half), working(half), half + between);
+};
+
+/** A gate's pictures at a scale, and what is written of them. */
+interface Drawn {
+  readonly detail: GateDetail;
+  readonly notes: readonly string[];
+}
+
+/** The ways to set a card with its pictures: each as high as it comes. */
+const settings = (parts: CardParts, { detail, notes }: Drawn, width: number): Block[] => {
+  const picture: Block = { height: detail.height, atoms: detail.atoms };
+  const right = width - detail.width - between;
+  const head = parts.head(width);
+  const all = [...parts.texts, ...notes];
+  const under = [head, written(all, width), picture, space, figures(parts, width)];
+  const x = detail.width + between;
+  const texts = (): Block => beside(picture, written(all, right), x);
+  const everything = (): Block =>
+    beside(picture, stackBlocks([written(all, right), figures(parts, right)]), x);
+  return [
+    ...(right >= leastBar ? [stackBlocks([head, everything()])] : []),
+    ...(right >= leastText ? [stackBlocks([head, texts(), space, figures(parts, width)])] : []),
+    ...(right >= -between ? [stackBlocks(under)] : []),
+  ];
+};
+
+const lowest = (blocks: readonly Block[]): Block | null =>
+  blocks.reduce<Block | null>(
+    (least, one) => (least === null || one.height < least.height ? one : least),
+    null,
+  );
+
+const stopText = (stop: Meeting | null, site: Site): string[] =>
+  stop === null
+    ? []
+    : [`Before it is open it meets ${metName(site, stop.met)}, at ${formatAngle(stop.turned)}.`];
+
+const leftText = (left: readonly string[]): string[] =>
+  left.length === 0 ? [] : [`No room in the picture for: ${left.join('; ')}.`];
+
+const drawnAt = (sight: GateSight, site: Site, stop: Meeting | null, scale: Scale): Drawn => {
+  const detail = gateDetail(sight, site, scale.ratio, stop);
+  const notes = [
+    detailCaption(sight, site, scale),
+    ...standTexts(sight, site),
+    ...stopText(stop, site),
+    ...leftText(detail.left),
+  ];
+  return { detail, notes };
+};
+
+const without = (parts: CardParts, says: string, width: number): Block =>
+  stackBlocks([parts.head(width), written([...parts.texts, says], width), figures(parts, width)]);
+
+interface Pictured {
+  readonly sight: GateSight;
+  readonly site: Site;
+  readonly stop: Meeting | null;
+}
+
+/** The card with its pictures as large as a room allows; null where it has none for them at any scale. */
+const pictured = (
+  { sight, site, stop }: Pictured,
+  parts: CardParts,
+  { width, height }: Room,
+): Block | null => {
+  const [start, end] = sight.pair;
+  const [across, high] = [end.at.x, start.post.above + start.post.hole.depth];
+  for (const scale of scalesOf(site.lengths.system)) {
+    if (across / scale.ratio > width || high / scale.ratio > height) continue;
+    const drawn = drawnAt(sight, site, stop, scale);
+    if (drawn.detail.width > width || drawn.detail.height > height) continue;
+    const block = lowest(settings(parts, drawn, width));
+    if (block !== null && block.height <= height) return block;
+  }
+  return null;
+};
+
+/** What a card is for, and how wide it is, paper inches. */
+export interface CardFor {
+  readonly site: Site;
+  readonly layout: Layout;
+  readonly around: Surroundings;
+  readonly width: number;
+}
+
+/**
+ * One gate with its elevation and plan at the largest standard scale at which its whole card has room on a page,
+ * its bar, its working and what is written of it, not broken. A gate that is not placed has no pictures, and says
+ * so; so does one whose card would be higher than a page.
+ */
+export const gateCard = (
+  laid: GateLayout,
+  { site, layout, around, width }: CardFor,
+  parts: CardParts,
+): Block => {
+  const sight = gateSight(site, layout, laid);
+  if (sight === null) {
+    return without(parts, 'No detail is drawn before the gate is placed: see its flag.', width);
+  }
+  const seen = { sight, site, stop: stopOf(sight.gate, laid, around) };
+  // nothing hangs in a gap: two posts want no whole page
+  const moves = sight.leaves.length + sight.slides.length > 0;
+  const height = moves ? highestCard(width) : highestCard(width) / 2;
+  return (
+    pictured(seen, parts, { width, height }) ??
+    without(parts, 'Its detail has no room on this paper.', width)
+  );
+};
