@@ -25,11 +25,12 @@ export const openingTexts = ({ opening }: GateLayout, site: Site): string => {
   return `hold ${hold}\n${held === null ? 'none holds for sure' : `${held.from} to ${held.to}`}`;
 };
 
-/** What is dug for a post, or how it is set on a wall. */
+/** What is dug for a post, or how it is set on a wall; millimetres are named once. */
 export const holeText = ({ hole: { diameter, depth }, wall }: Post, site: Site): string => {
   const [wide, deep] = [shortText(diameter, site), shortText(depth, site)];
-  if (wall === null) return `hole ${wide} × ${deep}`;
-  return wall.set.kind === 'cored' ? `core ${wide} × ${deep}` : `plate ${wide} square`;
+  const across = wide.endsWith(' mm') ? wide.slice(0, -3) : wide;
+  if (wall === null) return `hole ${across} × ${deep}`;
+  return wall.set.kind === 'cored' ? `core ${across} × ${deep}` : `plate ${wide} square`;
 };
 
 /** A post by its tag and outside diameter. */

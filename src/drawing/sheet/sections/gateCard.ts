@@ -26,7 +26,7 @@ export interface CardParts {
 const sideBySide = 9;
 const leastBar = 4;
 /** Texts beside a picture are no narrower than this. */
-const leastText = 2.3;
+const leastText = 2;
 const between = 0.3;
 const space: Block = { height: 0.07, atoms: [] };
 
