@@ -31,10 +31,13 @@ const between = 0.3;
 const space: Block = { height: 0.07, atoms: [] };
 
 /**
- * How high a card may be, paper inches: as high as the lowest column of its width on any paper. Narrow ones are
- * those of upright sheets, Letter's the lowest; of wide ones A4's that lies.
+ * How high a card may be, paper inches: as high as the lowest column of its width on any paper. The narrowest are
+ * those of A4 upright and of large sheets, then come Letter's upright; of wide ones A4's that lies is the lowest.
  */
-export const highestCard = (width: number): number => (width < sideBySide ? 8.85 : 6.1);
+export const highestCard = (width: number): number => {
+  if (width >= sideBySide) return 6.1;
+  return width < 7.3 ? 9.5 : 8.85;
+};
 
 /** Room for a card, paper inches. */
 interface Room {
