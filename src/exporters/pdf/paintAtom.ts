@@ -6,6 +6,7 @@ import { textWidth } from '../../drawing/textWidth.ts';
 import { corners } from '../../geometry/orientedBox.ts';
 import { toDegrees } from '../../units/radians.ts';
 import { faces } from './faces.ts';
+import { settled } from './settled.ts';
 import { tracePath } from './tracePath.ts';
 
 const pointsInInch = 72;
@@ -34,8 +35,8 @@ const paintHalo = (doc: jsPDF, text: Text, palette: Palette): void => {
   if (first === undefined) return;
   doc.saveGraphicsState();
   doc.setFillColor(palette.paper);
-  doc.moveTo(first.x, first.y);
-  for (const { x, y } of rest) doc.lineTo(x, y);
+  doc.moveTo(settled(first.x), settled(first.y));
+  for (const { x, y } of rest) doc.lineTo(settled(x), settled(y));
   doc.close();
   doc.fillEvenOdd();
   doc.restoreGraphicsState();
@@ -51,10 +52,9 @@ const paintText = (doc: jsPDF, text: Text, palette: Palette): void => {
   doc.setFont(faces[weight], 'normal');
   doc.setFontSize(size * pointsInInch);
   doc.setTextColor(palette[ink]);
-  doc.text(text.text, at.x - back * cos + down * sin, at.y + back * sin + down * cos, {
-    angle: toDegrees(angle),
-    baseline: 'alphabetic',
-  });
+  const [x, y] = [at.x - back * cos + down * sin, at.y + back * sin + down * cos];
+  const how = { angle: toDegrees(angle), baseline: 'alphabetic' } as const;
+  doc.text(text.text, settled(x), settled(y), how);
 };
 
 /** Paints one atom on the current page of a PDF whose unit is the inch; `paintClip` paints clips. */

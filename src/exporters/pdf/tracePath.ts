@@ -3,6 +3,7 @@ import type { Outline, Step } from '../../drawing/outline.ts';
 import { arcToBeziers } from '../../geometry/arcToBeziers.ts';
 import type { PaperPoint } from '../../geometry/point.ts';
 import { radians } from '../../units/radians.ts';
+import { settled } from './settled.ts';
 
 type ArcStep = Extract<Step, { go: 'arc' }>;
 
@@ -20,10 +21,12 @@ const traceArc = (doc: jsPDF, arc: ArcStep, from: PaperPoint | null): PaperPoint
     x: x + radius * Math.cos(start),
     y: y - radius * Math.sin(start),
   };
-  if (from === null) doc.moveTo(first.x, first.y);
-  else doc.lineTo(first.x, first.y);
+  if (from === null) doc.moveTo(settled(first.x), settled(first.y));
+  else doc.lineTo(settled(first.x), settled(first.y));
   for (const { leaving, arriving, to } of curves) {
-    doc.curveTo(leaving.x, leaving.y, arriving.x, arriving.y, to.x, to.y);
+    const [x1, y1] = [settled(leaving.x), settled(leaving.y)];
+    const [x2, y2] = [settled(arriving.x), settled(arriving.y)];
+    doc.curveTo(x1, y1, x2, y2, settled(to.x), settled(to.y));
   }
   return curves.at(-1)?.to ?? first;
 };
@@ -40,8 +43,8 @@ export const tracePath = (doc: jsPDF, outline: Outline): void => {
       at = traceArc(doc, step, at);
       continue;
     }
-    if (step.go === 'move') doc.moveTo(step.x, step.y);
-    else doc.lineTo(step.x, step.y);
+    if (step.go === 'move') doc.moveTo(settled(step.x), settled(step.y));
+    else doc.lineTo(settled(step.x), settled(step.y));
     at = step;
   }
 };
