@@ -2,14 +2,16 @@ import type { Bounds } from '../geometry/bounds.ts';
 import type { OrientedBox } from '../geometry/orientedBox.ts';
 import type { Atom } from './atom.ts';
 import { avoidMark } from './explode/avoidMark.ts';
+import { breaksFor, brokenAt } from './explode/brokenAt.ts';
 import { markAtoms } from './explode/markAtoms.ts';
-import { avoidChain } from './lettering/avoidChain.ts';
 import { letterBubble } from './lettering/letterBubble.ts';
 import { letterChain } from './lettering/letterChain.ts';
 import { letterText } from './lettering/letterText.ts';
 import type { Lead, Lettered } from './lettering/lettered.ts';
 import { makeLettering, type Lettering } from './lettering/lettering.ts';
 import { rowOrder, rowsOf } from './lettering/rowOrder.ts';
+import { textBox } from './lettering/textBox.ts';
+import { weightOf } from './lettering/weight.ts';
 import type { LayerName } from './layerNames.ts';
 import type { Beside, Primitive } from './primitive.ts';
 import type { Projection } from './projection.ts';
@@ -23,7 +25,17 @@ export interface Room {
   readonly window?: Bounds;
   readonly taken?: readonly OrientedBox<'paper'>[];
   readonly shown?: Bounds;
+  /** Thin lines of the yard and hatching are broken where letters lie on them; they run on unless said. */
+  readonly thin?: 'broken';
 }
+
+/** Whether what a primitive draws can be broken for letters. */
+const isThin = (primitive: Primitive): boolean => {
+  if (primitive.kind === 'area') return true;
+  if (primitive.kind === 'polyline' || primitive.kind === 'arc')
+    return weightOf(primitive.pen) === 'thin';
+  return primitive.kind === 'circle' && primitive.pen === 'tree';
+};
 
 /** A drawing on paper, and the texts for which there was no room at all. */
 export interface Drawn {
@@ -74,15 +86,12 @@ export interface DrawnLayer {
 export const layersOnPaper = (
   layers: readonly DrawnLayer[],
   projection: Projection,
-  { window, taken = [], shown }: Room = {},
+  { window, taken = [], shown, thin }: Room = {},
 ): DrawnLayers => {
   const edge = window ?? null;
   const primitives = layers.flatMap((layer) => layer.primitives);
-  const room = makeLettering(edge, taken, shown);
-  for (const primitive of primitives) {
-    avoidMark(room, primitive, projection, edge);
-    if (primitive.kind === 'dimension chain') avoidChain(primitive, projection, room);
-  }
+  const room = makeLettering(edge, taken, { shown: shown ?? null, thin: thin ?? 'whole' });
+  for (const primitive of primitives) avoidMark(room, primitive, projection, edge);
   const letter = letterer(primitives, projection, room);
   const lettered = layers
     .toReversed()
@@ -91,13 +100,21 @@ export const layersOnPaper = (
       found: own.toReversed().flatMap(letter).toReversed(),
     }))
     .toReversed();
+  const letters = lettered.flatMap(({ found }) => found.flatMap((one) => one.texts));
+  const breaks = breaksFor(thin === 'broken' ? letters.map(textBox) : []);
   const drawn = layers.map(({ name, primitives: own }) => ({
     name,
-    atoms: own.flatMap((primitive) => markAtoms(primitive, projection, edge)),
+    atoms: own.flatMap((primitive) => {
+      const atoms = markAtoms(primitive, projection, edge);
+      return thin === 'broken' && isThin(primitive) ? brokenAt(atoms, breaks) : atoms;
+    }),
   }));
   const lines = lettered.map(({ name, found }) => ({
     name,
-    atoms: found.flatMap((one) => one.lines),
+    atoms: brokenAt(
+      found.flatMap((one) => one.lines),
+      breaks,
+    ),
   }));
   const texts = lettered.map(({ name, found }) => ({
     name,

@@ -7,12 +7,15 @@ export type Outline = readonly Step[];
 
 export type Step =
   | { readonly go: 'move' | 'line'; readonly x: number; readonly y: number }
-  | {
-      readonly go: 'arc';
-      readonly x: number;
-      readonly y: number;
-      readonly radius: number;
-      readonly start: number;
-      readonly sweep: number;
-    }
+  | ArcStep
   | { readonly go: 'close' };
+
+/** A piece of a circle round a point. */
+export interface ArcStep {
+  readonly go: 'arc';
+  readonly x: number;
+  readonly y: number;
+  readonly radius: number;
+  readonly start: number;
+  readonly sweep: number;
+}

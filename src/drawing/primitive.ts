@@ -94,7 +94,8 @@ export type Primitive =
    * (negative: to the right). One text for each piece between two points. Where the texts of a
    * group do not fit, the group's own is written once for the pieces `from` up to, not including,
    * `to`. `name` says which chain was meant where not even the total finds room; `elsewhere` is
-   * written beside a total without its pieces, and says where those are found.
+   * written beside a total without its pieces, and says where those are found. `stretches` are pieces
+   * of a tier between bays and total: from terminal post to terminal post.
    */
   | {
       readonly kind: 'dimension chain';
@@ -103,6 +104,7 @@ export type Primitive =
       readonly total: string | null;
       readonly off: number;
       readonly groups?: readonly ChainGroup[];
+      readonly stretches?: readonly Omit<ChainGroup, 'shorter'>[];
       readonly name?: string;
       readonly elsewhere?: string;
     }
@@ -130,4 +132,6 @@ export interface ChainGroup {
   readonly from: number;
   readonly to: number;
   readonly text: string;
+  /** What is written where that is too long. */
+  readonly shorter?: string;
 }

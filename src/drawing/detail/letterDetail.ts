@@ -1,11 +1,11 @@
 import { bearing } from '../../geometry/bearing.ts';
 import { distance } from '../../geometry/distance.ts';
 import { midpoint } from '../../geometry/midpoint.ts';
-import type { Atom, Fill } from '../atom.ts';
+import type { Atom, Text } from '../atom.ts';
+import { breaksFor, brokenAt } from '../explode/brokenAt.ts';
+import { textBox } from '../lettering/textBox.ts';
 import { labelAt } from '../lettering/label.ts';
 import { makeLettering, type Lettering } from '../lettering/lettering.ts';
-import { corners } from '../../geometry/orientedBox.ts';
-import { polylineOutline } from '../explode/polylineOutline.ts';
 import type { DetailLabel } from './detailLabel.ts';
 import type { DetailPart } from './detailPart.ts';
 import { outlinePieces } from './outlinePieces.ts';
@@ -24,21 +24,13 @@ const avoidStrokes = (room: Lettering, atoms: readonly Atom[]): void => {
   }
 };
 
-/** What lies under a text, such as fabric, is broken there. */
-const breakUnder = (label: ReturnType<typeof labelAt>): Fill => ({
-  do: 'fill',
-  ink: 'paper',
-  opacity: 1,
-  outline: polylineOutline(corners(label.box), true),
-});
-
-const letterOne = ({ look, places }: DetailLabel, room: Lettering): Atom[] | null => {
+const letterOne = ({ look, places }: DetailLabel, room: Lettering): Text[] | null => {
   for (const { at, angle } of places) {
     const label = labelAt(look, at, angle);
     const covered = room.covers(label.box);
     if (covered.thin + covered.heavy > 0 || !room.isFree(label.box)) continue;
     room.take(label.box);
-    return [breakUnder(label), ...label.texts];
+    return [...label.texts];
   }
   return null;
 };
@@ -59,5 +51,7 @@ export const letterDetail = ({
     if (placed === null && label.need === 'must') left.push(label.look.text.replaceAll('\n', ', '));
     return placed ?? [];
   });
-  return { atoms: [...atoms, ...texts], left };
+  const breaks = breaksFor(texts.map(textBox));
+  // what lies under a text, such as fabric, is broken there
+  return { atoms: [...brokenAt(atoms, breaks), ...texts], left };
 };

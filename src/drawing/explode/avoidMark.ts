@@ -6,7 +6,8 @@ import { midpoint } from '../../geometry/midpoint.ts';
 import { moved } from '../../geometry/moved.ts';
 import type { PaperPoint, SitePoint } from '../../geometry/point.ts';
 import { radians } from '../../units/radians.ts';
-import type { Lettering, Weight } from '../lettering/lettering.ts';
+import type { Lettering } from '../lettering/lettering.ts';
+import { weightOf, type Weight } from '../lettering/weight.ts';
 import type { Primitive } from '../primitive.ts';
 import { toPaper, type Projection } from '../projection.ts';
 import { radiusOnPaper } from './radiusOnPaper.ts';
@@ -66,8 +67,11 @@ const arcPoints = ({ centre, radius, start, sweep }: Arc): SitePoint[] => {
   );
 };
 
-const avoidRound = (room: Lettering, centre: PaperPoint, radius: number): void =>
-  room.avoid({ centre, halfWidth: radius, halfHeight: radius, angle: upright });
+const avoidRound = (
+  room: Lettering,
+  centre: PaperPoint,
+  { radius, weight }: { readonly radius: number; readonly weight: Weight },
+): void => room.avoid({ centre, halfWidth: radius, halfHeight: radius, angle: upright }, weight);
 
 /**
  * Keeps letters off what a primitive draws: lines and posts as far as there is other room, flags
@@ -90,24 +94,26 @@ export const avoidMark = (
         points: primitive.closed ? [...points, ...points.slice(0, 1)] : points,
         window,
         beside: primitive.kind === 'fence' ? besideFence : besideLine,
-        weight: primitive.pen === 'building' ? 'heavy' : 'thin',
+        weight: weightOf(primitive.pen),
       });
       return;
     }
     case 'arc': {
       const points = arcPoints(primitive).map((point) => toPaper(projection, point));
-      avoidLine(room, { points, window, beside: besideLine });
+      avoidLine(room, { points, window, beside: besideLine, weight: weightOf(primitive.pen) });
       return;
     }
     case 'circle': {
       // faint, and round what has a name
       if (primitive.pen === 'accuracy') return;
       const radius = radiusOnPaper(primitive, projection);
-      if (radius < longest) avoidRound(room, toPaper(projection, primitive.centre), radius);
+      const weight = primitive.pen === 'tree' ? 'thin' : 'solid';
+      if (radius < longest)
+        avoidRound(room, toPaper(projection, primitive.centre), { radius, weight });
       return;
     }
     case 'sign':
-      avoidRound(room, signOnPaper(primitive, projection), signHalf);
+      avoidRound(room, signOnPaper(primitive, projection), { radius: signHalf, weight: 'solid' });
       return;
     case 'flag': {
       const at = toPaper(projection, primitive.at);

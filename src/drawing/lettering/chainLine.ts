@@ -6,7 +6,7 @@ import { toPaper, type Projection } from '../projection.ts';
 
 export type ChainPrimitive = Extract<Primitive, { kind: 'dimension chain' }>;
 
-/** A dimension line beside points in a row: where it runs and which points it ticks. */
+/** One tier of a chain: a dimension line beside points in a row, and which points it ticks. */
 export interface ChainLine {
   readonly points: readonly PaperPoint[];
   /** Unit vectors on the paper: along the chain and out from the fence. */
@@ -14,12 +14,19 @@ export interface ChainLine {
   readonly out: PaperPoint;
   /** From the points to the line, paper inches. */
   readonly off: number;
+  /** From the line to that of the outermost tier, paper inches. */
+  readonly beyond: number;
+  /** Where its extension lines begin, from the points, paper inches. */
+  readonly from: number;
 }
 
-/** From the pieces of a chain out to its total, paper inches. */
-export const toTotal = 0.27;
+/** From one tier of a chain out to the next, paper inches. */
+export const toNextTier = 0.27;
 
-/** The dimension line of a chain's pieces; null for a chain without length. */
+/** Extension lines begin clear of the thing dimensioned, paper inches. */
+const clear = 0.05;
+
+/** The innermost dimension line of a chain; null for a chain without length. */
 export const chainLineOf = (chain: ChainPrimitive, projection: Projection): ChainLine | null => {
   const points = chain.points.map((point) => toPaper(projection, point));
   const [first, last] = [points[0], points.at(-1)];
@@ -27,7 +34,7 @@ export const chainLineOf = (chain: ChainPrimitive, projection: Projection): Chai
   if (along === null) return null;
   const side = chain.off < 0 ? -1 : 1;
   const out = { x: side * along.y, y: -side * along.x };
-  return { points, along, out, off: Math.abs(chain.off) };
+  return { points, along, out, off: Math.abs(chain.off), beyond: 0, from: clear };
 };
 
 /** A point of a chain moved out to its dimension line. */

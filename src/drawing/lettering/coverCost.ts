@@ -1,14 +1,11 @@
-import type { Covered } from './lettering.ts';
+import { weights, type PerWeight } from './weight.ts';
 
-/** How many places down its list a text would rather stand than lie on a line or on a wall. */
-export interface CoverCost {
-  readonly thin: number;
-  readonly heavy: number;
-}
+/** How many places down its list a text would rather stand than lie on a line of each weight. */
+export type CoverCost = PerWeight;
 
 /** What it costs to lie on so much. */
-export const weigh = ({ thin, heavy }: Covered, cost: CoverCost): number =>
-  thin * cost.thin + heavy * cost.heavy;
+export const weigh = (covered: PerWeight, cost: CoverCost): number =>
+  weights.reduce((sum, weight) => sum + covered[weight] * cost[weight], 0);
 
-/** A name had better stand anywhere else than on a line, and still more than on a wall. */
-export const usualCost: CoverCost = { thin: 12, heavy: 24 };
+/** A name had better stand anywhere else than on a thin line, and on no other if that can be. */
+export const usualCost: CoverCost = { thin: 12, solid: 300, heavy: 300, leader: 300 };

@@ -1,18 +1,13 @@
-import { bearing } from '../../geometry/bearing.ts';
-import { distance } from '../../geometry/distance.ts';
-import { midpoint } from '../../geometry/midpoint.ts';
-import { nearestOnSegment } from '../../geometry/nearestOnSegment.ts';
 import { corners, type OrientedBox } from '../../geometry/orientedBox.ts';
+import { nearestOnSegment } from '../../geometry/nearestOnSegment.ts';
 import type { PaperPoint } from '../../geometry/point.ts';
 import { edges } from '../../geometry/polygon.ts';
 import type { Atom } from '../atom.ts';
 import { circleOutline, segmentsOutline } from '../explode/polylineOutline.ts';
 import { pens } from '../pens.ts';
+import { lineStrip } from './lineStrips.ts';
 
 const dot = 0.018;
-
-/** Half the strip that other texts keep clear along a leader, paper inches. */
-const beside = 0.02;
 
 /** A leader as drawn, and the strip that it takes up; none where the text stands on its place. */
 export interface Leader {
@@ -31,11 +26,6 @@ export const leaderLine = (from: PaperPoint, box: OrientedBox<'paper'>): Leader 
       { do: 'fill', ink: 'dimension', opacity: 1, outline: circleOutline(from, dot) },
       { do: 'stroke', pen: pens.dimension, outline: segmentsOutline([[from, to]]) },
     ],
-    strip: {
-      centre: midpoint(from, to),
-      halfWidth: distance(from, to) / 2,
-      halfHeight: beside,
-      angle: bearing(from, to),
-    },
+    strip: lineStrip(from, to),
   };
 };

@@ -4,7 +4,7 @@ import type { PaperPoint } from '../../geometry/point.ts';
 import { subtract } from '../../geometry/subtract.ts';
 import { cheapest } from './cheapest.ts';
 import { weigh, type CoverCost } from './coverCost.ts';
-import { chainAngle, onLine, toTotal, type ChainLine } from './chainLine.ts';
+import { chainAngle, onLine, type ChainLine } from './chainLine.ts';
 import { pieceStyle, type ChainPiece } from './chainPiece.ts';
 import { labelAt, labelSize, type Label } from './label.ts';
 import { leaderLine, type Leader } from './leaderLine.ts';
@@ -13,7 +13,7 @@ import type { Lettering } from './lettering.ts';
 import { readable } from './readable.ts';
 import { spread } from './spread.ts';
 
-/** Rows beyond the total of a chain, the nearest first, and the room between texts; paper inches. */
+/** Rows beyond the outermost tier of a chain, the nearest first, and the room between texts; paper inches. */
 const rows = [0.3, 0.5, 0.75, 1] as const;
 const between = 0.12;
 /** How far a row is shifted along its chain to find room, paper inches. */
@@ -21,13 +21,20 @@ const shifts = [0, 0.25, -0.25, 0.5, -0.5, 1, -1] as const;
 
 /**
  * A dimension had better stand near what it measures than clear of a line, but farther out than on
- * a wall or with a leader through another text: that is as bad as the next row but for a shift.
+ * a wall, or with a leader through another text: that is as bad as the next row but for a shift.
  */
-const cost: CoverCost = { thin: 1, heavy: shifts.length + 1 };
-const costOfCrossing = shifts.length + 1;
+const nextRow = shifts.length + 1;
+const cost: CoverCost = { thin: 1, solid: nextRow, heavy: nextRow, leader: 2 * nextRow };
+const costOfCrossing = 2 * nextRow;
 
 /** Room for texts that are placed together. */
-type Room = Pick<Lettering, 'isFree' | 'covers' | 'take' | 'avoid'>;
+type Room = Pick<Lettering, 'isFree' | 'crosses' | 'covers' | 'take' | 'avoid'>;
+
+/** A row that found its room. */
+export interface LedOutRow extends Omit<Lettered, 'left'> {
+  readonly labels: readonly Label[];
+  readonly leaders: readonly Leader[];
+}
 
 interface LedOut {
   readonly label: Label;
@@ -38,8 +45,8 @@ interface LedOut {
 const costOf = (row: readonly LedOut[], room: Room): number | null => {
   if (!row.every(({ label }) => room.isFree(label.box))) return null;
   return row.reduce((sum, { label, leader }) => {
-    const crosses = room.isFree(leader.strip) ? 0 : costOfCrossing;
-    return sum + weigh(room.covers(label.box), cost) + crosses;
+    const crossed = room.crosses(leader.strip) + room.covers(leader.strip).leader;
+    return sum + weigh(room.covers(label.box), cost) + crossed * costOfCrossing;
   }, 0);
 };
 
@@ -51,7 +58,7 @@ export const ledOutRow = (
   line: ChainLine,
   pieces: readonly ChainPiece[],
   room: Room,
-): Omit<Lettered, 'left'> | null => {
+): LedOutRow | null => {
   const origin = onLine(line, line.points[0] ?? { x: 0, y: 0 });
   const stations = pieces
     .map((piece) => {
@@ -66,7 +73,7 @@ export const ledOutRow = (
   const angle = readable(chainAngle(line));
   const rowAt = (out: number, shift: number): LedOut[] =>
     stations.map(({ piece, height, at }, n) => {
-      const [along, away] = [(middles[n] ?? 0) + shift, toTotal + out + height / 2];
+      const [along, away] = [(middles[n] ?? 0) + shift, line.beyond + out + height / 2];
       const middle: PaperPoint = {
         x: origin.x + line.along.x * along + line.out.x * away,
         y: origin.y + line.along.y * along + line.out.y * away,
@@ -81,10 +88,12 @@ export const ledOutRow = (
   if (best === null) return null;
   for (const { label, leader } of best) {
     room.take(label.box);
-    room.avoid(leader.strip);
+    room.avoid(leader.strip, 'leader');
   }
   return {
     lines: best.flatMap(({ leader }) => leader.atoms),
     texts: best.flatMap(({ label }) => label.texts),
+    labels: best.map(({ label }) => label),
+    leaders: best.map(({ leader }) => leader),
   };
 };

@@ -14,16 +14,16 @@ import type { Lettering } from './lettering.ts';
 
 /** Radius of a bubble and the size of its numbers, paper inches. */
 const radius = 0.2;
-const size = 0.14;
+const size = 0.141;
 /** From the place to the middle of its bubble, paper inches, and in how many directions it is tried. */
 const rings = [0.4, 0.55, 0.75, 1, 1.3, 1.7] as const;
 const directions = 16;
 /** A bubble covers what lies under it: it had better stand on clear ground. */
-const cost: CoverCost = { thin: 8, heavy: 40 };
+const cost: CoverCost = { thin: 6, solid: 120, heavy: 80, leader: 120 };
 /** Half the strip that its leader takes, paper inches, and what it costs to cross a text. */
 const beside = 0.02;
-const costOfCrossing = 40;
-const leaderOver: CoverCost = { thin: 1, heavy: 20 };
+const costOfCrossing = 120;
+const leaderOver: CoverCost = { thin: 1, solid: 3, heavy: 20, leader: 120 };
 
 interface Place {
   readonly middle: PaperPoint;
@@ -53,7 +53,7 @@ function* places(at: PaperPoint): Generator<Place> {
 
 const costOf = ({ box, strip }: Place, room: Lettering): number | null => {
   if (!room.isFree(box)) return null;
-  const crossing = room.isFree(strip) ? 0 : costOfCrossing;
+  const crossing = room.crosses(strip) * costOfCrossing;
   return weigh(room.covers(box), cost) + weigh(room.covers(strip), leaderOver) + crossing;
 };
 
@@ -86,7 +86,7 @@ export const letterBubble = (
   if (place === null) return left;
   const { middle, box, strip } = place;
   room.take(box);
-  room.avoid(strip);
+  room.avoid(strip, 'leader');
   const half = (text: string, side: 1 | -1) =>
     labelAt(
       { text, size, weight: 'bold', ink: 'text' },

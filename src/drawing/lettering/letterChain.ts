@@ -1,147 +1,144 @@
-import { distance } from '../../geometry/distance.ts';
-import { midpoint } from '../../geometry/midpoint.ts';
+import { boxesOverlap } from '../../geometry/boxesOverlap.ts';
 import type { Projection } from '../projection.ts';
-import { bestOf } from './bestOf.ts';
+import { cheapest } from './cheapest.ts';
 import {
-  chainAngle,
   chainEnds,
   chainLineOf,
-  onLine,
-  toTotal,
+  toNextTier,
   type ChainLine,
   type ChainPrimitive,
 } from './chainLine.ts';
-import { chainLines } from './chainLines.ts';
-import { pieceStyle, type ChainPiece } from './chainPiece.ts';
-import { labelAt, labelSize, type Label } from './label.ts';
-import { ledOutRow } from './ledOutRow.ts';
+import type { ChainPiece } from './chainPiece.ts';
+import { outerTiers, singlePieces, wholePiece, type ChainTier } from './chainTiers.ts';
+import { weigh, type CoverCost } from './coverCost.ts';
 import { unlettered, type Lettered } from './lettered.ts';
 import { trial, type Lettering } from './lettering.ts';
-import { readable } from './readable.ts';
+import {
+  inLine,
+  isSeen,
+  lengthOnPaper,
+  letterTier,
+  type LetteredTier,
+  type Trial,
+} from './letterTier.ts';
 
-/** Room beside the letters in a piece, paper inches. */
-const beside = 0.05;
-
-/** How far a text may be off the middle of its piece, paper inches; less is not worth it. */
-const mostSlip = 0.7;
-const leastSlip = 0.2;
-
-/** A shorter chain is written as its total; one shorter still is not led out either. Paper inches. */
+/** A shorter chain is written as its total, paper inches. */
 const leastWhole = 0.8;
-const leastLedOut = 0.35;
 
-/** More texts led out than this are no longer a chain that one can read. */
-const mostLeaders = 4;
+/** Where others are in the way all tiers step out, so often. */
+const steps = [0, 1, 2, 3] as const;
 
-/** Says that a part of a chain lies outside the window. */
-const cutOff = 'cut off';
+/** How many ways to write a chain it had better try than lie on something, or run through a text. */
+const textOn: CoverCost = { thin: 0, solid: 8, heavy: 8, leader: 20 };
+const costOfCrossing = 20;
 
-/** Room tried for one chain; it is kept only if every text of the chain finds a place. */
-type Trial = ReturnType<typeof trial>;
-
-/**
- * A text on its piece of the dimension line, above as it is read, else below, or a little off the
- * middle; null if too long.
- */
-const inLine = (line: ChainLine, piece: ChainPiece, room: Trial): Label | null => {
-  const look = pieceStyle(piece);
-  const { width, height } = labelSize(look);
-  if (width + 2 * beside > distance(piece.from, piece.to)) return null;
-  const angle = readable(chainAngle(line));
-  const middle = onLine(line, midpoint(piece.from, piece.to));
-  const play = (distance(piece.from, piece.to) - width) / 2 - beside;
-  const slips = play < leastSlip ? [0] : [0, 1, -1].map((way) => way * Math.min(play, mostSlip));
-  const places = slips.flatMap((along) =>
-    [1, -1].map((side) => {
-      const up = side * (height / 2 + 0.015);
-      const x = middle.x + along * line.along.x - up * Math.sin(angle);
-      return labelAt(look, { x, y: middle.y + along * line.along.y - up * Math.cos(angle) }, angle);
-    }),
-  );
-  return bestOf(room, places);
-};
-
-const lengthOnPaper = ({ points }: ChainLine): number => {
-  const [first, last] = [points[0], points.at(-1)];
-  return first === undefined || last === undefined ? 0 : distance(first, last);
-};
-
-/** True where the window shows a piece from end to end. */
-const isSeen = (line: ChainLine, { from, to }: ChainPiece, room: Trial): boolean =>
-  room.sees(onLine(line, from)) && room.sees(onLine(line, to));
-
-/**
- * Labels for the pieces of one dimension line as far as the window shows them whole: on their
- * pieces, else led out; null when those do not all find room.
- */
-const letterLine = (
-  line: ChainLine,
-  pieces: readonly ChainPiece[],
-  room: Trial,
-): Lettered | null => {
-  const seen = pieces.filter((piece) => isSeen(line, piece, room));
-  const texts: Lettered['texts'][number][] = [];
-  const tight: ChainPiece[] = [];
-  for (const piece of seen) {
-    const label = inLine(line, piece, room);
-    if (label === null) tight.push(piece);
-    else room.take(label.box);
-    texts.push(...(label?.texts ?? []));
-  }
-  const mayLead = tight.length <= mostLeaders && lengthOnPaper(line) >= leastLedOut;
-  const row = mayLead ? ledOutRow(line, tight, room) : null;
-  if (row === null && tight.length > 0) return null;
-  const left = seen.length < pieces.length ? [cutOff] : [];
-  return {
-    lines: [...chainLines(line), ...(row?.lines ?? [])],
-    texts: [...texts, ...(row?.texts ?? [])],
-    left,
-  };
-};
+const isCovered = (n: number, groups: readonly { from: number; to: number }[]): boolean =>
+  groups.some(({ from, to }) => n >= from && n < to);
 
 /** The chain's pieces; where those of a group do not all fit singly, the group as one piece. */
-const piecesOf = (chain: ChainPrimitive, line: ChainLine, room: Trial): ChainPiece[] => {
-  const single = chain.texts.flatMap((text, n): ChainPiece[] => {
-    const [from, to] = [line.points[n], line.points[n + 1]];
-    return from === undefined || to === undefined ? [] : [{ from, to, text }];
-  });
+const groupedPieces = (chain: ChainPrimitive, line: ChainLine, room: Trial): ChainPiece[] => {
+  const single = singlePieces(chain, line);
   const isTight = (piece: ChainPiece): boolean =>
     isSeen(line, piece, room) && inLine(line, piece, room) === null;
   const crowded = (chain.groups ?? []).filter(({ from, to }) =>
     single.slice(from, to).some(isTight),
   );
-  const grouped = crowded.flatMap(({ from, to, text }) => {
+  // what the next tier measures too is written there
+  const above = chain.stretches ?? [];
+  const isAbove = (piece: ChainPiece, n: number): boolean =>
+    above.some(({ from, to }) => from === n && to === n + 1) && isTight(piece);
+  const grouped = crowded.flatMap(({ from, to, text, shorter }): ChainPiece[] => {
     const [first, last] = [single[from], single[to - 1]];
-    return first === undefined || last === undefined
-      ? []
-      : [{ from: first.from, to: last.to, text }];
+    if (first === undefined || last === undefined) return [];
+    const within = line.points.slice(from + 1, to);
+    return [
+      {
+        from: first.from,
+        to: last.to,
+        text,
+        within,
+        ...(shorter === undefined ? {} : { shorter }),
+      },
+    ];
   });
-  const covered = (n: number): boolean => crowded.some(({ from, to }) => n >= from && n < to);
-  return [...single.filter((_, n) => !covered(n)), ...grouped];
+  return [...single.filter((piece, n) => !isCovered(n, crowded) && !isAbove(piece, n)), ...grouped];
 };
 
-const totalPiece = (line: ChainLine, text: string): ChainPiece[] => {
-  const [from, to] = chainEnds(line);
-  return from === undefined || to === undefined ? [] : [{ from, to, text }];
+/** All tiers of a chain: the bays, what lies beyond them, the total. */
+const allTiers = (chain: ChainPrimitive, line: ChainLine, room: Trial): ChainTier[] => {
+  const outer = outerTiers(chain, line);
+  const beyond = (outer.at(-1)?.line.off ?? line.off) - line.off;
+  const inner = { ...line, beyond };
+  return [{ line: inner, pieces: groupedPieces(chain, inner, room) }, ...outer];
 };
 
-/** Pieces on one line and the total on the next one out. */
-const whole = (chain: ChainPrimitive, line: ChainLine, room: Trial): Lettered | null => {
-  const inner = letterLine(line, piecesOf(chain, line, room), room);
-  if (inner === null || chain.total === null) return inner;
-  const outer = { ...line, points: chainEnds(line), off: line.off + toTotal };
-  const total = letterLine(outer, totalPiece(line, chain.total), room);
-  if (total === null) return null;
-  return {
-    lines: [...inner.lines, ...total.lines],
-    texts: [...inner.texts, ...total.texts],
-    left: [...inner.left, ...total.left],
-  };
+/** One way to write a chain, with the room that it takes. */
+interface Attempt {
+  readonly tiers: readonly LetteredTier[];
+  readonly tried: Trial;
+}
+
+const attempt = (
+  tiersIn: (tried: Trial) => readonly ChainTier[],
+  room: Lettering,
+): Attempt | null => {
+  const tried = trial(room);
+  const tiers: LetteredTier[] = [];
+  for (const tier of tiersIn(tried)) {
+    const lettered = letterTier(tier, tried);
+    if (lettered === null) return null;
+    tiers.push(lettered);
+  }
+  // nothing to read: the chain lies outside the window
+  return tiers.every(({ texts }) => texts.length === 0) ? null : { tiers, tried };
 };
+
+/** What is wrong with a way to write a chain: texts on lines, lines through texts. */
+const costOf = (tiers: readonly LetteredTier[], room: Lettering): number => {
+  const boxes = tiers.flatMap((tier) => tier.boxes);
+  const leaders = tiers.flatMap((tier) => tier.leaders);
+  const strips = tiers.flatMap((tier) => tier.strips);
+  const ownCrossed = leaders.filter(
+    (leader, n) =>
+      boxes.filter((box) => boxesOverlap({ ...leader, halfHeight: 0.001 }, box)).length > 1 ||
+      leaders.slice(n + 1).some((other) => boxesOverlap(leader, other)),
+  ).length;
+  const ownOn = boxes.filter((box) =>
+    strips.some((strip) => boxesOverlap({ ...strip, halfHeight: 0.004 }, box)),
+  ).length;
+  return (
+    boxes.reduce((sum, box) => sum + weigh(room.covers(box), textOn), 0) +
+    strips.reduce((sum, strip) => {
+      const under = room.covers(strip);
+      return sum + costOfCrossing * room.crosses(strip) + 4 * under.leader;
+    }, 0) +
+    ownCrossed * costOfCrossing +
+    ownOn * textOn.solid
+  );
+};
+
+/** Ways to write a chain, the most wished for first: in full, without its stretches, as its total. */
+function* waysToWrite(chain: ChainPrimitive, line: ChainLine, room: Lettering) {
+  const total = chain.total ?? chain.texts[0] ?? '';
+  const stepped = (step: number): ChainLine => ({ ...line, off: line.off + step * toNextTier });
+  const inFull = lengthOnPaper(line) < leastWhole ? [] : [chain];
+  const bare = chain.stretches === undefined ? [] : [{ ...chain, stretches: [] }];
+  const forms = inFull.length === 0 ? [] : [...inFull, ...bare];
+  for (const form of forms)
+    for (const step of steps) yield attempt((tried) => allTiers(form, stepped(step), tried), room);
+  const hints = chain.texts.length > 1 && chain.elsewhere ? [`${total}, ${chain.elsewhere}`] : [];
+  for (const text of [...hints, total])
+    for (const step of steps) {
+      const own = stepped(step);
+      const tier = { line: { ...own, points: chainEnds(own) }, pieces: wholePiece(own, text) };
+      yield attempt(() => [tier], room);
+    }
+}
 
 /**
- * Finds places for all texts of a chain and takes the room: every piece and the total; else equal
- * bays in groups; else the total with a hint where to find its pieces; else the total alone. What finds none, or lies outside the window, is left by
+ * Finds places for all texts of a chain and takes the room: every piece, its stretches and the total; else
+ * equal bays in groups; else the total with a hint where to find its pieces; else the total alone. Its
+ * tiers step out where others are in the way. What finds none, or lies outside the window, is left by
  * the chain's name.
  */
 export const letterChain = (
@@ -153,21 +150,16 @@ export const letterChain = (
   const left = unlettered([chain.name ?? '', total].filter((text) => text !== '').join(' '));
   const line = chainLineOf(chain, projection);
   if (line === null) return left;
-  const asTotal = (text: string) => (tried: Trial) =>
-    letterLine({ ...line, points: chainEnds(line) }, totalPiece(line, text), tried);
-  const hints = chain.texts.length > 1 && chain.elsewhere ? [chain.elsewhere] : [];
-  const tries = [
-    (tried: Trial) => (lengthOnPaper(line) < leastWhole ? null : whole(chain, line, tried)),
-    ...hints.map((hint) => asTotal(`${total}, ${hint}`)),
-    asTotal(total),
-  ];
-  for (const attempt of tries) {
-    const tried = trial(room);
-    const lettered = attempt(tried);
-    // nothing to read: the chain lies outside the window
-    if (lettered === null || lettered.texts.length === 0) continue;
-    tried.keep();
-    return lettered.left.length > 0 ? { ...lettered, left: left.left } : lettered;
-  }
-  return left;
+  const best = cheapest(waysToWrite(chain, line, room), (way) =>
+    way === null ? null : costOf(way.tiers, room),
+  );
+  if (best === null) return left;
+  const { tiers, tried } = best;
+  tried.keep();
+  for (const strip of tiers.flatMap(({ strips }) => strips)) room.avoid(strip, 'solid');
+  return {
+    lines: tiers.flatMap(({ lines }) => lines),
+    texts: tiers.flatMap(({ texts }) => texts),
+    left: tiers.some(({ seen }) => seen === 'a part') ? left.left : [],
+  };
 };

@@ -20,10 +20,10 @@ const rings = [0.3, 0.5, 0.75, 1.05, 1.4, 1.8] as const;
 const directions = 16;
 
 /** A text that would rather be led out than lie on a line gives as many places for that. */
-const rather: CoverCost = { thin: 100, heavy: 200 };
+const rather: CoverCost = { thin: 100, solid: 400, heavy: 400, leader: 400 };
 
 /** A text of a row would rather stand where its row does than clear of one line. */
-const inRow: CoverCost = { thin: 0.9, heavy: 12 };
+const inRow: CoverCost = { thin: 0.9, solid: 60, heavy: 60, leader: 60 };
 
 /** A higher text is led out before it stands one more height away, paper inches. */
 const mostWithoutLeader = 0.25;
@@ -52,10 +52,11 @@ interface Place {
   readonly leader: Leader | null;
 }
 
-/** A leader through another text is as bad as a text on a line. */
-const costOfCrossing = 12;
-/** A leader through a house, or along a fence over its posts, is lost: others are longer and clear. */
-const leaderOver: CoverCost = { thin: 4, heavy: 120 };
+/** A leader through another text is worse than any place. */
+const costOfCrossing = 250;
+/** A leader crosses no other; one through a house, or along a fence over its posts, is lost: others are longer and clear. */
+const leaderOver: CoverCost = { thin: 1, solid: 5, heavy: 40, leader: 250 };
+const leaderOfName: CoverCost = { thin: 4, solid: 8, heavy: 120, leader: 300 };
 /** A name that is cut off at the edge of what is shown is hardly better than one on two lines. */
 const costOfHiding = 150;
 
@@ -91,17 +92,27 @@ const costFor = ({ far, beside }: TextPrimitive): CoverCost => {
 };
 
 const costOfLeader = ({ strip }: Leader, cost: CoverCost, room: Lettering): number => {
-  const crossing = room.isFree(strip) ? 0 : costOfCrossing;
-  return cost === rather ? crossing + weigh(room.covers(strip), leaderOver) : crossing;
+  const over = weigh(room.covers(strip), cost === rather ? leaderOfName : leaderOver);
+  return room.crosses(strip) * costOfCrossing + over;
 };
+
+/** How a text stands: what lines cost it, whether its place is in sight, and whether it may be left out. */
+interface Wishes {
+  readonly cost: CoverCost;
+  readonly inSight: boolean;
+  readonly mayMiss: 'yes' | 'no';
+}
 
 /** What is wrong with a place; null where the label has no room there. */
 const costOf = (
   { label: { box }, leader }: Place,
-  { cost, inSight }: { readonly cost: CoverCost; readonly inSight: boolean },
+  { cost, inSight, mayMiss }: Wishes,
   room: Lettering,
 ): number | null => {
   if (!room.isFree(box)) return null;
+  const { solid, heavy, leader: leaders } = room.covers(box);
+  // on paper a text that can be left out lies on no wall, fence or dimension
+  if (mayMiss === 'yes' && room.thin === 'broken' && solid + heavy + leaders > 0) return null;
   const hiding = inSight && !corners(box).every(room.shows) ? costOfHiding : 0;
   const leading = leader === null ? 0 : costOfLeader(leader, cost, room);
   return weigh(room.covers(box), cost) + leading + hiding;
@@ -134,14 +145,15 @@ export const letterText = (
       y: -along * sin - up * cos,
     })),
   ];
-  const wishes = { cost: costFor(primitive), inSight: room.shows(at) };
+  const mayMiss = primitive.far === 'leave out' ? 'yes' : 'no';
+  const wishes: Wishes = { cost: costFor(primitive), inSight: room.shows(at), mayMiss };
   const best = cheapest(places(primitive, at, { shifts, angle }), (place) =>
     costOf(place, wishes, room),
   );
   if (best === null) return unlettered(plain);
   const { label, leader } = best;
   room.take(label.box);
-  if (leader !== null) room.avoid(leader.strip);
+  if (leader !== null) room.avoid(leader.strip, 'leader');
   const { to } = primitive;
   const leads = to === undefined ? [] : [{ to, box: label.box }];
   return { lines: leader?.atoms ?? [], texts: label.texts, left: [], leads };

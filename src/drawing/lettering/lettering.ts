@@ -2,23 +2,31 @@ import { boundsOf, boundsOverlap, expandBounds, type Bounds } from '../../geomet
 import { boxesOverlap } from '../../geometry/boxesOverlap.ts';
 import { corners, type OrientedBox } from '../../geometry/orientedBox.ts';
 import type { PaperPoint } from '../../geometry/point.ts';
+import type { PerWeight, Weight } from './weight.ts';
 
 type PaperBox = OrientedBox<'paper'>;
 
-/** A line with a text on it can still be read; a text with a wall through it hardly. */
-export type Weight = 'thin' | 'heavy';
-
 /** How many drawn things of each weight a text lies on. */
-export type Covered = Readonly<Record<Weight, number>>;
+export type Covered = PerWeight;
+
+/** Which part of the paper is in sight (null for all), and whether thin lines are broken for letters. */
+export interface PaperLook {
+  readonly shown: Bounds | null;
+  readonly thin: 'whole' | 'broken';
+}
 
 /** The room for letters on a piece of paper: what is taken, and what is better kept clear. */
 export interface Lettering {
+  /** What becomes of thin lines that letters lie on. */
+  readonly thin: 'whole' | 'broken';
   /** True for a point inside the window. */
   readonly sees: (point: PaperPoint) => boolean;
   /** True for a point in the part of the paper that is shown: all of it unless said. */
   readonly shows: (point: PaperPoint) => boolean;
   /** True where a text would lie inside the window and touch no other text. */
   readonly isFree: (box: PaperBox) => boolean;
+  /** How many texts a line would run through; inside the window or not. */
+  readonly crosses: (strip: PaperBox) => number;
   /** How much drawn a text would lie on; it may be lettered over if need be. */
   readonly covers: (box: PaperBox) => Covered;
   /** Takes the room: no text may come here any more. */
@@ -82,7 +90,7 @@ const makeGrid = () => {
     return clear;
   };
   const count = (box: PaperBox): Covered => {
-    const sum = { thin: 0, heavy: 0 };
+    const sum = { thin: 0, solid: 0, heavy: 0, leader: 0 };
     touching(box, ({ weight }) => {
       sum[weight] += 1;
       return 'go on';
@@ -100,7 +108,7 @@ const makeGrid = () => {
 export const makeLettering = (
   window: Bounds | null,
   taken: readonly PaperBox[],
-  shown: Bounds | null = null,
+  { shown, thin }: PaperLook = { shown: null, thin: 'whole' },
 ): Lettering => {
   const texts = makeGrid();
   const drawn = makeGrid();
@@ -119,8 +127,10 @@ export const makeLettering = (
   });
   return {
     sees,
+    thin,
     shows: within(shown),
     isFree: (box) => inside(box) && texts.isClear(grown(box)),
+    crosses: (strip) => texts.count(strip).thin,
     covers: drawn.count,
     take: (box) => texts.add(box),
     // what lies outside is never lettered over, and a line a mile long would fill the grid
@@ -134,19 +144,22 @@ export const makeLettering = (
 /** Room to try several texts in together: nothing is taken until `keep` is called. */
 export const trial = (room: Lettering): Lettering & { readonly keep: () => void } => {
   const texts: PaperBox[] = [];
-  const lines: PaperBox[] = [];
+  const lines: { readonly box: PaperBox; readonly weight: Weight }[] = [];
   return {
     ...room,
     isFree: (box) => room.isFree(box) && !texts.some((other) => boxesOverlap(other, box)),
+    crosses: (strip) =>
+      room.crosses(strip) + texts.filter((other) => boxesOverlap(other, strip)).length,
     covers: (box) => {
-      const { thin, heavy } = room.covers(box);
-      return { thin: thin + lines.filter((line) => boxesOverlap(line, box)).length, heavy };
+      const sum = { ...room.covers(box) };
+      for (const line of lines) if (boxesOverlap(line.box, box)) sum[line.weight] += 1;
+      return sum;
     },
     take: (box) => texts.push(box),
-    avoid: (box) => lines.push(box),
+    avoid: (box, weight = 'thin') => lines.push({ box, weight }),
     keep: () => {
       for (const box of texts) room.take(box);
-      for (const box of lines) room.avoid(box);
+      for (const { box, weight } of lines) room.avoid(box, weight);
     },
   };
 };

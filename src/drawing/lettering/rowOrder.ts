@@ -2,6 +2,7 @@ import { radians } from '../../units/radians.ts';
 import type { Beside, Primitive } from '../primitive.ts';
 import { toPaper, type Projection } from '../projection.ts';
 import { besideShifts } from './besideShifts.ts';
+import { usualCost, weigh } from './coverCost.ts';
 import { labelAt, type Label } from './label.ts';
 import type { Lettering } from './lettering.ts';
 import { runsTogether } from './runsTogether.ts';
@@ -13,8 +14,7 @@ const worse = [0, 0.1, 0.1, 0.4, 0.4, 0.4] as const;
 const natural = worse.map((_, n) => n);
 
 const isClear = (room: Pick<Lettering, 'isFree' | 'covers'>, box: Label['box']): boolean => {
-  const { thin, heavy } = room.covers(box);
-  return thin + heavy === 0 && room.isFree(box);
+  return weigh(room.covers(box), usualCost) === 0 && room.isFree(box);
 };
 
 /**

@@ -198,7 +198,7 @@ const caption = (part: Part, look: LabelStyle, y: number): readonly Atom[] => {
 };
 
 const captions = (part: Part, opening: Opening, style: LengthStyle): readonly Atom[] => {
-  const small = { size: 0.135, ink: 'dimension' } as const;
+  const small = { size: 0.141, ink: 'dimension' } as const;
   // a tail is taken off its leaf in the sum; as a piece of the leaf it is as long as it is
   const size = formatLength(inches(Math.abs(part.term.planned)), style);
   return [

@@ -178,7 +178,7 @@ const beyondSure = (opening: Opening, { at, write, place }: Named): Atom[] => {
   ];
 };
 
-const look = (text: string, ink: Ink): LabelStyle => ({ text, size: 0.14, weight: 'bold', ink });
+const look = (text: string, ink: Ink): LabelStyle => ({ text, size: 0.141, weight: 'bold', ink });
 
 /**
  * A ruler of clear widths about an opening, stretched until a fraction of an inch can be seen: the

@@ -1,11 +1,14 @@
-import type { Layout, Run, Space } from '../../engine/layout.ts';
+import type { Layout, Run } from '../../engine/layout.ts';
 import { tapeReadings } from '../../engine/posts/tapeReadings.ts';
 import type { SitePoint } from '../../geometry/point.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import { sum, type Inches } from '../../units/inches.ts';
 import type { LengthStyle } from '../../units/lengthStyle.ts';
-import type { ChainGroup, Primitive } from '../primitive.ts';
+import { openingText } from '../opening/openingText.ts';
+import type { Primitive } from '../primitive.ts';
+import { spansOf, type ChainPart } from './chainSpans.ts';
 import { drawChord } from './drawChord.ts';
+import { groupTexts } from './groupTexts.ts';
 import { runName } from './runName.ts';
 
 /** How the chain of a run is written. */
@@ -18,58 +21,28 @@ export interface ChainStyle {
   readonly tapes?: 'printed' | undefined;
 }
 
-/** One piece of a chain: how long it reads, and the stretch of fence that it is a bay of. */
-interface Piece {
-  readonly length: Inches;
-  readonly stretch: number | null;
-}
-
-const stretchOf = (space: Space | undefined): number | null =>
-  space?.kind === 'bay' ? space.stretch : null;
-
-/** Points and pieces from the hook on; a mark that an end post stands off is a point too. */
+/**
+ * Points and pieces from the hook on; a mark that an end post stands off is a point too. `of` is the
+ * stretch of fence that a piece is a bay of, or the gate that it is the opening of.
+ */
 const chainOf = (run: Run, layout: Layout, { hook, style }: ChainStyle) => {
   const { posts, spaces, lead, tail } = tapeReadings(run, hook, style);
   const [near, far] = hook === 'start' ? [run.start, run.end] : [run.end, run.start];
   const between = hook === 'start' ? run.spaces : run.spaces.toReversed();
-  const bare = (length: Inches): Piece[] => (length === 0 ? [] : [{ length, stretch: null }]);
+  const bare = (length: Inches): ChainPart[] => (length === 0 ? [] : [{ length, of: null }]);
   const points: SitePoint[] = [
     ...(lead === 0 ? [] : [near]),
     ...posts.flatMap(({ post }) => layout.posts[post]?.at ?? []),
     ...(tail === 0 ? [] : [far]),
   ];
-  const bays = spaces.map((length, n): Piece => ({ length, stretch: stretchOf(between[n]) }));
+  const bays = spaces.map((length, n): ChainPart => ({ length, of: between[n] ?? null }));
   return { points, pieces: [...bare(lead), ...bays, ...bare(tail)] };
 };
 
-const groupText = (lengths: readonly Inches[], style: LengthStyle): string => {
-  const written = new Set(lengths.map((length) => formatLength(length, style)));
-  const [each] = written;
-  const total = formatLength(sum(lengths), style);
-  return written.size === 1
-    ? `${lengths.length} bays at ${each} = ${total}`
-    : `${lengths.length} bays, together ${total}`;
-};
-
-/** Where the bays of one stretch that begin at a piece end; the next piece where it is no bay. */
-const endOfStretch = (pieces: readonly Piece[], from: number): number => {
-  const stretch = pieces[from]?.stretch ?? null;
-  if (stretch === null) return from + 1;
-  const other = pieces.findIndex((piece, n) => n > from && piece.stretch !== stretch);
-  return other < 0 ? pieces.length : other;
-};
-
-/** Neighbouring bays of one stretch, to be written as one where they do not fit singly. */
-const groupsOf = (pieces: readonly Piece[], style: LengthStyle): ChainGroup[] => {
-  const groups: ChainGroup[] = [];
-  let from = 0;
-  while (from < pieces.length) {
-    const to = endOfStretch(pieces, from);
-    const lengths = pieces.slice(from, to).map(({ length }) => length);
-    if (to - from > 1) groups.push({ from, to, text: groupText(lengths, style) });
-    from = to;
-  }
-  return groups;
+/** The clear opening of a gate, as its chain says it under the way from post to post. */
+const clearText = ({ of }: ChainPart, { gates }: Layout, style: LengthStyle): string => {
+  const gate = of?.kind === 'gate' ? gates[of.gate] : undefined;
+  return gate === undefined ? '' : `\n${openingText(gate.opening.target, style)} clear`;
 };
 
 /**
@@ -83,18 +56,36 @@ export const drawChain = (run: Run, layout: Layout, how: ChainStyle): readonly P
   const { style, off, hook, tapes } = how;
   const { points, pieces } = chainOf(run, layout, how);
   if (pieces.length === 0 || points.length !== pieces.length + 1) return [];
-  const texts = pieces.map(({ length }) => formatLength(length, style));
+  const lengths = pieces.map(({ length }) => formatLength(length, style));
+  const spans = spansOf(pieces);
+  // stretches of one bay each would say the same as the bays, and one stretch the same as the total
+  const fenced = spans.filter(({ from }) => pieces[from]?.of !== null);
+  const tiered = fenced.length > 1 && spans.length < pieces.length;
+  const clear = pieces.map((piece) => clearText(piece, layout, style));
   const name = runName(run, layout);
   const whole = formatLength(sum(pieces.map(({ length }) => length)), style);
   return [
     {
       kind: 'dimension chain',
       points,
-      texts,
-      total: texts.length > 1 ? whole : null,
+      texts: tiered ? lengths : lengths.map((text, n) => `${text}${clear[n] ?? ''}`),
+      total: pieces.length > 1 ? whole : null,
       // from the hook at the end the chain runs the other way
       off: hook === 'start' ? off : -off,
-      groups: groupsOf(pieces, style),
+      groups: spans
+        .filter(({ from, to }) => to - from > 1)
+        .map(({ from, to }) => {
+          const bays = pieces.slice(from, to).map(({ length }) => length);
+          return { from, to, ...groupTexts(bays, style) };
+        }),
+      ...(tiered
+        ? {
+            stretches: spans.map(({ from, to }) => {
+              const long = sum(pieces.slice(from, to).map(({ length }) => length));
+              return { from, to, text: `${formatLength(long, style)}${clear[from] ?? ''}` };
+            }),
+          }
+        : {}),
       name,
       ...(tapes === undefined ? {} : { elsewhere: `see tape ${name}` }),
     },

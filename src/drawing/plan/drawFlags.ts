@@ -13,7 +13,7 @@ export const drawFlags = (flags: readonly Flag[]): readonly Primitive[] =>
       kind: 'text',
       at,
       text: flagName(n),
-      size: 0.14,
+      size: 0.141,
       rise: 0.37,
       angle: radians(0),
       ink: level,

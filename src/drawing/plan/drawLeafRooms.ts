@@ -27,7 +27,7 @@ const drawRooms = (id: GateId, site: Site, { gates, ground }: Layout): Primitive
             kind: 'text',
             at: lowest.at,
             text: roomText(lowest.clearance, site),
-            size: 0.135,
+            size: 0.141,
             rise: 0.11,
             angle: radians(0),
             ink: 'leaf',

@@ -20,7 +20,7 @@ const drawTape = (site: Site, { start, end, seen, along }: LyingTape, wrong: boo
       // two diagonals meet in the middle
       at: lerp(start, end, 0.4),
       text: wrong ? `${reads}?` : reads,
-      size: 0.135,
+      size: 0.141,
       rise: 0.05,
       angle: bearing(start, end),
       ink: wrong ? 'stop' : 'dimension',

@@ -17,7 +17,7 @@ export const drawStandTag = ({ at, tag }: Post): Primitive => ({
   kind: 'text',
   at,
   text: tag,
-  size: 0.135,
+  size: 0.141,
   rise: 0.06,
   angle: radians(0),
   ink: 'dimension',
@@ -40,7 +40,7 @@ export const drawTag = (post: Post, side: Beside, next: SitePoint | undefined): 
   return {
     ...where,
     angle,
-    size: 0.135,
+    size: 0.141,
     ink: 'dimension',
     weight: 'regular',
     far: 'leave out',

@@ -24,7 +24,7 @@ export const edgeLabels = (
         kind: 'text',
         at: midpoint(start, end),
         text,
-        size: 0.135,
+        size: 0.141,
         rise: inward * 0.05,
         angle: bearing(start, end),
         ink: 'dimension',

@@ -1,17 +1,19 @@
 import type { Layout } from '../../engine/layout.ts';
 import type { Site } from '../../site/site.ts';
-import { toTotal } from '../lettering/chainLine.ts';
+import { toNextTier } from '../lettering/chainLine.ts';
 import type { Primitive } from '../primitive.ts';
 import { padPlan } from './padPlan.ts';
 
 /** A chain as the line of its total alone, where that stands when its pieces are written too. */
 const asTotal = (primitive: Primitive): Primitive => {
   if (primitive.kind !== 'dimension chain') return primitive;
-  const { points, texts, total, off } = primitive;
+  const { points, texts, total, off, stretches } = primitive;
   const ends = [points[0], points.at(-1)].flatMap((point) => point ?? []);
-  const out = total === null ? 0 : Math.sign(off) * toTotal;
+  const tiers = (stretches === undefined ? 0 : 1) + (total === null ? 0 : 1);
+  const out = Math.sign(off) * tiers * toNextTier;
+  const { stretches: _, ...rest } = primitive;
   return {
-    ...primitive,
+    ...rest,
     points: ends,
     texts: [total ?? texts[0] ?? ''],
     total: null,

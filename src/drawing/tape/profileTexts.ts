@@ -21,7 +21,7 @@ export interface ProfileSheet {
   readonly width: number;
 }
 
-const size = 0.135;
+const size = 0.141;
 /** From the base line to the middle of each row under it, paper inches. */
 const rows = { heights: [0.13, 0.29], grades: 0.46 } as const;
 /** Room under the base line, and over the highest post. */

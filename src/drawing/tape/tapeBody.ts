@@ -2,6 +2,7 @@ import { radians } from '../../units/radians.ts';
 import type { LengthSystem } from '../../units/lengthStyle.ts';
 import type { Atom, Text } from '../atom.ts';
 import { polylineOutline, rectangleOutline, segmentsOutline } from '../explode/polylineOutline.ts';
+import { usualCost, weigh } from '../lettering/coverCost.ts';
 import type { Lettering } from '../lettering/lettering.ts';
 import { textBox } from '../lettering/textBox.ts';
 import { tapeLevels } from './tapeLevels.ts';
@@ -27,7 +28,7 @@ const number = (text: string, x: number): Text => ({
   do: 'text',
   text,
   at: { x, y: bodyBottom - 0.09 },
-  size: 0.135,
+  size: 0.141,
   angle: radians(0),
   align: 'middle',
   baseline: 'middle',
@@ -102,7 +103,10 @@ export const tapeBody = (
     .filter((reading) => reading > 0)
     .map((reading) => number(write(reading), xOf(reading)))
     .filter(
-      (text) => isOnTape(text, reach) && room.isFree(textBox(text)) && !room.covers(textBox(text)),
+      (text) =>
+        isOnTape(text, reach) &&
+        room.isFree(textBox(text)) &&
+        weigh(room.covers(textBox(text)), usualCost) === 0,
     );
   for (const text of numbers) room.take(textBox(text));
   const width = (reach.to - reach.from) * reach.scale;

@@ -75,7 +75,7 @@ const hatched = ({ ink, hatch }: ClosedSpan, x: number, width: number): Atom[] =
 
 /** The name over the band: on its middle, or a little aside where another name is in the way. */
 const named = (span: ClosedSpan, middle: number, room: Lettering): Lettered['texts'] | null => {
-  const style = { text: span.name, size: 0.135, weight: 'bold', ink: span.ink } as const;
+  const style = { text: span.name, size: 0.141, weight: 'bold', ink: span.ink } as const;
   for (const y of [gateName + 0.17, gateName]) {
     for (const shift of [0, 0.15, -0.15, 0.3, -0.3]) {
       const { box, texts } = labelAt(style, { x: middle + shift, y }, radians(0));

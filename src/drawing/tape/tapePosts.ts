@@ -75,7 +75,7 @@ const backText = (text: string, x: number, y: number): Text => ({
   do: 'text',
   text,
   at: { x, y },
-  size: 0.135,
+  size: 0.141,
   angle: radians(Math.PI / 2),
   align: 'right',
   baseline: 'middle',
@@ -116,7 +116,7 @@ const letterBack = (text: Text, post: Post, room: Lettering): Lettered => {
 const letterTag = (post: Post, x: number, room: Lettering): Lettered => {
   const style = {
     text: post.tag,
-    size: isTerminal(post) ? 0.16 : 0.135,
+    size: isTerminal(post) ? 0.16 : 0.141,
     weight: isTerminal(post) ? ('bold' as const) : ('regular' as const),
     ink: 'text' as const,
   };

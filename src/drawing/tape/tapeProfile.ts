@@ -39,7 +39,7 @@ export interface TapeProfile {
   readonly times: number;
 }
 
-const size = 0.135;
+const size = 0.141;
 const lineHeight = 0.18;
 
 const textAt = (text: string, x: number, y: number, weight: Text['weight']): Text => ({

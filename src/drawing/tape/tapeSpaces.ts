@@ -71,7 +71,7 @@ const drawBay = (
     ),
   };
   const text = formatLength(apart, style);
-  const look = { text, size: 0.135, weight: 'regular', ink: 'dimension' } as const;
+  const look = { text, size: 0.141, weight: 'regular', ink: 'dimension' } as const;
   const label = labelAt(look, { x: x + width / 2, y: tags + 0.08 }, radians(0));
   const fits = label.box.halfWidth * 2 + 0.2 < width && room.isFree(label.box);
   if (fits) room.take(label.box);

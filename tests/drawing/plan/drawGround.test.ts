@@ -85,7 +85,7 @@ describe('drawGround', () => {
   });
 
   it('[D9] on a sheet its heights lie on no other text and are large enough to read', () => {
-    const [page] = sheetSet(sloped, layOutSite(sloped), { paper: 'letter', siteText: '' });
+    const [, page] = sheetSet(sloped, layOutSite(sloped), { paper: 'letter', siteText: '' });
     const atoms = page === undefined ? [] : pageAtoms(page);
     expect(textsOf(atoms).map(({ text }) => text)).toContain('+5\'-0"');
     expect(overlapsOf(atoms)).toEqual([]);

@@ -1,9 +1,12 @@
 import { expandBounds, type Bounds } from '../../../geometry/bounds.ts';
+import type { OrientedBox } from '../../../geometry/orientedBox.ts';
 import type { LengthSystem } from '../../../units/lengthStyle.ts';
 import type { Atom } from '../../atom.ts';
 import { layersOnPaper, type DrawnLayer } from '../../drawOnPaper.ts';
+import { breaksFor, brokenAt } from '../../explode/brokenAt.ts';
 import { rectangleOutline } from '../../explode/polylineOutline.ts';
 import type { Lead } from '../../lettering/lettered.ts';
+import { textBox } from '../../lettering/textBox.ts';
 import { moveAtoms } from '../../moveAtoms.ts';
 import { pens } from '../../pens.ts';
 import type { Projection } from '../../projection.ts';
@@ -51,6 +54,10 @@ const nowhere: Bounds = { minX: 0, minY: 0, maxX: 0, maxY: 0 };
 
 const boundsOfAll = (drawn: readonly DrawnLayer[]): Bounds =>
   groundBounds(drawn.flatMap(({ primitives }) => primitives)) ?? nowhere;
+
+/** The box of an atom that is a text, as a list; an empty one for all others. */
+const boxOfText = (atom: Atom): OrientedBox<'paper'>[] =>
+  atom.do === 'text' ? [textBox(atom)] : [];
 
 const windowOf = ({ x, y, width, height }: Rect): Bounds => ({
   minX: x,
@@ -121,10 +128,12 @@ export const scaledPlan = (
   const bounds = windowOf(window);
   const { layers, left, leads } = layersOnPaper(drawn, projection, {
     window: expandBounds(bounds, -0.05),
+    thin: 'broken',
   });
+  const gaps = breaksFor(layers.flatMap(({ atoms }) => atoms.flatMap(boxOfText)));
   const edge = rectangleOutline(window, window.width, window.height);
   const square = roundStep(leastSquare * scale.ratio, system);
-  const paper = graphPaper(bounds, projection, square.size);
+  const paper = brokenAt(graphPaper(bounds, projection, square.size), gaps);
   const row = { ...window, y: window.y + window.height, height: planFoot };
   const below = foot(row, { ...place, scale }, (room) => says(room, left));
   return {

@@ -1,0 +1,125 @@
+import { distance } from '../../geometry/distance.ts';
+import { midpoint } from '../../geometry/midpoint.ts';
+import type { OrientedBox } from '../../geometry/orientedBox.ts';
+import type { Atom, Text } from '../atom.ts';
+import { bestOf } from './bestOf.ts';
+import { chainAngle, chainEnds, onLine, type ChainLine } from './chainLine.ts';
+import { chainLines } from './chainLines.ts';
+import { pieceStyle, type ChainPiece } from './chainPiece.ts';
+import type { ChainTier } from './chainTiers.ts';
+import { labelAt, labelSize, type Label } from './label.ts';
+import { ledOutRow } from './ledOutRow.ts';
+import { lineStrips } from './lineStrips.ts';
+import type { trial } from './lettering.ts';
+import { readable } from './readable.ts';
+
+/** Room tried for one chain; it is kept only if every text of the chain finds a place. */
+export type Trial = ReturnType<typeof trial>;
+
+/** A tier that found room for all its texts, and what it takes up on the paper. */
+export interface LetteredTier {
+  readonly lines: readonly Atom[];
+  readonly texts: readonly Text[];
+  readonly boxes: readonly OrientedBox<'paper'>[];
+  readonly strips: readonly OrientedBox<'paper'>[];
+  readonly leaders: readonly OrientedBox<'paper'>[];
+  /** Whether all of it is seen. */
+  readonly seen: 'all' | 'a part';
+}
+
+/** Room beside the letters in a piece, and from the dimension line to them; paper inches. */
+const beside = 0.05;
+const over = 0.015;
+/** Ticks within a piece reach so far beyond the dimension line, paper inches. */
+const ticks = 0.04;
+
+/** How far a text may be off the middle of its piece, paper inches; less is not worth it. */
+const mostSlip = 0.7;
+const leastSlip = 0.2;
+
+/** A shorter tier leads nothing out, paper inches; more texts led out are no chain that one can read. */
+const leastLedOut = 0.35;
+const mostLeaders = 4;
+
+/**
+ * How far up from the dimension line, as it is read, the middle of a text may stand: above it, else
+ * below. Bays written as one have their text beyond the line, clear of their extension lines; a text of
+ * two lines has the line between them.
+ */
+const risesOf = (line: ChainLine, piece: ChainPiece, height: number): readonly number[] => {
+  if (piece.text.includes('\n')) return [0];
+  const up = height / 2 + over;
+  if (piece.within === undefined || piece.within.length === 0) return [up, -up];
+  const angle = readable(chainAngle(line));
+  const outwards = -line.out.x * Math.sin(angle) - line.out.y * Math.cos(angle) > 0 ? 1 : -1;
+  return [outwards * (up + ticks)];
+};
+
+const placeIn = (line: ChainLine, piece: ChainPiece, room: Trial): Label | null => {
+  const look = pieceStyle(piece);
+  const { width, height } = labelSize(look);
+  const long = distance(piece.from, piece.to);
+  if (width + 2 * beside > long) return null;
+  const angle = readable(chainAngle(line));
+  const middle = onLine(line, midpoint(piece.from, piece.to));
+  const play = (long - width) / 2 - beside;
+  const slips = play < leastSlip ? [0] : [0, 1, -1].map((way) => way * Math.min(play, mostSlip));
+  const places = slips.flatMap((along) =>
+    risesOf(line, piece, height).map((up) => {
+      const x = middle.x + along * line.along.x - up * Math.sin(angle);
+      return labelAt(look, { x, y: middle.y + along * line.along.y - up * Math.cos(angle) }, angle);
+    }),
+  );
+  return bestOf(room, places);
+};
+
+/** A text in its piece of a dimension line, its shorter one where that is too long; null if that is too. */
+export const inLine = (line: ChainLine, piece: ChainPiece, room: Trial): Label | null => {
+  const place = placeIn(line, piece, room);
+  if (place !== null || piece.shorter === undefined) return place;
+  return placeIn(line, { ...piece, text: piece.shorter }, room);
+};
+
+/** The length of a dimension line on the paper, inches. */
+export const lengthOnPaper = (line: Pick<ChainLine, 'points'>): number => {
+  const [first, last] = chainEnds(line);
+  return first === undefined || last === undefined ? 0 : distance(first, last);
+};
+
+/** True where the window shows a piece from end to end. */
+export const isSeen = (line: ChainLine, { from, to }: ChainPiece, room: Trial): boolean =>
+  room.sees(onLine(line, from)) && room.sees(onLine(line, to));
+
+/**
+ * Labels for the pieces of one tier as far as the window shows them whole: on their pieces, else led
+ * out; null when those do not all find room.
+ */
+export const letterTier = ({ line, pieces }: ChainTier, room: Trial): LetteredTier | null => {
+  const seen = pieces.filter((piece) => isSeen(line, piece, room));
+  const labels: Label[] = [];
+  const tight: ChainPiece[] = [];
+  for (const piece of seen) {
+    const label = inLine(line, piece, room);
+    if (label === null) tight.push({ ...piece, text: piece.shorter ?? piece.text });
+    else {
+      room.take(label.box);
+      labels.push(label);
+    }
+  }
+  const mayLead = tight.length <= mostLeaders && lengthOnPaper(line) >= leastLedOut;
+  const row = mayLead && tight.length > 0 ? ledOutRow(line, tight, room) : null;
+  if (row === null && tight.length > 0) return null;
+  const drawn = chainLines(
+    line,
+    pieces.flatMap(({ within = [] }) => within),
+  );
+  const all = [...labels, ...(row?.labels ?? [])];
+  return {
+    lines: [...drawn.atoms, ...(row?.lines ?? [])],
+    texts: all.flatMap(({ texts }) => texts),
+    boxes: all.map(({ box }) => box),
+    strips: lineStrips(drawn.lines),
+    leaders: (row?.leaders ?? []).map(({ strip }) => strip),
+    seen: seen.length < pieces.length ? 'a part' : 'all',
+  };
+};
