@@ -45,7 +45,7 @@ describe('the life of a dimension', () => {
     const set = { sort: 'Crew sheet', siteText, file: null } as const;
     const bytes = await toPdf(pages, sheetFonts, pdfInfoFor(drawn, set), null);
     const { pages: read } = await readPdf(bytes);
-    expect(read[0]?.texts).toContain(`12'-6 1/2"`);
+    expect(read[1]?.texts).toContain(`12'-6 1/2"`);
 
     const { undo } = site.getState();
     while (site.getState().history.past.length > 0) undo();
