@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { expect, test, type Page } from '@playwright/test';
 import { textsOf } from './readPdf.ts';
 import { yardPage } from './yardPage.ts';
@@ -57,4 +58,32 @@ test('drawing can be stopped and begun again, and what cannot be drawn is told i
   await page.getByRole('button', { name: 'Draw the pages' }).click();
   await expect(page.getByText('pages, as they will be printed')).toBeVisible();
   await expect(page.getByRole('button', { name: 'Download PDF' })).toBeEnabled();
+});
+
+test('a page goes out as a PNG of its size, a table as CSV, and what the font lacks is told', async ({
+  page,
+}) => {
+  const yard = await openSheet(page, 'corner-lot');
+  await expect(page.getByText('pages, as they will be printed')).toBeVisible();
+  await page.getByLabel('PNG resolution').selectOption('100 dpi');
+  const png = readFileSync(
+    await yard.download(() =>
+      page.getByRole('button', { name: 'Download PNG of page 1 Cover' }).click(),
+    ),
+  );
+  // width and height stand behind the signature and the name of the first chunk (PNG specification)
+  expect([png.readUInt32BE(16), png.readUInt32BE(20)]).toEqual([850, 1100]);
+  await page.getByText('For other programs and a total station').click();
+  await page.getByLabel('Table of the sheets').selectOption('Load list');
+  const csv = readFileSync(
+    await yard.download(() => page.getByRole('button', { name: 'Download table as CSV' }).click()),
+    'utf8',
+  );
+  expect(csv).toContain('Hog ring');
+  await expect(page.getByText('The font of the sheets has no letters')).toBeHidden();
+  await page.getByRole('button', { name: /Job & file/ }).click();
+  await page.getByLabel('Job name', { exact: true }).fill('北門');
+  await page.keyboard.press('Tab');
+  await page.keyboard.press('Escape');
+  await expect(page.getByText('no letters for “北門” in the job')).toBeVisible();
 });

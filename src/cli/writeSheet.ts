@@ -1,3 +1,4 @@
+import { missingLettersText } from '../drawing/missingLetters.ts';
 import { usualPaper } from '../drawing/sheet/papers.ts';
 import { sheetSet } from '../drawing/sheet/sheetSet.ts';
 import { layOutSite } from '../engine/layOutSite.ts';
@@ -33,11 +34,19 @@ export const writeSheet = async (
   if (!files.ok) return files;
   const check = checkValue(siteText);
   const label = pages[0]?.paper.label ?? '';
+  const lacks = missingLettersText(site);
   const text = [
     `${files.value.join(', ')}: ${pages.length} page${pages.length === 1 ? '' : 's'}, ${label}, check value ${check}`,
     ...pages.map(({ title }) => `  ${title}`),
+    ...(lacks === null ? [] : [lacks]),
   ];
-  const json = { files: files.value, paper: label, check, pages: pages.map(({ title }) => title) };
+  const json = {
+    files: files.value,
+    paper: label,
+    check,
+    pages: pages.map(({ title }) => title),
+    lacks,
+  };
   const stopped = layout.flags.some(({ level }) => level === 'stop');
   return read({ text: text.join('\n'), json, stopped });
 };

@@ -1,3 +1,6 @@
+import { printable } from '../printable.ts';
+import { shorten } from '../shorten.ts';
+import { textWidth } from '../textWidth.ts';
 import type { GateLayout, Layout } from '../../engine/layout.ts';
 import type { Infill } from '../../site/infill.ts';
 import type { Site } from '../../site/site.ts';
@@ -26,6 +29,8 @@ export interface TapeSheet {
   readonly layout: Layout;
   readonly style: LengthStyle;
   readonly room: Lettering;
+  /** What the strip has from side to side, paper inches. */
+  readonly width: number;
 }
 
 interface Between {
@@ -137,6 +142,10 @@ const swingSign = (gate: GateLayout, x: number, width: number, scale: number): A
     };
   });
 
+/** How a gate is named over its opening; a longer name is cut, paper inches: its card has it whole. */
+const nameLook = { size: 0.15, weight: 'bold', ink: 'gate' } as const;
+const longestName = 2.2;
+
 /** An opening: a gap in the fence with the leaves in it, its name and the width to hold over it. */
 const drawOpening = (between: Between, reach: TapeReach, sheet: TapeSheet): Lettered => {
   const { site, layout, style, room } = sheet;
@@ -145,13 +154,16 @@ const drawOpening = (between: Between, reach: TapeReach, sheet: TapeSheet): Lett
   if (gate === undefined) return nothing;
   const { x, width } = faces(between, reach, gate.opening.target);
   const name = site.gates[gate.id]?.label.trim() || 'Gate';
-  const text = `${name}: hold ${openingText(gate.opening.target, style)}`;
+  const cut = shorten(printable(name), longestName, nameLook.size, nameLook.weight);
+  const text = `${cut}: hold ${openingText(gate.opening.target, style)}`;
+  const half = textWidth(text, nameLook.size, nameLook.weight) / 2;
+  const inside = (at: number): number => Math.max(half, Math.min(sheet.width - half, at));
   const middle = x + width / 2;
   const places = [0, 0.4, -0.4, 0.8, -0.8, 1.2, -1.2].flatMap((shift) => [
-    { x: middle + shift, y: gateName },
-    { x: middle + shift, y: gateName + 0.17 },
+    { x: inside(middle + shift), y: gateName },
+    { x: inside(middle + shift), y: gateName + 0.17 },
   ]);
-  const label = letter({ text, size: 0.15, weight: 'bold', ink: 'gate' }, places, room);
+  const label = letter({ ...nameLook, text }, places, room);
   return {
     ...label,
     lines: [...openingSign(gate, x, width), ...swingSign(gate, x, width, reach.scale)],

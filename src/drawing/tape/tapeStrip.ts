@@ -187,7 +187,11 @@ export const tapeStrip = (
   const reaches = reachesOf(pieces, options);
   const shown = shownOf(site, layout, pieces, reaches);
   const back = otherEnd === 'shown' ? backLevel(pieces, style) : null;
-  const drawn = drawnOf(shown, { site, layout, style, room: makeLettering(null, []) }, back);
+  const last = reaches.at(-1);
+  const width = last === undefined ? options.width : xAt(last, last.to) + tapeMargin;
+  const room = makeLettering(null, []);
+  const reach = Math.max(width, options.width);
+  const drawn = drawnOf(shown, { site, layout, style, room, width: reach }, back);
   const folds = reaches.slice(1).flatMap((_, n) => {
     const [before, a, b] = [reaches[n], pieces[n], pieces[n + 1]];
     if (before === undefined || a === undefined || b === undefined) return [];
@@ -203,8 +207,6 @@ export const tapeStrip = (
     ...folds,
     ...drawn.flatMap(({ texts }) => texts),
   ];
-  const last = reaches.at(-1);
-  const width = last === undefined ? options.width : xAt(last, last.to) + tapeMargin;
   const depth = depthOf(atoms);
   const under = { pieces, reaches, posts: layout.posts, style };
   const place = { left: tapeMargin, top: depth + beforeProfile, width: width - 2 * tapeMargin };

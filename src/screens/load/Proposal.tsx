@@ -1,3 +1,4 @@
+import { dpiRange } from '../../exporters/png/dpiRange.ts';
 import '../sheet/sheet.css';
 import { useId } from 'react';
 import type { CustomerPrices } from '../../engine/compare/customerPrices.ts';
@@ -72,7 +73,7 @@ export const Proposal = ({ load }: { readonly load: Load }) => {
               page says that it is not final.
             </p>
           )}
-          <PagePreview page={found.page} />
+          <PagePreview dpi={dpiRange.usual} page={found.page} />
         </>
       )}
     </section>

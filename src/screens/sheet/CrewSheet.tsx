@@ -1,5 +1,8 @@
 import './sheet.css';
-import { useBench, useSession } from '../bench.ts';
+import { useMemo, useState } from 'react';
+import { dpiRange } from '../../exporters/png/dpiRange.ts';
+import { missingLettersText } from '../../drawing/missingLetters.ts';
+import { useBench, useSession, useSite } from '../bench.ts';
 import { Cautions } from '../Cautions.tsx';
 import { ChoiceField } from '../fields/ChoiceField.tsx';
 import { GoToPage } from './GoToPage.tsx';
@@ -23,11 +26,19 @@ const readers = [
   { value: 'crew', label: 'Crew' },
 ] as const;
 
+const resolutions = [dpiRange.least, 100, dpiRange.usual, 300, dpiRange.most].map((dpi) => ({
+  value: String(dpi),
+  label: `${dpi} dpi`,
+}));
+
 /** The screen of the dimensioned drawing set: whose it is, what it is printed on, its pages, its files. */
 export const CrewSheet = () => {
   const { session } = useBench();
   const sheet = useSession((state) => state.sheet);
+  const [dpi, setDpi] = useState<number>(dpiRange.usual);
   const set = useSheetPages();
+  const site = useSite();
+  const lacks = useMemo(() => missingLettersText(site), [site]);
   return (
     <div className="page">
       <div className="print">
@@ -48,9 +59,22 @@ export const CrewSheet = () => {
       </div>
       <TakeOutKeys />
       <SheetStanding set={set} />
-      <GoToPage pages={set.drawn?.pages ?? []} />
+      {lacks !== null && (
+        <p className="note" role="status">
+          {lacks}
+        </p>
+      )}
+      <div className="print">
+        <GoToPage pages={set.drawn?.pages ?? []} />
+        <ChoiceField
+          label="PNG resolution"
+          value={String(dpi)}
+          choices={resolutions}
+          onChoose={(value) => setDpi(Number(value))}
+        />
+      </div>
       {set.drawn?.pages.map((page) => (
-        <PagePreview key={page.title} page={page} />
+        <PagePreview key={page.title} page={page} dpi={dpi} />
       ))}
       <Cautions />
     </div>

@@ -1,4 +1,4 @@
-import { useMemo, useRef } from 'react';
+import { useMemo, useRef, useState } from 'react';
 import { Picture } from '../../canvas/Picture.tsx';
 import { useSize } from '../../canvas/useSize.ts';
 import { palettes } from '../../drawing/palettes.ts';
@@ -8,16 +8,24 @@ import { toSvg } from '../../exporters/svg/toSvg.ts';
 import { useBench, useSite } from '../bench.ts';
 import { download } from '../files/download.ts';
 import { fileStem } from '../../site/fileStem.ts';
+import { askPng } from './askPng.ts';
 import { pagePlace } from './pagePlace.ts';
 import { useNear } from './useNear.ts';
 
+interface Props {
+  readonly page: Page;
+  /** Dots per inch of its PNG. */
+  readonly dpi: number;
+}
+
 /** One page as it will be printed, as wide as there is room, painted while it is near. */
-export const PagePreview = ({ page }: { readonly page: Page }) => {
+export const PagePreview = ({ page, dpi }: Props) => {
   const { session } = useBench();
   const { job } = useSite();
   const room = useRef<HTMLDivElement>(null);
   const { width } = useSize(room);
   const near = useNear(room);
+  const [busy, setBusy] = useState(false);
   const { paper } = page;
   const atoms = useMemo(() => pageAtoms(page), [page]);
   const save = () => {
@@ -25,12 +33,30 @@ export const PagePreview = ({ page }: { readonly page: Page }) => {
     download({ name, type: 'image/svg+xml', content: toSvg(page) });
     session.setState({ say: `Saved ${name}` });
   };
+  const savePng = async () => {
+    setBusy(true);
+    const png = await askPng({ page, dpi });
+    setBusy(false);
+    const name = `${fileStem(`${job.name} ${page.title}`)}.png`;
+    if (png.ok) download({ name, type: 'image/png', content: png.value });
+    session.setState({
+      say: png.ok ? `Saved ${name}` : `The PNG could not be made: ${png.reason}`,
+    });
+  };
   return (
     <figure className="leaf" id={pagePlace(page.title)}>
       <figcaption>
         {page.title}
         <button type="button" aria-label={`Download SVG of page ${page.title}`} onClick={save}>
           Download SVG
+        </button>
+        <button
+          type="button"
+          disabled={busy}
+          aria-label={`Download PNG of page ${page.title}`}
+          onClick={() => void savePng()}
+        >
+          {busy ? 'Making the PNG…' : 'Download PNG'}
         </button>
       </figcaption>
       <div ref={room} style={{ aspectRatio: `${paper.width} / ${paper.height}` }}>

@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import type { SheetTableName } from '../../drawing/tables/sheetTables.ts';
 import { usualUnit } from '../../importers/usualUnit.ts';
 import { useBench, useLayout, useSite } from '../bench.ts';
 import { ChoiceField } from '../fields/ChoiceField.tsx';
@@ -11,6 +12,21 @@ const units = [
   { value: 'feet', label: 'Feet' },
   { value: 'metres', label: 'Metres' },
 ] as const;
+
+const tables = (
+  [
+    ['openings', 'Opening schedule'],
+    ['workings', 'Workings of openings'],
+    ['holes', 'Holes'],
+    ['curves', 'Curves'],
+    ['load', 'Load list'],
+    ['cuts', 'Cut lists'],
+    ['flags', 'Flags'],
+    ['measured', 'Measuring'],
+    ['structure', 'Structure'],
+    ['towns', 'Rules of towns'],
+  ] as const satisfies readonly (readonly [SheetTableName, string])[]
+).map(([value, label]) => ({ value, label }));
 
 /** A number as surveys write it; null for another text. */
 const numberIn = (text: string): number | null => {
@@ -27,11 +43,12 @@ export const TakeOutKeys = () => {
   const layout = useLayout();
   const [unit, setUnit] = useState<'feet' | 'metres'>(usualUnit(site.lengths.system));
   const [added, setAdded] = useState({ east: 0, north: 0 });
+  const [table, setTable] = useState<SheetTableName>('openings');
   const each = inchesIn[unit];
   const take = async (kind: TakeOutKind) => {
     const stakes = { unit, east: added.east * each, north: added.north * each };
     try {
-      const file = await takeOut(kind, { site, layout, stakes });
+      const file = await takeOut(kind, { site, layout, stakes, table });
       if (file.ok) download(file.value);
       session.setState({ say: file.ok ? `Saved ${file.value.name}` : `${kind}: ${file.reason}` });
     } catch {
@@ -71,6 +88,17 @@ export const TakeOutKeys = () => {
       <div className="choices">
         <button type="button" onClick={() => void take('stakes')}>
           Download stakes as CSV
+        </button>
+      </div>
+      <div className="pair">
+        <ChoiceField
+          label="Table of the sheets"
+          value={table}
+          choices={tables}
+          onChoose={setTable}
+        />
+        <button type="button" onClick={() => void take('table')}>
+          Download table as CSV
         </button>
       </div>
       <p className="note">

@@ -3,12 +3,7 @@ import boldFont from '@expo-google-fonts/barlow/600SemiBold/Barlow_600SemiBold.t
 import type { Page } from '../../drawing/sheet/page.ts';
 import type { PdfSet } from '../../exporters/pdf/pdfInfoFor.ts';
 import type { Site } from '../../site/site.ts';
-
-const bytesAt = async (address: string): Promise<Uint8Array> => {
-  const answer = await fetch(address);
-  if (!answer.ok) throw new Error(`a font of the sheet: expected it at ${address}`);
-  return new Uint8Array(await answer.arrayBuffer());
-};
+import { bytesAt } from './bytesAt.ts';
 
 /** Pages of a site, of which sort, the saved text that they are of, the file that goes with them. */
 interface Made extends PdfSet {

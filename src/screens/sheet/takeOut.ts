@@ -1,3 +1,4 @@
+import { sheetTables, type SheetTableName } from '../../drawing/tables/sheetTables.ts';
 import type { Layout } from '../../engine/layout.ts';
 import type { StakesBy } from '../../exporters/csv/stakesToCsv.ts';
 import type { Site } from '../../site/site.ts';
@@ -6,12 +7,14 @@ import type { Download } from '../files/download.ts';
 import { fileStem } from '../../site/fileStem.ts';
 
 /** What can be taken out for other programs. */
-export type TakeOutKind = 'DXF' | 'GeoJSON' | 'stakes';
+export type TakeOutKind = 'DXF' | 'GeoJSON' | 'stakes' | 'table';
 
 interface Yard {
   readonly site: Site;
   readonly layout: Layout;
   readonly stakes: StakesBy;
+  /** Which table of the sheets. */
+  readonly table: SheetTableName;
 }
 
 /**
@@ -19,7 +22,7 @@ interface Yard {
  * the device. Unread with one line where the site cannot be written so.
  */
 export const takeOut = async (kind: TakeOutKind, yard: Yard): Promise<Parsed<Download>> => {
-  const { site, layout, stakes } = yard;
+  const { site, layout, stakes, table } = yard;
   const stem = fileStem(site.job.name);
   switch (kind) {
     case 'DXF': {
@@ -36,6 +39,12 @@ export const takeOut = async (kind: TakeOutKind, yard: Yard): Promise<Parsed<Dow
       const { stakesToCsv } = await import('../../exporters/csv/stakesToCsv.ts');
       const content = stakesToCsv(site, layout, stakes);
       return read({ name: `${stem}-stakes.csv`, type: 'text/csv;charset=utf-8', content });
+    }
+    case 'table': {
+      const { toCsv } = await import('../../exporters/csv/toCsv.ts');
+      const { of, tables } = sheetTables(table, site, layout);
+      const name = `${stem}-${table}.csv`;
+      return read({ name, type: 'text/csv;charset=utf-8', content: toCsv(of, tables) });
     }
   }
 };

@@ -1,0 +1,19 @@
+import { unread, type Parsed } from '../../units/parsed.ts';
+import type { PngCall } from './pngWorker.ts';
+
+/** A page as a PNG, made in a worker of its own that ends with it. Fails by its one line alone. */
+export const askPng = (call: PngCall): Promise<Parsed<Uint8Array<ArrayBuffer>>> =>
+  new Promise((tell) => {
+    const worker = new Worker(new URL('./pngWorker.ts', import.meta.url), { type: 'module' });
+    const end = (answer: Parsed<Uint8Array<ArrayBuffer>>): void => {
+      worker.terminate();
+      tell(answer);
+    };
+    worker.addEventListener('message', ({ data }: MessageEvent<Parsed<Uint8Array<ArrayBuffer>>>) =>
+      end(data),
+    );
+    worker.addEventListener('error', () =>
+      end(unread('its parts are not on this device yet, or there is no room')),
+    );
+    worker.postMessage(call, []);
+  });
