@@ -190,8 +190,8 @@ export const tapeStrip = (
   const last = reaches.at(-1);
   const width = last === undefined ? options.width : xAt(last, last.to) + tapeMargin;
   const room = makeLettering(null, []);
-  const reach = Math.max(width, options.width);
-  const drawn = drawnOf(shown, { site, layout, style, room, width: reach }, back);
+  const across = Math.max(width, options.width);
+  const drawn = drawnOf(shown, { site, layout, style, room, width: across }, back);
   const folds = reaches.slice(1).flatMap((_, n) => {
     const [before, a, b] = [reaches[n], pieces[n], pieces[n + 1]];
     if (before === undefined || a === undefined || b === undefined) return [];

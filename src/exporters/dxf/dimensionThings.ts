@@ -27,7 +27,9 @@ const thing = (one: DxfDimension): DxfThing[] =>
 /** Of neighbours whose texts are wider than they are every other stands under its line. */
 const pieceThings = ({ points, texts, off }: Chain, { ratio, letter }: DxfScale): DxfThing[] => {
   let under = false;
-  return texts.flatMap((text, n) => {
+  return texts.flatMap((said, n) => {
+    // what is clear of an opening is a dimension of its own
+    const [text = ''] = said.split('\n');
     const [from, to] = [points[n], points[n + 1]];
     if (from === undefined || to === undefined) return [];
     const fits = text.length * wide * letter < distance(from, to);
