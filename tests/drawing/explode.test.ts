@@ -141,7 +141,7 @@ describe('a dimension chain', () => {
   it('[D10] is written where a window shows it, and named where the window cuts it off', () => {
     const half = { minX: 0, minY: 0, maxX: 4.5, maxY: 10 };
     const { atoms, left } = drawOnPaper([bays(108)], projection, { window: half });
-    expect(textsOf(atoms).map(({ text }) => text)).toEqual(['9\'-0"', '9\'-0"']);
+    expect(textsOf(atoms).map(({ text }) => text)).toEqual(['9\'-0"', '9\'-0"', '27\'-0"']);
     expect(left).toEqual(['A–B 27\'-0"']);
   });
 

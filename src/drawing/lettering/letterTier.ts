@@ -10,6 +10,7 @@ import type { ChainTier } from './chainTiers.ts';
 import { labelAt, labelSize, type Label } from './label.ts';
 import { ledOutRow } from './ledOutRow.ts';
 import { lineStrips } from './lineStrips.ts';
+import { seenPart } from './seenPart.ts';
 import type { trial } from './lettering.ts';
 import { readable } from './readable.ts';
 
@@ -92,10 +93,14 @@ export const isSeen = (line: ChainLine, { from, to }: ChainPiece, room: Trial): 
 
 /**
  * Labels for the pieces of one tier as far as the window shows them whole: on their pieces, else led
- * out; null when those do not all find room.
+ * out; null when those do not all find room. A long piece that runs out of the window has its text on what is
+ * seen of it, where that has room.
  */
 export const letterTier = ({ line, pieces }: ChainTier, room: Trial): LetteredTier | null => {
   const seen = pieces.filter((piece) => isSeen(line, piece, room));
+  const inPart = pieces.flatMap((piece) =>
+    seen.includes(piece) ? [] : (seenPart(line, piece, room) ?? []),
+  );
   const labels: Label[] = [];
   const tight: ChainPiece[] = [];
   for (const piece of seen) {
@@ -105,6 +110,13 @@ export const letterTier = ({ line, pieces }: ChainTier, room: Trial): LetteredTi
       room.take(label.box);
       labels.push(label);
     }
+  }
+  // what cannot be read here is read where more of it is seen
+  for (const piece of inPart) {
+    const label = inLine(line, piece, room);
+    if (label === null) continue;
+    room.take(label.box);
+    labels.push(label);
   }
   const mayLead = tight.length <= mostLeaders && lengthOnPaper(line) >= leastLedOut;
   const row = mayLead && tight.length > 0 ? ledOutRow(line, tight, room) : null;
