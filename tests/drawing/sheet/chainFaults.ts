@@ -105,15 +105,23 @@ export const chainFaults = (site: Site, layout: Layout): ChainFaults => {
   const chains = drawPlan(site, layout).flatMap((one) =>
     one.kind === 'dimension chain' ? [one] : [],
   );
-  const found = runsOf(layout).map((run) => {
+  const runs = runsOf(layout);
+  const placesOf = (run: Run) => run.posts.map(({ post }) => layout.posts[post]?.at);
+  const found = runs.map((run) => {
     const name = runName(run, layout);
-    const ends = run.posts.map(({ post }) => layout.posts[post]?.at);
+    const ends = placesOf(run);
+    // lines that somebody drew over one another have a chain each
+    const alike = runs.filter((other) => {
+      const places = placesOf(other);
+      return ends.every((end) => places.some((place) => isAt(place, end)));
+    }).length;
     // its chain is the one that has a point at every post
     const own = chains.filter(({ points }) =>
       ends.every((end) => points.filter((point) => isAt(point, end)).length === 1),
     );
     const [chain] = own.filter(({ points }) => points.length <= ends.length + 2);
-    if (own.length !== 1 || chain === undefined) return { posts: [name], openings: [], sums: [] };
+    if (own.length !== alike || chain === undefined)
+      return { posts: [name], openings: [], sums: [] };
     return {
       posts: [],
       openings: openingFaults(run, chain, layout),

@@ -4,11 +4,14 @@ import { includedRows } from '../../proposal/includedRows.ts';
 import type { Table } from '../../tables/table.ts';
 import { postRows } from './postRows.ts';
 
-/** So many rows stand on a cover; the lists of the set have all. */
-const mostRows = 9;
+/** So many rows stand on a cover where they have room; the lists of the set have all. */
+export const mostCounts = 9;
 
-/** What is to be built, and how much of it: fence by its build, gates by their kind, posts by sort and size. */
-export const countsTable = (site: Site, layout: Layout): Table => {
+/**
+ * What is to be built, and how much of it: fence by its build, gates by their kind, posts by sort and size. How many
+ * have no room in `mostRows` rows is said in the last.
+ */
+export const countsTable = (site: Site, layout: Layout, mostRows: number): Table => {
   const { alike } = includedRows(site, layout);
   const all = [
     ...alike.map(({ what, amount }) => [what, amount]),

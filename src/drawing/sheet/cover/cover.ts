@@ -12,7 +12,7 @@ import type { Layer, Link } from '../page.ts';
 import { planFoot, scaledPlan } from '../plan/scaledPlan.ts';
 import type { Rect } from '../rect.ts';
 import type { Reader } from '../setParts.ts';
-import { countsTable } from './countsTable.ts';
+import { countsTable, mostCounts } from './countsTable.ts';
 import { flagLines } from './flagLines.ts';
 import { sheetIndex, type IndexEntry, type SheetIndex } from './sheetIndex.ts';
 
@@ -39,6 +39,8 @@ const rowPad = 0.025;
 const clear = 0.5;
 /** The picture has at least this share of the height of upright paper, and of the width of wide. */
 const picture = { upright: 0.38, wide: 0.6 } as const;
+/** The index has at least this height under the other blocks, paper inches: its head and a few rows. */
+const leastIndex = 1.1;
 /** On wider paper the blocks stand beside the picture, no wider than this. */
 const mostBlocks = 7;
 
@@ -65,9 +67,24 @@ const head = ({ job }: Site, reader: Reader | null, { x, y, width }: Rect): Atom
   ];
 };
 
-const counts = (site: Site, layout: Layout, width: number): Block => {
-  const { head: top, rows } = layTable(countsTable(site, layout), width, rowPad);
+const counts = (site: Site, layout: Layout, width: number, mostRows: number): Block => {
+  const { head: top, rows } = layTable(countsTable(site, layout, mostRows), width, rowPad);
   return stackBlocks([top, ...rows]);
+};
+
+/** What is to be built and which flags stand, with as many rows as a height has room for. */
+const words = (
+  site: Site,
+  layout: Layout,
+  flags: number | null,
+  { width, height }: Pick<Rect, 'width' | 'height'>,
+): Block => {
+  const told = flagLines(layout, flags, width);
+  const withRows = (rows: number): Block =>
+    stackBlocks([counts(site, layout, width, rows), { height: space, atoms: [] }, told]);
+  let rows = mostCounts;
+  while (rows > 1 && withRows(rows).height > height) rows -= 1;
+  return withRows(rows);
 };
 
 const drawPicture = (site: Site, layout: Layout, room: Rect): readonly Layer[] =>
@@ -97,11 +114,7 @@ interface Placed {
 const upright = (site: Site, layout: Layout, { entries, flags }: CoverOf, room: Rect): Placed => {
   const width = (room.width - gutter) / 2;
   const most = (1 - picture.upright) * room.height - space;
-  const own = stackBlocks([
-    counts(site, layout, width),
-    { height: space, atoms: [] },
-    flagLines(layout, flags, width),
-  ]);
+  const own = words(site, layout, flags, { width, height: most });
   const index = sheetIndex(entries, width, most);
   const height = Math.max(own.height, index.height);
   const y = room.y + room.height - height;
@@ -117,11 +130,7 @@ const upright = (site: Site, layout: Layout, { entries, flags }: CoverOf, room: 
 const wide = (site: Site, layout: Layout, { entries, flags }: CoverOf, room: Rect): Placed => {
   const width = Math.min(mostBlocks, (1 - picture.wide) * room.width - gutter);
   const x = room.x + room.width - width;
-  const own = stackBlocks([
-    counts(site, layout, width),
-    { height: space, atoms: [] },
-    flagLines(layout, flags, width),
-  ]);
+  const own = words(site, layout, flags, { width, height: room.height - space - leastIndex });
   const y = room.y + own.height + space;
   const index = sheetIndex(entries, width, room.height - own.height - space);
   return {

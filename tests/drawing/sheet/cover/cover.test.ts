@@ -72,4 +72,24 @@ describe('the cover', () => {
       expect(sum).toBe(Object.keys(layout.posts).length);
     }
   });
+
+  it.each(['letter', 'a4', 'tabloid'] as const)(
+    '[D140] keeps to its frame on %s however much there is to tell',
+    (paper) => {
+      const { site, layout } = named('plant-nursery');
+      const { flags: told } = named('corner-lot').layout;
+      const [flag] = told;
+      if (flag === undefined) throw new Error('expected a flag');
+      const many = Array.from({ length: 9 }, () => ({ ...flag, level: 'stop' as const }));
+      const names = Array.from({ length: 60 }, (_, n) => `Part ${n}`);
+      for (const orientation of ['portrait', 'landscape'] as const) {
+        const { content } = sheetFrame(laid(paper, orientation));
+        const of = { reader: null, entries: indexEntries(names, 2), flags: 40 };
+        const front = cover(site, { ...layout, flags: many }, of, content);
+        const low = textsOf(pageAtoms(front)).map(({ at }) => at.y);
+        expect(Math.max(...low)).toBeLessThanOrEqual(content.y + content.height);
+        expect(overlapsOf(pageAtoms(front))).toEqual([]);
+      }
+    },
+  );
 });
