@@ -8,6 +8,7 @@ import { Mishap } from './frame/Mishap.tsx';
 import { Say } from './frame/Say.tsx';
 import { screenOf, tabs } from './frame/tabs.ts';
 import { CrewSheet } from './sheet/CrewSheet.tsx';
+import { readySheets } from './sheet/drawSheets.ts';
 import { LoadList } from './load/LoadList.tsx';
 import { Openings } from './openings/Openings.tsx';
 import { Yard } from './yard/Yard.tsx';
@@ -30,6 +31,7 @@ export const App = () => {
   useEffect(() => {
     document.documentElement.dataset['theme'] = theme;
   }, [theme]);
+  useEffect(readySheets, []);
   const { name } = useSite().job;
   useEffect(() => {
     document.title = name === '' ? 'Lathline' : `${name} · Lathline`;
