@@ -73,6 +73,19 @@ test('a page goes out as a PNG of its size, a table as CSV, and what the font la
   );
   // width and height stand behind the signature and the name of the first chunk (PNG specification)
   expect([png.readUInt32BE(16), png.readUInt32BE(20)]).toEqual([850, 1100]);
+  const svg = readFileSync(
+    await yard.download(() =>
+      page.getByRole('button', { name: 'Download SVG of page 1 Cover' }).click(),
+    ),
+    'utf8',
+  );
+  const parsed = await page.evaluate((text) => {
+    const read = new DOMParser().parseFromString(text, 'image/svg+xml');
+    const names = [...read.querySelectorAll('[data-layer]')].map((one) => one.tagName);
+    return { faults: read.querySelectorAll('parsererror').length, names };
+  }, svg);
+  expect(parsed.faults).toBe(0);
+  expect(new Set(parsed.names)).toEqual(new Set(['g']));
   await page.getByText('For other programs and a total station').click();
   await page.getByLabel('Table of the sheets').selectOption('Load list');
   const csv = readFileSync(
@@ -80,10 +93,10 @@ test('a page goes out as a PNG of its size, a table as CSV, and what the font la
     'utf8',
   );
   expect(csv).toContain('Hog ring');
-  await expect(page.getByText('The font of the sheets has no letters')).toBeHidden();
+  await expect(page.getByText('The sheet font has no letters')).toBeHidden();
   await page.getByRole('button', { name: /Job & file/ }).click();
   await page.getByLabel('Job name', { exact: true }).fill('北門');
   await page.keyboard.press('Tab');
   await page.keyboard.press('Escape');
-  await expect(page.getByText('no letters for “北門” in the job')).toBeVisible();
+  await expect(page.getByText('no letters for “北門” in Job name: they print as ?')).toBeVisible();
 });

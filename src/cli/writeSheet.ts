@@ -1,4 +1,5 @@
-import { missingLettersText } from '../drawing/missingLetters.ts';
+import { missingLetters } from '../drawing/missingLetters.ts';
+import { missingLettersText } from '../drawing/missingLettersText.ts';
 import { usualPaper } from '../drawing/sheet/papers.ts';
 import { sheetSet } from '../drawing/sheet/sheetSet.ts';
 import { layOutSite } from '../engine/layOutSite.ts';
@@ -34,7 +35,7 @@ export const writeSheet = async (
   if (!files.ok) return files;
   const check = checkValue(siteText);
   const label = pages[0]?.paper.label ?? '';
-  const lacks = missingLettersText(site);
+  const lacks = missingLettersText(missingLetters(site, pages));
   const text = [
     `${files.value.join(', ')}: ${pages.length} page${pages.length === 1 ? '' : 's'}, ${label}, check value ${check}`,
     ...pages.map(({ title }) => `  ${title}`),

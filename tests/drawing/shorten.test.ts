@@ -15,6 +15,22 @@ describe('shorten', () => {
     );
   });
 
+  it('[D2] one letter more would not fit, however long the text is', () => {
+    const text = fc.string({ unit: fc.constantFrom(...'iW m…北'), minLength: 1, maxLength: 60 });
+    fc.assert(
+      fc.property(text, fc.integer({ min: 1, max: 99 }), (piece, times) => {
+        const long = piece.repeat(times);
+        const cut = shorten(long, 1, 0.135, 'regular');
+        const letters = [...long];
+        const fits = (one: string): boolean => textWidth(one, 0.135, 'regular') <= 1;
+        const most = letters.findLastIndex((_, n) =>
+          fits(`${letters.slice(0, n).join('').trimEnd()}…`),
+        );
+        expect(cut).toBe(fits(long) ? long : `${letters.slice(0, most).join('').trimEnd()}…`);
+      }),
+    );
+  });
+
   it('keeps as much of the text as fits', () => {
     expect(shorten('Drive gate at the lane', 1, 0.135, 'regular')).toMatch(/^Drive ga.*…$/);
   });

@@ -1,8 +1,9 @@
 import './sheet.css';
 import { useMemo, useState } from 'react';
 import { dpiRange } from '../../exporters/png/dpiRange.ts';
-import { missingLettersText } from '../../drawing/missingLetters.ts';
-import { useBench, useSession, useSite } from '../bench.ts';
+import { missingLetters } from '../../drawing/missingLetters.ts';
+import { missingLettersText } from '../../drawing/missingLettersText.ts';
+import { useBench, useSession } from '../bench.ts';
 import { Cautions } from '../Cautions.tsx';
 import { ChoiceField } from '../fields/ChoiceField.tsx';
 import { GoToPage } from './GoToPage.tsx';
@@ -37,8 +38,12 @@ export const CrewSheet = () => {
   const sheet = useSession((state) => state.sheet);
   const [dpi, setDpi] = useState<number>(dpiRange.usual);
   const set = useSheetPages();
-  const site = useSite();
-  const lacks = useMemo(() => missingLettersText(site), [site]);
+  const { drawn } = set;
+  const lacks = useMemo(
+    () =>
+      drawn === null ? null : missingLettersText(missingLetters(drawn.call.site, drawn.pages)),
+    [drawn],
+  );
   return (
     <div className="page">
       <div className="print">
