@@ -71,6 +71,16 @@ export interface DrawnLayers {
   readonly leads: readonly Lead[];
 }
 
+/** Dimensions have their place; names and numbers can go elsewhere. The last of each is lettered first. */
+const inOrder = (primitives: readonly Primitive[]): readonly Primitive[] => {
+  const isChain = ({ kind }: Primitive): boolean => kind === 'dimension chain';
+  const last = primitives.toReversed();
+  return [...last.filter(isChain), ...last.filter((one) => !isChain(one))];
+};
+
+/** A text stands this near its own dimension line, which is not broken for it; paper inches. */
+const besideLine = 0.008;
+
 /** Primitives of one layer. */
 export interface DrawnLayer {
   readonly name: LayerName;
@@ -79,8 +89,8 @@ export interface DrawnLayer {
 
 /**
  * Puts primitives on paper at a scale, layer by layer: what is drawn of each from the ground up, then
- * leaders and lines of dimensions, then letters. What lies on top is lettered first: a later primitive has
- * the better claim to room. No two texts overlap; those that find no room are named in `left`, so
+ * leaders and lines of dimensions, then letters. Dimensions are lettered first, then what lies on top: a
+ * later primitive has the better claim to room. No two texts overlap; those that find no room are named in `left`, so
  * that a sheet can say where else they are written. Lines are not cut off at the window.
  */
 export const layersOnPaper = (
@@ -93,15 +103,16 @@ export const layersOnPaper = (
   const room = makeLettering(edge, taken, { shown: shown ?? null, thin: thin ?? 'whole' });
   for (const primitive of primitives) avoidMark(room, primitive, projection, edge);
   const letter = letterer(primitives, projection, room);
-  const lettered = layers
-    .toReversed()
-    .map(({ name, primitives: own }) => ({
-      name,
-      found: own.toReversed().flatMap(letter).toReversed(),
-    }))
-    .toReversed();
-  const letters = lettered.flatMap(({ found }) => found.flatMap((one) => one.texts));
-  const breaks = breaksFor(thin === 'broken' ? letters.map(textBox) : []);
+  const found = new Map<Primitive, readonly Lettered[]>();
+  for (const primitive of inOrder(primitives)) found.set(primitive, letter(primitive));
+  const lettered = layers.map(({ name, primitives: own }) => ({
+    name,
+    found: own.flatMap((primitive) => found.get(primitive) ?? []),
+  }));
+  const letters = lettered.flatMap((layer) => layer.found.flatMap((one) => one.texts));
+  const boxes = thin === 'broken' ? letters.map(textBox) : [];
+  const breaks = breaksFor(boxes);
+  const closely = breaksFor(boxes, besideLine);
   const drawn = layers.map(({ name, primitives: own }) => ({
     name,
     atoms: own.flatMap((primitive) => {
@@ -109,21 +120,21 @@ export const layersOnPaper = (
       return thin === 'broken' && isThin(primitive) ? brokenAt(atoms, breaks) : atoms;
     }),
   }));
-  const lines = lettered.map(({ name, found }) => ({
+  const lines = lettered.map(({ name, found: own }) => ({
     name,
     atoms: brokenAt(
-      found.flatMap((one) => one.lines),
-      breaks,
+      own.flatMap((one) => one.lines),
+      closely,
     ),
   }));
-  const texts = lettered.map(({ name, found }) => ({
+  const texts = lettered.map(({ name, found: own }) => ({
     name,
-    atoms: found.flatMap((one) => one.texts),
+    atoms: own.flatMap((one) => one.texts),
   }));
   return {
     layers: [...drawn, ...lines, ...texts].filter(({ atoms }) => atoms.length > 0),
-    left: lettered.flatMap(({ found }) => found.flatMap(({ left }) => left)),
-    leads: lettered.flatMap(({ found }) => found.flatMap(({ leads = [] }) => leads)),
+    left: lettered.flatMap((layer) => layer.found.flatMap(({ left }) => left)),
+    leads: lettered.flatMap((layer) => layer.found.flatMap(({ leads = [] }) => leads)),
   };
 };
 

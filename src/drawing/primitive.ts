@@ -59,7 +59,7 @@ export type Primitive =
    * new line. Text that finds no room near its point is led out to; `far` says whether it is left
    * out instead, or led out rather than lie on a line. With `beside` it wishes to stand off its
    * point to that side, one of a row that keeps to it. `apart` is the way to the next of a row of texts, inches on the ground: where the row would
-   * run together the text is left out. `name` is what a text that was left out is called, where it
+   * run together the text is left out. `on` are places on its own line, where that can be broken for it. `name` is what a text that was left out is called, where it
    * does not say for itself what it belongs to.
    */
   | {
@@ -74,6 +74,7 @@ export type Primitive =
       readonly far?: 'leave out' | 'rather';
       readonly beside?: Beside;
       readonly apart?: SitePoint;
+      readonly on?: readonly OnLine[];
       readonly name?: string;
       /** What a reader who touches it is led to: an anchor of the set. */
       readonly to?: string;
@@ -95,7 +96,8 @@ export type Primitive =
    * group do not fit, the group's own is written once for the pieces `from` up to, not including,
    * `to`. `name` says which chain was meant where not even the total finds room; `elsewhere` is
    * written beside a total without its pieces, and says where those are found. `stretches` are pieces
-   * of a tier between bays and total: from terminal post to terminal post.
+   * of a tier between bays and total: from terminal post to terminal post. Where that is written the bays
+   * say the first line of their texts alone.
    */
   | {
       readonly kind: 'dimension chain';
@@ -120,6 +122,13 @@ export type Primitive =
       readonly at: SitePoint;
       readonly level: 'stop' | 'settle' | 'caution';
     };
+
+/** A place on a line for its name: which way the line runs, and how much of it is straight there, ground inches. */
+export interface OnLine {
+  readonly at: SitePoint;
+  readonly angle: Radians;
+  readonly long: number;
+}
 
 /** A side of a point: a unit vector on the ground, and how far that way is taken, ground inches. */
 export interface Beside {

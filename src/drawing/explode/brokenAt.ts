@@ -8,7 +8,7 @@ import { pathPieces, type PathPiece } from './pathPieces.ts';
 import { sharesInBox } from './sharesInBox.ts';
 
 /** A line ends so far before the letters that it is broken for, paper inches. */
-const clear = 0.02;
+const usualClear = 0.02;
 /** Arcs are broken piece by piece, each no longer than this, paper inches, and in no more than so many. */
 const longest = 0.02;
 const mostPieces = 2000;
@@ -21,8 +21,8 @@ export type Breaks = readonly {
   readonly bounds: Bounds;
 }[];
 
-/** The room round letters that lines are broken for: their boxes, and a little more. */
-export const breaksFor = (boxes: readonly OrientedBox<'paper'>[]): Breaks =>
+/** The room round letters that lines are broken for: their boxes, and a little more (`clear`, paper inches). */
+export const breaksFor = (boxes: readonly OrientedBox<'paper'>[], clear = usualClear): Breaks =>
   boxes.map((own) => {
     const [halfWidth, halfHeight] = [own.halfWidth + clear, own.halfHeight + clear];
     const box = { ...own, halfWidth, halfHeight };

@@ -8,11 +8,18 @@ export interface ChainTier {
   readonly pieces: readonly ChainPiece[];
 }
 
+/** The first line of a text: what is clear of an opening is said on the tier of stretches, where there is one. */
+const firstLine = (text: string): string => text.split('\n')[0] ?? '';
+
 /** The pieces between neighbouring points. */
-export const singlePieces = (chain: ChainPrimitive, { points }: ChainLine): ChainPiece[] =>
-  chain.texts.flatMap((text, n): ChainPiece[] => {
+export const singlePieces = (
+  { texts, stretches = [] }: ChainPrimitive,
+  { points }: ChainLine,
+): ChainPiece[] =>
+  texts.flatMap((text, n): ChainPiece[] => {
     const [from, to] = [points[n], points[n + 1]];
-    return from === undefined || to === undefined ? [] : [{ from, to, text }];
+    if (from === undefined || to === undefined) return [];
+    return [{ from, to, text: stretches.length > 0 ? firstLine(text) : text }];
   });
 
 /** The next tier out: from some of the points of a chain to others. */

@@ -1,4 +1,6 @@
 import { boxesOverlap } from '../../geometry/boxesOverlap.ts';
+import { distance } from '../../geometry/distance.ts';
+import type { OrientedBox } from '../../geometry/orientedBox.ts';
 import type { Projection } from '../projection.ts';
 import { cheapest } from './cheapest.ts';
 import {
@@ -25,8 +27,24 @@ import {
 /** A shorter chain is written as its total, paper inches. */
 const leastWhole = 0.8;
 
-/** Where others are in the way all tiers step out, so often. */
-const steps = [0, 1, 2, 3] as const;
+/** Where others are in the way all tiers step out, so often, or go to the other side of the fence. */
+const stands = [
+  ...[0, 1, 2, 3].map((step) => ({ side: 1, step })),
+  ...[0, 1].map((step) => ({ side: -1, step })),
+] as const;
+
+/**
+ * The other side is where names stand: a chain goes there where its own has no room for all tiers, before it
+ * is cut to its total; else hardly.
+ */
+const costOfOtherSide = { 'no room': 7, room: 30 } as const;
+
+/** The dimension line of a chain where its tiers stand. */
+const lineAt = (line: ChainLine, { side, step }: (typeof stands)[number]): ChainLine => ({
+  ...line,
+  out: { x: side * line.out.x, y: side * line.out.y },
+  off: line.off + step * toNextTier,
+});
 
 /** How many ways to write a chain it had better try than lie on something, or run through a text. */
 const textOn: CoverCost = { thin: 0, solid: 8, heavy: 8, leader: 20 };
@@ -76,41 +94,62 @@ const allTiers = (chain: ChainPrimitive, line: ChainLine, room: Trial): ChainTie
 interface Attempt {
   readonly tiers: readonly LetteredTier[];
   readonly tried: Trial;
+  /** What is wrong with it besides what it lies on. */
+  readonly wrong: number;
 }
+
+/** On the pad, where a person can come closer and every drag letters anew, fewer of these are tried. */
+const standsOnPad = 2;
+
+type Stand = (typeof stands)[number];
 
 const attempt = (
   tiersIn: (tried: Trial) => readonly ChainTier[],
+  wrong: number,
   room: Lettering,
-): Attempt | null => {
+): Attempt | 'no room' | 'too short' => {
   const tried = trial(room);
   const tiers: LetteredTier[] = [];
   for (const tier of tiersIn(tried)) {
     const lettered = letterTier(tier, tried);
-    if (lettered === null) return null;
+    if (typeof lettered === 'string') return lettered;
     tiers.push(lettered);
   }
   // nothing to read: the chain lies outside the window
-  return tiers.every(({ texts }) => texts.length === 0) ? null : { tiers, tried };
+  if (tiers.every(({ texts }) => texts.length === 0)) return 'no room';
+  return { tiers, tried, wrong };
 };
 
+type PaperBox = OrientedBox<'paper'>;
+
+/** Whether two boxes share area; most are far apart, which is told without turning them. */
+const overlap = (a: PaperBox, b: PaperBox): boolean =>
+  distance(a.centre, b.centre) < a.halfWidth + a.halfHeight + b.halfWidth + b.halfHeight &&
+  boxesOverlap(a, b);
+
 /** What is wrong with a way to write a chain: texts on lines, lines through texts. */
-const costOf = (tiers: readonly LetteredTier[], room: Lettering): number => {
+const costOf = ({ tiers, wrong }: Attempt, room: Lettering): number => {
   const boxes = tiers.flatMap((tier) => tier.boxes);
   const leaders = tiers.flatMap((tier) => tier.leaders);
   const strips = tiers.flatMap((tier) => tier.strips);
   const ownCrossed = leaders.filter(
     (leader, n) =>
-      boxes.filter((box) => boxesOverlap({ ...leader, halfHeight: 0.001 }, box)).length > 1 ||
-      leaders.slice(n + 1).some((other) => boxesOverlap(leader, other)),
+      boxes.filter((box) => overlap({ ...leader, halfHeight: 0.001 }, box)).length > 1 ||
+      leaders.slice(n + 1).some((other) => overlap(leader, other)),
   ).length;
   const ownOn = boxes.filter((box) =>
-    strips.some((strip) => boxesOverlap({ ...strip, halfHeight: 0.004 }, box)),
+    strips.some((strip) => overlap({ ...strip, halfHeight: 0.004 }, box)),
   ).length;
   return (
+    wrong +
     boxes.reduce((sum, box) => sum + weigh(room.covers(box), textOn), 0) +
     strips.reduce((sum, strip) => {
       const under = room.covers(strip);
       return sum + costOfCrossing * room.crosses(strip) + 4 * under.leader;
+    }, 0) +
+    leaders.reduce((sum, leader) => {
+      const crossed = room.crosses(leader) + room.covers(leader).leader;
+      return sum + costOfCrossing * crossed;
     }, 0) +
     ownCrossed * costOfCrossing +
     ownOn * textOn.solid
@@ -120,18 +159,27 @@ const costOf = (tiers: readonly LetteredTier[], room: Lettering): number => {
 /** Ways to write a chain, the most wished for first: in full, without its stretches, as its total. */
 function* waysToWrite(chain: ChainPrimitive, line: ChainLine, room: Lettering) {
   const total = chain.total ?? chain.texts[0] ?? '';
-  const stepped = (step: number): ChainLine => ({ ...line, off: line.off + step * toNextTier });
   const inFull = lengthOnPaper(line) < leastWhole ? [] : [chain];
   const bare = chain.stretches === undefined ? [] : [{ ...chain, stretches: [] }];
   const forms = inFull.length === 0 ? [] : [...inFull, ...bare];
-  for (const form of forms)
-    for (const step of steps) yield attempt((tried) => allTiers(form, stepped(step), tried), room);
+  const tries = room.thin === 'broken' ? stands : stands.slice(0, standsOnPad);
+  let own: keyof typeof costOfOtherSide = 'room';
+  const wrongAt = ({ side }: Stand): number => (side < 0 ? costOfOtherSide[own] : 0);
+  for (const form of forms) {
+    for (const stand of tries) {
+      const tiers = (tried: Trial) => allTiers(form, lineAt(line, stand), tried);
+      const way = attempt(tiers, wrongAt(stand), room);
+      if (stand === stands[0]) own = way === 'no room' ? way : 'room';
+      yield way;
+      if (way === 'too short') break;
+    }
+  }
   const hints = chain.texts.length > 1 && chain.elsewhere ? [`${total}, ${chain.elsewhere}`] : [];
   for (const text of [...hints, total])
-    for (const step of steps) {
-      const own = stepped(step);
-      const tier = { line: { ...own, points: chainEnds(own) }, pieces: wholePiece(own, text) };
-      yield attempt(() => [tier], room);
+    for (const stand of tries) {
+      const at = lineAt(line, stand);
+      const tier = { line: { ...at, points: chainEnds(at) }, pieces: wholePiece(at, text) };
+      yield attempt(() => [tier], wrongAt(stand), room);
     }
 }
 
@@ -147,13 +195,14 @@ export const letterChain = (
   room: Lettering,
 ): Lettered => {
   const total = chain.total ?? chain.texts[0] ?? '';
-  const left = unlettered([chain.name ?? '', total].filter((text) => text !== '').join(' '));
+  const called = [chain.name ?? '', total.replaceAll('\n', ', ')];
+  const left = unlettered(called.filter((text) => text !== '').join(' '));
   const line = chainLineOf(chain, projection);
   if (line === null) return left;
   const best = cheapest(waysToWrite(chain, line, room), (way) =>
-    way === null ? null : costOf(way.tiers, room),
+    typeof way === 'string' ? null : costOf(way, room),
   );
-  if (best === null) return left;
+  if (best === null || typeof best === 'string') return left;
   const { tiers, tried } = best;
   tried.keep();
   for (const strip of tiers.flatMap(({ strips }) => strips)) room.avoid(strip, 'solid');

@@ -16,7 +16,7 @@ import { runsTogether } from './runsTogether.ts';
 type TextPrimitive = Extract<Primitive, { kind: 'text' }>;
 
 /** How far out a text may be led, paper inches, and in how many directions it is tried. */
-const rings = [0.3, 0.5, 0.75, 1.05, 1.4, 1.8] as const;
+const rings = [0.3, 0.5, 0.75, 1.05, 1.4, 1.8, 2.3, 2.9] as const;
 const directions = 16;
 
 /** A text that would rather be led out than lie on a line gives as many places for that. */
@@ -50,7 +50,25 @@ const shiftsOf = (width: number, height: number, rise: number): (readonly [numbe
 interface Place {
   readonly label: Label;
   readonly leader: Leader | null;
+  /** Its own line lies under it, to be broken for it. */
+  readonly on?: 'its line';
 }
+
+/** A name on its line leaves so much of a straight piece of it, paper inches. */
+const leastLeft = 0.3;
+
+/** Places on the text's own line as far as that is broken for letters and long enough there. */
+const onItsLine = (text: TextPrimitive, projection: Projection, room: Lettering): Place[] => {
+  if (room.thin !== 'broken') return [];
+  const { width } = labelSize(text);
+  return (text.on ?? [])
+    .filter(({ long }) => long * projection.scale >= width + leastLeft)
+    .map(({ at, angle }) => ({
+      label: labelAt(text, toPaper(projection, at), readable(angle)),
+      leader: null,
+      on: 'its line',
+    }));
+};
 
 /** A leader through another text is worse than any place. */
 const costOfCrossing = 250;
@@ -75,14 +93,22 @@ function* ledOut(primitive: TextPrimitive, at: PaperPoint): Generator<Place> {
   }
 }
 
-/** Places by their wishes; `shifts` are ways from its point, paper inches, and `angle` is there. */
+/** Ways from the point of a text, paper inches, at which angle it is there, and its places on its line. */
+interface PlacesNear {
+  readonly shifts: readonly PaperPoint[];
+  readonly angle: Radians;
+  readonly own: readonly Place[];
+}
+
+/** Places by their wishes: near the point, on its line, led out. */
 function* places(
   text: TextPrimitive,
   at: PaperPoint,
-  { shifts, angle }: { readonly shifts: readonly PaperPoint[]; readonly angle: Radians },
+  { shifts, angle, own }: PlacesNear,
 ): Generator<Place> {
   for (const { x, y } of shifts)
     yield { label: labelAt(text, { x: at.x + x, y: at.y + y }, angle), leader: null };
+  yield* own;
   if (text.far !== 'leave out') yield* ledOut(text, at);
 }
 
@@ -105,17 +131,19 @@ interface Wishes {
 
 /** What is wrong with a place; null where the label has no room there. */
 const costOf = (
-  { label: { box }, leader }: Place,
+  { label: { box }, leader, on }: Place,
   { cost, inSight, mayMiss }: Wishes,
   room: Lettering,
 ): number | null => {
   if (!room.isFree(box)) return null;
-  const { solid, heavy, leader: leaders } = room.covers(box);
+  const covered = room.covers(box);
+  const { solid, heavy, leader: leaders } = covered;
   // on paper a text that can be left out lies on no wall, fence or dimension
   if (mayMiss === 'yes' && room.thin === 'broken' && solid + heavy + leaders > 0) return null;
   const hiding = inSight && !corners(box).every(room.shows) ? costOfHiding : 0;
   const leading = leader === null ? 0 : costOfLeader(leader, cost, room);
-  return weigh(room.covers(box), cost) + leading + hiding;
+  const thin = on === undefined ? covered.thin : Math.max(0, covered.thin - 1);
+  return weigh({ ...covered, thin }, cost) + leading + hiding;
 };
 
 /**
@@ -147,7 +175,8 @@ export const letterText = (
   ];
   const mayMiss = primitive.far === 'leave out' ? 'yes' : 'no';
   const wishes: Wishes = { cost: costFor(primitive), inSight: room.shows(at), mayMiss };
-  const best = cheapest(places(primitive, at, { shifts, angle }), (place) =>
+  const own = onItsLine(primitive, projection, room);
+  const best = cheapest(places(primitive, at, { shifts, angle, own }), (place) =>
     costOf(place, wishes, room),
   );
   if (best === null) return unlettered(plain);

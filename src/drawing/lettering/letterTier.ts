@@ -1,4 +1,5 @@
 import { distance } from '../../geometry/distance.ts';
+import { lerp } from '../../geometry/lerp.ts';
 import { midpoint } from '../../geometry/midpoint.ts';
 import type { OrientedBox } from '../../geometry/orientedBox.ts';
 import type { Atom, Text } from '../atom.ts';
@@ -13,6 +14,7 @@ import { lineStrips } from './lineStrips.ts';
 import { seenPart } from './seenPart.ts';
 import type { trial } from './lettering.ts';
 import { readable } from './readable.ts';
+import { textBox } from './textBox.ts';
 
 /** Room tried for one chain; it is kept only if every text of the chain finds a place. */
 export type Trial = ReturnType<typeof trial>;
@@ -21,6 +23,7 @@ export type Trial = ReturnType<typeof trial>;
 export interface LetteredTier {
   readonly lines: readonly Atom[];
   readonly texts: readonly Text[];
+  /** Of each line of letters. */
   readonly boxes: readonly OrientedBox<'paper'>[];
   readonly strips: readonly OrientedBox<'paper'>[];
   readonly leaders: readonly OrientedBox<'paper'>[];
@@ -34,9 +37,16 @@ const over = 0.015;
 /** Ticks within a piece reach so far beyond the dimension line, paper inches. */
 const ticks = 0.04;
 
-/** How far a text may be off the middle of its piece, paper inches; less is not worth it. */
-const mostSlip = 0.7;
+/** How far a text may be off the middle of its piece, paper inches; less than the least is not worth it. */
+const slipsTried = [0.7, 1.4, 2.4] as const;
 const leastSlip = 0.2;
+
+/** How far along its piece a text is tried, where it can be so far off the middle; the nearest first. */
+const slipsIn = (play: number): readonly number[] => {
+  if (play < leastSlip) return [0];
+  const within = slipsTried.filter((slip) => slip <= play);
+  return [0, ...(within.length > 0 ? within : [play]).flatMap((slip) => [slip, -slip])];
+};
 
 /** A shorter tier leads nothing out, paper inches; more texts led out are no chain that one can read. */
 const leastLedOut = 0.35;
@@ -56,16 +66,19 @@ const risesOf = (line: ChainLine, piece: ChainPiece, height: number): readonly n
   return [outwards * (up + ticks)];
 };
 
+/** Whether a text is too long for its piece, wherever that stands. */
+const isTooLong = (piece: ChainPiece): boolean =>
+  labelSize(pieceStyle(piece)).width + 2 * beside > distance(piece.from, piece.to);
+
 const placeIn = (line: ChainLine, piece: ChainPiece, room: Trial): Label | null => {
+  if (isTooLong(piece)) return null;
   const look = pieceStyle(piece);
   const { width, height } = labelSize(look);
   const long = distance(piece.from, piece.to);
-  if (width + 2 * beside > long) return null;
   const angle = readable(chainAngle(line));
   const middle = onLine(line, midpoint(piece.from, piece.to));
   const play = (long - width) / 2 - beside;
-  const slips = play < leastSlip ? [0] : [0, 1, -1].map((way) => way * Math.min(play, mostSlip));
-  const places = slips.flatMap((along) =>
+  const places = slipsIn(play).flatMap((along) =>
     risesOf(line, piece, height).map((up) => {
       const x = middle.x + along * line.along.x - up * Math.sin(angle);
       return labelAt(look, { x, y: middle.y + along * line.along.y - up * Math.cos(angle) }, angle);
@@ -91,12 +104,28 @@ export const lengthOnPaper = (line: Pick<ChainLine, 'points'>): number => {
 export const isSeen = (line: ChainLine, { from, to }: ChainPiece, room: Trial): boolean =>
   room.sees(onLine(line, from)) && room.sees(onLine(line, to));
 
+/** Points along a dimension line that are looked at, both ends among them. */
+const looks = 24;
+
+/** True where the fence is seen, if only a part of it, and nothing of a tier beside it. */
+const isOffTheWindow = (line: ChainLine, room: Pick<Trial, 'sees'>): boolean => {
+  const [from, to] = chainEnds(line);
+  if (from === undefined || to === undefined) return false;
+  const along = Array.from({ length: looks + 1 }, (_, n) => lerp(from, to, n / looks));
+  return along.some(room.sees) && !along.some((point) => room.sees(onLine(line, point)));
+};
+
 /**
  * Labels for the pieces of one tier as far as the window shows them whole: on their pieces, else led
- * out; null when those do not all find room. A long piece that runs out of the window has its text on what is
+ * out; when those do not all find room it says whether they might elsewhere, or are too many too short
+ * pieces wherever the tier stands. A long piece that runs out of the window has its text on what is
  * seen of it, where that has room.
  */
-export const letterTier = ({ line, pieces }: ChainTier, room: Trial): LetteredTier | null => {
+export const letterTier = (
+  { line, pieces }: ChainTier,
+  room: Trial,
+): LetteredTier | 'no room' | 'too short' => {
+  if (isOffTheWindow(line, room)) return 'no room';
   const seen = pieces.filter((piece) => isSeen(line, piece, room));
   const inPart = pieces.flatMap((piece) =>
     seen.includes(piece) ? [] : (seenPart(line, piece, room) ?? []),
@@ -118,9 +147,11 @@ export const letterTier = ({ line, pieces }: ChainTier, room: Trial): LetteredTi
     room.take(label.box);
     labels.push(label);
   }
-  const mayLead = tight.length <= mostLeaders && lengthOnPaper(line) >= leastLedOut;
+  const mayEver = lengthOnPaper(line) >= leastLedOut;
+  if (tight.filter(isTooLong).length > (mayEver ? mostLeaders : 0)) return 'too short';
+  const mayLead = tight.length <= mostLeaders && mayEver;
   const row = mayLead && tight.length > 0 ? ledOutRow(line, tight, room) : null;
-  if (row === null && tight.length > 0) return null;
+  if (row === null && tight.length > 0) return 'no room';
   const drawn = chainLines(
     line,
     pieces.flatMap(({ within = [] }) => within),
@@ -129,7 +160,7 @@ export const letterTier = ({ line, pieces }: ChainTier, room: Trial): LetteredTi
   return {
     lines: [...drawn.atoms, ...(row?.lines ?? [])],
     texts: all.flatMap(({ texts }) => texts),
-    boxes: all.map(({ box }) => box),
+    boxes: all.flatMap(({ texts }) => texts.map(textBox)),
     strips: lineStrips(drawn.lines),
     leaders: (row?.leaders ?? []).map(({ strip }) => strip),
     seen: seen.length < pieces.length ? 'a part' : 'all',

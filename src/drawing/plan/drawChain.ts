@@ -68,7 +68,7 @@ export const drawChain = (run: Run, layout: Layout, how: ChainStyle): readonly P
     {
       kind: 'dimension chain',
       points,
-      texts: tiered ? lengths : lengths.map((text, n) => `${text}${clear[n] ?? ''}`),
+      texts: lengths.map((text, n) => `${text}${clear[n] ?? ''}`),
       total: pieces.length > 1 ? whole : null,
       // from the hook at the end the chain runs the other way
       off: hook === 'start' ? off : -off,

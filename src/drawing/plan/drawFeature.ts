@@ -1,6 +1,7 @@
 import { bearing } from '../../geometry/bearing.ts';
 import { centroid } from '../../geometry/centroid.ts';
 import { distance } from '../../geometry/distance.ts';
+import { lerp } from '../../geometry/lerp.ts';
 import { midpoint } from '../../geometry/midpoint.ts';
 import { offsetPolyline } from '../../geometry/offsetPolyline.ts';
 import type { SitePoint } from '../../geometry/point.ts';
@@ -11,7 +12,7 @@ import { radians } from '../../units/radians.ts';
 import type { Hatch } from '../hatch.ts';
 import type { Ink } from '../ink.ts';
 import { pens, type PenName } from '../pens.ts';
-import type { Primitive } from '../primitive.ts';
+import type { OnLine, Primitive } from '../primitive.ts';
 import { wrapText } from '../wrapText.ts';
 import { edgeLabels } from './edgeLabels.ts';
 import { heightLimitText } from './heightLimitText.ts';
@@ -70,17 +71,33 @@ const drawGround = (feature: Of<AreaKind>, site: Site): Primitive[] => {
   ];
 };
 
-const longestLeg = (points: readonly SitePoint[]): Segment<'site'> | undefined =>
+const byLength = (points: readonly SitePoint[]): Segment<'site'>[] =>
   points
     .slice(1)
     .map((end, n) => ({ start: points[n] ?? end, end }))
-    .toSorted((a, b) => distance(b.start, b.end) - distance(a.start, a.end))[0];
+    .toSorted((a, b) => distance(b.start, b.end) - distance(a.start, a.end));
+
+/** A line may be broken for its name in the longest of its legs, in their middles or so far along. */
+const legsTried = 6;
+const sharesTried = [0.5, 0.3, 0.7, 0.15, 0.85] as const;
+
+const onLegs = (legs: readonly Segment<'site'>[]): OnLine[] =>
+  legs.slice(0, legsTried).flatMap(({ start, end }) =>
+    sharesTried.map((share) => ({
+      at: lerp(start, end, share),
+      angle: bearing(start, end),
+      // as much as lies to both sides of it
+      long: 2 * distance(start, end) * Math.min(share, 1 - share),
+    })),
+  );
 
 const along = (text: string, points: readonly SitePoint[], ink: Ink): Primitive[] => {
-  const leg = longestLeg(points);
+  const legs = byLength(points);
+  const [leg] = legs;
   if (leg === undefined) return [];
   const angle = bearing(leg.start, leg.end);
-  return name(text, midpoint(leg.start, leg.end), { ink, angle, rise: 0.05 });
+  const on = onLegs(legs);
+  return name(text, midpoint(leg.start, leg.end), { ink, angle, rise: 0.05, on });
 };
 
 const drawBoundary = (feature: Of<'boundary'>, site: Site): Primitive[] => {

@@ -11,7 +11,8 @@ import { midpoint } from '../../geometry/midpoint.ts';
 import { inches, type Inches } from '../../units/inches.ts';
 import type { LengthStyle } from '../../units/lengthStyle.ts';
 import { radians } from '../../units/radians.ts';
-import type { Primitive } from '../primitive.ts';
+import type { SitePoint } from '../../geometry/point.ts';
+import type { OnLine, Primitive } from '../primitive.ts';
 import { heightText } from './heightText.ts';
 
 /** How far apart in height the contours of some ground are drawn, inches; null where none are. */
@@ -22,6 +23,18 @@ export const contourStep = (ground: Ground, { system }: LengthStyle): Inches | n
   const isMetric = system === 'mm' || system === 'm';
   return contourInterval(inches(relief), isMetric ? metricIntervals : footIntervals);
 };
+
+/** Where along a contour its height may stand besides its middle, as shares of its points. */
+const sharesTried = [0.35, 0.65, 0.2, 0.8] as const;
+
+const onContour = (points: readonly SitePoint[]): OnLine[] =>
+  sharesTried.flatMap((share) => {
+    const n = Math.max(1, Math.floor(share * points.length));
+    const [from, to] = [points[n - 1], points[n]];
+    if (from === undefined || to === undefined) return [];
+    // a contour goes on from piece to piece: each has room
+    return [{ at: midpoint(from, to), angle: bearing(from, to), long: Infinity }];
+  });
 
 /** The height on a contour stands in its middle; left out where that is taken. */
 const drawContour = ({ z, points, closed }: Contour, style: LengthStyle): Primitive[] => {
@@ -39,6 +52,7 @@ const drawContour = ({ z, points, closed }: Contour, style: LengthStyle): Primit
     ink: 'ground',
     weight: 'regular',
     far: 'leave out',
+    on: onContour(points),
     name: `contour ${heightText(z, style)}`,
   };
   return [line, name];

@@ -83,7 +83,7 @@ const sumFaults = (chain: Chain, name: string): string[] => {
   ];
 };
 
-/** Openings of a run that are not one piece of each tier, or not clear exactly once. */
+/** Openings of a run that are not one piece of each tier, or without what is clear of them. */
 const openingFaults = (run: Run, chain: Chain, layout: Layout): string[] =>
   run.spaces.flatMap((space, n) => {
     if (space.kind !== 'gate') return [];
@@ -92,11 +92,13 @@ const openingFaults = (run: Run, chain: Chain, layout: Layout): string[] =>
       [chain.points[from], chain.points[to]].every((point) => ends.some((end) => isAt(point, end)));
     const bays = chain.texts.filter((_, k) => between(k, k + 1));
     const stretches = (chain.stretches ?? []).filter(({ from, to }) => between(from, to));
-    const clear = [...bays, ...stretches.map(({ text }) => text)].filter((text) =>
-      text.endsWith(' clear'),
-    );
+    const isClear = (text: string): boolean => text.endsWith(' clear');
     const tiers = chain.stretches === undefined ? 0 : 1;
-    const once = bays.length === 1 && stretches.length === tiers && clear.length === 1;
+    const once =
+      bays.filter(isClear).length === 1 &&
+      bays.length === 1 &&
+      stretches.filter(({ text }) => isClear(text)).length === tiers &&
+      stretches.length === tiers;
     return once ? [] : [`${runName(run, layout)}: ${space.gate}`];
   });
 
