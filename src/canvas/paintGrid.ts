@@ -1,3 +1,4 @@
+import { isMetric } from '../units/isMetric.ts';
 import type { Palette } from '../drawing/ink.ts';
 import type { View } from '../store/view.ts';
 import type { LengthSystem } from '../units/lengthStyle.ts';
@@ -29,7 +30,7 @@ const closest = 11;
 
 /** The finest ruling whose lines are far enough apart to be told from each other at this scale. */
 export const rulingFor = (scale: number, system: LengthSystem): Ruling => {
-  const choices = rulings[system === 'mm' || system === 'm' ? 'metre' : 'foot'];
+  const choices = rulings[isMetric(system) ? 'metre' : 'foot'];
   const found = choices.find(({ fine }) => fine * scale >= closest) ?? choices.at(-1);
   if (found === undefined) throw new RangeError('expected at least one ruling to choose from');
   return found;

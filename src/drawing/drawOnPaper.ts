@@ -2,7 +2,7 @@ import type { Bounds } from '../geometry/bounds.ts';
 import type { OrientedBox } from '../geometry/orientedBox.ts';
 import type { Atom } from './atom.ts';
 import { avoidMark } from './explode/avoidMark.ts';
-import { breaksFor, brokenAt } from './explode/brokenAt.ts';
+import { breaksFor, brokenAt, type Breaks } from './explode/brokenAt.ts';
 import { markAtoms } from './explode/markAtoms.ts';
 import { letterBubble } from './lettering/letterBubble.ts';
 import { letterChain } from './lettering/letterChain.ts';
@@ -15,7 +15,7 @@ import { weightOf } from './lettering/weight.ts';
 import type { LayerName } from './layerNames.ts';
 import type { Beside, Primitive } from './primitive.ts';
 import type { Projection } from './projection.ts';
-import type { Layer } from './sheet/page.ts';
+import type { Layer } from './layer.ts';
 
 /**
  * Where letters may go: inside `window` (paper inches), off the boxes that are `taken`. Of that a
@@ -81,6 +81,21 @@ const inOrder = (primitives: readonly Primitive[]): readonly Primitive[] => {
 /** A text stands this near its own dimension line, which is not broken for it; paper inches. */
 const besideLine = 0.008;
 
+/** What was lettered of each layer: all leaders and lines of dimensions, then all letters. */
+const letteringOf = (
+  lettered: readonly { readonly name: LayerName; readonly found: readonly Lettered[] }[],
+  breaks: Breaks,
+): Layer[] => [
+  ...lettered.map(({ name, found }) => ({
+    name,
+    atoms: brokenAt(
+      found.flatMap(({ lines }) => lines),
+      breaks,
+    ),
+  })),
+  ...lettered.map(({ name, found }) => ({ name, atoms: found.flatMap(({ texts }) => texts) })),
+];
+
 /** Primitives of one layer. */
 export interface DrawnLayer {
   readonly name: LayerName;
@@ -109,32 +124,22 @@ export const layersOnPaper = (
     name,
     found: own.flatMap((primitive) => found.get(primitive) ?? []),
   }));
-  const letters = lettered.flatMap((layer) => layer.found.flatMap((one) => one.texts));
-  const boxes = thin === 'broken' ? letters.map(textBox) : [];
+  const all = lettered.flatMap((layer) => layer.found);
+  const boxes = thin === 'broken' ? all.flatMap(({ texts }) => texts.map(textBox)) : [];
   const breaks = breaksFor(boxes);
-  const closely = breaksFor(boxes, besideLine);
   const drawn = layers.map(({ name, primitives: own }) => ({
     name,
     atoms: own.flatMap((primitive) => {
       const atoms = markAtoms(primitive, projection, edge);
-      return thin === 'broken' && isThin(primitive) ? brokenAt(atoms, breaks) : atoms;
+      return isThin(primitive) ? brokenAt(atoms, breaks) : atoms;
     }),
   }));
-  const lines = lettered.map(({ name, found: own }) => ({
-    name,
-    atoms: brokenAt(
-      own.flatMap((one) => one.lines),
-      closely,
-    ),
-  }));
-  const texts = lettered.map(({ name, found: own }) => ({
-    name,
-    atoms: own.flatMap((one) => one.texts),
-  }));
   return {
-    layers: [...drawn, ...lines, ...texts].filter(({ atoms }) => atoms.length > 0),
-    left: lettered.flatMap((layer) => layer.found.flatMap(({ left }) => left)),
-    leads: lettered.flatMap((layer) => layer.found.flatMap(({ leads = [] }) => leads)),
+    layers: [...drawn, ...letteringOf(lettered, breaksFor(boxes, besideLine))].filter(
+      ({ atoms }) => atoms.length > 0,
+    ),
+    left: all.flatMap(({ left }) => left),
+    leads: all.flatMap(({ leads = [] }) => leads),
   };
 };
 

@@ -1,3 +1,4 @@
+import { isMetric } from './isMetric.ts';
 import type { Inches } from './inches.ts';
 import type { LengthStyle } from './lengthStyle.ts';
 
@@ -6,4 +7,4 @@ import type { LengthStyle } from './lengthStyle.ts';
  * tape's fractions would take 1.9 in for 1 7/8.
  */
 export const pipeSize = (od: Inches, { system }: LengthStyle): string =>
-  system === 'mm' || system === 'm' ? `${(od * 25.4).toFixed(1)} mm` : `${od.toFixed(3)}"`;
+  isMetric(system) ? `${(od * 25.4).toFixed(1)} mm` : `${od.toFixed(3)}"`;

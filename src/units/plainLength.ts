@@ -1,3 +1,4 @@
+import { isMetric } from './isMetric.ts';
 import type { Inches } from './inches.ts';
 import type { LengthSystem } from './lengthStyle.ts';
 
@@ -16,6 +17,6 @@ const inFeet = (whole: number): string => {
  */
 export const plainLength = (value: Inches, system: LengthSystem): string => {
   const size = Math.abs(value);
-  if (system === 'mm' || system === 'm') return `${Number((size / metre).toFixed(2))} m`;
+  if (isMetric(system)) return `${Number((size / metre).toFixed(2))} m`;
   return inFeet(Math.round(size));
 };

@@ -3,7 +3,7 @@ import { corners } from '../../geometry/orientedBox.ts';
 import type { PaperPoint } from '../../geometry/point.ts';
 import type { Atom } from '../atom.ts';
 import { textBox } from '../lettering/textBox.ts';
-import { outlinePieces } from './outlinePieces.ts';
+import { outlinePieces } from '../explode/outlinePieces.ts';
 
 const pointsOf = (atom: Atom): PaperPoint[] =>
   atom.do === 'text' ? corners(textBox(atom)) : outlinePieces(atom.outline).flat();

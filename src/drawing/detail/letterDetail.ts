@@ -8,7 +8,7 @@ import { labelAt } from '../lettering/label.ts';
 import { makeLettering, type Lettering } from '../lettering/lettering.ts';
 import type { DetailLabel } from './detailLabel.ts';
 import type { DetailPart } from './detailPart.ts';
-import { outlinePieces } from './outlinePieces.ts';
+import { outlinePieces } from '../explode/outlinePieces.ts';
 
 /** Kept clear to either side of every line, paper inches. */
 const beside = 0.02;

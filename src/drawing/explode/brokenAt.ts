@@ -109,8 +109,9 @@ const boundsOfOutline = (outline: Outline): Bounds | null =>
  * Atoms with their lines broken for letters, as a draughtsman breaks a line for its name: nothing of a
  * stroke lies in a box. What is filled stays; a stroke that no box is near stays as it was.
  */
-export const brokenAt = (atoms: readonly Atom[], breaks: Breaks): Atom[] =>
-  atoms.flatMap((atom): Atom[] => {
+export const brokenAt = (atoms: readonly Atom[], breaks: Breaks): readonly Atom[] => {
+  if (breaks.length === 0) return atoms;
+  return atoms.flatMap((atom): readonly Atom[] => {
     if (atom.do === 'clip') return [{ ...atom, atoms: brokenAt(atom.atoms, breaks) }];
     if (atom.do !== 'stroke') return [atom];
     const around = boundsOfOutline(atom.outline);
@@ -120,3 +121,4 @@ export const brokenAt = (atoms: readonly Atom[], breaks: Breaks): Atom[] =>
     const outline = brokenOutline(atom.outline, near);
     return outline.length === 0 ? [] : [{ ...atom, outline }];
   });
+};

@@ -1,3 +1,4 @@
+import { isMetric } from '../../units/isMetric.ts';
 import type { Opening } from '../../engine/opening.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import { inches, type Inches } from '../../units/inches.ts';
@@ -41,7 +42,7 @@ interface Scale {
 
 /** Ground inches that ticks may stand apart. */
 const stepsOf = ({ system }: LengthStyle): readonly number[] =>
-  system === 'mm' || system === 'm'
+  isMetric(system)
     ? [1, 2, 5, 10, 20, 50, 100, 200, 500, 1000].map((mm) => mm / 25.4)
     : [1 / 16, 1 / 8, 1 / 4, 1 / 2, 1, 2, 6, 12, 24, 60, 120];
 

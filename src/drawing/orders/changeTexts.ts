@@ -1,3 +1,4 @@
+import { isMetric } from '../../units/isMetric.ts';
 import type { Rested } from '../../engine/sign/restsOn.ts';
 import type { SignedChange } from '../../engine/sign/standing.ts';
 import { formatLength } from '../../units/formatLength.ts';
@@ -32,10 +33,8 @@ const leafNames = ({ signed, now }: SignedWords): ReadonlyMap<string, string> =>
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
-const isMetric = ({ system }: LengthStyle): boolean => system === 'mm' || system === 'm';
-
 const thousandths = (value: number, style: LengthStyle): string =>
-  isMetric(style) ? `${(value * 25.4).toFixed(2)} mm` : `${value.toFixed(3)}"`;
+  isMetric(style.system) ? `${(value * 25.4).toFixed(2)} mm` : `${value.toFixed(3)}"`;
 
 /** How lengths are written so that two that differ never read the same, and by how much is right. */
 const writerOf = (what: string, numbers: readonly number[], style: LengthStyle) => {

@@ -1,3 +1,4 @@
+import { isMetric } from '../../units/isMetric.ts';
 import {
   contourInterval,
   footIntervals,
@@ -20,8 +21,8 @@ export const contourStep = (ground: Ground, { system }: LengthStyle): Inches | n
   const shown = ground.mesh.triangles.flat().map((n) => ground.heights[n] ?? NaN);
   const relief = Math.max(...shown) - Math.min(...shown);
   if (shown.length === 0 || !(relief > 0)) return null;
-  const isMetric = system === 'mm' || system === 'm';
-  return contourInterval(inches(relief), isMetric ? metricIntervals : footIntervals);
+  const metric = isMetric(system);
+  return contourInterval(inches(relief), metric ? metricIntervals : footIntervals);
 };
 
 /** Where along a contour its height may stand besides its middle, as shares of its points. */

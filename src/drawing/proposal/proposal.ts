@@ -5,7 +5,6 @@ import type { Site } from '../../site/site.ts';
 import { customerCautions } from '../../trade/customerCautions.ts';
 import type { Atom } from '../atom.ts';
 import { rectangleOutline } from '../explode/polylineOutline.ts';
-import { moveAtoms } from '../moveAtoms.ts';
 import { pens } from '../pens.ts';
 import { printable } from '../printable.ts';
 import { shorten } from '../shorten.ts';
@@ -13,6 +12,7 @@ import type { Block } from '../sheet/flow/block.ts';
 import { handRow } from '../sheet/flow/handRow.ts';
 import { subheading } from '../sheet/flow/heading.ts';
 import { paragraph } from '../sheet/flow/paragraph.ts';
+import { putBlock } from '../sheet/flow/putBlock.ts';
 import { stackBlocks } from '../sheet/flow/stackBlocks.ts';
 import { letters } from '../sheet/letters.ts';
 import { lineOfText } from '../sheet/lineOfText.ts';
@@ -104,8 +104,6 @@ interface Words {
   readonly prices: ProposalOptions['prices'];
 }
 
-const put = (block: Block, { x, y }: Pick<Rect, 'x' | 'y'>): Atom[] => moveAtoms(block.atoms, x, y);
-
 const plan = ({ site, layout }: Words, room: Rect): readonly Atom[] => {
   const key = customerKey(site, room.width);
   const under = key.height + 2 * beforeKey;
@@ -121,7 +119,7 @@ const plan = ({ site, layout }: Words, room: Rect): readonly Atom[] => {
   );
   return [
     ...pageAtoms({ layers }),
-    ...put(key, { x: room.x, y: room.y + room.height - key.height - beforeKey }),
+    ...putBlock(key, { x: room.x, y: room.y + room.height - key.height - beforeKey }),
   ];
 };
 
@@ -136,8 +134,8 @@ const upright = (words: Words, room: Rect): Atom[] => {
   const y = room.y + room.height - height;
   return [
     ...plan(words, { ...room, height: room.height - height - space }),
-    ...put(included, { x: room.x, y }),
-    ...put(cost, { x: room.x + left + gutter, y }),
+    ...putBlock(included, { x: room.x, y }),
+    ...putBlock(cost, { x: room.x + left + gutter, y }),
   ];
 };
 
@@ -152,8 +150,8 @@ const wide = (words: Words, room: Rect): Atom[] => {
   const included = includedBlock(includedRows(site, layout), width, most);
   return [
     ...plan(words, { ...room, width: drawn }),
-    ...put(included, { x, y: room.y }),
-    ...put(cost, { x, y: room.y + included.height + space }),
+    ...putBlock(included, { x, y: room.y }),
+    ...putBlock(cost, { x, y: room.y + included.height + space }),
   ];
 };
 
@@ -191,10 +189,10 @@ export const proposal = (site: Site, layout: Layout, options: ProposalOptions): 
             pen: pens.frame,
             outline: rectangleOutline(outer, outer.width, outer.height),
           },
-          ...put(head, outer),
-          ...put(warned, content),
+          ...putBlock(head, outer),
+          ...putBlock(warned, content),
           ...(orientation === 'portrait' ? upright(words, room) : wide(words, room)),
-          ...put(end, { x: content.x, y: content.y + content.height - end.height }),
+          ...putBlock(end, { x: content.x, y: content.y + content.height - end.height }),
         ],
       },
     ],

@@ -1,13 +1,6 @@
-import type { Atom } from '../atom.ts';
-import type { LayerName } from '../layerNames.ts';
+import type { Layer } from '../layer.ts';
 import type { Paper } from './papers.ts';
 import type { Rect } from './rect.ts';
-
-/** Atoms of one layer. */
-export interface Layer {
-  readonly name: LayerName;
-  readonly atoms: readonly Atom[];
-}
 
 /** A place on a page, paper inches from its upper left corner, that leads to another page: 1 is the first. */
 export interface Link {

@@ -1,3 +1,4 @@
+import { isMetric } from '../../units/isMetric.ts';
 import type { LengthSystem } from '../../units/lengthStyle.ts';
 
 /** A sheet of paper, upright. Sizes in inches. */
@@ -28,8 +29,7 @@ export const papers = {
 
 export type PaperName = keyof typeof papers;
 /** The paper that a yard is printed on unless another is chosen: A4 where it is measured in metres. */
-export const usualPaper = (system: LengthSystem): PaperName =>
-  system === 'mm' || system === 'm' ? 'a4' : 'letter';
+export const usualPaper = (system: LengthSystem): PaperName => (isMetric(system) ? 'a4' : 'letter');
 
 export type Orientation = 'portrait' | 'landscape';
 

@@ -1,3 +1,4 @@
+import { isMetric } from '../../units/isMetric.ts';
 import type { LengthSystem } from '../../units/lengthStyle.ts';
 
 /** A standard drawing scale: how it is written, and ground inches to one inch of paper. */
@@ -42,7 +43,7 @@ const metric: readonly Scale[] = [10, 100, 1000, 10000]
 
 /** The standard scales of a unit system, the largest drawing first. */
 export const scalesOf = (system: LengthSystem): readonly Scale[] =>
-  system === 'mm' || system === 'm' ? metric : imperial;
+  isMetric(system) ? metric : imperial;
 
 /**
  * The largest standard scale at which ground of `width` by `height` inches fits into `room` (paper

@@ -5,6 +5,7 @@ import { corners } from '../../geometry/orientedBox.ts';
 import { checkValue } from '../../site/checkValue.ts';
 import type { GateId } from '../../site/ids.ts';
 import type { Site } from '../../site/site.ts';
+import type { DrawnLayer } from '../drawOnPaper.ts';
 import type { Lead } from '../lettering/lettered.ts';
 import type { DetailSheets } from '../plan/drawBubbles.ts';
 import { proposal } from '../proposal/proposal.ts';
@@ -12,12 +13,19 @@ import { cover } from './cover/cover.ts';
 import { indexEntries } from './cover/sheetIndex.ts';
 import type { Stack } from './flow/block.ts';
 import { columnsIn, paginate, type FilledPage } from './flow/paginate.ts';
-import type { Layer, Link, Page } from './page.ts';
+import type { Layer } from '../layer.ts';
+import type { Link, Page } from './page.ts';
 import { laid, type Orientation, type Paper } from './papers.ts';
 import { planAnchor } from './plan/planAnchor.ts';
-import { leftOnAll, planCount, planDrawing, planPages, type PlanPage } from './plan/planPages.ts';
-import { planScale } from './plan/planSheet.ts';
-import type { Rect } from './rect.ts';
+import {
+  leftOnAll,
+  planCount,
+  planDrawing,
+  planPages,
+  type PlanDrawing,
+  type PlanPage,
+} from './plan/planPages.ts';
+import { planScale, printedPlan } from './plan/planSheet.ts';
 import { cautionsSection } from './sections/cautionsSection.ts';
 import { flagsPart, partsFor } from './setParts.ts';
 import { sheetFrame } from './sheetFrame.ts';
@@ -42,15 +50,21 @@ export interface SetProgress {
 /** The cover is sheet 1, the whole plan the next. */
 const planFirst = 2;
 
-const chosenPaper = (site: Site, layout: Layout, { paper, orientation }: SheetOptions): Paper => {
+const chosenPaper = (
+  site: Site,
+  layout: Layout,
+  drawn: readonly DrawnLayer[],
+  { paper, orientation }: SheetOptions,
+): Paper => {
   if (orientation !== undefined) return laid(paper, orientation);
   const ratio = (way: Orientation): number =>
-    planScale(site, layout, sheetFrame(laid(paper, way)).content).ratio;
+    planScale(site, layout, sheetFrame(laid(paper, way)).content, drawn).ratio;
   return laid(paper, ratio('portrait') < ratio('landscape') ? 'portrait' : 'landscape');
 };
 
+/** Stacks of a part; links find where it begins by its name. */
 const named = (part: string, stacks: readonly Stack[]): Stack[] =>
-  stacks.map((stack) => ({ ...stack, part }));
+  stacks.map((stack, n) => ({ ...stack, part, ...(n === 0 ? { anchor: part } : {}) }));
 
 /** Parts of a set as one title: `Openings, tapes and holes`. */
 const partsTitle = ([first = '', ...rest]: readonly string[]): string =>
@@ -60,11 +74,6 @@ const listDraft = ({ parts, atoms }: FilledPage): Draft => {
   const title = partsTitle(parts);
   return { title, indexed: title, layers: [{ name: 'sheet', atoms }], leads: [], links: [] };
 };
-
-const planDraft = (page: PlanPage): Draft => ({
-  ...page,
-  indexed: page.title.replace(/, part .*/, ', in parts'),
-});
 
 /** The sheet that each anchor stands on: lists begin at sheet `first`. */
 const anchorsOf = (pages: readonly FilledPage[], first: number): ReadonlyMap<string, number> =>
@@ -102,13 +111,13 @@ function* draftsOf(
   site: Site,
   layout: Layout,
   options: SheetOptions,
-  content: Rect,
+  drawing: PlanDrawing,
 ): Generator<
   SetProgress,
   { readonly drafts: readonly Draft[]; readonly anchors: ReadonlyMap<string, number> }
 > {
+  const { content } = drawing;
   const { width } = columnsIn(content);
-  const drawing = planDrawing(site, layout, content);
   const count = planCount(drawing);
   yield { done: 0, of: count + 1 };
   const stacks = partsFor(options.reader ?? null).flatMap(({ name, stacks: of }) =>
@@ -121,13 +130,11 @@ function* draftsOf(
     ...anchorsOf(known, first),
     ...Array.from({ length: count }, (_, n) => [planAnchor(planFirst + n), planFirst + n] as const),
   ]);
-  const flagged = known.findIndex(({ parts }) => parts.includes(flagsPart));
   const refers = {
     first: planFirst,
     details: detailsOf(layout, anchors),
-    flags: flagged < 0 ? null : first + flagged,
+    flags: anchors.get(flagsPart) ?? null,
   };
-  if (refers.flags !== null) anchors.set(flagsPart, refers.flags);
   const plans: PlanPage[] = [];
   for (const page of planPages(site, layout, drawing, refers)) {
     plans.push(page);
@@ -135,7 +142,7 @@ function* draftsOf(
   }
   const cautions = named('Cautions', cautionsSection(site, leftOnAll(plans), width));
   const lists = paginate([...stacks, ...cautions], content).map(listDraft);
-  return { drafts: [...plans.map(planDraft), ...lists], anchors };
+  return { drafts: [...plans, ...lists], anchors };
 }
 
 /**
@@ -149,9 +156,11 @@ export function* sheetSteps(
   layout: Layout,
   options: SheetOptions,
 ): Generator<SetProgress, readonly Page[]> {
-  const paper = chosenPaper(site, layout, options);
+  const plan = printedPlan(site, layout);
+  const paper = chosenPaper(site, layout, plan, options);
   const frame = sheetFrame(paper);
-  const { drafts, anchors } = yield* draftsOf(site, layout, options, frame.content);
+  const drawing = planDrawing(site, layout, frame.content, plan);
+  const { drafts, anchors } = yield* draftsOf(site, layout, options, drawing);
   const customer = customerPages(site, layout, options, paper);
   const entries = indexEntries(
     [...drafts.map(({ indexed }) => indexed), ...customer.map(() => 'Page for the customer')],

@@ -1,3 +1,4 @@
+import { isMetric } from '../../units/isMetric.ts';
 import type { LoadLine } from '../../engine/loadLine.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import { inches } from '../../units/inches.ts';
@@ -11,9 +12,9 @@ export const amountText = (
 ): string => {
   if (unit === 'length') return formatLength(inches(count), style);
   if (unit === 'cubic feet') {
-    const isMetric = style.system === 'mm' || style.system === 'm';
+    const metric = isMetric(style.system);
     // 1 cu ft is 0.3048³ cubic metres
-    return isMetric ? `${(count * 0.3048 ** 3).toFixed(2)} m³` : `${count.toFixed(1)} cu ft`;
+    return metric ? `${(count * 0.3048 ** 3).toFixed(2)} m³` : `${count.toFixed(1)} cu ft`;
   }
   return String(count);
 };

@@ -6,6 +6,7 @@ import { formatLength } from '../../units/formatLength.ts';
 import { inches, type Inches } from '../../units/inches.ts';
 import type { LengthStyle } from '../../units/lengthStyle.ts';
 import { pipeSize } from '../../units/pipeSize.ts';
+import { hookTag } from './hookTag.ts';
 import { openingText } from '../opening/openingText.ts';
 import { isHeld } from '../plan/drawPins.ts';
 import { runName } from '../plan/runName.ts';
@@ -125,8 +126,7 @@ const groupsOf = (listed: Listed, rows: readonly string[][]): string[] => {
       return gate === undefined ? [] : [[stretch(space), `, ${gateTitle(gate, site)}`] as const];
     }),
   );
-  const [hook] = tape.posts;
-  const at = (hook && layout.posts[hook.post]?.tag) || '?';
+  const at = hookTag(tape, layout);
   const length = formatLength(tape.total, site.lengths);
   const first = rows[0]?.[1] ?? name;
   const on = first === name ? '' : `, on the tape ${name}`;

@@ -1,6 +1,7 @@
+import { hookTag } from './hookTag.ts';
 import type { Layout, Run } from '../../engine/layout.ts';
 import type { Post, PostId } from '../../engine/post.ts';
-import { tapeReadings } from '../../engine/posts/tapeReadings.ts';
+import { tapeReadings, type TapeReadings } from '../../engine/posts/tapeReadings.ts';
 import type { Site } from '../../site/site.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import { runName } from '../plan/runName.ts';
@@ -39,10 +40,8 @@ const row = (post: Post, reads: string, site: Site): string[] => [
   '',
 ];
 
-const groupOf = (run: Run, layout: Layout, first: PostId | undefined): string => {
-  const at = (first && layout.posts[first]?.tag) || '?';
-  return `Tape ${runName(run, layout)}, hooked at ${at}`;
-};
+const groupOf = (run: Run, layout: Layout, tape: TapeReadings): string =>
+  `Tape ${runName(run, layout)}, hooked at ${hookTag(tape, layout)}`;
 
 /**
  * The posts of a set in the order in which the tapes meet them, each by the first tape that it is on;
@@ -54,7 +53,7 @@ export const setPosts = (site: Site, layout: Layout): SetPosts => {
   for (const line of Object.values(layout.lines)) {
     for (const run of line.runs) {
       const tape = tapeReadings(run, site.lines[line.id]?.hook ?? 'start', site.lengths);
-      const group = groupOf(run, layout, tape.posts[0]?.post);
+      const group = groupOf(run, layout, tape);
       for (const { post: id, reading } of tape.posts) {
         const post = layout.posts[id];
         if (post === undefined || seen.has(id)) continue;

@@ -1,7 +1,8 @@
+import { isMetric } from '../../units/isMetric.ts';
 import type { LengthStyle } from '../../units/lengthStyle.ts';
 
 /** How short lengths such as holes are written: inches or millimetres, never feet. */
 export const shortStyle = ({ system, fraction }: LengthStyle): LengthStyle => ({
-  system: system === 'mm' || system === 'm' ? 'mm' : 'inches',
+  system: isMetric(system) ? 'mm' : 'inches',
   fraction,
 });

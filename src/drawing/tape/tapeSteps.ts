@@ -1,3 +1,4 @@
+import { isMetric } from '../../units/isMetric.ts';
 import type { LengthSystem } from '../../units/lengthStyle.ts';
 
 /** How a tape is divided: ground inches from tick to tick, and what a large tick is called. */
@@ -31,13 +32,13 @@ const metre = 1 / 0.0254;
 
 /** The finest division whose numbers do not crowd at a scale of paper inches for a ground inch. */
 export const tapeSteps = (scale: number, system: LengthSystem): TapeSteps => {
-  const isMetric = system === 'mm' || system === 'm';
-  const unit = isMetric ? metre : foot;
+  const metric = isMetric(system);
+  const unit = metric ? metre : foot;
   const [large, small] = steps.find(([apart]) => apart * unit * scale >= roomForNumber) ??
     steps.at(-1) ?? [1, 1];
   return {
     small: small * unit,
     large: large * unit,
-    write: (reading) => `${Math.round(reading / unit)}${isMetric ? ' m' : "'"}`,
+    write: (reading) => `${Math.round(reading / unit)}${metric ? ' m' : "'"}`,
   };
 };

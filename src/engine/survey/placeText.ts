@@ -1,10 +1,11 @@
+import { isMetric } from '../../units/isMetric.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import { inches, type Inches } from '../../units/inches.ts';
 import type { LengthStyle } from '../../units/lengthStyle.ts';
 
 /** The finest that a style writes, inches; errors are told in it, never as nothing. */
 const finest = ({ system, fraction }: LengthStyle): number => {
-  if (system === 'mm' || system === 'm') return 1 / 25.4;
+  if (isMetric(system)) return 1 / 25.4;
   return system === 'decimal feet' ? 0.12 : 1 / fraction;
 };
 

@@ -1,3 +1,4 @@
+import { isMetric } from '../../units/isMetric.ts';
 import { cross } from '../../geometry/cross.ts';
 import { distance } from '../../geometry/distance.ts';
 import type { SitePoint } from '../../geometry/point.ts';
@@ -36,13 +37,13 @@ export interface TieStyle {
   readonly trusts: Trusts;
 }
 
-const isMetric = ({ system }: LengthStyle): boolean => system === 'mm' || system === 'm';
-
 /** The tape that a crew carries: 100 ft, or 30 m. Common practice, no published source. */
-export const tapeOf = (style: LengthStyle): Inches => inches(isMetric(style) ? 30 / 0.0254 : 1200);
+export const tapeOf = (style: LengthStyle): Inches =>
+  inches(isMetric(style.system) ? 30 / 0.0254 : 1200);
 
 /** What a tape may be read wrong by, by which the strength of a tie is told: 1/4 in, or 5 mm. Ours. */
-export const slipOf = (style: LengthStyle): Inches => inches(isMetric(style) ? 5 / 25.4 : 1 / 4);
+export const slipOf = (style: LengthStyle): Inches =>
+  inches(isMetric(style.system) ? 5 / 25.4 : 1 / 4);
 
 /** Tapes that cross flatter than this give no place. Ours, no published source: a slip counts fourfold. */
 const flattest = Math.sin((15 * Math.PI) / 180);

@@ -1,3 +1,4 @@
+import { isMetric } from '../../units/isMetric.ts';
 import type { Inches } from '../../units/inches.ts';
 import type { LengthStyle } from '../../units/lengthStyle.ts';
 
@@ -6,6 +7,6 @@ import type { LengthStyle } from '../../units/lengthStyle.ts';
  * an inch would promise what satellites do not keep.
  */
 export const roughText = (radius: Inches, { system }: LengthStyle): string => {
-  const [unit, size] = system === 'mm' || system === 'm' ? ['m', 1 / 0.0254] : ['ft', 12];
+  const [unit, size] = isMetric(system) ? ['m', 1 / 0.0254] : ['ft', 12];
   return `${Math.max(1, Math.ceil(radius / size - 1e-9))} ${unit}`;
 };

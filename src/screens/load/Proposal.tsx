@@ -1,8 +1,8 @@
-import { dpiRange } from '../../exporters/png/dpiRange.ts';
 import '../sheet/sheet.css';
 import { useId } from 'react';
 import type { CustomerPrices } from '../../engine/compare/customerPrices.ts';
 import type { Load } from '../../engine/load/load.ts';
+import { dpiRange } from '../../exporters/png/dpiRange.ts';
 import { fileStem } from '../../site/fileStem.ts';
 import { makePdf } from '../sheet/makePdf.ts';
 import { PaperField } from '../sheet/PaperField.tsx';

@@ -60,7 +60,7 @@ export const CrewSheet = () => {
           choices={ways}
           onChoose={(orientation) => session.setState({ sheet: { ...sheet, orientation } })}
         />
-        <SheetKeys drawn={set.stands.is === 'drawn' ? set.drawn : null} />
+        <SheetKeys drawn={set.stands.is === 'drawn' ? drawn : null} />
       </div>
       <TakeOutKeys />
       <SheetStanding set={set} />
@@ -70,7 +70,7 @@ export const CrewSheet = () => {
         </p>
       )}
       <div className="print">
-        <GoToPage pages={set.drawn?.pages ?? []} />
+        <GoToPage pages={drawn?.pages ?? []} />
         <ChoiceField
           label="PNG resolution"
           value={String(dpi)}
@@ -78,7 +78,7 @@ export const CrewSheet = () => {
           onChoose={(value) => setDpi(Number(value))}
         />
       </div>
-      {set.drawn?.pages.map((page) => (
+      {drawn?.pages.map((page) => (
         <PagePreview key={page.title} page={page} dpi={dpi} />
       ))}
       <Cautions />

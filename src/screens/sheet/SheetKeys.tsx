@@ -1,4 +1,4 @@
-import { holeTable } from '../../drawing/tables/holeTable.ts';
+import { sheetTables } from '../../drawing/tables/sheetTables.ts';
 import { toCsv } from '../../exporters/csv/toCsv.ts';
 import { fileStem } from '../../site/fileStem.ts';
 import { siteFile } from '../../site/siteFile.ts';
@@ -27,8 +27,8 @@ export const SheetKeys = ({ drawn }: Props) => {
     save(`${stem}-crew-sheet${whose}.pdf`, { ...drawn.call, wanted: { pdfWith } });
   };
   const saveCsv = () => {
-    const tables = Object.values(layout.lines).map((line) => holeTable(line, layout, site));
-    const content = toCsv('Fence line', tables);
+    const { of, tables } = sheetTables('holes', site, layout);
+    const content = toCsv(of, tables);
     const name = `${stem}-holes.csv`;
     download({ name, type: 'text/csv;charset=utf-8', content });
     session.setState({ say: `Saved ${name}` });

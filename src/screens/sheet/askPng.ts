@@ -1,3 +1,4 @@
+import { lackingParts } from './lackingParts.ts';
 import { unread, type Parsed } from '../../units/parsed.ts';
 import type { PngCall } from './pngWorker.ts';
 
@@ -12,8 +13,6 @@ export const askPng = (call: PngCall): Promise<Parsed<Uint8Array<ArrayBuffer>>> 
     worker.addEventListener('message', ({ data }: MessageEvent<Parsed<Uint8Array<ArrayBuffer>>>) =>
       end(data),
     );
-    worker.addEventListener('error', () =>
-      end(unread('its parts are not on this device yet, or there is no room')),
-    );
+    worker.addEventListener('error', () => end(unread(lackingParts)));
     worker.postMessage(call, []);
   });

@@ -1,3 +1,4 @@
+import { lackingParts } from './lackingParts.ts';
 import type { SheetAnswer, SheetCall } from './sheetCall.ts';
 
 /** A set that is being drawn; `stop` ends it at once, and nothing more is said of it. */
@@ -49,7 +50,7 @@ export const drawSheets = (call: SheetCall, hear: (answer: SheetAnswer) => void)
     () => {
       over.abort();
       worker.terminate();
-      hear({ do: 'failed', why: 'its parts are not on this device yet, or there is no room' });
+      hear({ do: 'failed', why: lackingParts });
     },
     { signal },
   );

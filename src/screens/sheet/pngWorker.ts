@@ -1,3 +1,4 @@
+import { lackingParts } from './lackingParts.ts';
 import type { Page } from '../../drawing/sheet/page.ts';
 import { unread, type Parsed } from '../../units/parsed.ts';
 import { makePng } from './makePng.ts';
@@ -12,7 +13,7 @@ const answerTo = async ({ page, dpi }: PngCall): Promise<Parsed<Uint8Array>> => 
   try {
     return await makePng(page, dpi);
   } catch {
-    return unread('its parts are not on this device yet, or there is no room');
+    return unread(lackingParts);
   }
 };
 

@@ -1,3 +1,4 @@
+import { isMetric } from '../../units/isMetric.ts';
 import { useEffect } from 'react';
 import type { SitePoint } from '../../geometry/point.ts';
 import { rulingFor } from '../../canvas/paintGrid.ts';
@@ -42,7 +43,7 @@ const arrow = (bench: Bench, hand: KeyHand, deed: Extract<KeyDeed, { do: 'arrow'
   const { tool, selection, view } = session.getState();
   const system = systemOf(bench);
   if (tool === 'select' && selection !== null) {
-    const step = nudges[system === 'mm' || system === 'm' ? 'metre' : 'foot'][deed.far ? 1 : 0];
+    const step = nudges[isMetric(system) ? 'metre' : 'foot'][deed.far ? 1 : 0];
     sender.send({ do: 'nudge', x: inches(deed.x * step), y: inches(deed.y * step) });
     return;
   }

@@ -1,5 +1,5 @@
 import type { Atom } from '../../../src/drawing/atom.ts';
-import { outlinePieces } from '../../../src/drawing/detail/outlinePieces.ts';
+import { outlinePieces } from '../../../src/drawing/explode/outlinePieces.ts';
 import type { Pen } from '../../../src/drawing/pen.ts';
 import { boundsOf, type Bounds } from '../../../src/geometry/bounds.ts';
 

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { Atom } from '../../../src/drawing/atom.ts';
 import { gateDetail } from '../../../src/drawing/detail/gateDetail.ts';
 import type { GateSight } from '../../../src/drawing/detail/gateSight.ts';
-import { outlinePieces } from '../../../src/drawing/detail/outlinePieces.ts';
+import { outlinePieces } from '../../../src/drawing/explode/outlinePieces.ts';
 import { letterExtent, textBox } from '../../../src/drawing/lettering/textBox.ts';
 import { bearing } from '../../../src/geometry/bearing.ts';
 import { boxesOverlap } from '../../../src/geometry/boxesOverlap.ts';

@@ -4,16 +4,9 @@ import type { PdfInfo } from '../../../src/exporters/pdf/pdfInfo.ts';
 import { toPdf } from '../../../src/exporters/pdf/toPdf.ts';
 import { scene } from '../scene.ts';
 import { readPdf } from './readPdf.ts';
+import { someInfo as info } from './someInfo.ts';
 import { sheetFonts } from './sheetFonts.ts';
 
-const info: PdfInfo = {
-  title: 'Back yard',
-  author: 'A. Rep',
-  subject: 'Crew sheet',
-  keywords: ['fence', 'gates'],
-  day: 'D:20260309',
-  id: '0123456789abcdef0123456789abcdef',
-};
 const wide = { ...scene, paper: { label: 'Tabloid', width: 17, height: 11 } };
 const made = (more: Partial<PdfInfo> = {}) =>
   toPdf([scene, wide], sheetFonts, { ...info, ...more }, null);

@@ -1,14 +1,15 @@
 import type { Layout } from '../../../engine/layout.ts';
 import type { Site } from '../../../site/site.ts';
 import type { Atom } from '../../atom.ts';
-import { moveAtoms } from '../../moveAtoms.ts';
 import { customerPlan } from '../../proposal/customerPlan.ts';
 import type { Block } from '../flow/block.ts';
 import { layTable } from '../flow/layTable.ts';
+import { putBlock } from '../flow/putBlock.ts';
 import { stackBlocks } from '../flow/stackBlocks.ts';
 import { letters } from '../letters.ts';
 import { lineOfText, sizeToFit } from '../lineOfText.ts';
-import type { Layer, Link } from '../page.ts';
+import type { Layer } from '../../layer.ts';
+import type { Link } from '../page.ts';
 import { planFoot, scaledPlan } from '../plan/scaledPlan.ts';
 import type { Rect } from '../rect.ts';
 import type { Reader } from '../setParts.ts';
@@ -99,8 +100,6 @@ const drawPicture = (site: Site, layout: Layout, room: Rect): readonly Layer[] =
     () => ['A picture only: build by the sheets.'],
   ).layers;
 
-const put = (block: Block, { x, y }: Pick<Rect, 'x' | 'y'>): Atom[] => moveAtoms(block.atoms, x, y);
-
 const linksAt = ({ links }: SheetIndex, { x, y }: Pick<Rect, 'x' | 'y'>): Link[] =>
   links.map(({ rect, page }) => ({ page, rect: { ...rect, x: rect.x + x, y: rect.y + y } }));
 
@@ -121,7 +120,7 @@ const upright = (site: Site, layout: Layout, { entries, flags }: CoverOf, room: 
   const beside = { x: room.x + width + gutter, y };
   return {
     picture: { ...room, height: room.height - height - space },
-    atoms: [...put(own, { x: room.x, y }), ...put(index, beside)],
+    atoms: [...putBlock(own, { x: room.x, y }), ...putBlock(index, beside)],
     links: linksAt(index, beside),
   };
 };
@@ -135,7 +134,7 @@ const wide = (site: Site, layout: Layout, { entries, flags }: CoverOf, room: Rec
   const index = sheetIndex(entries, width, room.height - own.height - space);
   return {
     picture: { ...room, width: room.width - width - gutter },
-    atoms: [...put(own, { x, y: room.y }), ...put(index, { x, y })],
+    atoms: [...putBlock(own, { x, y: room.y }), ...putBlock(index, { x, y })],
     links: linksAt(index, { x, y }),
   };
 };

@@ -6,17 +6,20 @@ import type { Lead } from '../../lettering/lettered.ts';
 import { drawBubbles, type DetailSheets } from '../../plan/drawBubbles.ts';
 import type { Primitive } from '../../primitive.ts';
 import { letters } from '../letters.ts';
-import type { Layer, Link } from '../page.ts';
+import type { Layer } from '../../layer.ts';
+import type { Link } from '../page.ts';
 import type { Rect } from '../rect.ts';
 import { groundBounds } from './groundBounds.ts';
 import { planAnchor } from './planAnchor.ts';
-import { planKey, planScale, planSheet, printedPlan } from './planSheet.ts';
+import { planKey, planScale, planSheet } from './planSheet.ts';
 import { planTiles, type PlanTile, type PlanTiles } from './planTiles.ts';
 import { tileRoom, tileSheet } from './tileSheet.ts';
 
 /** A plan on a sheet before it has a title block: what leads elsewhere, and what found no room. */
 export interface PlanPage {
   readonly title: string;
+  /** What an index calls it: the parts of a plan are one entry. */
+  readonly indexed: string;
   readonly layers: readonly Layer[];
   readonly leads: readonly Lead[];
   readonly links: readonly Link[];
@@ -37,12 +40,16 @@ export interface PlanRefers {
   readonly flags: number | null;
 }
 
-/** The plan of a site on the ground, and in which parts it is drawn besides the whole. */
-export const planDrawing = (site: Site, layout: Layout, content: Rect): PlanDrawing => {
-  const drawn = printedPlan(site, layout);
+/** The plan of a site (`drawn`) on sheets with a content, and in which parts it is drawn besides the whole. */
+export const planDrawing = (
+  site: Site,
+  layout: Layout,
+  content: Rect,
+  drawn: readonly DrawnLayer[],
+): PlanDrawing => {
   const fence = drawn.flatMap(({ name, primitives }) => (name === 'fence' ? primitives : []));
   const ground = groundBounds(fence);
-  const whole = planScale(site, layout, content);
+  const whole = planScale(site, layout, content, drawn);
   const { system } = site.lengths;
   const tiles =
     ground === null ? null : planTiles(layout, ground, tileRoom(content), { whole, system });
@@ -90,26 +97,31 @@ const withBubbles = (
   return drawn.toSpliced(at < 0 ? drawn.length : at, 0, bubbles);
 };
 
-const sheetsOf = ({ tiles }: PlanDrawing, first: number): number[] =>
-  (tiles?.tiles ?? []).map((_, n) => first + 1 + n);
+/** The numbers of the sheets of parts, after that of the whole. */
+const sheetsOf = ({ tiles }: PlanTiles, first: number): number[] =>
+  tiles.map((_, n) => first + 1 + n);
 
 /** The whole plan on its sheet, with the outlines of its parts. */
 const wholePage = (
   site: Site,
   layout: Layout,
-  drawing: PlanDrawing,
+  { content, drawn, tiles }: PlanDrawing,
   { first, details, flags }: PlanRefers,
 ): PlanPage => {
-  const { content, drawn, tiles } = drawing;
-  const sheets = sheetsOf(drawing, first);
-  const parts = (tiles?.tiles ?? []).flatMap((tile, n) => partOutline(tile, sheets[n] ?? 0));
+  const sheets = tiles === null ? [] : sheetsOf(tiles, first);
+  const parts = sheets.flatMap((sheet, n) => {
+    const tile = tiles?.tiles[n];
+    return tile === undefined ? [] : partOutline(tile, sheet);
+  });
   const plan = planSheet(site, layout, content, [
     { name: 'sheet', primitives: parts },
     ...withBubbles(drawn, layout, details),
   ]);
   const key = planKey(site, layout, content, flags);
+  const title = tiles === null ? 'Plan' : 'Plan, whole';
   return {
-    title: tiles === null ? 'Plan' : 'Plan, whole',
+    title,
+    indexed: title,
     layers: [...plan.layers, { name: 'sheet', atoms: key }],
     leads: plan.leads,
     links: [],
@@ -121,17 +133,16 @@ const wholePage = (
 const partPage = (
   site: Site,
   layout: Layout,
-  drawing: PlanDrawing,
+  { content, drawn, tiles }: PlanDrawing & { readonly tiles: PlanTiles },
   { first, details, n }: PlanRefers & { readonly n: number },
 ): PlanPage => {
-  const { content, drawn, tiles } = drawing;
-  const sheets = sheetsOf(drawing, first);
+  const sheets = sheetsOf(tiles, first);
   const { system } = site.lengths;
   const what = { drawn: withBubbles(drawn, layout, details), content, system };
-  const all = tiles ?? { scale: planScale(site, layout, content), tiles: [] };
-  const { key, ...part } = tileSheet(layout, what, all, { n, sheets, whole: first });
+  const { key, ...part } = tileSheet(layout, what, tiles, { n, sheets, whole: first });
   return {
     title: `Plan, part ${n + 1} of ${sheets.length}`,
+    indexed: 'Plan, in parts',
     layers: [...part.layers, { name: 'sheet', atoms: key.atoms }],
     leads: part.leads,
     links: key.links,
@@ -147,8 +158,10 @@ export function* planPages(
   refers: PlanRefers,
 ): Generator<PlanPage> {
   yield wholePage(site, layout, drawing, refers);
-  for (const n of (drawing.tiles?.tiles ?? []).keys())
-    yield partPage(site, layout, drawing, { ...refers, n });
+  const { tiles } = drawing;
+  if (tiles === null) return;
+  for (const n of tiles.tiles.keys())
+    yield partPage(site, layout, { ...drawing, tiles }, { ...refers, n });
 }
 
 /** What no sheet of a plan had room for. */

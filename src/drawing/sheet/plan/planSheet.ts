@@ -56,9 +56,13 @@ export const planSheet = (
   drawn: readonly DrawnLayer[],
 ): ScaledPlan => scaledPlan(placeIn(site, layout, content, drawn), says);
 
-/** The scale that a plan would come to in a content of a sheet. */
-export const planScale = (site: Site, layout: Layout, content: Rect): Scale =>
-  scaleFor(placeIn(site, layout, content, planLayers(site, layout)));
+/** The scale that a plan (`drawn`) would come to in a content of a sheet. */
+export const planScale = (
+  site: Site,
+  layout: Layout,
+  content: Rect,
+  drawn: readonly DrawnLayer[],
+): Scale => scaleFor(placeIn(site, layout, content, drawn));
 
 /**
  * The key to the signs of a plan, at the foot of the content of its sheet. `flagSheet` is the

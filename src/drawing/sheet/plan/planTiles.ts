@@ -3,6 +3,7 @@ import { boundsOf, type Bounds } from '../../../geometry/bounds.ts';
 import type { SitePoint } from '../../../geometry/point.ts';
 import { trackAt, trackLength } from '../../../geometry/track.ts';
 import type { LengthSystem } from '../../../units/lengthStyle.ts';
+import { smallestLegible } from './smallestLegible.ts';
 import { scalesOf, type Scale } from '../scales.ts';
 
 /** A part of the ground that has a sheet of its own: inches, and its column from the west. */
@@ -16,12 +17,6 @@ export interface PlanTiles {
   readonly scale: Scale;
   readonly tiles: readonly PlanTile[];
 }
-
-/**
- * A plan is drawn in parts too where the whole is smaller than this, ground to paper: from 1 in = 20 ft
- * and 1 : 200 on bays of 10 ft (3 m) have room for their lengths.
- */
-const smallest: Readonly<Record<'imperial' | 'metric', number>> = { imperial: 240, metric: 200 };
 
 /** So many parts are still a plan; with more the next smaller scale is taken. */
 const mostTiles = 12;
@@ -100,7 +95,7 @@ export const planTiles = (
   room: { readonly width: number; readonly height: number },
   { whole, system }: { readonly whole: Scale; readonly system: LengthSystem },
 ): PlanTiles | null => {
-  const least = smallest[system === 'mm' || system === 'm' ? 'metric' : 'imperial'];
+  const least = smallestLegible(system);
   if (whole.ratio <= least || room.width <= 0 || room.height <= 0) return null;
   const larger = scalesOf(system).filter(({ ratio }) => ratio >= least && ratio < whole.ratio);
   for (const scale of larger) {

@@ -1,3 +1,4 @@
+import { isMetric } from '../../../units/isMetric.ts';
 import type { LengthSystem } from '../../../units/lengthStyle.ts';
 
 /** A round length on the ground: inches, and how it is written. */
@@ -13,9 +14,9 @@ const steps = [0.5, 1, 2, 5].flatMap((own) => [own, own * 10, own * 100, own * 1
 
 /** The smallest of 1, 2 and 5 times ten feet or metres that is at least `least` ground inches. */
 export const roundStep = (least: number, system: LengthSystem): RoundStep => {
-  const isMetric = system === 'mm' || system === 'm';
-  const unit = isMetric ? metre : foot;
+  const metric = isMetric(system);
+  const unit = metric ? metre : foot;
   const rising = steps.toSorted((a, b) => a - b);
   const count = rising.find((step) => step * unit >= least) ?? rising.at(-1) ?? 1;
-  return { size: count * unit, text: isMetric ? `${count} m` : `${count} ft` };
+  return { size: count * unit, text: metric ? `${count} m` : `${count} ft` };
 };

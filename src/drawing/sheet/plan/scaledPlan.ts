@@ -10,9 +10,10 @@ import { textBox } from '../../lettering/textBox.ts';
 import { moveAtoms } from '../../moveAtoms.ts';
 import { pens } from '../../pens.ts';
 import type { Projection } from '../../projection.ts';
+import { textWidth } from '../../textWidth.ts';
 import { letters } from '../letters.ts';
 import { lineOfText } from '../lineOfText.ts';
-import type { Layer } from '../page.ts';
+import type { Layer } from '../../layer.ts';
 import type { Rect } from '../rect.ts';
 import { fittingScale, scalesOf, type Scale } from '../scales.ts';
 import { barScale } from './barScale.ts';
@@ -83,6 +84,13 @@ export const scaleFor = ({ drawn, window, clear, system, view }: PlanPlace): Sca
   return fittingScale(scalesOf(system), { width: maxX - minX, height: maxY - minY }, room);
 };
 
+/** The scale and what a square of the graph paper is, in one line, or in two where that is too long. */
+const scaleWords = (scale: string, square: string, room: number): readonly string[] => {
+  const parts = [`Scale ${scale}.`, `One square is ${square}.`];
+  const whole = parts.join(' ');
+  return textWidth(whole, letters.body, 'bold') <= room ? [whole] : parts;
+};
+
 /** North arrow, bar scale, scale in words, and what the numbers mean, in the row under the plan. */
 const foot = (
   row: Rect,
@@ -99,9 +107,9 @@ const foot = (
   const middle = row.y + row.height / 2;
   const barX = row.x + 0.75;
   const wordsX = barX + bar.width + 0.55;
-  const words = `Scale ${scale.text}. One square is ${square.text}.`;
   const room = row.x + row.width - taken - wordsX;
-  const own = lines(room);
+  const [words = '', ...more] = scaleWords(scale.text, square.text, room);
+  const own = [...more, ...lines(room)];
   const top = middle - 0.1 * own.length;
   return [
     ...moveAtoms(northArrow(), row.x + 0.25, middle + 0.08),

@@ -1,3 +1,4 @@
+import { isMetric } from '../../../units/isMetric.ts';
 import { useDeferredValue, useMemo } from 'react';
 import type { CallTerms } from '../../../engine/calls/callRemarks.ts';
 import type { Calls } from '../../../engine/calls/calls.ts';
@@ -19,7 +20,7 @@ export interface ReadCalls {
 export const useCallUnit = (): LandUnit['name'] => {
   const { system } = useSite().lengths;
   const said = useSession(({ calls }) => calls.unit);
-  return said ?? (system === 'mm' || system === 'm' ? 'metres' : 'feet');
+  return said ?? (isMetric(system) ? 'metres' : 'feet');
 };
 
 /** The calls at hand; they may lag behind the typing, so that the hand never waits. */

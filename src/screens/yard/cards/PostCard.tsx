@@ -1,3 +1,4 @@
+import { isMetric } from '../../../units/isMetric.ts';
 import { postPlace } from '../../../editor/postPlace.ts';
 import type { PostId } from '../../../engine/post.ts';
 import { anchorAt } from '../../../site/anchor.ts';
@@ -18,7 +19,7 @@ import { useDo } from './useEdit.ts';
 
 /** How far ground is kept clear to each side until somebody says otherwise: a foot, or 300 mm. */
 export const firstReach = (system: LengthSystem): Inches =>
-  system === 'mm' || system === 'm' ? inches(300 / 25.4) : inches(12);
+  isMetric(system) ? inches(300 / 25.4) : inches(12);
 
 /** What a post is, and what the tape reads there. */
 const PostFacts = ({ id }: { readonly id: PostId }) => {

@@ -1,3 +1,4 @@
+import { isMetric } from '../../../units/isMetric.ts';
 import { formatLength } from '../../../units/formatLength.ts';
 import { inches, type Inches } from '../../../units/inches.ts';
 import type { LengthStyle } from '../../../units/lengthStyle.ts';
@@ -12,21 +13,21 @@ export interface SquareAtHand {
   readonly bd: Inches | null;
 }
 
-const isMetric = ({ system }: LengthStyle): boolean => system === 'mm' || system === 'm';
-
 /** 3-4-5 is told in whole ones of this: a foot, or half a metre. */
-export const squareUnit = (style: LengthStyle): Inches => inches(isMetric(style) ? 500 / 25.4 : 12);
+export const squareUnit = (style: LengthStyle): Inches =>
+  inches(isMetric(style.system) ? 500 / 25.4 : 12);
 
 /** The lengths that a corner starts with: those of the legs that are there, else ours; and a usual tape. */
 export const squareStart = (
   style: LengthStyle,
   legs: readonly [Inches, Inches] | null,
 ): SquareAtHand => {
-  const [base, leg] = legs ?? (isMetric(style) ? [8000 / 25.4, 6000 / 25.4] : [40 * 12, 30 * 12]);
+  const [base, leg] =
+    legs ?? (isMetric(style.system) ? [8000 / 25.4, 6000 / 25.4] : [40 * 12, 30 * 12]);
   return {
     base: inches(base),
     leg: inches(leg),
-    tape: inches(isMetric(style) ? 30_000 / 25.4 : 1200),
+    tape: inches(isMetric(style.system) ? 30_000 / 25.4 : 1200),
     across: null,
     ac: null,
     bd: null,

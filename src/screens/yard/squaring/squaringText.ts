@@ -1,3 +1,4 @@
+import { isMetric } from '../../../units/isMetric.ts';
 import { outOfRectangle, type Diagonals } from '../../../engine/squaring/outOfRectangle.ts';
 import { outByRounding, outOfSquare } from '../../../engine/squaring/squareAcross.ts';
 import type { Triple } from '../../../engine/squaring/triplesIn.ts';
@@ -30,7 +31,7 @@ export const roundingText = (base: Inches, leg: Inches, style: LengthStyle): str
 /** The least that a style writes. */
 const finestLength = ({ system, fraction }: LengthStyle): number => {
   if (system === 'decimal feet') return 0.12;
-  return system === 'mm' || system === 'm' ? 1 / 25.4 : 1 / fraction;
+  return isMetric(system) ? 1 / 25.4 : 1 / fraction;
 };
 
 /**

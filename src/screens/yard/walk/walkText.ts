@@ -1,3 +1,4 @@
+import { isMetric } from '../../../units/isMetric.ts';
 import { roughText } from '../../../engine/walk/roughText.ts';
 import type { WalkEnd, WalkLack, WalkState } from '../../../editor/walk/walk.ts';
 import type { LengthStyle } from '../../../units/lengthStyle.ts';
@@ -29,7 +30,7 @@ const metresInMile = 1609.344;
 const farText = (away: number, { system }: LengthStyle): string => {
   if (!Number.isFinite(away)) return 'half the earth';
   const metres = away * 0.0254;
-  return system === 'mm' || system === 'm'
+  return isMetric(system)
     ? `${Math.round(metres / 1000)} km`
     : `${Math.round(metres / metresInMile)} miles`;
 };

@@ -6,17 +6,10 @@ import { toPdf } from '../../../../src/exporters/pdf/toPdf.ts';
 import { scene } from '../../scene.ts';
 import { hostileNames } from '../hostileNames.ts';
 import { popplerInfo, popplerPages, qpdfCheck } from '../poppler.ts';
+import { someInfo as info } from '../someInfo.ts';
 import { sheetFonts } from '../sheetFonts.ts';
 import { withPdf } from '../withPdf.ts';
 
-const info: PdfInfo = {
-  title: 'Back yard',
-  author: 'A. Rep',
-  subject: 'Crew sheet',
-  keywords: ['fence', 'gates'],
-  day: 'D:20260309',
-  id: '0123456789abcdef0123456789abcdef',
-};
 const atoms = scene.layers.flatMap((layer) => layer.atoms);
 const [stroke, clip, first, second, turned] = atoms;
 if (
