@@ -5,7 +5,7 @@ import { wholeFile } from './drawn.ts';
 
 /** What a layer is likely to be, by how a word of its name begins; the first that fits counts. */
 const words: readonly (readonly [RegExp, Becomes])[] = [
-  [/\b(?:post|hole|tag|swing|gate|dim|title|hatch|grid)/, 'leave out'],
+  [/\b(?:post|bay|hole|tag|swing|gate|dim|title|hatch|grid)/, 'leave out'],
   [/\b(?:gas|fuel)/, 'utility, gas'],
   [/\b(?:elec|power)/, 'utility, electric'],
   [/\b(?:comm|tele|phone|cable|fib)/, 'utility, communication'],

@@ -14,8 +14,11 @@ import type { DxfScale } from './dxfScale.ts';
 
 type Chain = Extract<Primitive, { kind: 'dimension chain' }>;
 
-/** From the pieces of a chain out to its total, and from a fence to the width of an opening; paper inches. */
-const toTotal = 0.3;
+/**
+ * From one tier of a chain out to the next, so far that a text under a line is clear of one over the line
+ * within, and from a fence to the width of an opening; paper inches.
+ */
+const toNextTier = 0.3;
 const toOpening = 0.18;
 
 /** How wide a letter of a plain CAD font is, in heights of a capital; about, from memory. */
@@ -24,13 +27,23 @@ const wide = 0.95;
 const thing = (one: DxfDimension): DxfThing[] =>
   distance(one.from, one.to) < 1e-6 ? [] : [{ kind: 'dimension', layer: 'DIMENSIONS', ...one }];
 
+/** A piece of a tier: its ends, and what it says. */
+interface TierPiece {
+  readonly from: SitePoint | undefined;
+  readonly to: SitePoint | undefined;
+  readonly said: string;
+}
+
 /** Of neighbours whose texts are wider than they are every other stands under its line. */
-const pieceThings = ({ points, texts, off }: Chain, { ratio, letter }: DxfScale): DxfThing[] => {
+const tierThings = (
+  pieces: readonly TierPiece[],
+  off: number,
+  { ratio, letter }: DxfScale,
+): DxfThing[] => {
   let under = false;
-  return texts.flatMap((said, n) => {
+  return pieces.flatMap(({ from, to, said }) => {
     // what is clear of an opening is a dimension of its own
     const [text = ''] = said.split('\n');
-    const [from, to] = [points[n], points[n + 1]];
     if (from === undefined || to === undefined) return [];
     const fits = text.length * wide * letter < distance(from, to);
     const stands = !fits && under ? 'under' : 'over';
@@ -39,12 +52,18 @@ const pieceThings = ({ points, texts, off }: Chain, { ratio, letter }: DxfScale)
   });
 };
 
-const totalThings = ({ points, total, off }: Chain, { ratio }: DxfScale): DxfThing[] => {
-  const [from, to] = [points[0], points.at(-1)];
-  if (total === null || from === undefined || to === undefined) return [];
-  const out = (off + Math.sign(off) * toTotal) * ratio;
-  return thing({ from, to, off: out, text: total, stands: 'over' });
-};
+/** The tiers of a chain from the fence out: its bays, from terminal post to terminal post, its total. */
+const tiersOf = ({ points, texts, stretches = [], total }: Chain): readonly TierPiece[][] =>
+  [
+    texts.map((said, n) => ({ from: points[n], to: points[n + 1], said })),
+    stretches.map(({ from, to, text }) => ({ from: points[from], to: points[to], said: text })),
+    total === null ? [] : [{ from: points[0], to: points.at(-1), said: total }],
+  ].filter(({ length }) => length > 0);
+
+const chainThings = (chain: Chain, scale: DxfScale): DxfThing[] =>
+  tiersOf(chain).flatMap((pieces, n) =>
+    tierThings(pieces, chain.off + Math.sign(chain.off) * n * toNextTier, scale),
+  );
 
 const others = [
   ...(['ground', 'features', 'fence', 'posts', 'pins', 'gates', 'leaf rooms', 'marks'] as const),
@@ -82,14 +101,12 @@ const openingThings = (site: Site, layout: Layout, { ratio }: DxfScale): DxfThin
 };
 
 /**
- * Every chain of the plan as dimensions: its pieces, from centre to centre of posts, and its total; and
- * every opening between the inside faces of its posts as they stand. Texts are those of the sheets, which
- * are rounded one by one from the hook and on a slope run along it; what is measured is in plan.
+ * Every chain of the plan as dimensions in its tiers: bays, from centre to centre of posts, stretches from
+ * terminal post to terminal post where the plan has that tier, and its total; and every opening between
+ * the inside faces of its posts as they stand. Texts are those of the sheets, which are rounded one by one
+ * from the hook and on a slope run along it; what is measured is in plan.
  */
 export const dimensionThings = (site: Site, layout: Layout, scale: DxfScale): DxfThing[] => [
-  ...chainsOf(site, layout).flatMap((chain) => [
-    ...pieceThings(chain, scale),
-    ...totalThings(chain, scale),
-  ]),
+  ...chainsOf(site, layout).flatMap((chain) => chainThings(chain, scale)),
   ...openingThings(site, layout, scale),
 ];

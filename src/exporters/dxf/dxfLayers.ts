@@ -34,7 +34,8 @@ const dashed = (colour: keyof typeof colours, line: DxfLineType): DxfLook => ({
  * Code, magenta for purple.
  */
 export const dxfLayers = {
-  FENCE: dashed('black', 'FENCE'),
+  'FENCE-BAYS': dashed('black', 'FENCE'),
+  'FENCE-LINE': dashed('grey', 'ALONG'),
   POSTS: plain('black'),
   'POST-TAGS': plain('black'),
   HOLES: plain('grey'),
@@ -43,6 +44,7 @@ export const dxfLayers = {
   DIMENSIONS: plain('grey'),
   BOUNDARY: dashed('magenta', 'BOUNDARY'),
   BUILDING: plain('black'),
+  WALLS: plain('black'),
   PAVING: plain('grey'),
   POOL: plain('blue'),
   'KEEP-OUT': dashed('red', 'CLOSED'),

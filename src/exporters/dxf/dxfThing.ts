@@ -1,6 +1,7 @@
 import type { SitePoint } from '../../geometry/point.ts';
 import type { Radians } from '../../units/radians.ts';
 import type { DxfLayer } from './dxfLayers.ts';
+import type { DxfLineType } from './dxfLineTypes.ts';
 
 /** A corner of a line and the bow of the leg to the next, inches, left of the way above zero. */
 export interface DxfCorner {
@@ -20,9 +21,14 @@ export interface DxfDimension {
   readonly stands: 'over' | 'under';
 }
 
-/** One thing on a layer of a DXF, in inches, x east, y north. */
+/** One thing on a layer of a DXF, in inches, x east, y north; a path may have a line type that is not its layer's. */
 export type DxfThing = { readonly layer: DxfLayer } & (
-  | { readonly kind: 'path'; readonly corners: readonly DxfCorner[]; readonly closed: boolean }
+  | {
+      readonly kind: 'path';
+      readonly corners: readonly DxfCorner[];
+      readonly closed: boolean;
+      readonly line?: DxfLineType;
+    }
   | { readonly kind: 'circle'; readonly at: SitePoint; readonly radius: number }
   | {
       readonly kind: 'arc';

@@ -1,5 +1,8 @@
+import { drawFeature } from '../../drawing/plan/drawFeature.ts';
+import { drawWallTops } from '../../drawing/plan/drawWallTops.ts';
 import { heightLimitText } from '../../drawing/plan/heightLimitText.ts';
 import { pathPoints } from '../../drawing/plan/pathPoints.ts';
+import type { Layout } from '../../engine/layout.ts';
 import { centroid } from '../../geometry/centroid.ts';
 import type { SitePoint } from '../../geometry/point.ts';
 import type { Feature } from '../../site/feature.ts';
@@ -7,6 +10,7 @@ import type { Mark } from '../../site/mark.ts';
 import { isClosed, type PathFeature } from '../../site/pathFeature.ts';
 import type { Shot } from '../../site/shot.ts';
 import type { Site } from '../../site/site.ts';
+import { drawnThings } from './drawnThings.ts';
 import type { DxfLayer } from './dxfLayers.ts';
 import type { DxfThing } from './dxfThing.ts';
 
@@ -47,12 +51,11 @@ const layerOf = (feature: PathFeature): DxfLayer => {
 
 const pathThings = (feature: PathFeature, site: Site): DxfThing[] => {
   const points = pathPoints(site, feature.path);
-  const closed = isClosed(feature);
   const layer = layerOf(feature);
-  const corners = points.map((at) => ({ at, bow: 0 }));
+  const at = isClosed(feature) ? centroid(points) : points[0];
   return [
-    { kind: 'path', layer, corners, closed },
-    ...named(layer, closed ? centroid(points) : points[0], labelOf(feature, site)),
+    ...drawnThings(drawFeature(feature, site), layer),
+    ...named(layer, at, labelOf(feature, site)),
   ];
 };
 
@@ -62,15 +65,15 @@ const featureThings = (feature: Feature, site: Site): DxfThing[] => {
   if (at === undefined) return [];
   if (feature.kind === 'note') return named('NOTES', at, feature.text || feature.label);
   return [
-    { kind: 'circle', layer: 'TREES', at, radius: feature.trunk },
-    { kind: 'circle', layer: 'TREES', at, radius: feature.roots },
+    ...drawnThings(drawFeature(feature, site), 'TREES'),
     ...named('TREES', at, feature.label),
   ];
 };
 
-/** What is on the ground beside the fence: features, named marks, grade shots with their heights. */
-export const groundThings = (site: Site): DxfThing[] => [
+/** What is on the ground beside the fence: features and walls under fence as the plan draws them, named marks, grade shots with their heights. */
+export const groundThings = (site: Site, layout: Layout): DxfThing[] => [
   ...Object.values<Feature>(site.features).flatMap((feature) => featureThings(feature, site)),
+  ...drawnThings(drawWallTops(site, layout), 'WALLS'),
   ...Object.values<Mark>(site.marks)
     .filter(({ label }) => label.trim() !== '')
     .flatMap((mark): DxfThing[] => [

@@ -7,13 +7,14 @@ import type { SitePoint } from '../../geometry/point.ts';
 import { dimensionStyle, dimensionStyleName, lengthUnits } from './dimensionStyle.ts';
 import { dimensionThings } from './dimensionThings.ts';
 import { dxfLayerNames, dxfLayers } from './dxfLayers.ts';
-import { dxfLineTypes } from './dxfLineTypes.ts';
+import { dxfLineTypes, type DxfDashes } from './dxfLineTypes.ts';
 import { dxfScale, type DxfScale } from './dxfScale.ts';
 import { dxfText } from './dxfText.ts';
 import type { DxfCorner, DxfThing } from './dxfThing.ts';
 import { fenceThings } from './fenceThings.ts';
 import { groundThings } from './groundThings.ts';
 import { writeDimension } from './writeDimension.ts';
+import { writeLineType } from './writeLineType.ts';
 
 /** Half a chord times its bulge is its middle ordinate; above 0 it goes round counter-clockwise. */
 const bulged = ({ at, bow }: DxfCorner, next: DxfCorner | undefined, each: number) => {
@@ -36,10 +37,11 @@ const write = (writer: DxfWriter, thing: DxfThing, scale: DxfScale, n: number): 
   const point = ({ x, y }: SitePoint) => point3d(x * each, y * each);
   switch (thing.kind) {
     case 'path': {
-      const { corners, closed } = thing;
+      const { corners, closed, line: lineType } = thing;
       const flags = roundCorners + (closed ? LWPolylineFlags.Closed : LWPolylineFlags.None);
       const points = corners.map((one, k) => bulged(one, corners[k + 1] ?? corners[0], each));
-      writer.addLWPolyline(points, { ...options, flags });
+      const own = lineType === undefined ? {} : { lineType };
+      writer.addLWPolyline(points, { ...options, ...own, flags });
       return;
     }
     case 'circle':
@@ -73,8 +75,8 @@ const setUp = (writer: DxfWriter, site: Site, scale: DxfScale): void => {
   writer.setVariable('$TEXTSIZE', { 40: letter * each });
   writer.setVariable('$DIMSTYLE', { 2: dimensionStyleName });
   writer.setVariable('$LASTSAVEDBY', { 1: 'Lathline' });
-  for (const [name, { is, dashes }] of Object.entries(dxfLineTypes)) {
-    writer.addLType(name, is, [...dashes]);
+  for (const [name, dashes] of Object.entries<DxfDashes>(dxfLineTypes)) {
+    writeLineType(writer, name, dashes);
   }
   for (const name of dxfLayerNames) {
     const { colour, line } = dxfLayers[name];
@@ -85,8 +87,8 @@ const setUp = (writer: DxfWriter, site: Site, scale: DxfScale): void => {
 
 /**
  * A site as a DXF of the ground at its true size, x east, y north, in the unit of `dxfScale`: fence lines
- * with their curves, posts at their actual outside diameter, holes, gates closed and the ground that they
- * swing over, dimensions, features, marks and grade shots, each on the layer that `dxfLayers` names. Gates
+ * with their curves and the bays on them, posts at their actual outside diameter, holes, gates open and the
+ * ground that they swing over, dimensions, features, marks and grade shots, each on the layer that `dxfLayers` names. Gates
  * that do not fit are left out. One site gives the same bytes.
  */
 export const toDxf = (site: Site, layout: Layout): string => {
@@ -95,7 +97,7 @@ export const toDxf = (site: Site, layout: Layout): string => {
   setUp(writer, site, scale);
   const things = [
     ...fenceThings(site, layout, scale),
-    ...groundThings(site),
+    ...groundThings(site, layout),
     ...dimensionThings(site, layout, scale),
   ];
   things.forEach((thing, n) => write(writer, thing, scale, n));

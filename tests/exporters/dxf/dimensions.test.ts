@@ -79,10 +79,15 @@ describe.each(yards)('the DXF of $name, by two readers that are not the writer',
     }
   });
 
-  it('[X63] has a dimension for every piece and total of every chain of the plan, as it is written there', () => {
+  it('[X63] has a dimension for every piece, stretch and total of every chain of the plan, as it is written there', () => {
     const chains = drawPlan(site, layout).filter((one) => one.kind === 'dimension chain');
-    const due = chains.flatMap(({ points, texts, total }) => [
+    const due = chains.flatMap(({ points, texts, stretches, total }) => [
       ...texts.map((own, n) => ({ text: own.split('\n')[0], from: points[n], to: points[n + 1] })),
+      ...(stretches ?? []).map(({ from, to, text: own }) => ({
+        text: own.split('\n')[0],
+        from: points[from],
+        to: points[to],
+      })),
       ...(total === null ? [] : [{ text: total, from: points[0], to: points.at(-1) }]),
     ]);
     expect(chains.length).toBeGreaterThan(0);
@@ -173,7 +178,7 @@ describe.each(yards)('the DXF of $name, by two readers that are not the writer',
       `Read in ${each === 1 ? 'inches' : 'millimetres'}, as the file says`,
     );
     expect(found.told.join('\n')).toContain(`${dimensions.length} DIMENSION`);
-    const lines = pathsOf(found, 'FENCE › lines').concat(pathsOf(found, 'FENCE › areas'));
+    const lines = pathsOf(found, 'FENCE-LINE › lines').concat(pathsOf(found, 'FENCE-LINE › areas'));
     const ends = lines.flatMap(({ points }) => points);
     for (const { legs } of Object.values(layout.lines)) {
       for (const { start } of legs) {
