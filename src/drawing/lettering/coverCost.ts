@@ -8,4 +8,4 @@ export const weigh = (covered: PerWeight, cost: CoverCost): number =>
   weights.reduce((sum, weight) => sum + covered[weight] * cost[weight], 0);
 
 /** A name had better stand anywhere else than on a thin line, and on no other if that can be. */
-export const usualCost: CoverCost = { thin: 12, solid: 300, heavy: 300, leader: 300 };
+export const usualCost: CoverCost = { thin: 12, chain: 300, solid: 300, heavy: 300, leader: 300 };

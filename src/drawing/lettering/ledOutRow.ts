@@ -24,7 +24,13 @@ const shifts = [0, 0.25, -0.25, 0.5, -0.5, 1, -1] as const;
  * a wall, or with a leader through another text: that is as bad as the next row but for a shift.
  */
 const nextRow = shifts.length + 1;
-const cost: CoverCost = { thin: 1, solid: nextRow, heavy: nextRow, leader: 2 * nextRow };
+const cost: CoverCost = {
+  thin: 1,
+  chain: nextRow,
+  solid: nextRow,
+  heavy: nextRow,
+  leader: 2 * nextRow,
+};
 const costOfCrossing = 2 * nextRow;
 
 /** Room for texts that are placed together. */

@@ -19,11 +19,11 @@ const size = 0.141;
 const rings = [0.4, 0.55, 0.75, 1, 1.3, 1.7] as const;
 const directions = 16;
 /** A bubble covers what lies under it: it had better stand on clear ground. */
-const cost: CoverCost = { thin: 6, solid: 120, heavy: 80, leader: 120 };
+const cost: CoverCost = { thin: 6, chain: 120, solid: 120, heavy: 80, leader: 120 };
 /** Half the strip that its leader takes, paper inches, and what it costs to cross a text. */
 const beside = 0.02;
 const costOfCrossing = 120;
-const leaderOver: CoverCost = { thin: 1, solid: 3, heavy: 20, leader: 120 };
+const leaderOver: CoverCost = { thin: 1, chain: 3, solid: 3, heavy: 20, leader: 120 };
 
 interface Place {
   readonly middle: PaperPoint;

@@ -47,7 +47,7 @@ const lineAt = (line: ChainLine, { side, step }: (typeof stands)[number]): Chain
 });
 
 /** How many ways to write a chain it had better try than lie on something, or run through a text. */
-const textOn: CoverCost = { thin: 0, solid: 8, heavy: 8, leader: 20 };
+const textOn: CoverCost = { thin: 0, chain: 8, solid: 8, heavy: 8, leader: 20 };
 const costOfCrossing = 20;
 
 const isCovered = (n: number, groups: readonly { from: number; to: number }[]): boolean =>
@@ -205,7 +205,7 @@ export const letterChain = (
   if (best === null || typeof best === 'string') return left;
   const { tiers, tried } = best;
   tried.keep();
-  for (const strip of tiers.flatMap(({ strips }) => strips)) room.avoid(strip, 'solid');
+  for (const strip of tiers.flatMap(({ strips }) => strips)) room.avoid(strip, 'chain');
   return {
     lines: tiers.flatMap(({ lines }) => lines),
     texts: tiers.flatMap(({ texts }) => texts),

@@ -20,10 +20,10 @@ const rings = [0.3, 0.5, 0.75, 1.05, 1.4, 1.8, 2.3, 2.9] as const;
 const directions = 16;
 
 /** A text that would rather be led out than lie on a line gives as many places for that. */
-const rather: CoverCost = { thin: 100, solid: 400, heavy: 400, leader: 400 };
+const rather: CoverCost = { thin: 100, chain: 400, solid: 400, heavy: 400, leader: 400 };
 
 /** A text of a row would rather stand where its row does than clear of one line. */
-const inRow: CoverCost = { thin: 0.9, solid: 60, heavy: 60, leader: 60 };
+const inRow: CoverCost = { thin: 0.9, chain: 60, solid: 60, heavy: 60, leader: 60 };
 
 /** A higher text is led out before it stands one more height away, paper inches. */
 const mostWithoutLeader = 0.25;
@@ -73,8 +73,8 @@ const onItsLine = (text: TextPrimitive, projection: Projection, room: Lettering)
 /** A leader through another text is worse than any place. */
 const costOfCrossing = 250;
 /** A leader crosses no other; one through a house, or along a fence over its posts, is lost: others are longer and clear. */
-const leaderOver: CoverCost = { thin: 1, solid: 5, heavy: 40, leader: 250 };
-const leaderOfName: CoverCost = { thin: 4, solid: 8, heavy: 120, leader: 300 };
+const leaderOver: CoverCost = { thin: 1, chain: 5, solid: 5, heavy: 40, leader: 250 };
+const leaderOfName: CoverCost = { thin: 4, chain: 8, solid: 8, heavy: 120, leader: 300 };
 /** A name that is cut off at the edge of what is shown is hardly better than one on two lines. */
 const costOfHiding = 150;
 
@@ -126,7 +126,7 @@ const costOfLeader = ({ strip }: Leader, cost: CoverCost, room: Lettering): numb
 interface Wishes {
   readonly cost: CoverCost;
   readonly inSight: boolean;
-  readonly mayMiss: 'yes' | 'no';
+  readonly mayMiss: boolean;
 }
 
 /** What is wrong with a place; null where the label has no room there. */
@@ -137,9 +137,8 @@ const costOf = (
 ): number | null => {
   if (!room.isFree(box)) return null;
   const covered = room.covers(box);
-  const { solid, heavy, leader: leaders } = covered;
-  // on paper a text that can be left out lies on no wall, fence or dimension
-  if (mayMiss === 'yes' && room.thin === 'broken' && solid + heavy + leaders > 0) return null;
+  // in a dimension line a number that is no dimension would be taken for one
+  if (mayMiss && room.thin === 'broken' && covered.chain + covered.leader > 0) return null;
   const hiding = inSight && !corners(box).every(room.shows) ? costOfHiding : 0;
   const leading = leader === null ? 0 : costOfLeader(leader, cost, room);
   const thin = on === undefined ? covered.thin : Math.max(0, covered.thin - 1);
@@ -173,8 +172,11 @@ export const letterText = (
       y: -along * sin - up * cos,
     })),
   ];
-  const mayMiss = primitive.far === 'leave out' ? 'yes' : 'no';
-  const wishes: Wishes = { cost: costFor(primitive), inSight: room.shows(at), mayMiss };
+  const wishes: Wishes = {
+    cost: costFor(primitive),
+    inSight: room.shows(at),
+    mayMiss: primitive.far === 'leave out',
+  };
   const own = onItsLine(primitive, projection, room);
   const best = cheapest(places(primitive, at, { shifts, angle, own }), (place) =>
     costOf(place, wishes, room),

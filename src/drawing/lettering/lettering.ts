@@ -23,7 +23,10 @@ export interface Lettering {
   readonly sees: (point: PaperPoint) => boolean;
   /** True for a point in the part of the paper that is shown: all of it unless said. */
   readonly shows: (point: PaperPoint) => boolean;
-  /** True where a text would lie inside the window and touch no other text. */
+  /**
+   * True where a text would lie inside the window and touch no other text, and where thin lines are
+   * broken for letters, no line that is not: a draughtsman leaves such a text out, and says where it stands.
+   */
   readonly isFree: (box: PaperBox) => boolean;
   /** How many texts a line would run through; inside the window or not. */
   readonly crosses: (strip: PaperBox) => number;
@@ -34,6 +37,9 @@ export interface Lettering {
   /** Marks something drawn that letters had better not lie on: thin unless said. */
   readonly avoid: (box: PaperBox, weight?: Weight) => void;
 }
+
+/** Whether a text lies on a line that is not broken for it; lines of chains and leaders are, if need be. */
+const liesOnSolid = ({ solid, heavy }: Covered): boolean => solid + heavy > 0;
 
 /** Side of a cell of the search grid, and the least distance between two texts; paper inches. */
 const cell = 0.5;
@@ -90,7 +96,7 @@ const makeGrid = () => {
     return clear;
   };
   const count = (box: PaperBox): Covered => {
-    const sum = { thin: 0, solid: 0, heavy: 0, leader: 0 };
+    const sum = { thin: 0, chain: 0, solid: 0, heavy: 0, leader: 0 };
     touching(box, ({ weight }) => {
       sum[weight] += 1;
       return 'go on';
@@ -125,11 +131,13 @@ export const makeLettering = (
     halfWidth: box.halfWidth + gap,
     halfHeight: box.halfHeight + gap,
   });
+  const standsClear = (box: PaperBox): boolean =>
+    thin === 'whole' || !liesOnSolid(drawn.count(box));
   return {
     sees,
     thin,
     shows: within(shown),
-    isFree: (box) => inside(box) && texts.isClear(grown(box)),
+    isFree: (box) => inside(box) && texts.isClear(grown(box)) && standsClear(box),
     crosses: (strip) => texts.count(strip).thin,
     covers: drawn.count,
     take: (box) => texts.add(box),

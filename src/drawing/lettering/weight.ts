@@ -2,9 +2,10 @@ import type { PenName } from '../pens.ts';
 
 /**
  * What a line is to letters: a thin one of the yard can be broken for them; a solid one (fence, posts,
- * leaves, dimensions) cannot; a heavy one is a wall, which leaders keep off too; leaders cross nothing.
+ * leaves) cannot; a line of a dimension chain can, and had better not be; a heavy one is a wall, which
+ * leaders keep off too; leaders cross nothing.
  */
-export const weights = ['thin', 'solid', 'heavy', 'leader'] as const;
+export const weights = ['thin', 'chain', 'solid', 'heavy', 'leader'] as const;
 
 export type Weight = (typeof weights)[number];
 

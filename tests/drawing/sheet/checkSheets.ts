@@ -95,7 +95,7 @@ console.log(
     ...report(`${count} random sites on Letter or A4`, ofInvented),
     ...wrong.slice(0, list ? Infinity : 20),
     ...(list
-      ? ofSamples.flatMap(({ name, onPlans, onOthers }) =>
+      ? all.flatMap(({ name, onPlans, onOthers }) =>
           [onPlans, onOthers].flatMap((where) =>
             Object.entries(where).flatMap(([kind, texts]) =>
               texts.map((text) => `${name}, ${text} on ${kind}`),
