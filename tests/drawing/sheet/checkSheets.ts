@@ -54,15 +54,24 @@ const total = (all: readonly Found[], of: (one: Found) => number): number =>
 const lines = (all: readonly Found[], where: 'onPlans' | 'onOthers'): string =>
   kinds.map((kind) => `${kind} ${total(all, (one) => one[where][kind]?.length ?? 0)}`).join(', ');
 
+const onLines = ({ name, onPlans, onOthers }: Found): string[] =>
+  [onPlans, onOthers].flatMap((where) =>
+    kinds.flatMap((kind) => (where[kind] ?? []).map((text) => `${name}, ${text} on ${kind}`)),
+  );
+
 /** What must not be at all, one by one. */
 const hard = (all: readonly Found[]): string[] =>
-  all.flatMap(({ name, overlaps, outside, chains }) => [
-    ...overlaps.map((pair) => `${name}, ${pair}`),
-    ...outside.map((text) => `${name}, ${text} leaves the frame`),
-    ...chains.posts.map((run) => `${name}: posts of ${run}`),
-    ...chains.openings.map((opening) => `${name}: opening ${opening}`),
-    ...chains.sums.map((sum) => `${name}: ${sum} does not add up`),
-  ]);
+  all.flatMap((found) => {
+    const { name, overlaps, outside, chains } = found;
+    return [
+      ...overlaps.map((pair) => `${name}, ${pair}`),
+      ...outside.map((text) => `${name}, ${text} leaves the frame`),
+      ...chains.posts.map((run) => `${name}: posts of ${run}`),
+      ...chains.openings.map((opening) => `${name}: opening ${opening}`),
+      ...chains.sums.map((sum) => `${name}: ${sum} does not add up`),
+      ...onLines(found),
+    ];
+  });
 
 /** The least height of capitals, inches: 3/32 in, and 2.5 mm on ISO papers, which is more. */
 const leastCapitals = 2.5 / 25.4;
@@ -94,15 +103,6 @@ console.log(
     ...report('Sample sites on Letter and A4', ofSamples),
     ...report(`${count} random sites on Letter or A4`, ofInvented),
     ...wrong.slice(0, list ? Infinity : 20),
-    ...(list
-      ? all.flatMap(({ name, onPlans, onOthers }) =>
-          [onPlans, onOthers].flatMap((where) =>
-            Object.entries(where).flatMap(([kind, texts]) =>
-              texts.map((text) => `${name}, ${text} on ${kind}`),
-            ),
-          ),
-        )
-      : []),
   ].join('\n'),
 );
 if (wrong.length > 0 || small.length > 0) process.exit(1);

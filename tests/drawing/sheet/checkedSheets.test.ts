@@ -36,13 +36,15 @@ describe('sheets', { timeout: 120_000 }, () => {
     );
   });
 
-  it('[D113] of any site have no text over another or outside the frame', () => {
+  it('[D113] of any site have no text over another, over a line of a plan, or outside the frame', () => {
     fc.assert(
       fc.property(randomSite, (drawn) => {
         const site = { ...drawn, lengths: { system: 'mm', fraction: 16 } as const };
         const pages = sheetSet(site, layOutSite(site), { paper: 'a3', siteText: '' });
         const figures = sheetFigures(pages);
         expect(figures).toMatchObject(faultless);
+        const { sheet: _, ...drawn } = figures.onPlans;
+        expect(drawn).toEqual({});
         expect(figures.leastCapitals).toBeGreaterThanOrEqual(leastCapitals);
       }),
       { numRuns: 4 },

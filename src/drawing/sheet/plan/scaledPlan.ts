@@ -48,6 +48,8 @@ export interface PlanPlace {
 
 /** Height of the row under a plan, paper inches. */
 export const planFoot = 0.62;
+/** From one line of words in it to the next, paper inches; less where there are more than three. */
+const usualPitch = 0.2;
 /** Lines of the graph paper are at least so far apart on the paper, inches. */
 const leastSquare = 0.2;
 
@@ -110,13 +112,14 @@ const foot = (
   const room = row.x + row.width - taken - wordsX;
   const [words = '', ...more] = scaleWords(scale.text, square.text, room);
   const own = [...more, ...lines(room)];
-  const top = middle - 0.1 * own.length;
+  const pitch = Math.min(usualPitch, planFoot / (own.length + 1));
+  const top = middle - (pitch / 2) * own.length;
   return [
     ...moveAtoms(northArrow(), row.x + 0.25, middle + 0.08),
     ...moveAtoms(bar.atoms, barX, middle + 0.06),
     ...lineOfText(words, wordsX, top, { weight: 'bold', width: room }),
     ...own.flatMap((line, n) =>
-      lineOfText(line, wordsX, top + 0.2 * (n + 1), { size: letters.small, width: room }),
+      lineOfText(line, wordsX, top + pitch * (n + 1), { size: letters.small, width: room }),
     ),
   ];
 };
