@@ -43,8 +43,8 @@ describe('sheets', { timeout: 120_000 }, () => {
         const pages = sheetSet(site, layOutSite(site), { paper: 'a3', siteText: '' });
         const figures = sheetFigures(pages);
         expect(figures).toMatchObject(faultless);
-        const { sheet: _, ...drawn } = figures.onPlans;
-        expect(drawn).toEqual({});
+        const { sheet: _, ...onLines } = figures.onPlans;
+        expect(onLines).toEqual({});
         expect(figures.leastCapitals).toBeGreaterThanOrEqual(leastCapitals);
       }),
       { numRuns: 4 },
