@@ -12,14 +12,22 @@ export type ExitCode = 0 | 1 | 2;
 /** A file may hold marks that would drive the terminal; line ends and tabs are ours. */
 const harmless = (text: string): string => text.replace(/(?!\r?\n|\t)[\p{Cc}\u2028\u2029]/gu, '�');
 
+const sayAside = (io: Io, line: string): void =>
+  io.err(`${harmless(line.replace(/\s*\n\s*/g, ' '))}\n`);
+
 const refuse = (io: Io, reason: string): ExitCode => {
-  io.err(`${harmless(reason.replace(/\s*\n\s*/g, ' '))}\n`);
+  sayAside(io, reason);
   return 2;
 };
 
-const print = (io: Io, { text, json, stopped }: Answer, form: 'text' | 'json'): ExitCode => {
+const print = (
+  io: Io,
+  { text, json, stopped, mind = null }: Answer,
+  form: 'text' | 'json',
+): ExitCode => {
   const whole = form === 'json' ? JSON.stringify(json, null, 2) : harmless(text);
   io.out(whole.endsWith('\n') ? whole : `${whole}\n`);
+  if (mind !== null) sayAside(io, mind);
   return stopped ? 1 : 0;
 };
 
@@ -37,7 +45,7 @@ const runVerb = async (verb: Verb, args: readonly string[], io: Io): Promise<Exi
 
 /**
  * The command line without its process: runs the verb that `args` begin with. What was found goes
- * to `io.out`, a refusal to `io.err` as one line. No verb at all is `help`.
+ * to `io.out`, a refusal or what there is to mind to `io.err` as one line. No verb at all is `help`.
  */
 export const runLath = async (args: readonly string[], io: Io): Promise<ExitCode> => {
   const [first = 'help', ...rest] = args;

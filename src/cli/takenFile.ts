@@ -1,4 +1,4 @@
-import { sheetTables, type SheetTableName } from '../drawing/tables/sheetTables.ts';
+import { rowsOf, sheetTables, type SheetTableName } from '../drawing/tables/sheetTables.ts';
 import type { Layout } from '../engine/layout.ts';
 import { stakesToCsv, type StakesBy } from '../exporters/csv/stakesToCsv.ts';
 import { toCsv } from '../exporters/csv/toCsv.ts';
@@ -13,13 +13,14 @@ export type Taken =
   | { readonly what: 'stakes'; readonly by: StakesBy }
   | { readonly what: 'table'; readonly table: SheetTableName };
 
-/** The text of such a file; for a table with how many rows it has, else null. */
+/** The text of such a file; for a table with how many rows it has, else null; what there is to mind of it. */
 export interface TakenText {
   readonly text: string;
   readonly rows: number | null;
+  readonly mind: string | null;
 }
 
-const whole = (text: string): TakenText => ({ text, rows: null });
+const whole = (text: string): TakenText => ({ text, rows: null, mind: null });
 
 /** Writes it; unread with one line where the site cannot be written so. */
 export const takenFile = (taken: Taken, site: Site, layout: Layout): Parsed<TakenText> => {
@@ -34,8 +35,8 @@ export const takenFile = (taken: Taken, site: Site, layout: Layout): Parsed<Take
       return read(whole(stakesToCsv(site, layout, taken.by)));
     case 'table': {
       const { of, tables } = sheetTables(taken.table, site, layout);
-      const rows = tables.reduce((count, table) => count + table.rows.length, 0);
-      return read({ text: toCsv(of, tables), rows });
+      const { count: rows, none: mind } = rowsOf(tables);
+      return read({ text: toCsv(of, tables), rows, mind });
     }
   }
 };

@@ -8,6 +8,8 @@ export interface Answer {
   /** Lines; the last line break may be left out. */
   readonly text: string;
   readonly json: unknown;
+  /** One line to mind beside what was found, to standard error; the exit code does not change. */
+  readonly mind?: string | null;
   /** A `stop` flag stands: the exit code is 1. */
   readonly stopped: boolean;
 }

@@ -34,13 +34,14 @@ const takeText = async (
   const layout = layOutSite(site.value);
   const content = takenFile(taken.value, site.value, layout);
   if (!content.ok) return unread(`${path}: ${content.reason}`);
-  const { text: whole, rows } = content.value;
+  const { text: whole, rows, mind } = content.value;
   const file = await io.writeFile(valueOf(call, 'out') ?? '', whole);
   if (!file.ok) return file;
   const stopped = layout.flags.some(({ level }) => level === 'stop');
   if (rows !== null) {
     const text = `${file.value}: ${rows} row${rows === 1 ? '' : 's'}`;
-    return read({ text, json: { file: file.value, rows }, stopped });
+    const said = mind === null ? null : `${file.value}: ${mind}`;
+    return read({ text, json: { file: file.value, rows }, stopped, mind: said });
   }
   const counts = countsOf(layout);
   const text = `${file.value}: ${counts.lines} fence lines, ${counts.posts} posts, ${counts.gates} gates`;

@@ -8,6 +8,14 @@ import { heldTexts } from '../opening/heldTexts.ts';
 import { openingText } from '../opening/openingText.ts';
 import { gatePosts, gateTitle } from './gateKind.ts';
 
+/** What the forms of the set record are called. */
+export const setFormTitles = {
+  widths: 'Openings as set',
+  leans: 'Posts of the openings',
+  leaves: 'Leaves measured again',
+  posts: 'Posts as set',
+} as const;
+
 /** Rows of texts under headings that a hand fills in; an empty text is a blank. */
 export interface SetRows {
   readonly headings: readonly string[];

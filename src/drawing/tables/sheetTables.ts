@@ -1,6 +1,8 @@
 import type { GateLayout, Layout, LineLayout } from '../../engine/layout.ts';
+import { postTies } from '../../engine/ties/postTies.ts';
 import { loadOf } from '../../engine/load/loadOf.ts';
 import type { Site } from '../../site/site.ts';
+import { countsTable } from './countsTable.ts';
 import { curveTables } from './curveTables.ts';
 import { cutTable } from './cutTable.ts';
 import { flagTable } from './flagTable.ts';
@@ -9,22 +11,32 @@ import { loadTable } from './loadTable.ts';
 import { measuredTable } from './measuredTable.ts';
 import { openingTable } from './openingTable.ts';
 import { structureTable } from './structureTable.ts';
+import { leansForm, leavesForm, setFormTitles, widthsForm, type SetRows } from './setForms.ts';
+import { setPosts } from './setPosts.ts';
 import type { Table } from './table.ts';
+import { tieCheckTable, tieTable } from './tieTables.ts';
 import { townRuleTable } from './townRuleTable.ts';
 import { workingTable } from './workingTable.ts';
 
 /** The tables of a set of sheets by name, in the order of its pages. */
 export const sheetTableNames = [
+  'counts',
   'openings',
   'workings',
   'holes',
   'curves',
+  'ties',
+  'tie-checks',
   'load',
   'cuts',
   'flags',
   'measured',
   'structure',
   'towns',
+  'set-openings',
+  'set-leans',
+  'set-leaves',
+  'set-posts',
 ] as const;
 
 export type SheetTableName = (typeof sheetTableNames)[number];
@@ -41,9 +53,21 @@ const single =
   (of: string, make: (site: Site, layout: Layout) => Table): Make =>
   (site, layout) => ({ of, tables: [make(site, layout)] });
 
+/** A form of the set record with what is in it already; cells that a hand fills in are empty. */
+const form = (title: string, make: (site: Site, layout: Layout) => SetRows): Make =>
+  single('Form', (site, layout) => {
+    const { headings, rows } = make(site, layout);
+    return {
+      title,
+      rows,
+      columns: headings.map((heading) => ({ heading, align: 'left', share: 1 })),
+    };
+  });
+
 const linesOf = ({ lines }: Layout): LineLayout[] => Object.values(lines);
 
 const makes: Readonly<Record<SheetTableName, Make>> = {
+  counts: single('Table', (site, layout) => countsTable(site, layout, Infinity)),
   openings: single('Table', (site, layout) => openingTable(layout, site)),
   workings: (site, { gates }) => ({
     of: 'Gate',
@@ -59,6 +83,10 @@ const makes: Readonly<Record<SheetTableName, Make>> = {
       curveTables(line, layout, site).map(({ table }) => table),
     ),
   }),
+  ties: single('Table', (site, layout) => tieTable(postTies(site, layout), layout, site)),
+  'tie-checks': single('Table', (site, layout) =>
+    tieCheckTable(postTies(site, layout), layout, site),
+  ),
   load: single('List', (site, layout) => loadTable(loadOf(site, layout), site)),
   cuts: (site, layout) => ({
     of: 'Cut of',
@@ -68,6 +96,18 @@ const makes: Readonly<Record<SheetTableName, Make>> = {
   measured: single('Table', measuredTable),
   structure: single('Table', structureTable),
   towns: single('Table', townRuleTable),
+  'set-openings': form(setFormTitles.widths, widthsForm),
+  'set-leans': form(setFormTitles.leans, leansForm),
+  'set-leaves': form(setFormTitles.leaves, leavesForm),
+  'set-posts': form(setFormTitles.posts, setPosts),
+};
+
+/** How many rows tables have between them, and what to say of them where that is none. */
+export const rowsOf = (tables: readonly Table[]): { count: number; none: string | null } => {
+  const count = tables.reduce((sum, { rows }) => sum + rows.length, 0);
+  if (count > 0) return { count, none: null };
+  const left = tables.length === 0 ? 'the file is empty' : 'the file has its headings alone';
+  return { count, none: `this table has no rows here: ${left}` };
 };
 
 /** The tables of a site's sheets that go by a name, whole: of the load list with how it was counted. */

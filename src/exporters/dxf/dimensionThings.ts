@@ -4,6 +4,8 @@ import { drawPlan } from '../../drawing/plan/drawPlan.ts';
 import { yardMiddle } from '../../drawing/plan/yardMiddle.ts';
 import type { Primitive } from '../../drawing/primitive.ts';
 import type { GateLayout, Layout, LineLayout } from '../../engine/layout.ts';
+import { readable } from '../../drawing/lettering/readable.ts';
+import { bearing } from '../../geometry/bearing.ts';
 import { distance } from '../../geometry/distance.ts';
 import { lerp } from '../../geometry/lerp.ts';
 import type { SitePoint } from '../../geometry/point.ts';
@@ -18,7 +20,7 @@ type Chain = Extract<Primitive, { kind: 'dimension chain' }>;
  * From one tier of a chain out to the next, so far that a text under a line is clear of one over the line
  * within, and from a fence to the width of an opening; paper inches.
  */
-const toNextTier = 0.3;
+const toNextTier = 0.36;
 const toOpening = 0.18;
 
 /** How wide a letter of a plain CAD font is, in heights of a capital; about, from memory. */
@@ -86,6 +88,13 @@ const facesOf = (gate: GateLayout, { posts }: Layout): readonly [SitePoint, Site
   ];
 };
 
+/** The side of a dimension line, `off` to the left of a way, that is nearer to what is measured. */
+const towards = (from: SitePoint, to: SitePoint, off: number): DxfDimension['stands'] => {
+  const along = bearing(from, to);
+  const turned = Math.cos(readable(along) - along) < 0;
+  return turned === off > 0 ? 'over' : 'under';
+};
+
 const openingThings = (site: Site, layout: Layout, { ratio }: DxfScale): DxfThing[] => {
   const lines = Object.values<LineLayout>(layout.lines);
   const middle = yardMiddle(lines, site);
@@ -96,7 +105,8 @@ const openingThings = (site: Site, layout: Layout, { ratio }: DxfScale): DxfThin
     const [from, to] = faces;
     const off = chainSide(line, middle) * toOpening * ratio;
     const text = openingText(inches(distance(from, to)), site.lengths);
-    return thing({ from, to, off, text, stands: 'over' });
+    // out of the way of what stands under the line of the bays
+    return thing({ from, to, off, text, stands: towards(from, to, off) });
   });
 };
 

@@ -1,4 +1,4 @@
-import { sheetTables } from '../../drawing/tables/sheetTables.ts';
+import { rowsOf, sheetTables } from '../../drawing/tables/sheetTables.ts';
 import { toCsv } from '../../exporters/csv/toCsv.ts';
 import { fileStem } from '../../site/fileStem.ts';
 import { siteFile } from '../../site/siteFile.ts';
@@ -31,7 +31,8 @@ export const SheetKeys = ({ drawn }: Props) => {
     const content = toCsv(of, tables);
     const name = `${stem}-holes.csv`;
     download({ name, type: 'text/csv;charset=utf-8', content });
-    session.setState({ say: `Saved ${name}` });
+    const { none } = rowsOf(tables);
+    session.setState({ say: none === null ? `Saved ${name}` : `Saved ${name}: ${none}` });
   };
   const pdfKey =
     progress === null ? (

@@ -5,7 +5,7 @@ import { useBench, useLayout, useSite } from '../bench.ts';
 import { ChoiceField } from '../fields/ChoiceField.tsx';
 import { TextField } from '../fields/TextField.tsx';
 import { download } from '../files/download.ts';
-import { takeOut, type TakeOutKind } from './takeOut.ts';
+import { takeOut, type TakenOut, type TakeOutKind } from './takeOut.ts';
 
 const inchesIn = { feet: 12, metres: 1000 / 25.4 } as const;
 const units = [
@@ -15,16 +15,23 @@ const units = [
 
 const tables = (
   [
+    ['counts', 'To be built'],
     ['openings', 'Opening schedule'],
     ['workings', 'Workings of openings'],
     ['holes', 'Holes'],
     ['curves', 'Curves'],
+    ['ties', 'Ties'],
+    ['tie-checks', 'Checks of ties'],
     ['load', 'Load list'],
     ['cuts', 'Cut lists'],
     ['flags', 'Flags'],
     ['measured', 'Measuring'],
     ['structure', 'Structure'],
     ['towns', 'Rules of towns'],
+    ['set-openings', 'Set record: openings'],
+    ['set-leans', 'Set record: leans of posts'],
+    ['set-leaves', 'Set record: leaves'],
+    ['set-posts', 'Set record: posts'],
   ] as const satisfies readonly (readonly [SheetTableName, string])[]
 ).map(([value, label]) => ({ value, label }));
 
@@ -35,6 +42,9 @@ const numberIn = (text: string): number | null => {
     ? Number(plain)
     : null;
 };
+
+const savedText = ({ name, mind = null }: TakenOut): string =>
+  mind === null ? `Saved ${name}` : `Saved ${name}: ${mind}`;
 
 /** The yard for other programs and for a total station. */
 export const TakeOutKeys = () => {
@@ -50,7 +60,7 @@ export const TakeOutKeys = () => {
     try {
       const file = await takeOut(kind, { site, layout, stakes, table });
       if (file.ok) download(file.value);
-      session.setState({ say: file.ok ? `Saved ${file.value.name}` : `${kind}: ${file.reason}` });
+      session.setState({ say: file.ok ? savedText(file.value) : `${kind}: ${file.reason}` });
     } catch {
       session.setState({
         say: `The ${kind} could not be made: its parts are not on this device yet, and there is no connection`,

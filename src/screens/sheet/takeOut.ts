@@ -1,4 +1,4 @@
-import { sheetTables, type SheetTableName } from '../../drawing/tables/sheetTables.ts';
+import { rowsOf, sheetTables, type SheetTableName } from '../../drawing/tables/sheetTables.ts';
 import type { Layout } from '../../engine/layout.ts';
 import type { StakesBy } from '../../exporters/csv/stakesToCsv.ts';
 import type { Site } from '../../site/site.ts';
@@ -17,11 +17,16 @@ interface Yard {
   readonly table: SheetTableName;
 }
 
+/** A file, and what there is to mind of it. */
+export interface TakenOut extends Download {
+  readonly mind?: string | null;
+}
+
 /**
  * The file of one kind; what writes it is fetched when it is asked for, and throws when it is not on
  * the device. Unread with one line where the site cannot be written so.
  */
-export const takeOut = async (kind: TakeOutKind, yard: Yard): Promise<Parsed<Download>> => {
+export const takeOut = async (kind: TakeOutKind, yard: Yard): Promise<Parsed<TakenOut>> => {
   const { site, layout, stakes, table } = yard;
   const stem = fileStem(site.job.name);
   switch (kind) {
@@ -44,7 +49,8 @@ export const takeOut = async (kind: TakeOutKind, yard: Yard): Promise<Parsed<Dow
       const { toCsv } = await import('../../exporters/csv/toCsv.ts');
       const { of, tables } = sheetTables(table, site, layout);
       const name = `${stem}-${table}.csv`;
-      return read({ name, type: 'text/csv;charset=utf-8', content: toCsv(of, tables) });
+      const { none: mind } = rowsOf(tables);
+      return read({ name, type: 'text/csv;charset=utf-8', content: toCsv(of, tables), mind });
     }
   }
 };

@@ -39,7 +39,6 @@ describe('lath take', { timeout: 60_000 }, () => {
   it.each(sheetTableNames)('[C23] --table %s writes that table', async (table) => {
     const args = ['take', 'yard', '--out', 't.csv', '--table', table, '--json'];
     const said = await lath(args, { yard });
-    expect(said.err).toBe('');
     const site = openSite(yard);
     if (!site.ok) throw new Error(site.reason);
     const { of, tables } = sheetTables(table, site.value, layOutSite(site.value));
@@ -48,6 +47,8 @@ describe('lath take', { timeout: 60_000 }, () => {
     const due = tables.flatMap(({ title, rows: own }) => own.map((row) => [title, ...row]));
     expect(rows.value.slice(1).map(({ cells }) => cells)).toEqual(due);
     expect(JSON.parse(said.out)).toEqual({ file: 't.csv', rows: due.length });
+    const none = tables.length === 0 ? 'the file is empty' : 'the file has its headings alone';
+    expect(said.err).toBe(due.length > 0 ? '' : `t.csv: this table has no rows here: ${none}\n`);
     if (tables.length > 0) expect(rows.value[0]?.cells[0]).toBe(of);
   });
 
@@ -98,4 +99,12 @@ describe('lath take', { timeout: 60_000 }, () => {
     expect(said).toMatchObject({ code: 2, out: '', err: `${reason}\n` });
     expect([...said.files.keys()]).toEqual(['yard']);
   });
+});
+
+it('[C23] a table without rows says so on standard error, with its headings written and code 0', async () => {
+  const said = await lath(['take', 'yard', '--out', 't.csv', '--table', 'towns'], { yard });
+  expect(said.out).toBe('t.csv: 0 rows\n');
+  expect(said.err).toBe('t.csv: this table has no rows here: the file has its headings alone\n');
+  expect(said.code).toBe(0);
+  expect(String(said.files.get('t.csv')).split('\r\n')).toHaveLength(2);
 });

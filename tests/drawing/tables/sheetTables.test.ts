@@ -42,7 +42,19 @@ describe('the tables of a yard and its sheets', () => {
     ),
   );
 
-  it.each(['openings', 'holes', 'cuts', 'flags', 'measured'] as const satisfies SheetTableName[])(
+  it.each([
+    'counts',
+    'openings',
+    'holes',
+    'ties',
+    'tie-checks',
+    'cuts',
+    'flags',
+    'measured',
+    'set-openings',
+    'set-leaves',
+    'set-posts',
+  ] as const satisfies SheetTableName[])(
     '[D120] %s: every word of every cell stands on the sheets',
     (name) => {
       const cells = sheetTables(name, site, layout).tables.flatMap(({ rows }) => rows.flat());

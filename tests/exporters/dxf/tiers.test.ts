@@ -1,10 +1,11 @@
 import DxfReader, { type IDimensionEntity } from 'dxf-parser';
 import { describe, expect, it } from 'vitest';
 import { layOutSite } from '../../../src/engine/layOutSite.ts';
-import type { Layout, LineLayout, Run } from '../../../src/engine/layout.ts';
+import type { GateLayout, Layout, LineLayout, Run } from '../../../src/engine/layout.ts';
 import { isTerminal, type Post } from '../../../src/engine/post.ts';
 import { toDxf } from '../../../src/exporters/dxf/toDxf.ts';
 import { cross } from '../../../src/geometry/cross.ts';
+import { dot } from '../../../src/geometry/dot.ts';
 import { distance } from '../../../src/geometry/distance.ts';
 import type { SitePoint } from '../../../src/geometry/point.ts';
 import { subtract } from '../../../src/geometry/subtract.ts';
@@ -142,8 +143,8 @@ describe.each(yards)('the tiers of the DXF of $name, by another reader', (yard) 
       const [near = 0] = offs;
       offs.forEach((off, n) => {
         expect(Math.sign(off)).toBe(Math.sign(near));
-        // 0.3 of the 0.36 paper inches that the first is off, as the source has them
-        expect(off / near).toBeCloseTo(1 + (n * 0.3) / 0.36, 6);
+        // as far from tier to tier as from the fence to the first
+        expect(off / near).toBeCloseTo(1 + n, 6);
       });
     }
   });
@@ -157,4 +158,24 @@ it('[X71] some sample has a run with all three tiers', () => {
     );
   });
   expect(three.length).toBeGreaterThan(0);
+});
+
+describe.each(yards)('the letters of the DXF of $name', ({ site, layout, each }) => {
+  it('[X71] no text of an opening lies beyond its line, where the bays have theirs', () => {
+    const all = read(site, layout, each);
+    for (const gate of Object.values<GateLayout>(layout.gates)) {
+      const own = all.filter(
+        ({ actualMeasurement: long, anchorPoint: at }) =>
+          gate.placed &&
+          Math.abs(long - gate.stands) < hair &&
+          distance(at, gate.middle) < 2 * long,
+      );
+      expect(own.length > 0).toBe(gate.placed);
+      for (const { anchorPoint, middleOfText, linearOrAngularPoint2: to } of own) {
+        const out = subtract(anchorPoint, to);
+        const middle = { x: middleOfText.x / each, y: middleOfText.y / each };
+        expect(dot(subtract(middle, to), out)).toBeLessThan(dot(out, out));
+      }
+    }
+  });
 });

@@ -13,7 +13,7 @@ import type { Link } from '../page.ts';
 import { planFoot, scaledPlan } from '../plan/scaledPlan.ts';
 import type { Rect } from '../rect.ts';
 import type { Reader } from '../setParts.ts';
-import { countsTable, mostCounts } from './countsTable.ts';
+import { countsTable, mostCounts } from '../../tables/countsTable.ts';
 import { flagLines } from './flagLines.ts';
 import { sheetIndex, type IndexEntry, type SheetIndex } from './sheetIndex.ts';
 

@@ -1,6 +1,12 @@
 import type { Layout } from '../../../engine/layout.ts';
 import type { Site } from '../../../site/site.ts';
-import { leansForm, leavesForm, widthsForm, type SetRows } from '../../tables/setForms.ts';
+import {
+  leansForm,
+  leavesForm,
+  setFormTitles,
+  widthsForm,
+  type SetRows,
+} from '../../tables/setForms.ts';
 import { setPosts } from '../../tables/setPosts.ts';
 import { nothing, type Stack } from '../flow/block.ts';
 import { handRow } from '../flow/handRow.ts';
@@ -64,10 +70,10 @@ export const setRecordSection = (site: Site, layout: Layout, width: number): Sta
   if (posts.rows.length === 0) return [];
   const intro = stackBlocks([heading('Set record', width), ...unbroken(said, width)]);
   const forms = [
-    ...formOf('Openings as set', widthsForm(site, layout), width),
-    ...formOf('Posts of the openings', leansForm(site, layout), width),
-    ...formOf('Leaves measured again', leavesForm(site, layout), width),
-    ...formOf('Posts as set', posts, width),
+    ...formOf(setFormTitles.widths, widthsForm(site, layout), width),
+    ...formOf(setFormTitles.leans, leansForm(site, layout), width),
+    ...formOf(setFormTitles.leaves, leavesForm(site, layout), width),
+    ...formOf(setFormTitles.posts, posts, width),
   ];
   return [...forms.map((form, n) => (n === 0 ? under(intro, form) : form)), signed(width)];
 };

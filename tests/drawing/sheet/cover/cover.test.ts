@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { cover } from '../../../../src/drawing/sheet/cover/cover.ts';
 import { indexEntries, sheetIndex } from '../../../../src/drawing/sheet/cover/sheetIndex.ts';
-import { postRows } from '../../../../src/drawing/sheet/cover/postRows.ts';
+import { postRows } from '../../../../src/drawing/tables/postRows.ts';
 import { pageAtoms } from '../../../../src/drawing/sheet/pageAtoms.ts';
 import { laid } from '../../../../src/drawing/sheet/papers.ts';
 import { sheetFrame } from '../../../../src/drawing/sheet/sheetFrame.ts';

@@ -1,7 +1,7 @@
-import type { Layout } from '../../../engine/layout.ts';
-import { isTerminal, standsByGate, type Post } from '../../../engine/post.ts';
-import type { LengthStyle } from '../../../units/lengthStyle.ts';
-import { pipeSize } from '../../../units/pipeSize.ts';
+import type { Layout } from '../../engine/layout.ts';
+import { isTerminal, standsByGate, type Post } from '../../engine/post.ts';
+import type { LengthStyle } from '../../units/lengthStyle.ts';
+import { pipeSize } from '../../units/pipeSize.ts';
 
 /** What a post is on the cover: which of them are set first, and hung on, is what a crew asks. */
 const sortOf = (post: Post): string => {

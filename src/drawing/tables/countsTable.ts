@@ -1,7 +1,7 @@
-import type { Layout } from '../../../engine/layout.ts';
-import type { Site } from '../../../site/site.ts';
-import { includedRows } from '../../proposal/includedRows.ts';
-import type { Table } from '../../tables/table.ts';
+import type { Layout } from '../../engine/layout.ts';
+import type { Site } from '../../site/site.ts';
+import { includedRows } from '../proposal/includedRows.ts';
+import type { Table } from './table.ts';
 import { postRows } from './postRows.ts';
 
 /** So many rows stand on a cover where they have room; the lists of the set have all. */
