@@ -4,17 +4,18 @@ import ts from 'typescript';
 import { describe, expect, it } from 'vitest';
 
 /** What each folder of src/ may import from src/. Its own files always; nothing else. */
-const pure = ['units', 'geometry', 'site', 'trade', 'engine', 'drawing'];
+const pure = ['phrases', 'units', 'geometry', 'site', 'trade', 'engine', 'drawing'];
 const ladder: Record<string, readonly string[]> = {
-  units: [],
-  geometry: ['units'],
-  site: ['units', 'geometry'],
-  trade: ['units'],
-  engine: ['units', 'geometry', 'site', 'trade'],
-  drawing: ['units', 'geometry', 'site', 'trade', 'engine'],
+  phrases: [],
+  units: ['phrases'],
+  geometry: ['phrases', 'units'],
+  site: ['phrases', 'units', 'geometry'],
+  trade: ['phrases', 'units'],
+  engine: ['phrases', 'units', 'geometry', 'site', 'trade'],
+  drawing: ['phrases', 'units', 'geometry', 'site', 'trade', 'engine'],
   exporters: pure,
-  importers: ['units', 'geometry', 'site', 'exporters'],
-  store: ['units', 'geometry', 'site', 'trade', 'engine'],
+  importers: ['phrases', 'units', 'geometry', 'site', 'exporters'],
+  store: ['phrases', 'units', 'geometry', 'site', 'trade', 'engine'],
   editor: [...pure, 'store'],
   canvas: [...pure, 'store', 'editor'],
   screens: [...pure, 'exporters', 'importers', 'store', 'editor', 'canvas'],

@@ -1,0 +1,72 @@
+/** What fills a hole of a phrase: a name, a figure, or a phrase already in words. */
+type Filling = string | number;
+
+/** Makes one text of the pieces of a phrase as it stands in the code, and of what fills its holes. */
+export type Phrase = (pieces: TemplateStringsArray, ...fillings: readonly Filling[]) => string;
+
+/**
+ * What another language has for a phrase of the code, with the holes at their numbers (`{1}`), in any
+ * order; undefined where it has nothing.
+ */
+export type Saying = (key: string) => string | undefined;
+
+/** A phrase of another language: texts, and between them the numbers of holes. */
+type Said = readonly (string | number)[];
+
+let saying: Saying | null = null;
+/** What was found for each place of the code; a language is spoken for good, so none is looked up twice. */
+let found = new WeakMap<TemplateStringsArray, Said | null>();
+
+const hole = /\{(\d+)\}/;
+
+/**
+ * The key of a phrase: its English with the holes numbered from 1, as `Post {1}`; before it what it is
+ * about, where the English has two meanings, as `file|Open`.
+ */
+export const keyOf = (pieces: readonly string[], about = ''): string => {
+  const text = pieces.map((piece, n) => (n === 0 ? piece : `{${n}}${piece}`)).join('');
+  return about === '' ? text : `${about}|${text}`;
+};
+
+const parted = (text: string): Said =>
+  text.split(hole).map((part, n) => (n % 2 === 1 ? Number(part) : part));
+
+const look = (pieces: TemplateStringsArray, about: string): Said | null => {
+  const known = found.get(pieces);
+  if (known !== undefined) return known;
+  const text = saying?.(keyOf(pieces, about));
+  const said = text === undefined ? null : parted(text);
+  found.set(pieces, said);
+  return said;
+};
+
+const english = (pieces: readonly string[], fillings: readonly Filling[]): string =>
+  pieces.map((piece, n) => (n === 0 ? piece : `${fillings[n - 1] ?? ''}${piece}`)).join('');
+
+const phraseAbout =
+  (about: string): Phrase =>
+  (pieces, ...fillings) => {
+    const said = saying === null ? null : look(pieces, about);
+    if (said === null) return english(pieces, fillings);
+    return said
+      .map((part) => (typeof part === 'number' ? `${fillings[part - 1] ?? ''}` : part))
+      .join('');
+  };
+
+/**
+ * A text for a reader in the language that is spoken: phrase`Post ${name}`. English unless another is
+ * spoken, and where that has nothing for it.
+ */
+export const phrase: Phrase = phraseAbout('');
+
+/** As `phrase`, of a word that English has for two things: phraseOf('file')`Open`. */
+export const phraseOf = (about: string): Phrase => phraseAbout(about);
+
+/**
+ * Speaks by `next` from now on, or English where that is null. Texts that were made before stay as they
+ * are: a language is chosen before anything else is loaded.
+ */
+export const speakBy = (next: Saying | null): void => {
+  saying = next;
+  found = new WeakMap();
+};
