@@ -44,6 +44,14 @@ describe('heldTexts', () => {
     expect(heldTexts(opening(48.03, 48.06), eighths)).toEqual({ from: '48.030"', to: '48.060"' });
   });
 
+  it.each(['mm', 'm'] as const)('[D150] writes decimals of a millimetre in %s', (system) => {
+    // six feet are 1828.8 mm, as the inch is 25.4 mm by its definition
+    expect(heldTexts(opening(72, 72), { system, fraction: 8 })).toEqual({
+      from: '1828.80 mm',
+      to: '1828.80 mm',
+    });
+  });
+
   it('[D26] is nothing where nothing holds for sure', () => {
     expect(heldTexts(opening(48.1, 48), eighths)).toBeNull();
   });

@@ -8,6 +8,7 @@ import { lineOfText } from '../lineOfText.ts';
 import type { Block, Stack } from './block.ts';
 import { cellPad } from './columnWidths.ts';
 import { subheading } from './heading.ts';
+import { inGroups } from './inGroups.ts';
 import { stackBlocks } from './stackBlocks.ts';
 
 /** A column of a form: `hand` is the room that a hand needs in it, paper inches; 0 for print alone. */
@@ -122,26 +123,24 @@ const groupOf = (name: string, edges: readonly number[]): Block => {
   const width = edges.at(-1) ?? 0;
   const text = lineOfText(name, cellPad, 0.05 + line / 2, {
     weight: 'bold',
-    width: width - cellPad,
+    width: width - 2 * cellPad,
   });
   return { height: line + 0.1, atoms: [...text, ruled([0, width], line + 0.1)] };
 };
 
 /**
  * A form laid out to fill a width, in boxes to write in: what is known in them is printed, bold where
- * else a hand would write. Rows are `formRow` high; title and headings are repeated where it goes on.
+ * else a hand would write. Rows are `formRow` high; title, headings and the name of a group are repeated where it goes on.
  */
 export const layForm = (form: Form, width: number): Stack => {
   const edges = edgesOf(widthsOf(form, width));
   const head = headOf(form, edges);
   const { title, groups = [] } = form;
-  const rows = form.rows.map((cells, n) => {
-    const row = rowOf(form, cells, edges);
-    const name = groups[n];
-    return name === undefined || name === groups[n - 1]
-      ? row
-      : stackBlocks([groupOf(name, edges), row]);
-  });
+  const rows = inGroups(
+    form.rows.map((cells) => rowOf(form, cells, edges)),
+    groups,
+    { lay: (name) => groupOf(name, edges), width: width - 2 * cellPad },
+  );
   return {
     head: stackBlocks([subheading(title, width), head]),
     again: stackBlocks([subheading(`${title}, continued`, width), head]),

@@ -9,6 +9,7 @@ import { lineOfText } from '../lineOfText.ts';
 import type { Block, Stack } from './block.ts';
 import { cellPad, columnWidths } from './columnWidths.ts';
 import { subheading } from './heading.ts';
+import { inGroups } from './inGroups.ts';
 import { stackBlocks } from './stackBlocks.ts';
 
 const line = letters.body * lineSpacing;
@@ -95,20 +96,10 @@ const groupName = (name: string, grid: Grid): Block =>
     false,
   );
 
-/** Rows with the names of their groups, which are never parted from what they name. */
-const inGroups = (rows: readonly Block[], grid: Grid): Block[] => {
-  const { groups = [] } = grid.table;
-  return rows.map((row, n) => {
-    const name = groups[n];
-    const begins = name !== undefined && name !== groups[n - 1];
-    return begins ? stackBlocks([groupName(name, grid), row]) : row;
-  });
-};
-
 /**
  * A table laid out to fill a width: its title, its headings, and its rows with every other one
  * shaded. Where it goes on elsewhere, title and headings are repeated. A table without rows says
- * so in one. Groups are named over their first rows. `pad` is clear over and under the text of a row; paper inches.
+ * so in one. Groups are named over their first rows, and again where they go on elsewhere. `pad` is clear over and under the text of a row; paper inches.
  */
 export const layTable = (table: Table, width: number, pad = usualPad): Stack => {
   const grid = { table, widths: columnWidths(table, width), width, pad };
@@ -134,7 +125,13 @@ export const layTable = (table: Table, width: number, pad = usualPad): Stack => 
   return {
     head: named(table.title),
     again: named(table.title === '' ? '' : `${table.title}, continued`),
-    rows: rows.length === 0 ? [none] : inGroups(rows, grid),
+    rows:
+      rows.length === 0
+        ? [none]
+        : inGroups(rows, table.groups ?? [], {
+            lay: (name) => groupName(name, grid),
+            width: width - 2 * cellPad,
+          }),
     gap: 0.2,
   };
 };

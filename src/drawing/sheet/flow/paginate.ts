@@ -1,7 +1,8 @@
 import type { Atom } from '../../atom.ts';
 import { moveAtoms } from '../../moveAtoms.ts';
 import type { Rect } from '../rect.ts';
-import type { Block, Stack } from './block.ts';
+import { nothing, type Block, type Stack } from './block.ts';
+import { stackBlocks } from './stackBlocks.ts';
 
 /** Columns are no narrower than this and stand this far apart; paper inches. */
 const leastColumn = 6.6;
@@ -45,7 +46,7 @@ const least = ({ head, rows }: Stack, most: number): number => {
 
 /**
  * Stacks down the columns of as many pages as they need. A stack's head never stands alone at the
- * foot of a column, and stands again at the top where its rows go on; nor does its last row go on
+ * foot of a column, and stands again at the top where its rows go on, with what they are resumed under; nor does its last row go on
  * alone. A block higher than a whole column is set at the top of one and runs out of it: nothing
  * is lost, and tests forbid it.
  */
@@ -82,12 +83,13 @@ export const paginate = (stacks: readonly Stack[], room: Rect): readonly FilledP
     put(head, part);
     let here = 0;
     rows.forEach((row, n) => {
+      const over = stackBlocks([again, row.resumed ?? nothing]);
       const pair = heightOf(rows.slice(n));
       const leavesOne =
-        n === rows.length - 2 && here > 0 && !fits(pair) && again.height + pair <= room.height;
+        n === rows.length - 2 && here > 0 && !fits(pair) && over.height + pair <= room.height;
       if (leavesOne || (!fits(row.height) && at.y > 0)) {
         advance();
-        put(again, part);
+        put(over, part);
         here = 0;
       }
       put(row, part);

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { paginate } from '../../../../src/drawing/sheet/flow/paginate.ts';
 import { layTable } from '../../../../src/drawing/sheet/flow/layTable.ts';
 import type { Table } from '../../../../src/drawing/tables/table.ts';
 import { overlapsOf, textsOf } from '../../textsOf.ts';
@@ -30,6 +31,26 @@ describe('layTable', () => {
     expect(grouped).toHaveLength(4);
     expect(grouped.map(({ atoms }) => written(atoms)[0])).toEqual(['A–B', '1', 'B–C', '1']);
     expect(overlapsOf(grouped[0]?.atoms ?? [])).toEqual([]);
+  });
+
+  it('[D151] repeats the name of a group where it goes on in the next column, and only there', () => {
+    const cells = ['1', '12\'-10 1/2"'];
+    const rows = Array.from({ length: 40 }, () => cells);
+    const groups = rows.map((_, n) => (n < 3 ? 'A–B' : 'B–C'));
+    const room = { x: 0, y: 0, width: 7, height: 4 };
+    const pages = paginate([layTable({ ...table, rows, groups }, 7)], room);
+    const names = pages.map(({ atoms }) => written(atoms).filter((text) => /^[AB]–/.test(text)));
+    expect(names.length).toBeGreaterThan(2);
+    expect(names[0]).toEqual(['A–B', 'B–C']);
+    for (const page of names.slice(1)) expect(page).toEqual(['B–C, continued']);
+    for (const { atoms } of pages) expect(overlapsOf(atoms)).toEqual([]);
+  });
+
+  it('[D151] cuts a long name of a group and not that it is continued', () => {
+    const named = 'A–B, on the tape A–Q: hooked at A, a good deal in all';
+    const groups = table.rows.map(() => named);
+    const [, second] = layTable({ ...table, groups }, 3).rows;
+    expect(written(second?.resumed?.atoms ?? []).join(' ')).toMatch(/^A–B, on .*…, continued$/);
   });
 
   it('[D22] words go on in the next line, figures stay on one', () => {
