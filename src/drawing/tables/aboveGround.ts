@@ -1,33 +1,32 @@
-import { withoutColumns } from './withoutColumns.ts';
-import type { Table } from './table.ts';
+import type { Layout, LineLayout } from '../../engine/layout.ts';
+import type { Post } from '../../engine/post.ts';
+import type { Site } from '../../site/site.ts';
+import { formatLength } from '../../units/formatLength.ts';
+import { shortStyle } from './shortStyle.ts';
+import { standsOf } from './standRows.ts';
 
-const above = 'Above ground';
-
-/** The different texts of a column, of some rows; empty cells say nothing. */
-const said = (rows: readonly (readonly string[])[], column: number): string[] => [
-  ...new Set(rows.map((row) => row[column] ?? '').filter((cell) => cell !== '')),
+/** Every post that the hole table of a line lists. */
+const listedPosts = (line: LineLayout, layout: Layout): Post[] => [
+  ...line.runs.flatMap(({ posts }) => posts.flatMap(({ post }) => layout.posts[post] ?? [])),
+  ...standsOf(line, layout).flatMap(({ posts }) => posts),
 ];
 
+const isLinePost = ({ kind }: Post): boolean => kind === 'line' || kind === 'bend';
+
 /**
- * A hole table without its column of heights over the ground where one sentence says them: all
- * posts alike, or line posts alike and all others alike. Else the table as it is, and no sentence.
+ * How high the posts of a fence line stand over the ground as one sentence, where one says it: all
+ * alike as they are written, or line posts alike and all others alike. Else null: the hole table
+ * has to list them.
  */
-export const aboveGround = (
-  table: Table,
-): { readonly table: Table; readonly text: string | null } => {
-  const column = table.columns.findIndex(({ heading }) => heading === above);
-  const kind = table.columns.findIndex(({ heading }) => heading === 'What');
-  const isLine = (row: readonly string[]): boolean => (row[kind] ?? '').startsWith('line');
-  const all = said(table.rows, column);
-  const lines = said(table.rows.filter(isLine), column);
-  const others = said(
-    table.rows.filter((row) => !isLine(row)),
-    column,
-  );
-  const lean = withoutColumns(table, [above]);
-  if (all.length === 1) return { table: lean, text: `Above ground: all posts ${all[0]}.` };
-  if (lines.length === 1 && others.length === 1) {
-    return { table: lean, text: `Above ground: line posts ${lines[0]}, all others ${others[0]}.` };
-  }
-  return { table, text: null };
+export const aboveGround = (line: LineLayout, layout: Layout, site: Site): string | null => {
+  const posts = listedPosts(line, layout);
+  const heights = (some: readonly Post[]): string[] => [
+    ...new Set(some.map(({ above }) => formatLength(above, shortStyle(site.lengths)))),
+  ];
+  const all = heights(posts);
+  if (all.length === 1) return `Above ground: all posts ${all[0]}.`;
+  const lines = heights(posts.filter(isLinePost));
+  const others = heights(posts.filter((post) => !isLinePost(post)));
+  if (lines.length !== 1 || others.length !== 1) return null;
+  return `Above ground: line posts ${lines[0]}, all others ${others[0]}.`;
 };

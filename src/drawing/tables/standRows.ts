@@ -92,20 +92,32 @@ const receiverRow = (beside: Beside): string[][] => {
   return [[runName(run, layout), stretch, '', what, reads, back, '', '', hole, '', '']];
 };
 
+/** What stands for a gate: the run that it is in, and the posts, in no order. */
+export interface GateStands {
+  readonly run: Run;
+  readonly gate: GateLayout;
+  readonly posts: readonly Post[];
+}
+
+/** The gates of a fence line, run by run, each with the posts that stand for it and are on no run. */
+export const standsOf = ({ runs }: LineLayout, layout: Layout): GateStands[] => {
+  const stands = Object.values(layout.posts).filter(standsByGate);
+  return runs.flatMap((run) =>
+    run.spaces.flatMap((space): GateStands[] => {
+      const gate = space.kind === 'gate' ? layout.gates[space.gate] : undefined;
+      if (gate === undefined) return [];
+      return [{ run, gate, posts: stands.filter(({ gates }) => gates.includes(gate.id)) }];
+    }),
+  );
+};
+
 /**
  * What stands for the gates of a fence line, as rows of its hole table: roller posts, posts that
  * hold a leaf open, stops between two leaves, receivers. Each is found by what the tape of its run reads beside it and
  * how far it stands off to the left or right of one who walks from the hook.
  */
-export const standRows = (line: LineLayout, layout: Layout, site: Site): string[][] => {
-  const stands = Object.values(layout.posts).filter(standsByGate);
-  return line.runs.flatMap((run) =>
-    run.spaces.flatMap((space): string[][] => {
-      const gate = space.kind === 'gate' ? layout.gates[space.gate] : undefined;
-      if (gate === undefined) return [];
-      const beside = { run, gate, layout, site };
-      const own = stands.filter(({ gates }) => gates.includes(gate.id));
-      return [...own.map((post) => postRow(beside, post)), ...receiverRow(beside)];
-    }),
-  );
-};
+export const standRows = (line: LineLayout, layout: Layout, site: Site): string[][] =>
+  standsOf(line, layout).flatMap(({ run, gate, posts }) => {
+    const beside = { run, gate, layout, site };
+    return [...posts.map((post) => postRow(beside, post)), ...receiverRow(beside)];
+  });

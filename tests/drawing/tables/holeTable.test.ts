@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest';
 import { holeTable } from '../../../src/drawing/tables/holeTable.ts';
-import { aboveGround } from '../../../src/drawing/tables/aboveGround.ts';
 import { tapeReadings } from '../../../src/engine/posts/tapeReadings.ts';
 import { toCsv } from '../../../src/exporters/csv/toCsv.ts';
 import { formatLength } from '../../../src/units/formatLength.ts';
@@ -120,25 +119,5 @@ describe('holeTable', () => {
     const says = holeTable(own, held, site).rows.map((row) => row[3]);
     expect(says.filter((what) => what?.includes('held by hand'))).toEqual(['line, held by hand']);
     expect(tableOf(site).rows.some((row) => row[3]?.includes('held by hand'))).toBe(false);
-  });
-
-  it('[D133] heights over the ground are said once where they are alike, and listed where not', () => {
-    const table = tableOf(site);
-    const headings = (of: typeof table) => of.columns.map(({ heading }) => heading);
-    const lean = aboveGround(table);
-    expect(lean.text).toBe('Above ground: all posts 72".');
-    expect(headings(lean.table)).not.toContain('Above ground');
-    const at = headings(table).indexOf('Above ground');
-    const withCells = (cells: readonly string[]) => ({
-      ...table,
-      rows: table.rows.map((row, n) => row.with(at, cells[n] ?? '')),
-    });
-    // A, C, D, 1, B: the fourth is the line post
-    expect(aboveGround(withCells(['74"', '74"', '74"', '70"', '74"'])).text).toBe(
-      'Above ground: line posts 70", all others 74".',
-    );
-    const mixed = aboveGround(withCells(['74"', '74"', '80"', '70"', '74"']));
-    expect(mixed.text).toBeNull();
-    expect(headings(mixed.table)).toContain('Above ground');
   });
 });

@@ -77,10 +77,12 @@ const stripStack = (line: LineLayout, setting: Setting): Stack => {
 
 /** The holes of a line in the groups of their stretches, which say what run and stretch are. */
 const holeStack = (line: LineLayout, { site, layout, width }: Setting): Stack => {
-  const { table, text } = aboveGround(holeTable(line, layout, site));
-  const { head, ...rest } = layTable(withoutColumns(table, ['Run', 'Stretch']), width);
-  const said = text === null ? [] : [...paragraph(text, width), space(0.08)];
-  return { ...rest, head: stackBlocks([...said, head]), gap: 0.24 };
+  const text = aboveGround(line, layout, site);
+  const said = text === null ? [] : ['Above ground'];
+  const table = withoutColumns(holeTable(line, layout, site), ['Run', 'Stretch', ...said]);
+  const { head, ...rest } = layTable(table, width);
+  const over = text === null ? [] : [...paragraph(text, width), space(0.08)];
+  return { ...rest, head: stackBlocks([...over, head]), gap: 0.24 };
 };
 
 /** How a line lies on sloping ground, where it does. */
