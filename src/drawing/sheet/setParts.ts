@@ -1,6 +1,7 @@
 import type { Layout } from '../../engine/layout.ts';
 import type { Site } from '../../site/site.ts';
 import type { Stack } from './flow/block.ts';
+import type { ColumnSize } from './flow/paginate.ts';
 import { flagsSection } from './sections/flagsSection.ts';
 import { holesSection } from './sections/holesSection.ts';
 import { loadSection } from './sections/loadSection.ts';
@@ -20,8 +21,14 @@ export interface SetPart {
   readonly name: string;
   /** Whose sets it is in. */
   readonly in: readonly Reader[];
-  readonly stacks: (site: Site, layout: Layout, width: number) => readonly Stack[];
+  readonly stacks: (site: Site, layout: Layout, column: ColumnSize) => readonly Stack[];
 }
+
+/** What is set to the width of a column however high that is. */
+const toWidth =
+  (section: (site: Site, layout: Layout, width: number) => readonly Stack[]): SetPart['stacks'] =>
+  (site, layout, { width }) =>
+    section(site, layout, width);
 
 /** The part of the set that lists the flags. */
 export const flagsPart = 'Flags';
@@ -29,18 +36,18 @@ export const flagsPart = 'Flags';
 /** The parts of a set in their order; the cautions follow, once it is known what the plan left out. */
 export const setParts: readonly SetPart[] = [
   { name: 'Openings', in: ['office', 'crew'], stacks: openingsSection },
-  { name: 'Tapes and holes', in: ['crew'], stacks: holesSection },
-  { name: 'Ties', in: ['crew'], stacks: tiesSection },
-  { name: 'Load list', in: ['office', 'crew'], stacks: loadSection },
-  { name: flagsPart, in: readers, stacks: flagsSection },
-  { name: 'Measuring', in: ['office', 'crew'], stacks: measuredSection },
-  { name: 'Structure', in: ['office', 'crew'], stacks: structureSection },
+  { name: 'Tapes and holes', in: ['crew'], stacks: toWidth(holesSection) },
+  { name: 'Ties', in: ['crew'], stacks: toWidth(tiesSection) },
+  { name: 'Load list', in: ['office', 'crew'], stacks: toWidth(loadSection) },
+  { name: flagsPart, in: readers, stacks: toWidth(flagsSection) },
+  { name: 'Measuring', in: ['office', 'crew'], stacks: toWidth(measuredSection) },
+  { name: 'Structure', in: ['office', 'crew'], stacks: toWidth(structureSection) },
   {
     name: 'Rules of towns',
     in: ['rep', 'office'],
-    stacks: (site, _layout, width) => townRulesSection(site, width),
+    stacks: (site, _layout, { width }) => townRulesSection(site, width),
   },
-  { name: 'Set record', in: ['crew'], stacks: setRecordSection },
+  { name: 'Set record', in: ['crew'], stacks: toWidth(setRecordSection) },
 ];
 
 /** The parts of the set of a reader; all of them where it is for everyone. */

@@ -117,11 +117,11 @@ function* draftsOf(
   { readonly drafts: readonly Draft[]; readonly anchors: ReadonlyMap<string, number> }
 > {
   const { content } = drawing;
-  const { width } = columnsIn(content);
+  const column = columnsIn(content);
   const count = planCount(drawing);
   yield { done: 0, of: count + 1 };
   const stacks = partsFor(options.reader ?? null).flatMap(({ name, stacks: of }) =>
-    named(name, of(site, layout, width)),
+    named(name, of(site, layout, column)),
   );
   const first = planFirst + count;
   // the cautions come last: what they tell of the plan moves nothing before them
@@ -140,7 +140,7 @@ function* draftsOf(
     plans.push(page);
     yield { done: plans.length, of: count + 1 };
   }
-  const cautions = named('Cautions', cautionsSection(site, leftOnAll(plans), width));
+  const cautions = named('Cautions', cautionsSection(site, leftOnAll(plans), column.width));
   const lists = paginate([...stacks, ...cautions], content).map(listDraft);
   return { drafts: [...plans, ...lists], anchors };
 }

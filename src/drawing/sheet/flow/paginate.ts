@@ -12,10 +12,13 @@ const beforePart = 0.45;
 const fewestRows = 3;
 const keptHeight = 1.5;
 
-/** The width of each column when as many as have room stand side by side. */
-export const columnsIn = ({ width }: Rect): { readonly count: number; readonly width: number } => {
+/** How wide and how high a column is, paper inches. */
+export type ColumnSize = Pick<Rect, 'width' | 'height'>;
+
+/** The size of each column when as many as have room stand side by side. */
+export const columnsIn = ({ width, height }: Rect): ColumnSize & { readonly count: number } => {
   const count = Math.max(1, Math.floor((width + gutter) / (leastColumn + gutter)));
-  return { count, width: (width - gutter * (count - 1)) / count };
+  return { count, width: (width - gutter * (count - 1)) / count, height };
 };
 
 /** A filled page, the parts of the set that stand on it, in order, and the anchors of stacks that begin there. */

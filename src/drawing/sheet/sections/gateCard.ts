@@ -10,9 +10,12 @@ import { standTexts } from '../../detail/standTexts.ts';
 import { stopOf } from '../../detail/stopOf.ts';
 import { moveAtoms } from '../../moveAtoms.ts';
 import type { Block } from '../flow/block.ts';
+import type { ColumnSize } from '../flow/paginate.ts';
 import { paragraph } from '../flow/paragraph.ts';
 import { stackBlocks } from '../flow/stackBlocks.ts';
+import { laid } from '../papers.ts';
 import { scalesOf, type Scale } from '../scales.ts';
+import { sheetFrame } from '../sheetFrame.ts';
 
 /** What stands on the card of a gate beside its pictures, set to a width. */
 export interface CardParts {
@@ -20,6 +23,15 @@ export interface CardParts {
   readonly texts: readonly string[];
   readonly bar: (width: number) => Block;
   readonly working: (width: number) => Block;
+}
+
+/** A card as it was set. */
+export interface GateCard {
+  readonly block: Block;
+  /** The scale of its pictures, ground inches to one of the paper; null where it has none. */
+  readonly ratio: number | null;
+  /** How many texts of its pictures found no place in them; they are told beside them. */
+  readonly left: number;
 }
 
 /** A column from here on has bar and working side by side; bar and working are no narrower than this; inches. */
@@ -30,20 +42,8 @@ const leastText = 2;
 const between = 0.3;
 const space: Block = { height: 0.07, atoms: [] };
 
-/**
- * How high a card may be, paper inches: as high as the lowest column of its width on any paper. The narrowest are
- * those of A4 upright and of large sheets, then come Letter's upright; of wide ones A4's that lies is the lowest.
- */
-export const highestCard = (width: number): number => {
-  if (width >= sideBySide) return 6.1;
-  return width < 7.3 ? 9.5 : 8.85;
-};
-
-/** Room for a card, paper inches. */
-interface Room {
-  readonly width: number;
-  readonly height: number;
-}
+/** On large papers a card is no higher than on an upright A4, so that a column holds several; paper inches. */
+const highestCard = sheetFrame(laid('a4', 'portrait')).content.height;
 
 /** Blocks side by side, their tops level. */
 const beside = (left: Block, right: Block, x: number): Block => ({
@@ -110,8 +110,15 @@ const drawnAt = (sight: GateSight, site: Site, stop: Meeting | null, scale: Scal
   return { detail, notes };
 };
 
-const without = (parts: CardParts, says: string, width: number): Block =>
-  stackBlocks([parts.head(width), written([...parts.texts, says], width), figures(parts, width)]);
+const without = (parts: CardParts, says: string, width: number): GateCard => ({
+  block: stackBlocks([
+    parts.head(width),
+    written([...parts.texts, says], width),
+    figures(parts, width),
+  ]),
+  ratio: null,
+  left: 0,
+});
 
 interface Pictured {
   readonly sight: GateSight;
@@ -123,8 +130,8 @@ interface Pictured {
 const pictured = (
   { sight, site, stop }: Pictured,
   parts: CardParts,
-  { width, height }: Room,
-): Block | null => {
+  { width, height }: ColumnSize,
+): GateCard | null => {
   const [start, end] = sight.pair;
   const [across, high] = [end.at.x, start.post.above + start.post.hole.depth];
   for (const scale of scalesOf(site.lengths.system)) {
@@ -132,37 +139,40 @@ const pictured = (
     const drawn = drawnAt(sight, site, stop, scale);
     if (drawn.detail.width > width || drawn.detail.height > height) continue;
     const block = lowest(settings(parts, drawn, width));
-    if (block !== null && block.height <= height) return block;
+    if (block !== null && block.height <= height) {
+      return { block, ratio: scale.ratio, left: drawn.detail.left.length };
+    }
   }
   return null;
 };
 
-/** What a card is for, and how wide it is, paper inches. */
+/** What a card is of. */
 export interface CardFor {
   readonly site: Site;
   readonly layout: Layout;
   readonly around: Surroundings;
-  readonly width: number;
 }
 
 /**
- * One gate with its elevation and plan at the largest standard scale at which its whole card has room on a page,
+ * One gate with its elevation and plan at the largest standard scale at which its whole card has room,
  * its bar, its working and what is written of it, not broken. A gate that is not placed has no pictures, and says
- * so; so does one whose card would be higher than a page.
+ * so; so does one whose card would be higher than its room.
  */
 export const gateCard = (
-  laid: GateLayout,
-  { site, layout, around, width }: CardFor,
+  gate: GateLayout,
+  { site, layout, around }: CardFor,
   parts: CardParts,
-): Block => {
-  const sight = gateSight(site, layout, laid);
+  room: ColumnSize,
+): GateCard => {
+  const { width } = room;
+  const sight = gateSight(site, layout, gate);
   if (sight === null) {
     return without(parts, 'No detail is drawn before the gate is placed: see its flag.', width);
   }
-  const seen = { sight, site, stop: stopOf(sight.gate, laid, around) };
+  const seen = { sight, site, stop: stopOf(sight.gate, gate, around) };
   // nothing hangs in a gap: two posts want no whole page
   const moves = sight.leaves.length + sight.slides.length > 0;
-  const height = moves ? highestCard(width) : highestCard(width) / 2;
+  const height = Math.min(room.height, moves ? highestCard : highestCard / 2);
   return (
     pictured(seen, parts, { width, height }) ??
     without(parts, 'Its detail has no room on this paper.', width)

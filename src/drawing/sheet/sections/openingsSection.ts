@@ -14,13 +14,14 @@ import { workingTable } from '../../tables/workingTable.ts';
 import { pipeSize } from '../../../units/pipeSize.ts';
 import { rollText } from '../../tables/rollText.ts';
 import { swingTexts } from '../../tables/swingTexts.ts';
-import { gateCard, highestCard, type CardParts } from './gateCard.ts';
+import { gateCard, type CardParts, type GateCard } from './gateCard.ts';
 import { gateHead } from './gateHead.ts';
 import { gateLines } from './gateLines.ts';
 import { hangingLine } from './hangingLine.ts';
 import { nothing, type Block, type Stack } from '../flow/block.ts';
 import { heading } from '../flow/heading.ts';
 import { layTable } from '../flow/layTable.ts';
+import type { ColumnSize } from '../flow/paginate.ts';
 import { stackBlocks } from '../flow/stackBlocks.ts';
 import { oneBlock, under } from '../flow/stacks.ts';
 
@@ -98,17 +99,49 @@ const cardParts = (gate: GateLayout, layout: Layout, site: Site): CardParts => {
   };
 };
 
-/** Cards in their order, but that the first with room on the page that is begun comes before the others. */
-const inTurn = (cards: readonly Stack[], room: number): readonly Stack[] => {
-  const fits = cards.find(({ rows }) => rows.every(({ height }) => height <= room));
-  return fits === undefined ? cards : [fits, ...cards.filter((card) => card !== fits)];
+/** Under the schedule pictures are drawn at no less than this share of the scale that a page of their own has. */
+const leastShare = 1 / 2;
+/** A card out of its turn fills a column that is left empty by no less than this share. */
+const mostEmpty = 1 / 2;
+
+/** Whether a card in little room tells what the one on a page of its own does, and is drawn large enough. */
+const isAsGood = (tight: GateCard, full: GateCard): boolean => {
+  if (tight.ratio === null || full.ratio === null) return tight.ratio === full.ratio;
+  return full.ratio / tight.ratio >= leastShare && tight.left <= full.left;
+};
+
+/** A gate with its card. */
+interface Card {
+  readonly gate: GateLayout;
+  readonly card: GateCard;
+}
+
+/** Sets a gate's card in a room, as well as can be. */
+type Setter = (gate: GateLayout, room: ColumnSize) => GateCard;
+
+/**
+ * The card to stand under the schedule, in the room that is left there: that of the first gate, or of another
+ * where more than half of the column would stay empty. Null where there is none.
+ */
+const underSchedule = (
+  cards: readonly Card[],
+  set: Setter,
+  { column, left }: { readonly column: ColumnSize; readonly left: number },
+): Card | null => {
+  const turns = left > column.height * mostEmpty ? cards : cards.slice(0, 1);
+  for (const { gate, card: full } of turns) {
+    const card = set(gate, { ...column, height: left });
+    if (card.block.height <= left && isAsGood(card, full)) return { gate, card };
+  }
+  return null;
 };
 
 /**
- * The opening schedule, then every gate with its pictures, its opening bar and the working of its opening: one
- * that still has room under the schedule first.
+ * The opening schedule, then every gate with its pictures, its opening bar and the working of its opening, in
+ * the order of the schedule: one has its card under the schedule where there is room.
  */
-export const openingsSection = (site: Site, layout: Layout, width: number): Stack[] => {
+export const openingsSection = (site: Site, layout: Layout, column: ColumnSize): Stack[] => {
+  const { width } = column;
   const gates = Object.values(layout.gates);
   if (gates.length === 0) return [];
   const schedule = openingTable(layout, site);
@@ -116,10 +149,14 @@ export const openingsSection = (site: Site, layout: Layout, width: number): Stac
   const table = width < sideBySide ? schedule : withSet(schedule, gates, site);
   const first = under(heading('Openings', width), layTable(table, width, rowPad.schedule));
   const used = [first.head, ...first.rows].reduce((sum, { height }) => sum + height, 0);
-  const yard = { site, layout, around: surroundingsOf(site, layout), width };
-  const cards = gates.map((gate) => ({
-    ...oneBlock(gateCard(gate, yard, cardParts(gate, layout, site)), apart),
+  const yard = { site, layout, around: surroundingsOf(site, layout) };
+  const set: Setter = (gate, room) => gateCard(gate, yard, cardParts(gate, layout, site), room);
+  const cards = gates.map((gate): Card => ({ gate, card: set(gate, column) }));
+  const early = underSchedule(cards, set, { column, left: column.height - used - apart });
+  const later = cards.filter(({ gate }) => gate !== early?.gate);
+  const stacks = [...(early === null ? [] : [early]), ...later].map(({ gate, card }) => ({
+    ...oneBlock(card.block, apart),
     anchor: gate.id,
   }));
-  return [first, ...inTurn(cards, highestCard(width) - used - apart)];
+  return [first, ...stacks];
 };

@@ -79,6 +79,10 @@ describe('paginate', () => {
 
   it('sets one column on narrow paper and several on wide', () => {
     expect(columnsIn({ ...room, width: 7 }).count).toBe(1);
-    expect(columnsIn({ ...room, width: 35 })).toEqual({ count: 5, width: (35 - 4 * 0.35) / 5 });
+    expect(columnsIn({ ...room, width: 35 })).toEqual({
+      count: 5,
+      width: (35 - 4 * 0.35) / 5,
+      height: 6,
+    });
   });
 });

@@ -22,7 +22,7 @@ const sheets = names.flatMap((name) => ways.map((way) => ({ name, way })));
 /** The cards of a site's gates on a paper, and how high a column of that is. */
 const cardsOn = (site: Site, layout: Layout, { name, way }: (typeof sheets)[number]) => {
   const { content } = sheetFrame(laid(name, way));
-  const [, ...cards] = openingsSection(site, layout, columnsIn(content).width);
+  const [, ...cards] = openingsSection(site, layout, columnsIn(content));
   return { cards: cards.flatMap(({ rows }) => rows), content };
 };
 
@@ -62,7 +62,7 @@ describe('gateCard', () => {
   it('[D128] of one gate is on one page, whatever is written on it', () => {
     const { content } = sheetFrame(laid('letter', 'portrait'));
     const site = wayYard(cantilever);
-    const cards = openingsSection(site, layOutSite(site), columnsIn(content).width);
+    const cards = openingsSection(site, layOutSite(site), columnsIn(content));
     expect(paginate(cards, content).length).toBeLessThanOrEqual(2);
   });
 

@@ -18,7 +18,7 @@ const sample = (wanted: string): Site => {
 /** The texts of each page that the details of all gates of a site take, on Letter. */
 const details = (site: Site): string[][] => {
   const { content } = sheetFrame(laid('letter', 'portrait'));
-  const [, ...cards] = openingsSection(site, layOutSite(site), columnsIn(content).width);
+  const [, ...cards] = openingsSection(site, layOutSite(site), columnsIn(content));
   return paginate(cards, content).map(({ atoms }) => textsOf(atoms).map(({ text }) => text));
 };
 
@@ -27,7 +27,7 @@ describe('openingsSection', () => {
     // a walk gate and a double drive gate with a drop rod and its receiver
     const yard = sample('back-yard');
     const { content } = sheetFrame(laid('letter', 'portrait'));
-    const stacks = openingsSection(yard, layOutSite(yard), columnsIn(content).width);
+    const stacks = openingsSection(yard, layOutSite(yard), columnsIn(content));
     const pages = paginate(stacks, content).map(({ atoms }) =>
       textsOf(atoms).map(({ text }) => text),
     );
@@ -37,6 +37,50 @@ describe('openingsSection', () => {
     expect(second.join(' ')).toMatch(/1 Drive gate, H–I: hold/);
     expect(second.join(' ')).toContain('Receiver: ');
     expect(pages.flat().filter((text) => text.startsWith('Hanging: ')).length).toBe(2);
+  });
+
+  it.each(['long-boundary', 'contractors-yard'])(
+    '[D61] the schedule of %s shares its page on lying Letter with a gate',
+    (name) => {
+      const yard = sample(name);
+      const { content } = sheetFrame(laid('letter', 'landscape'));
+      const stacks = openingsSection(yard, layOutSite(yard), columnsIn(content));
+      const [first] = paginate(stacks, content);
+      expect(first?.anchors).toHaveLength(1);
+      const texts = textsOf(first?.atoms ?? []).map(({ text }) => text);
+      expect(texts.join(' ')).toMatch(/Opening schedule.*hold .* in = 1 ft/);
+    },
+  );
+
+  it.each(sampleYards)('[D152] the gates of $name keep the order of the schedule', (yard) => {
+    const gates = Object.keys(yard.layout.gates);
+    for (const way of ['portrait', 'landscape'] as const) {
+      const column = columnsIn(sheetFrame(laid('letter', way)).content);
+      const [schedule, ...cards] = openingsSection(yard.site, yard.layout, column);
+      const anchors = cards.map(({ anchor }) => anchor);
+      const [first, ...rest] = anchors;
+      expect(rest).toEqual(gates.filter((id) => id !== first));
+      if (schedule === undefined || first === gates[0]) continue;
+      const used = [schedule.head, ...schedule.rows].reduce((sum, { height }) => sum + height, 0);
+      expect(used).toBeLessThan(column.height / 2);
+    }
+  });
+
+  it('[D152] where less than half of the column would stay empty no gate is out of its turn', () => {
+    const yard = sample('plant-nursery');
+    const layout = layOutSite(yard);
+    const [first] = Object.keys(layout.gates);
+    const column = columnsIn(sheetFrame(laid('letter', 'portrait')).content);
+    const [schedule, early] = openingsSection(yard, layout, column);
+    if (schedule === undefined || early === undefined) throw new Error('expected gates');
+    expect(early.anchor).not.toBe(first);
+    const heightOf = ({ head, rows }: typeof early): number =>
+      [head, ...rows].reduce((sum, { height }) => sum + height, 0);
+    // the same card has just room, in less than half of a lower column
+    const left = heightOf(early) + 0.01;
+    const height = heightOf(schedule) + early.gap + left;
+    expect(left).toBeLessThan(height / 2);
+    expect(openingsSection(yard, layout, { ...column, height })[1]?.anchor).toBe(first);
   });
 
   it('[D62] a gap has its clear width, no ruler and no working', () => {
