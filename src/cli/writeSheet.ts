@@ -34,7 +34,7 @@ export const writeSheet = async (
   const files = await writePages(order, { pages, site, ...set }, io);
   if (!files.ok) return files;
   const check = checkValue(siteText);
-  const label = pages[0]?.paper.label ?? '';
+  const label = [...new Set(pages.map(({ paper: own }) => own.label))].join(' and ');
   const lacks = missingLettersText(missingLetters(site, pages));
   const text = [
     `${files.value.join(', ')}: ${pages.length} page${pages.length === 1 ? '' : 's'}, ${label}, check value ${check}`,

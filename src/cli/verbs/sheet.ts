@@ -7,7 +7,7 @@ export const sheet: Verb = {
   name: 'sheet',
   does: 'prints the crew sheet',
   places: ['SITE'],
-  options: [...pageOptions('else the larger plan'), readerOption],
+  options: [...pageOptions('else the larger plan, lists as more of them fits'), readerOption],
   run: async (call, io) => {
     const order = pageOrderOf(call);
     return order.ok ? writeSheet(call.places[0] ?? '-', order.value, io) : order;

@@ -83,7 +83,7 @@ export const take: Verb = {
       does: 'the file to write',
     },
     ...tableOptions,
-    ...paperOptions('else the larger plan'),
+    ...paperOptions('else the larger plan, lists as more of them fits'),
     readerOption,
   ],
   run,

@@ -5,7 +5,10 @@ import type { Reader } from './setParts.ts';
 /** How a set of sheets is made. */
 export interface SheetOptions {
   readonly paper: PaperName;
-  /** Which way the sheets lie; the way that gives the larger plan unless said, wide if equal. */
+  /**
+   * Which way the sheets lie. Unless said the way that gives the larger plan, wide if equal; lists turn the
+   * other way where far more of them has room on a page.
+   */
   readonly orientation?: Orientation;
   /** The saved text of the site: the title block carries its check value. */
   readonly siteText: string;

@@ -34,6 +34,7 @@ import { titleBlock } from './titleBlock.ts';
 
 /** What stands in the frame of one sheet, and what the index calls it. */
 interface Draft {
+  readonly paper: Paper;
   readonly title: string;
   readonly indexed: string;
   readonly layers: readonly Layer[];
@@ -62,6 +63,21 @@ const chosenPaper = (
   return laid(paper, ratio('portrait') < ratio('landscape') ? 'portrait' : 'landscape');
 };
 
+/** Where lists have by so much more column on paper that lies the other way than plans, they turn it; ours. */
+const worthTurning = 1.25;
+
+const columnHeight = (paper: Paper): number => {
+  const { count, height } = columnsIn(sheetFrame(paper).content);
+  return count * height;
+};
+
+/** The paper of the lists: as that of the plan, unless no way was chosen and the other has far more column. */
+const listPaper = (plan: Paper, { paper, orientation }: SheetOptions): Paper => {
+  if (orientation !== undefined) return plan;
+  const turned = laid(paper, plan.width > plan.height ? 'portrait' : 'landscape');
+  return columnHeight(turned) > worthTurning * columnHeight(plan) ? turned : plan;
+};
+
 /** Stacks of a part; links find where it begins by its name. */
 const named = (part: string, stacks: readonly Stack[]): Stack[] =>
   stacks.map((stack, n) => ({ ...stack, part, ...(n === 0 ? { anchor: part } : {}) }));
@@ -70,9 +86,10 @@ const named = (part: string, stacks: readonly Stack[]): Stack[] =>
 const partsTitle = ([first = '', ...rest]: readonly string[]): string =>
   [first, ...rest.map((part) => part.charAt(0).toLowerCase() + part.slice(1))].join(', ');
 
-const listDraft = ({ parts, atoms }: FilledPage): Draft => {
+const listDraft = (paper: Paper, { parts, atoms }: FilledPage): Draft => {
   const title = partsTitle(parts);
-  return { title, indexed: title, layers: [{ name: 'sheet', atoms }], leads: [], links: [] };
+  const layers = [{ name: 'sheet', atoms }] as const;
+  return { paper, title, indexed: title, layers, leads: [], links: [] };
 };
 
 /** The sheet that each anchor stands on: lists begin at sheet `first`. */
@@ -112,11 +129,13 @@ function* draftsOf(
   layout: Layout,
   options: SheetOptions,
   drawing: PlanDrawing,
+  paper: Paper,
 ): Generator<
   SetProgress,
   { readonly drafts: readonly Draft[]; readonly anchors: ReadonlyMap<string, number> }
 > {
-  const { content } = drawing;
+  const listed = listPaper(paper, options);
+  const { content } = sheetFrame(listed);
   const column = columnsIn(content);
   const count = planCount(drawing);
   yield { done: 0, of: count + 1 };
@@ -141,8 +160,8 @@ function* draftsOf(
     yield { done: plans.length, of: count + 1 };
   }
   const cautions = named('Cautions', cautionsSection(site, leftOnAll(plans), column.width));
-  const lists = paginate([...stacks, ...cautions], content).map(listDraft);
-  return { drafts: [...plans, ...lists], anchors };
+  const lists = paginate([...stacks, ...cautions], content).map((page) => listDraft(listed, page));
+  return { drafts: [...plans.map((page) => ({ ...page, paper })), ...lists], anchors };
 }
 
 /**
@@ -160,7 +179,7 @@ export function* sheetSteps(
   const paper = chosenPaper(site, layout, plan, options);
   const frame = sheetFrame(paper);
   const drawing = planDrawing(site, layout, frame.content, plan);
-  const { drafts, anchors } = yield* draftsOf(site, layout, options, drawing);
+  const { drafts, anchors } = yield* draftsOf(site, layout, options, drawing, paper);
   const customer = customerPages(site, layout, options, paper);
   const entries = indexEntries(
     [...drafts.map(({ indexed }) => indexed), ...customer.map(() => 'Page for the customer')],
@@ -169,17 +188,17 @@ export function* sheetSteps(
   const of = { reader: options.reader ?? null, entries, flags: anchors.get(flagsPart) ?? null };
   const front = cover(site, layout, of, frame.content);
   const all: readonly Draft[] = [
-    { ...front, title: 'Cover', indexed: 'Cover', leads: [] },
+    { ...front, paper, title: 'Cover', indexed: 'Cover', leads: [] },
     ...drafts,
   ];
   const check = checkValue(options.siteText);
   const total = all.length + customer.length;
-  const sheets = all.map(({ title, layers, leads, links }, n): Page => {
+  const sheets = all.map(({ paper: own, title, layers, leads, links }, n): Page => {
     const name = { title, number: n + 1, of: total, check };
     return {
       title: `${n + 1} ${title}`,
-      paper,
-      layers: [...layers, { name: 'sheet', atoms: titleBlock(frame, site, name) }],
+      paper: own,
+      layers: [...layers, { name: 'sheet', atoms: titleBlock(sheetFrame(own), site, name) }],
       links: [...links, ...linksOf(leads, anchors)],
     };
   });

@@ -94,7 +94,7 @@ export const titleBlock = (
   const { job: first, who, sheet } = cells(box);
   const in1 = (look: LineLook): LineLook => ({ ...look, width: first.width });
   const name = job.name.trim() === '' ? 'Job without a name' : job.name;
-  const sizes = [letters.strong, letters.heading, letters.title];
+  const sizes = [letters.body, letters.strong, letters.heading, letters.title];
   const big = { size: sizeToFit(name, first.width, sizes, 'bold'), weight: 'bold' } as const;
   const low = box.y + box.height - 0.12;
   const around = rectangleOutline(outer, outer.width, outer.height);

@@ -237,6 +237,27 @@ describe('sheetSet', () => {
     }
   });
 
+  it('[D153] lists of a plan that lies wide stand upright where that saves a quarter, unless a way is chosen', () => {
+    const yard = sampleYards.find(({ name }) => name === 'contractors-yard');
+    if (yard === undefined) throw new Error("expected the contractor's yard");
+    const setOn = (paper: PaperName, orientation?: 'landscape') => {
+      const way = orientation === undefined ? {} : { orientation };
+      const pages = sheetSet(yard.site, yard.layout, { paper, siteText: '', ...way });
+      expect(faults(pages)).toEqual([]);
+      const upright = pages.filter(({ paper: own }) => own.width < own.height);
+      return { pages: pages.length, upright: upright.map(({ title }) => title) };
+    };
+    const [free, chosen] = [setOn('letter'), setOn('letter', 'landscape')];
+    expect(chosen.upright).toEqual([]);
+    expect(free.upright[0]).toMatch(/ Openings$/);
+    expect(free.upright.join()).not.toMatch(/Cover|Plan/);
+    // 8.88 in of an upright column for 6.38 in of one that lies
+    const lists = (of: typeof free): number => of.pages - (free.pages - free.upright.length);
+    expect(lists(free)).toBeLessThan(0.8 * lists(chosen));
+    // two columns lying on Tabloid are more than one that stands
+    expect(setOn('tabloid').upright).toEqual([]);
+  });
+
   it('[D145] each reader gets cover, plan and cautions, and what is theirs', () => {
     const yard = sampleYards.find(({ name }) => name === 'corner-lot');
     if (yard === undefined) throw new Error('expected the corner lot');

@@ -34,6 +34,11 @@ export interface GateCard {
   readonly left: number;
 }
 
+/** Room for a card, and the scale that its pictures are to have at least, ground inches to one of the paper. */
+export interface CardRoom extends ColumnSize {
+  readonly mostRatio?: number;
+}
+
 /** A column from here on has bar and working side by side; bar and working are no narrower than this; inches. */
 const sideBySide = 9;
 const leastBar = 4;
@@ -130,11 +135,12 @@ interface Pictured {
 const pictured = (
   { sight, site, stop }: Pictured,
   parts: CardParts,
-  { width, height }: ColumnSize,
+  { width, height, mostRatio = Infinity }: CardRoom,
 ): GateCard | null => {
   const [start, end] = sight.pair;
   const [across, high] = [end.at.x, start.post.above + start.post.hole.depth];
   for (const scale of scalesOf(site.lengths.system)) {
+    if (scale.ratio > mostRatio) return null;
     if (across / scale.ratio > width || high / scale.ratio > height) continue;
     const drawn = drawnAt(sight, site, stop, scale);
     if (drawn.detail.width > width || drawn.detail.height > height) continue;
@@ -162,7 +168,7 @@ export const gateCard = (
   gate: GateLayout,
   { site, layout, around }: CardFor,
   parts: CardParts,
-  room: ColumnSize,
+  room: CardRoom,
 ): GateCard => {
   const { width } = room;
   const sight = gateSight(site, layout, gate);
@@ -174,7 +180,7 @@ export const gateCard = (
   const moves = sight.leaves.length + sight.slides.length > 0;
   const height = Math.min(room.height, moves ? highestCard : highestCard / 2);
   return (
-    pictured(seen, parts, { width, height }) ??
+    pictured(seen, parts, { ...room, height }) ??
     without(parts, 'Its detail has no room on this paper.', width)
   );
 };

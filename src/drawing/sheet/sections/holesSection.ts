@@ -32,6 +32,9 @@ interface Setting {
 const sheetScale = 0.6 / 120;
 const mostScale = 1.2 / 120;
 
+/** Clear over and under the rows of holes, which are many; paper inches. */
+const rowPad = 0.03;
+
 /** Paper inches that the heights of a profile should take. */
 const profileHeight = 1;
 
@@ -80,7 +83,7 @@ const holeStack = (line: LineLayout, { site, layout, width }: Setting): Stack =>
   const text = aboveGround(line, layout, site);
   const said = text === null ? [] : ['Above ground'];
   const table = withoutColumns(holeTable(line, layout, site), ['Run', 'Stretch', ...said]);
-  const { head, ...rest } = layTable(table, width);
+  const { head, ...rest } = layTable(table, width, rowPad);
   const over = text === null ? [] : [...paragraph(text, width), space(0.08)];
   return { ...rest, head: stackBlocks([...over, head]), gap: 0.24 };
 };

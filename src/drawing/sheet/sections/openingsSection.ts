@@ -14,7 +14,7 @@ import { workingTable } from '../../tables/workingTable.ts';
 import { pipeSize } from '../../../units/pipeSize.ts';
 import { rollText } from '../../tables/rollText.ts';
 import { swingTexts } from '../../tables/swingTexts.ts';
-import { gateCard, type CardParts, type GateCard } from './gateCard.ts';
+import { gateCard, type CardParts, type CardRoom, type GateCard } from './gateCard.ts';
 import { gateHead } from './gateHead.ts';
 import { gateLines } from './gateLines.ts';
 import { hangingLine } from './hangingLine.ts';
@@ -104,11 +104,9 @@ const leastShare = 1 / 2;
 /** A card out of its turn fills a column that is left empty by no less than this share. */
 const mostEmpty = 1 / 2;
 
-/** Whether a card in little room tells what the one on a page of its own does, and is drawn large enough. */
-const isAsGood = (tight: GateCard, full: GateCard): boolean => {
-  if (tight.ratio === null || full.ratio === null) return tight.ratio === full.ratio;
-  return full.ratio / tight.ratio >= leastShare && tight.left <= full.left;
-};
+/** Whether a card in little room tells what the one on a page of its own does. */
+const isAsGood = (tight: GateCard, full: GateCard): boolean =>
+  (tight.ratio === null) === (full.ratio === null) && tight.left <= full.left;
 
 /** A gate with its card. */
 interface Card {
@@ -117,7 +115,7 @@ interface Card {
 }
 
 /** Sets a gate's card in a room, as well as can be. */
-type Setter = (gate: GateLayout, room: ColumnSize) => GateCard;
+type Setter = (gate: GateLayout, room: CardRoom) => GateCard;
 
 /**
  * The card to stand under the schedule, in the room that is left there: that of the first gate, or of another
@@ -130,7 +128,8 @@ const underSchedule = (
 ): Card | null => {
   const turns = left > column.height * mostEmpty ? cards : cards.slice(0, 1);
   for (const { gate, card: full } of turns) {
-    const card = set(gate, { ...column, height: left });
+    const mostRatio = (full.ratio ?? 0) / leastShare;
+    const card = set(gate, { ...column, height: left, mostRatio });
     if (card.block.height <= left && isAsGood(card, full)) return { gate, card };
   }
   return null;
