@@ -25,15 +25,15 @@ export interface Room {
   readonly window?: Bounds;
   readonly taken?: readonly OrientedBox<'paper'>[];
   readonly shown?: Bounds;
-  /** Thin lines of the yard and hatching are broken where letters lie on them; they run on unless said. */
+  /** Thin lines of the yard, hatching and match lines are broken where letters lie on them; they run on unless said. */
   readonly thin?: 'broken';
 }
 
-/** Whether what a primitive draws can be broken for letters. */
-const isThin = (primitive: Primitive): boolean => {
+/** Whether what a primitive draws can be broken for letters: what is thin, and where parts of a plan meet. */
+const canBreak = (primitive: Primitive): boolean => {
   if (primitive.kind === 'area') return true;
   if (primitive.kind === 'polyline' || primitive.kind === 'arc')
-    return weightOf(primitive.pen) === 'thin';
+    return weightOf(primitive.pen) === 'thin' || primitive.pen === 'match line';
   return primitive.kind === 'circle' && primitive.pen === 'tree';
 };
 
@@ -131,7 +131,7 @@ export const layersOnPaper = (
     name,
     atoms: own.flatMap((primitive) => {
       const atoms = markAtoms(primitive, projection, edge);
-      return isThin(primitive) ? brokenAt(atoms, breaks) : atoms;
+      return canBreak(primitive) ? brokenAt(atoms, breaks) : atoms;
     }),
   }));
   return {

@@ -1,6 +1,7 @@
 import { isTerminal } from '../../engine/post.ts';
 import type { PaperPoint } from '../../geometry/point.ts';
 import type { Atom } from '../atom.ts';
+import { brokenAt, type Breaks } from '../explode/brokenAt.ts';
 import { polylineOutline, segmentsOutline } from '../explode/polylineOutline.ts';
 import { yAt, type ProfileScale } from './profileScale.ts';
 import type { Height, PostStanding, ProfileView } from './profileView.ts';
@@ -49,12 +50,13 @@ const fabricMarks = (bottom: readonly PaperPoint[], top: readonly PaperPoint[]):
 
 /**
  * The lines of a profile from `x` to `end`, paper inches: its base line, the ground, the fabric with
- * its steps, openings tinted from post to post, posts, and the rims of what is not known.
+ * its steps, openings tinted from post to post, posts, and the rims of what is not known. Edges of fabric are
+ * broken for letters.
  */
 export const profileMarks = (
   { ground, unknown, fabric, openings, posts }: ProfileView,
   scale: ProfileScale,
-  { x, end, top }: { x: number; end: number; top: number },
+  { x, end, top, breaks }: { x: number; end: number; top: number; breaks: Breaks },
 ): Atom[] => {
   const at = ({ x: along, z }: Height): PaperPoint => ({ x: along, y: yAt(scale, z) });
   const upright = ({ x: along, z, top: tip }: PostStanding) =>
@@ -68,7 +70,9 @@ export const profileMarks = (
       const outline = polylineOutline([low, high, highTo, lowTo], true);
       return { do: 'fill', ink: 'gate', opacity: 0.14, outline };
     }),
-    ...fabric.flatMap(({ bottom, top: edge }) => fabricMarks(bottom.map(at), edge.map(at))),
+    ...fabric.flatMap(({ bottom, top: edge }) =>
+      brokenAt(fabricMarks(bottom.map(at), edge.map(at)), breaks),
+    ),
     ...posts.map((post): Atom => {
       const pen = isTerminal(post.post) ? pens.terminal : pens.line;
       return { do: 'stroke', pen, outline: segmentsOutline([upright(post)]) };

@@ -4,8 +4,10 @@ import type { LengthStyle } from '../../units/lengthStyle.ts';
 import { radians } from '../../units/radians.ts';
 import type { Atom, Text } from '../atom.ts';
 import { segmentsOutline } from '../explode/polylineOutline.ts';
+import { bestOf } from '../lettering/bestOf.ts';
 import { labelAt, labelSize, type LabelStyle } from '../lettering/label.ts';
 import type { Lettering } from '../lettering/lettering.ts';
+import { lineStrip } from '../lettering/lineStrips.ts';
 import { heightText } from '../plan/heightText.ts';
 import { shortStyle } from '../tables/shortStyle.ts';
 import { gradeText } from './gradeText.ts';
@@ -35,7 +37,17 @@ const look = (text: string, ink: LabelStyle['ink']): LabelStyle => ({
   ink,
 });
 
-/** A text on its middle at the first of some heights of the page that is free, held to the strip. */
+/** A text over its post rises so far to stand clear of fabric that rises beside it, paper inches. */
+const rises = [0, 0.03, 0.06, 0.09] as const;
+
+/** Marks the edges of the fabric, so that letters keep off them where they can. */
+export const avoidFabric = ({ fabric }: ProfileView, { scale, room }: ProfileSheet): void => {
+  const at = ({ x, z }: Height) => ({ x, y: yAt(scale, z) });
+  for (const edge of fabric.flatMap(({ bottom, top }) => [bottom, top]))
+    edge.slice(1).forEach((to, n) => room.avoid(lineStrip(at(edge[n] ?? to), at(to))));
+};
+
+/** A text on its middle at the best of some heights of the page that are free, held to the strip. */
 const letter = (
   style: LabelStyle,
   x: number,
@@ -44,13 +56,11 @@ const letter = (
 ): readonly Text[] => {
   const half = labelSize(style).width / 2 + 0.01;
   const middle = Math.min(width - half, Math.max(half, x));
-  for (const y of ys) {
-    const { texts, box } = labelAt(style, { x: middle, y }, radians(0));
-    if (!room.isFree(box)) continue;
-    room.take(box);
-    return texts;
-  }
-  return [];
+  const labels = ys.map((y) => labelAt(style, { x: middle, y }, radians(0)));
+  const best = bestOf(room, labels);
+  if (best === null) return [];
+  room.take(best.box);
+  return best.texts;
 };
 
 /** The places whose heights matter, first what matters most: ends, the lowest, breaks, then posts. */
@@ -99,7 +109,13 @@ const postHeights = (view: ProfileView, sheet: ProfileSheet): readonly Text[] =>
   );
   return ranked.flatMap(({ post, x, top }) => {
     const text = formatLength(post.above, shortStyle(sheet.style));
-    return letter(look(text, 'dimension'), x, [yAt(sheet.scale, top) - 0.1], sheet);
+    const over = yAt(sheet.scale, top) - 0.1;
+    return letter(
+      look(text, 'dimension'),
+      x,
+      rises.map((rise) => over - rise),
+      sheet,
+    );
   });
 };
 

@@ -1,6 +1,7 @@
 import type { LengthStyle } from '../../units/lengthStyle.ts';
 import { radians } from '../../units/radians.ts';
 import type { Atom, Text } from '../atom.ts';
+import { breaksFor } from '../explode/brokenAt.ts';
 import { makeLettering } from '../lettering/lettering.ts';
 import { textBox } from '../lettering/textBox.ts';
 import { heightText } from '../plan/heightText.ts';
@@ -9,7 +10,7 @@ import { wrapText } from '../wrapText.ts';
 import { exaggerationText } from './exaggeration.ts';
 import { profileMarks } from './profileMarks.ts';
 import { profileScale, type ProfileScale } from './profileScale.ts';
-import { overPosts, profileTexts, underBase } from './profileTexts.ts';
+import { avoidFabric, overPosts, profileTexts, underBase } from './profileTexts.ts';
 import { profileView, type ProfileView } from './profileView.ts';
 import type { Posts, TapePiece } from './tapePiece.ts';
 import { xAt, type TapeReach } from './tapeReach.ts';
@@ -116,14 +117,17 @@ export const tapeProfile = (
   const window = { minX: 0, minY: top, maxX: strip, maxY: bottom };
   const room = makeLettering(window, head.map(textBox));
   const sheet = { scale, style, room, width: strip };
+  for (const view of views) avoidFabric(view, sheet);
+  const written = views.flatMap((view) => profileTexts(view, sheet, under));
+  const breaks = breaksFor(written.flatMap((atom) => (atom.do === 'text' ? [textBox(atom)] : [])));
   return {
     atoms: [
       ...head,
       ...shown.flatMap(({ reach, view }) => {
         const ends = { x: reach.x, end: xAt(reach, reach.to), top: under };
-        return profileMarks(view, scale, ends);
+        return profileMarks(view, scale, { ...ends, breaks });
       }),
-      ...views.flatMap((view) => profileTexts(view, sheet, under)),
+      ...written,
     ],
     top,
     bottom,

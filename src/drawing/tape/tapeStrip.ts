@@ -1,5 +1,6 @@
 import type { Layout, Run } from '../../engine/layout.ts';
 import type { PostId } from '../../engine/post.ts';
+import type { OrientedBox } from '../../geometry/orientedBox.ts';
 import { principalAngle } from '../../geometry/principalAngle.ts';
 import { trackBearing, trackLength } from '../../geometry/track.ts';
 import type { GateId } from '../../site/ids.ts';
@@ -8,6 +9,7 @@ import { keepOutsOf } from '../../engine/keepOut/keepOutsOf.ts';
 import { inches } from '../../units/inches.ts';
 import type { LengthStyle } from '../../units/lengthStyle.ts';
 import type { Atom } from '../atom.ts';
+import { breaksFor, brokenAt } from '../explode/brokenAt.ts';
 import { polylineOutline } from '../explode/polylineOutline.ts';
 import { makeLettering } from '../lettering/lettering.ts';
 import type { Lettered } from '../lettering/lettered.ts';
@@ -154,7 +156,16 @@ const shownOf = (
   });
 };
 
-/** Tape, posts and spaces of every piece, and what is closed in it; what lies on top comes last. */
+/** The boxes of all that is written. */
+const boxesOf = (drawn: readonly Lettered[]): OrientedBox<'paper'>[] =>
+  drawn
+    .flatMap(({ lines, texts }) => [...lines, ...texts])
+    .flatMap((atom) => (atom.do === 'text' ? [textBox(atom)] : []));
+
+/**
+ * Tape, posts and spaces of every piece, and what is closed in it, its lines broken for letters; what lies
+ * on top comes last.
+ */
 const drawnOf = (shown: readonly Shown[], sheet: TapeSheet, back: number | null): Lettered[] => {
   const { layout, style, room } = sheet;
   const parts = shown.map(({ piece, reach }) => {
@@ -168,7 +179,17 @@ const drawnOf = (shown: readonly Shown[], sheet: TapeSheet, back: number | null)
   const closed = shown.map(({ piece, reach, closed: spans }) =>
     spans.map((span) => tapeClosed(piece, reach, span, { style, room })),
   );
-  return parts.flatMap(({ body, spaces, posts }, n) => [body, ...(closed[n] ?? []), spaces, posts]);
+  const written = [
+    ...parts.flatMap(({ body, spaces, posts }) => [body, spaces, posts]),
+    ...closed.flat(),
+  ];
+  const breaks = breaksFor(boxesOf(written));
+  return parts.flatMap(({ body, spaces, posts }, n) => [
+    body,
+    ...(closed[n] ?? []).map((one) => ({ ...one, lines: brokenAt(one.lines, breaks) })),
+    spaces,
+    posts,
+  ]);
 };
 
 /**
