@@ -128,8 +128,7 @@ function* draftsOf(
   site: Site,
   layout: Layout,
   options: SheetOptions,
-  drawing: PlanDrawing,
-  paper: Paper,
+  { drawing, paper }: { readonly drawing: PlanDrawing; readonly paper: Paper },
 ): Generator<
   SetProgress,
   { readonly drafts: readonly Draft[]; readonly anchors: ReadonlyMap<string, number> }
@@ -179,7 +178,7 @@ export function* sheetSteps(
   const paper = chosenPaper(site, layout, plan, options);
   const frame = sheetFrame(paper);
   const drawing = planDrawing(site, layout, frame.content, plan);
-  const { drafts, anchors } = yield* draftsOf(site, layout, options, drawing, paper);
+  const { drafts, anchors } = yield* draftsOf(site, layout, options, { drawing, paper });
   const customer = customerPages(site, layout, options, paper);
   const entries = indexEntries(
     [...drafts.map(({ indexed }) => indexed), ...customer.map(() => 'Page for the customer')],
