@@ -1,6 +1,11 @@
+import { createHash } from 'node:crypto';
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import react from '@vitejs/plugin-react';
 import type { Plugin } from 'vite';
 import { defineConfig } from 'vitest/config';
+import { pagePolicy, partHeaders } from './src/screens/offline/contentPolicy.ts';
+import { addressesOf, workerName, type Parts } from './src/screens/offline/partsOf.ts';
 
 /** Parts that jsPDF loads for HTML and SVG input, which no sheet uses: left out of the bundle. */
 const absent = ['html2canvas', 'canvg', 'dompurify'];
@@ -23,11 +28,62 @@ const showSample: Plugin = {
   },
 };
 
+/** The built page carries its content policy itself, whatever serves it. */
+const carryPolicy: Plugin = {
+  name: 'carry-policy',
+  apply: 'build',
+  transformIndexHtml: () => [
+    {
+      tag: 'meta',
+      attrs: { 'http-equiv': 'Content-Security-Policy', content: pagePolicy },
+      injectTo: 'head-prepend',
+    },
+  ],
+};
+
+/** Files that are served as they are. */
+const publicDir = 'src/public';
+
+/** Tells the service worker which files this build has; its bytes change where any of them does. */
+const listParts: Plugin = {
+  name: 'list-parts',
+  apply: 'build',
+  generateBundle: {
+    order: 'post',
+    handler: (_, bundle) => {
+      const worker = bundle[workerName];
+      if (worker?.type !== 'asset') throw new Error(`expected ${workerName} in the build`);
+      const asTheyAre = readdirSync(publicDir);
+      const digest = createHash('sha256');
+      for (const name of asTheyAre) digest.update(readFileSync(join(publicDir, name)));
+      for (const part of Object.values(bundle)) {
+        digest.update(part.fileName).update(part.type === 'chunk' ? part.code : part.source);
+      }
+      const parts: Parts = {
+        version: digest.digest('hex').slice(0, 16),
+        addresses: addressesOf([...Object.keys(bundle), ...asTheyAre]),
+      };
+      const listed = `(${JSON.stringify(parts)})`;
+      worker.source = String(worker.source).replace('partsOfBuild', () => listed);
+    },
+  },
+};
+
 export default defineConfig({
   root: 'src',
-  plugins: [react(), leaveOut, showSample],
-  // so that a worker, too, fetches only what it is asked for
-  worker: { format: 'es' },
+  plugins: [react(), leaveOut, showSample, carryPolicy, listParts],
+  worker: {
+    // so that a worker, too, fetches only what it is asked for
+    format: 'es',
+    plugins: () => [leaveOut],
+    rolldownOptions: {
+      output: {
+        // one is known by its address: a service worker has the folder that it lies in
+        entryFileNames: ({ name }) =>
+          name === 'serviceWorker' ? workerName : 'assets/[name]-[hash].js',
+      },
+    },
+  },
   build: {
     outDir: '../dist',
     emptyOutDir: true,
@@ -35,6 +91,7 @@ export default defineConfig({
     // one part for the program and one for the PDF writer: kB before compression
     chunkSizeWarningLimit: 1000,
   },
+  preview: { headers: partHeaders },
   test: {
     testTimeout: 30_000,
     root: '.',

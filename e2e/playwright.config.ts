@@ -6,7 +6,7 @@ const port = 4173;
 /** The crew types what was set on a phone. */
 const onPhones = 'asSet.spec.ts';
 /** What measures this machine or reads what was built is the same for every screen. */
-const once = ['underlaySpeed.spec.ts', 'claims.spec.ts'];
+const once = ['underlaySpeed.spec.ts', 'claims.spec.ts', 'offline.spec.ts'];
 
 export default defineConfig({
   testDir: '.',
@@ -17,6 +17,8 @@ export default defineConfig({
   reporter: [['list']],
   use: {
     baseURL: `http://localhost:${port}`,
+    // each test is a first visit: keeping the program would only take its time
+    serviceWorkers: 'block',
     screenshot: 'only-on-failure',
     launchOptions: {
       executablePath: findChromium(),

@@ -1,4 +1,4 @@
-import { useEffect } from 'react';
+import { lazy, Suspense, useEffect } from 'react';
 import { useBench, useSession, useSite } from './bench.ts';
 import { BringOver } from './bring/BringOver.tsx';
 import { PageOver } from './yard/underlay/PageOver.tsx';
@@ -8,12 +8,19 @@ import { Mishap } from './frame/Mishap.tsx';
 import { Say } from './frame/Say.tsx';
 import { screenOf, tabs } from './frame/tabs.ts';
 import { CrewSheet } from './sheet/CrewSheet.tsx';
-import { readySheets } from './sheet/drawSheets.ts';
 import { LoadList } from './load/LoadList.tsx';
 import { Openings } from './openings/Openings.tsx';
 import { Yard } from './yard/Yard.tsx';
 
 const screens = { yard: Yard, openings: Openings, load: LoadList, sheet: CrewSheet } as const;
+
+/** Of no need to the first screen: it comes after, and where it cannot be had there is none. */
+const NewerVersion = lazy(() =>
+  import('./offline/NewerVersion.tsx').then(
+    (part) => ({ default: part.NewerVersion }),
+    () => ({ default: () => null }),
+  ),
+);
 
 /** The clipboard with its four screens. */
 export const App = () => {
@@ -31,7 +38,6 @@ export const App = () => {
   useEffect(() => {
     document.documentElement.dataset['theme'] = theme;
   }, [theme]);
-  useEffect(readySheets, []);
   const { name } = useSite().job;
   useEffect(() => {
     document.title = name === '' ? 'Lathline' : `${name} · Lathline`;
@@ -40,6 +46,9 @@ export const App = () => {
   return (
     <div className="frame">
       <Board />
+      <Suspense>
+        <NewerVersion />
+      </Suspense>
       <main className="sheet" data-screen={screen}>
         <h1 className="unseen">{tabs.find((tab) => tab.screen === screen)?.label}</h1>
         <Mishap key={screen}>

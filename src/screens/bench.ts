@@ -32,6 +32,8 @@ export interface Bench extends Books {
   readonly pictures: PictureBox;
   /** A PDF of which a page is to be chosen. */
   readonly page: Cell<File | null>;
+  /** Keeps the drawing and the session on the device as they stand. */
+  readonly keepNow: () => Promise<void>;
 }
 
 export const BenchContext = createContext<Bench | null>(null);

@@ -125,5 +125,6 @@ export const start = async (): Promise<Bench> => {
     bring: createCell<File | null>(null),
     pictures: createPictureBox({ site, shelf: pictureShelf, worker: createPictureWorker() }),
     page: createCell<File | null>(null),
+    keepNow: keeper.now,
   };
 };

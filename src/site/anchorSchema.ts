@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import { z } from './z.ts';
 import { signedLength } from './quantities.ts';
 
 /** A place along a leg: so many inches from its start, its end or its middle. */

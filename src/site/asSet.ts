@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import { z } from './z.ts';
 import { leafId } from './ids.ts';
 import { label, length, positiveLength, remark, signedLength } from './quantities.ts';
 import { widthsSchema } from './widths.ts';

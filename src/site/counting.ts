@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import { z } from './z.ts';
 import { inches } from '../units/inches.ts';
 import { length, positiveLength, within } from './quantities.ts';
 import type { Frozen } from './frozen.ts';

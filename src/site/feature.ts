@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import { z } from './z.ts';
 import { markId } from './ids.ts';
 import { pathSchema } from './path.ts';
 import { label, length, remark } from './quantities.ts';

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import { z } from './z.ts';
 import { featureId, specId, vertexId } from './ids.ts';
 import { pathSchema } from './path.ts';
 import { label, signedLength } from './quantities.ts';

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import { z } from './z.ts';
 import { infillSchema } from './infill.ts';
 import { pipeSchema } from './pipe.ts';
 import { postPipeSchema } from './postPipe.ts';

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import { z } from './z.ts';
 import { anchorSchema } from './anchorSchema.ts';
 import { asSetSchema } from './asSet.ts';
 import { gateWaySchema } from './gateWay.ts';

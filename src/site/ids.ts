@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import { z } from './z.ts';
 
 const tail = z.string().regex(/^[A-Za-z0-9-]{1,40}$/, 'letters, digits and hyphens, 40 at most');
 

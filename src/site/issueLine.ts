@@ -1,4 +1,4 @@
-import type { z } from 'zod';
+import type { z } from './z.ts';
 import { quoted } from './quoted.ts';
 
 type Issue = z.core.$ZodIssue;

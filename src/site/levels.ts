@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import { z } from './z.ts';
 import { levelId } from './ids.ts';
 import { label, length, signedLength } from './quantities.ts';
 import type { Frozen } from './frozen.ts';

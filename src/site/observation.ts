@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import { z } from './z.ts';
 import { markId } from './ids.ts';
 import { angle, bearing, coordinate, label, positiveLength, signedLength } from './quantities.ts';
 import type { Frozen } from './frozen.ts';

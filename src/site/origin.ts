@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import { z } from './z.ts';
 import type { Frozen } from './frozen.ts';
 
 /** A place on earth in degrees (WGS 84): latitude north, longitude east of Greenwich above zero. */

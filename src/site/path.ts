@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import { z } from './z.ts';
 import { markId, vertexId } from './ids.ts';
 import type { Frozen } from './frozen.ts';
 

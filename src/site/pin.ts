@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import { z } from './z.ts';
 import { anchorSchema } from './anchorSchema.ts';
 import { lineId, vertexId } from './ids.ts';
 import { positiveLength } from './quantities.ts';

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import { z } from './z.ts';
 import { label, positiveLength } from './quantities.ts';
 import type { Frozen } from './frozen.ts';
 

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import { z } from './z.ts';
 
 /** How the two edges of a fabric are made: wires bent over one another, or twisted to points. */
 export const selvages = ['knuckled both edges', 'twisted top edge', 'twisted both edges'] as const;

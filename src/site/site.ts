@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import { z } from './z.ts';
 import { acceptanceSchema } from './acceptance.ts';
 import { alternativeSchema } from './alternative.ts';
 import { conditionsSchema } from './conditions.ts';

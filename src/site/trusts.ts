@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import { z } from './z.ts';
 import { angle, positiveLength, ratio } from './quantities.ts';
 import { inches } from '../units/inches.ts';
 import { fromDegrees } from '../units/radians.ts';

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import { z } from './z.ts';
 import { length, remark, within } from './quantities.ts';
 import type { Frozen } from './frozen.ts';
 

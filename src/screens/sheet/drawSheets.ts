@@ -6,27 +6,14 @@ export interface Drawing {
   readonly stop: () => void;
 }
 
-/** A worker that waits for a set: its parts are on the device. */
+/** A worker that has drawn a set and waits for the next; it has what it needs. */
 let idle: Worker | null = null;
 
-const begun = (): Worker => {
-  const worker = new Worker(new URL('./sheetWorker.ts', import.meta.url), { type: 'module' });
-  worker.addEventListener('error', () => {
-    worker.terminate();
-    if (idle === worker) idle = null;
-  });
-  return worker;
-};
-
 const started = (): Worker => {
-  const worker = idle ?? begun();
+  const worker =
+    idle ?? new Worker(new URL('./sheetWorker.ts', import.meta.url), { type: 'module' });
   idle = null;
   return worker;
-};
-
-/** Fetches what draws sets of sheets while there is a connection, so that they can be drawn without one. */
-export const readySheets = (): void => {
-  idle ??= begun();
 };
 
 /** Draws a set of sheets in a worker, or makes a PDF of it, and tells `hear` how far it is and what came of it. */

@@ -66,14 +66,6 @@ export const useSheetPages = (): SheetPages => {
     });
     return drawing.stop;
   }, [call, isStopped]);
-  const hasFailed = stands.is === 'failed';
-  useEffect(() => {
-    if (!hasFailed) return undefined;
-    // its parts can be fetched now
-    const retry = () => setRepeated({ ...made });
-    window.addEventListener('online', retry);
-    return () => window.removeEventListener('online', retry);
-  }, [hasFailed, made]);
   return {
     drawn,
     stands,
