@@ -24,6 +24,18 @@ export interface Fill {
   readonly outline: Outline;
 }
 
+/**
+ * The cell of a table that a text stands in, for those who hear a page. Rows count from 0, the head; a name over
+ * some rows stands halfway between two. `columns` is how many the table has, `spans` how many of them this has.
+ */
+export interface Cell {
+  readonly is: 'head' | 'body';
+  readonly row: number;
+  readonly column: number;
+  readonly columns: number;
+  readonly spans: number;
+}
+
 export interface Text {
   readonly do: 'text';
   readonly text: string;
@@ -39,6 +51,7 @@ export interface Text {
   readonly ink: Ink;
   /** A halo of the paper's colour under the letters, so that lines do not cut through them. */
   readonly halo: 'none' | 'paper';
+  readonly cell?: Cell;
 }
 
 /** Atoms of which only what lies within the outline shows. */

@@ -56,12 +56,12 @@ export const toPdf = async (
   const doc = emptyPdf(first);
   embed(doc, assets);
   doc.setFileId(info.id.toUpperCase());
-  const roles = pages.map((page, n) => {
+  const marks = pages.map((page, n) => {
     const format = formatOf(page);
     if (n > 0) doc.addPage(format.size, format.orientation);
     doc.setLineCap('butt');
     doc.setLineJoin('round');
     return paintPage(doc, page);
   });
-  return finishPdf(doc.output('arraybuffer'), { pages, roles, info, file });
+  return finishPdf(doc.output('arraybuffer'), { pages, marks, info, file });
 };

@@ -13,9 +13,9 @@ const continuedName = (name: string, width: number): string => {
   return `${shorten(printable(name), room, letters.body, 'bold')}${continued}`;
 };
 
-/** How the name of a group is laid out, and the room that it has, paper inches. */
+/** How the name of a group is laid out over a row, the first being 0, and the room that it has, paper inches. */
 export interface GroupLook {
-  readonly lay: (name: string) => Block;
+  readonly lay: (name: string, row: number) => Block;
   readonly width: number;
 }
 
@@ -32,6 +32,6 @@ export const inGroups = (
   rows.map((row, n) => {
     const name = groups[n];
     if (name === undefined) return row;
-    if (name !== groups[n - 1]) return stackBlocks([lay(name), row]);
-    return { ...row, resumed: lay(continuedName(name, width)) };
+    if (name !== groups[n - 1]) return stackBlocks([lay(name, n), row]);
+    return { ...row, resumed: lay(continuedName(name, width), n) };
   });

@@ -7,6 +7,7 @@ import { letters, lineSpacing } from '../letters.ts';
 import { lineOfText } from '../lineOfText.ts';
 import type { Block, Stack } from './block.ts';
 import { cellPad } from './columnWidths.ts';
+import { cellAt, groupCell, inCell } from './inCell.ts';
 import { subheading } from './heading.ts';
 import { inGroups } from './inGroups.ts';
 import { stackBlocks } from './stackBlocks.ts';
@@ -89,8 +90,11 @@ const headOf = ({ columns }: Form, edges: readonly number[]): Block => {
   });
   const height = Math.max(1, ...cells.map(({ length }) => length)) * line + 0.1;
   const atoms = cells.flatMap((lines, n) =>
-    lines.flatMap((text, row) =>
-      lineOfText(text, (edges[n] ?? 0) + cellPad, 0.05 + (row + 0.5) * line, { weight: 'bold' }),
+    inCell(
+      lines.flatMap((text, row) =>
+        lineOfText(text, (edges[n] ?? 0) + cellPad, 0.05 + (row + 0.5) * line, { weight: 'bold' }),
+      ),
+      cellAt(0, n, columns.length),
     ),
   );
   const rule = segmentsOutline([
@@ -105,7 +109,8 @@ const headOf = ({ columns }: Form, edges: readonly number[]): Block => {
   };
 };
 
-const rowOf = ({ columns }: Form, cells: readonly string[], edges: readonly number[]): Block => {
+const rowOf = ({ columns, rows }: Form, row: number, edges: readonly number[]): Block => {
+  const cells = rows[row] ?? [];
   const atoms = columns.flatMap(({ tick, hand }, n): Atom[] => {
     const [x, to] = [edges[n] ?? 0, edges[n + 1] ?? 0];
     if (tick) {
@@ -114,18 +119,20 @@ const rowOf = ({ columns }: Form, cells: readonly string[], edges: readonly numb
     }
     const weight = hand > 0 ? 'bold' : 'regular';
     const width = to - x - 2 * cellPad + 1e-9;
-    return lineOfText(cells[n] ?? '', x + cellPad, formRow / 2, { weight, width });
+    const text = lineOfText(cells[n] ?? '', x + cellPad, formRow / 2, { weight, width });
+    return inCell(text, cellAt(row + 1, n, columns.length));
   });
   return { height: formRow, atoms: [...atoms, ruled(edges, formRow)] };
 };
 
-const groupOf = (name: string, edges: readonly number[]): Block => {
+const groupOf = (name: string, row: number, edges: readonly number[]): Block => {
   const width = edges.at(-1) ?? 0;
   const text = lineOfText(name, cellPad, 0.05 + line / 2, {
     weight: 'bold',
     width: width - 2 * cellPad,
   });
-  return { height: line + 0.1, atoms: [...text, ruled([0, width], line + 0.1)] };
+  const named = inCell(text, groupCell(row + 1, edges.length - 1));
+  return { height: line + 0.1, atoms: [...named, ruled([0, width], line + 0.1)] };
 };
 
 /**
@@ -137,9 +144,9 @@ export const layForm = (form: Form, width: number): Stack => {
   const head = headOf(form, edges);
   const { title, groups = [] } = form;
   const rows = inGroups(
-    form.rows.map((cells) => rowOf(form, cells, edges)),
+    form.rows.map((_, row) => rowOf(form, row, edges)),
     groups,
-    { lay: (name) => groupOf(name, edges), width: width - 2 * cellPad },
+    { lay: (name, row) => groupOf(name, row, edges), width: width - 2 * cellPad },
   );
   return {
     head: stackBlocks([subheading(title, width), head]),

@@ -8,6 +8,7 @@ import { letters, lineSpacing } from '../letters.ts';
 import { lineOfText } from '../lineOfText.ts';
 import type { Block, Stack } from './block.ts';
 import { cellPad, columnWidths } from './columnWidths.ts';
+import { cellAt, groupCell, inCell } from './inCell.ts';
 import { subheading } from './heading.ts';
 import { inGroups } from './inGroups.ts';
 import { stackBlocks } from './stackBlocks.ts';
@@ -34,12 +35,9 @@ const linesOf = (
     ? wrapText(text, { width, size: letters.body, weight: look.weight })
     : [shorten(printable(text), width, letters.body, look.weight)];
 
-/** One row, as high as its highest cell. */
-const layRow = (
-  { table, widths, pad }: Grid,
-  cells: readonly string[],
-  weight: 'regular' | 'bold',
-): Block => {
+/** One row, as high as its highest cell; row 0 is the head, in bold. */
+const layRow = ({ table, widths, pad }: Grid, cells: readonly string[], row: number): Block => {
+  const weight = row === 0 ? 'bold' : 'regular';
   let x = 0;
   let most = 1;
   const atoms = table.columns.flatMap(({ align }, n): Atom[] => {
@@ -49,9 +47,10 @@ const layRow = (
     most = Math.max(most, lines.length);
     const at = align === 'right' ? x + width - cellPad : x + cellPad;
     x += width;
-    return lines.flatMap((text, row) =>
-      lineOfText(text, at, pad + (row + 0.5) * line, { weight, align }),
+    const set = lines.flatMap((text, under) =>
+      lineOfText(text, at, pad + (under + 0.5) * line, { weight, align }),
     );
+    return inCell(set, cellAt(row, n, table.columns.length));
   });
   return { height: most * line + 2 * pad, atoms };
 };
@@ -83,15 +82,18 @@ const shaded = ({ width }: Grid, row: Block): Block => ({
 });
 
 /** The name of a group over its first row, across the table. */
-const groupName = (name: string, grid: Grid): Block =>
+const groupName = (name: string, row: number, grid: Grid): Block =>
   ruled(
     grid,
     {
       height: line + 2 * grid.pad + 0.06,
-      atoms: lineOfText(name, cellPad, grid.pad + 0.06 + line / 2, {
-        weight: 'bold',
-        width: grid.width - 2 * cellPad,
-      }),
+      atoms: inCell(
+        lineOfText(name, cellPad, grid.pad + 0.06 + line / 2, {
+          weight: 'bold',
+          width: grid.width - 2 * cellPad,
+        }),
+        groupCell(row, grid.table.columns.length),
+      ),
     },
     false,
   );
@@ -108,12 +110,12 @@ export const layTable = (table: Table, width: number, pad = usualPad): Stack => 
     layRow(
       grid,
       table.columns.map(({ heading }) => heading),
-      'bold',
+      0,
     ),
     true,
   );
   const rows = table.rows.map((cells, n) => {
-    const row = ruled(grid, layRow(grid, cells, 'regular'), false);
+    const row = ruled(grid, layRow(grid, cells, n + 1), false);
     return n % 2 === 1 ? shaded(grid, row) : row;
   });
   const named = (title: string): Block =>
@@ -129,7 +131,7 @@ export const layTable = (table: Table, width: number, pad = usualPad): Stack => 
       rows.length === 0
         ? [none]
         : inGroups(rows, table.groups ?? [], {
-            lay: (name) => groupName(name, grid),
+            lay: (name, row) => groupName(name, row + 1, grid),
             width: width - 2 * cellPad,
           }),
     gap: 0.2,

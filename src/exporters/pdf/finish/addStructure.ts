@@ -1,49 +1,81 @@
 import { PDFDict, PDFName, type PDFDocument, type PDFRef } from 'pdf-lib';
-import type { Role } from '../paintPage.ts';
+import type { Mark } from '../paintPage.ts';
 import type { LaidLink } from './addLinks.ts';
+import { addTable, goesOn, type MarkedCell, type Place } from './addTable.ts';
 import { pdfText } from './pdfText.ts';
 
 /** A page as one who hears it goes through it. */
 export interface HeardPage {
   readonly title: string;
-  readonly roles: readonly Role[];
+  readonly marks: readonly Mark[];
   readonly links: readonly LaidLink[];
 }
 
 const name = PDFName.of;
 
+/** The marks from `from` on that are one table. */
+const tableFrom = (marks: readonly Mark[], from: number): MarkedCell[] => {
+  const found: MarkedCell[] = [];
+  for (let n = from; n < marks.length; n += 1) {
+    const mark = marks[n];
+    if (mark === undefined || !('cell' in mark)) return found;
+    const last = found.at(-1);
+    if (last !== undefined && !goesOn(last.cell, mark.cell)) return found;
+    found.push({ mark: n, cell: mark.cell });
+  }
+  return found;
+};
+
+/** The texts and tables of one page in their order, and what each of its marks belongs to. */
+const textsOf = (doc: PDFDocument, { title, marks }: HeardPage, place: Place) => {
+  const { context } = doc;
+  const part = { P: place.under, Pg: place.page };
+  const drawn = marks.flatMap(({ role }, n) => (role === 'Figure' ? [n] : []));
+  const whole = { ...part, S: 'Figure', Alt: pdfText(`${title}, drawn`), K: drawn };
+  const figure = drawn.length === 0 ? null : context.register(context.obj(whole));
+  const owners = new Map<number, PDFRef>();
+  const all = new Set<PDFRef>();
+  marks.forEach((mark, n) => {
+    if (owners.has(n)) return;
+    if ('cell' in mark) {
+      const { table, owners: cells } = addTable(doc, tableFrom(marks, n), place);
+      cells.forEach((cell, own) => owners.set(own, cell));
+      all.add(table);
+      return;
+    }
+    const own =
+      mark.role === 'Figure' && figure !== null
+        ? figure
+        : context.register(context.obj({ ...part, S: 'P', K: n }));
+    owners.set(n, own);
+    all.add(own);
+  });
+  return { marked: marks.flatMap((_, n) => owners.get(n) ?? []), all: [...all] };
+};
+
 /** The parts of one page in their order, and what each of its marks and each of its links belongs to. */
-const partsOf = (
-  { context }: PDFDocument,
-  { title, roles, links }: HeardPage,
-  under: { readonly section: PDFRef; readonly page: PDFRef },
-) => {
-  const part = { P: under.section, Pg: under.page };
-  const drawn = roles.flatMap((role, n) => (role === 'Figure' ? [n] : []));
-  const figure =
-    drawn.length === 0
-      ? null
-      : context.register(
-          context.obj({ ...part, S: 'Figure', Alt: pdfText(`${title}, drawn`), K: drawn }),
-        );
-  const marked = roles.map((role, n) =>
-    role === 'Figure' && figure !== null
-      ? figure
-      : context.register(context.obj({ ...part, S: 'P', K: n })),
-  );
-  const linked = links.map((link) => {
-    const whole = { Type: 'OBJR', Obj: link.ref, Pg: under.page };
+const partsOf = (doc: PDFDocument, heard: HeardPage, place: Place) => {
+  const { context } = doc;
+  const { marked, all } = textsOf(doc, heard, place);
+  const linked = heard.links.map((link) => {
+    const whole = { Type: 'OBJR', Obj: link.ref, Pg: place.page };
     return context.register(
-      context.obj({ ...part, S: 'Link', Alt: pdfText(link.title), K: [whole] }),
+      context.obj({
+        P: place.under,
+        Pg: place.page,
+        S: 'Link',
+        Alt: pdfText(link.title),
+        K: [whole],
+      }),
     );
   });
-  return { marked, linked, all: [...new Set([...marked, ...linked])] };
+  return { marked, linked, all: [...all, ...linked] };
 };
 
 /**
- * The structure of a PDF: a section a page, in it the drawing as one figure, each text as a paragraph in
- * the order in which it is painted, and the links. Tables are read cell by cell, row by row; that they are
- * tables is not told.
+ * The structure of a PDF: a section a page, in it the drawing as one figure, tables with their rows and
+ * cells, each other text as a paragraph in the order in which it is painted, and the links. A table that goes
+ * on in another column is another table with the same head.
  */
 export const addStructure = (doc: PDFDocument, heard: readonly HeardPage[]): void => {
   const { catalog, context } = doc;
@@ -55,7 +87,7 @@ export const addStructure = (doc: PDFDocument, heard: readonly HeardPage[]): voi
     const told = heard[n];
     if (told === undefined) return [];
     const section = context.nextRef();
-    const { marked, linked, all } = partsOf(doc, told, { section, page });
+    const { marked, linked, all } = partsOf(doc, told, { under: section, page });
     context.assign(
       section,
       context.obj({ S: 'Sect', P: whole, T: pdfText(told.title), K: [...all] }),

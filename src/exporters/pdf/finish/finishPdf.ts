@@ -1,7 +1,7 @@
 import { ParseSpeeds, PDFDocument } from 'pdf-lib';
 import type { Page } from '../../../drawing/sheet/page.ts';
 import type { SiteFile } from '../../../site/siteFile.ts';
-import type { Role } from '../paintPage.ts';
+import type { Mark } from '../paintPage.ts';
 import type { PdfInfo } from '../pdfInfo.ts';
 import { addBookmarks } from './addBookmarks.ts';
 import { addLayers } from './addLayers.ts';
@@ -15,7 +15,7 @@ import { setProperties } from './setProperties.ts';
 export interface Finish {
   readonly pages: readonly Page[];
   /** What each mark is, by page and number. */
-  readonly roles: readonly (readonly Role[])[];
+  readonly marks: readonly (readonly Mark[])[];
   readonly info: PdfInfo;
   readonly file: SiteFile | null;
 }
@@ -26,7 +26,7 @@ export interface Finish {
  */
 export const finishPdf = async (
   painted: ArrayBuffer,
-  { pages, roles, info, file }: Finish,
+  { pages, marks, info, file }: Finish,
 ): Promise<Uint8Array> => {
   const doc = await PDFDocument.load(painted, {
     updateMetadata: false,
@@ -41,7 +41,7 @@ export const finishPdf = async (
   const links = addLinks(doc, pages);
   addStructure(
     doc,
-    titles.map((title, n) => ({ title, roles: roles[n] ?? [], links: links[n] ?? [] })),
+    titles.map((title, n) => ({ title, marks: marks[n] ?? [], links: links[n] ?? [] })),
   );
   if (file !== null) attachFile(doc, file, info.day);
   return doc.save({
