@@ -8,6 +8,14 @@ interface Side<Space extends string> extends Segment<Space> {
   readonly high: number;
 }
 
+/** Whether both ends of one lie on the same side of the line of the other, or next to it: then they do not cross. */
+const misses = <Space extends string>(one: Side<Space>, { start, end }: Side<Space>): boolean => {
+  const [dx, dy] = [one.end.x - one.start.x, one.end.y - one.start.y];
+  const first = dx * (start.y - one.start.y) - dy * (start.x - one.start.x);
+  const second = dx * (end.y - one.start.y) - dy * (end.x - one.start.x);
+  return (first > 0 && second > 0) || (first < 0 && second < 0);
+};
+
 const inside = (share: number): boolean => share > 1e-9 && share < 1 - 1e-9;
 
 /**
@@ -29,6 +37,7 @@ export const selfCrossing = <Space extends string>(
   for (const side of sides) {
     open = open.filter(({ high }) => high >= side.low);
     for (const other of open) {
+      if (misses(side, other) || misses(other, side)) continue;
       const crossing = segmentIntersection(side, other);
       if (crossing !== null && inside(crossing.alongFirst) && inside(crossing.alongSecond)) {
         return crossing.point;

@@ -31,6 +31,8 @@ const clean = (one: Drawn): Parsed<Drawn> => {
     return unread('lies over 10 miles above or below 0');
   }
   if (!('path' in one)) return read(one);
+  if (!one.path.bows.every((bow) => Math.abs(bow) <= farthest))
+    return unread('bows out over 10 miles');
   const path = cleanPath(one.path);
   return path.ok ? read({ ...one, path: path.value }) : path;
 };

@@ -1,5 +1,6 @@
 import { arcPoints } from '../geometry/arcPoints.ts';
 import { bowed } from '../geometry/bowed.ts';
+import { distance } from '../geometry/distance.ts';
 import type { SitePoint } from '../geometry/point.ts';
 import type { Inches } from '../units/inches.ts';
 import type { FoundPath } from './found.ts';
@@ -13,7 +14,7 @@ export const straightened = (path: FoundPath, off: Inches): FoundPath => {
   const legs = path.closed ? path.points.length : path.points.length - 1;
   const points = path.points.flatMap((point, n): SitePoint[] => {
     const [bow = 0, next] = [path.bows[n], path.points[(n + 1) % path.points.length]];
-    if (bow === 0 || next === undefined || n >= legs) return [point];
+    if (bow === 0 || next === undefined || n >= legs || distance(point, next) === 0) return [point];
     return arcPoints(bowed(point, next, bow), off).slice(0, -1);
   });
   return { ...path, points, bows: points.map(() => 0) };

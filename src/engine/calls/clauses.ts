@@ -100,7 +100,14 @@ const beginsOf = ({ at, text }: Span, small: string, cutAs: Cut['as']): Clause['
   return line || called.test(text) ? 'call' : 'goes on';
 };
 
-const signs = /^[\s;:,.]+|[\s;:,]+$/g;
+const signsBefore = /^[\s;:,.]+/;
+
+/** A text without the blanks and stops at its end; a form that ends with `$` looks at a row of blanks again from each. */
+const withoutEnd = (text: string): string => {
+  let end = text.length;
+  while (end > 0 && /[\s;:,]/.test(text[end - 1] ?? '')) end -= 1;
+  return text.slice(0, end);
+};
 
 /**
  * Cuts a text of calls into what stands for itself: a list line by line, a deed before every `thence`,
@@ -113,7 +120,8 @@ export const clauses = (text: string): readonly Clause[] => {
   let [line, counted] = [1, 0];
   const { as, spans } = cutOf(plain, small);
   return spans.flatMap((span) => {
-    const words = plain.slice(span.at, span.at + span.text.length).replace(signs, '');
+    const piece = plain.slice(span.at, span.at + span.text.length);
+    const words = withoutEnd(piece.replace(signsBefore, ''));
     if (words === '') return [];
     const first = span.at + span.text.search(/[^\s;:,.]/);
     line += plain.slice(counted, first).split('\n').length - 1;

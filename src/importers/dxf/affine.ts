@@ -43,6 +43,10 @@ export const chained = (...all: readonly Affine[]): Affine =>
 /** How much larger areas become; below zero where it mirrors. */
 export const areaScale = ({ a, b, c, d }: Affine): number => a * d - b * c;
 
+/** How many times as long the longer of the two axes becomes; no length becomes more than √2 times that. */
+export const largest = ({ a, b, c, d }: Affine): number =>
+  Math.max(Math.hypot(a, b), Math.hypot(c, d));
+
 /** Whether circles stay circles. */
 export const keepsCircles = ({ a, b, c, d }: Affine): boolean => {
   const size = Math.hypot(a, b) + Math.hypot(c, d);

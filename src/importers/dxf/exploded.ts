@@ -1,4 +1,5 @@
 import type { Dxf, DxfBlock, DxfEntity } from 'dxf';
+import { farthest } from '../../geometry/tolerance.ts';
 import { straightened } from '../../site/straightened.ts';
 import type { FoundRefusal } from '../../site/found.ts';
 import { inches } from '../../units/inches.ts';
@@ -11,6 +12,7 @@ import {
   chained,
   keepsCircles,
   rotatedBy,
+  largest,
   scaled,
   shifted,
   type Affine,
@@ -25,8 +27,11 @@ export interface Exploded {
   readonly onPaper: number;
 }
 
-/** Blocks in blocks go no deeper, and all of them together come to no more. */
+/** Blocks in blocks go no deeper, and all things of a file together come to no more. */
 const [deepest, most] = [16, 400_000];
+
+/** What blocks come to, and the pieces of their ellipses: a small file can ask for any number of them. */
+const mostOfBlocks = 50_000;
 
 /** How far inside its curve the pieces of an ellipse lie, in inches. */
 const off = inches(1 / 4);
@@ -35,8 +40,9 @@ interface Work {
   readonly blocks: ReadonlyMap<string, DxfBlock>;
   readonly drawn: Drawn[];
   readonly refused: FoundRefusal[];
-  /** How many entities were looked at, those of a block each time it is inserted. */
+  /** How many entities were looked at, and how many of those, with pieces of ellipses, are of blocks. */
   steps: number;
+  ofBlocks: number;
 }
 
 interface Place {
@@ -83,10 +89,14 @@ const placed = (
   };
 };
 
-const count = (work: Work): void => {
-  work.steps += 1;
-  if (work.steps <= most) return;
-  throw new RangeError(`its blocks come to more than ${most.toLocaleString('en-US')} things`);
+const tooMany = (of: string, limit: number): RangeError =>
+  new RangeError(`${of} more than ${limit.toLocaleString('en-US')} things`);
+
+const count = (work: Work, depth: number, things = 1): void => {
+  work.steps += things;
+  if (depth > 0) work.ofBlocks += things;
+  if (work.ofBlocks > mostOfBlocks) throw tooMany('its blocks come to', mostOfBlocks);
+  if (work.steps > most) throw tooMany('it has', most);
 };
 
 const insert = (entity: DxfEntity, block: DxfBlock, place: Place, work: Work): void => {
@@ -94,7 +104,7 @@ const insert = (entity: DxfEntity, block: DxfBlock, place: Place, work: Work): v
   const { columnSpacing = 0, rowSpacing = 0 } = entity;
   const [columns, rows] = [Math.max(1, entity.columnCount ?? 1), Math.max(1, entity.rowCount ?? 1)];
   for (let n = 0; n < columns * rows; n += 1) {
-    count(work);
+    count(work, place.depth + 1);
     const affine = chained(
       place.affine,
       scaled(facing(entity), 1),
@@ -118,27 +128,48 @@ const explodeInsert = (entity: DxfEntity, place: Place, work: Work): string | nu
   if (block === undefined) return `its block ${quotedText(name)} is not in the file`;
   if (place.depth >= deepest) return 'its blocks lie too deep in one another';
   const { x = 0, y = 0, scaleX = 1, scaleY = 1, rotation = 0 } = entity;
-  const numbers = [x, y, scaleX, scaleY, rotation, block.x ?? 0, block.y ?? 0];
+  const { columnSpacing = 0, rowSpacing = 0, columnCount = 1, rowCount = 1 } = entity;
+  const rows = [columnSpacing, rowSpacing, columnCount, rowCount];
+  const numbers = [x, y, scaleX, scaleY, rotation, block.x ?? 0, block.y ?? 0, ...rows];
   if (!numbers.every(Number.isFinite)) return 'expected numbers for its coordinates';
   insert(entity, block, place, work);
   return null;
 };
+
+/** How far the legs of a shape bow out, in the units of its file; what can be refused before any piece of it is made. */
+const reach = (shape: NonNullable<EntityShape>): number =>
+  shape.kind === 'path' ? shape.path.bows.reduce((so, bow) => Math.max(so, Math.abs(bow)), 0) : 0;
+
+const pointsOf = (shape: NonNullable<EntityShape>): number =>
+  shape.kind === 'path' ? shape.path.points.length : 1;
+
+/** False where blocks made of numbers what is none: too large a scale, or one of 0 of what is without end. */
+const isPlaced = (drawn: Drawn): boolean =>
+  ('path' in drawn ? drawn.path.points : [drawn.at]).every(({ x, y }) => Number.isFinite(x + y));
 
 const drawOne = (entity: DxfEntity, place: Place, work: Work): string | null => {
   const shape = entityShape(entity);
   if (!shape.ok) return shape.reason;
   if (shape.value === null) return null;
   const affine = chained(place.affine, scaled(facing(entity), 1));
-  work.drawn.push(placed(shape.value, affine, layerOf(entity, place), place.where));
+  const far = reach(shape.value) * largest(affine);
+  if (!(far <= farthest)) return 'bows out over 10 miles';
+  const drawn = placed(shape.value, affine, layerOf(entity, place), place.where);
+  if ('path' in drawn) count(work, place.depth, drawn.path.points.length - pointsOf(shape.value));
+  if (!isPlaced(drawn)) return 'expected numbers for its coordinates';
+  work.drawn.push(drawn);
   return null;
 };
 
 const explode = (entity: DxfEntity, place: Place, work: Work): void => {
-  count(work);
+  count(work, place.depth);
   const tilted = facing(entity) === 0 && drawnTypes.has(entity.type);
   const one = entity.type === 'INSERT' ? explodeInsert : drawOne;
   const reason = tilted ? 'is drawn on a slope: expected it in plan' : one(entity, place, work);
-  if (reason !== null) work.refused.push({ where: place.where, reason });
+  const last = work.refused.at(-1);
+  // what a block has at fault is said once, however often it is inserted
+  if (reason === null || (last?.where === place.where && last.reason === reason)) return;
+  work.refused.push({ where: place.where, reason });
 };
 
 /**
@@ -147,7 +178,7 @@ const explode = (entity: DxfEntity, place: Place, work: Work): void => {
  */
 export const exploded = (dxf: Dxf, inchesPerUnit: number): Exploded => {
   const blocks = new Map(dxf.blocks.map((block) => [(block.name ?? '').toUpperCase(), block]));
-  const work: Work = { blocks, drawn: [], refused: [], steps: 0 };
+  const work: Work = { blocks, drawn: [], refused: [], steps: 0, ofBlocks: 0 };
   let onPaper = 0;
   dxf.entities.forEach((entity, n) => {
     if (entity.paperSpace === 1) {

@@ -1,4 +1,5 @@
 import type { PlaceOnEarth } from '../../geometry/localPlane.ts';
+import { quoted } from '../../site/quoted.ts';
 import { read, unread, type Parsed } from '../../units/parsed.ts';
 
 /** A position of a GeoJSON file: where on earth, and its height in metres where it has one. */
@@ -8,10 +9,24 @@ export interface Position extends PlaceOnEarth {
 
 const expected = 'expected longitude (-180 to 180), then latitude (-90 to 90)';
 
-/** A value as one line can quote it: numbers as they are, all else by what it is. */
+/** Lists in one another that a line quotes, and how many of a list. */
+const [deepest, most] = [3, 12];
+
+/** A list with what is too deep or too many in it as an ellipsis, and so what is in an object. */
+const brief = (value: unknown, depth = 0): string => {
+  if (value === undefined) return 'nothing';
+  if (typeof value === 'string') return quoted(value);
+  if (typeof value !== 'object' || value === null) return String(value);
+  if (!Array.isArray(value)) return Object.keys(value).length === 0 ? '{}' : '{…}';
+  if (value.length > 0 && depth >= deepest) return '[…]';
+  const some = value.slice(0, most).map((one: unknown) => brief(one, depth + 1));
+  return `[${some.join(',')}${value.length > most ? ',…' : ''}]`;
+};
+
+/** A value as one line can quote it: numbers and short lists of them as they are, all else by what it is. */
 export const shown = (value: unknown): string => {
-  const text = JSON.stringify(value) ?? 'nothing';
-  return text.length > 40 ? `${text.slice(0, 39)}…` : text;
+  const text = brief(value);
+  return text.length > 42 ? `${text.slice(0, 39)}…` : text;
 };
 
 /**

@@ -55,13 +55,32 @@ const choiceOf = (group: FoundGroup, { becomes }: BringChoices): Becomes => {
   );
 };
 
-const linesOf = (group: FoundGroup, becomes: Becomes, chord: Inches): Line[] => {
-  if (!('paths' in group) || becomes === 'leave out') return [];
-  const straight = becomes !== 'fence line';
-  return group.paths.map((path) => ({
-    becomes,
-    path: straight ? straightened(path, chord) : path,
-  }));
+/** Corners of all lines that are looked at: more than become marks, since neighbours have corners in common. */
+const mostCorners = 10 * limits.marks;
+
+interface Chosen {
+  readonly group: FoundGroup;
+  readonly becomes: Becomes;
+}
+
+/** The chosen lines, arcs in straight pieces where they become no fence. RangeError for more corners than are looked at. */
+const linesOf = (chosen: readonly Chosen[], chord: Inches): Line[] => {
+  const lines: Line[] = [];
+  let corners = 0;
+  for (const { group, becomes } of chosen) {
+    if (!('paths' in group) || becomes === 'leave out') continue;
+    const straight = becomes !== 'fence line';
+    for (const path of group.paths) {
+      lines.push({ becomes, path: straight ? straightened(path, chord) : path });
+      corners += lines.at(-1)?.path.points.length ?? 0;
+      if (corners > mostCorners) {
+        throw new RangeError(
+          `${group.layer}: expected at most ${mostCorners} corners in all lines, found more: leave some layers out`,
+        );
+      }
+    }
+  }
+  return lines;
 };
 
 const spotsOf = (group: FoundGroup, becomes: Becomes): Spot[] =>
@@ -207,7 +226,7 @@ const withShots = (site: Site, spots: readonly Spot[]): Site => {
  */
 export const bringIn = (site: Site, found: Found, choices: BringChoices): Site => {
   const chosen = found.groups.map((group) => ({ group, becomes: choiceOf(group, choices) }));
-  const lines = chosen.flatMap(({ group, becomes }) => linesOf(group, becomes, choices.chord));
+  const lines = linesOf(chosen, choices.chord);
   const spots = chosen.flatMap(({ group, becomes }) => spotsOf(group, becomes));
   const notes = spots.filter(({ becomes }) => becomes === 'note');
   const marks = spots.filter(({ becomes }) => becomes === 'mark');

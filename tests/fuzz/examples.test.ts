@@ -1,0 +1,101 @@
+import { describe, expect, it } from 'vitest';
+import { arcPoints } from '../../src/geometry/arcPoints.ts';
+import { bowed } from '../../src/geometry/bowed.ts';
+import type { SitePoint } from '../../src/geometry/point.ts';
+import { fromDxf } from '../../src/importers/dxf/fromDxf.ts';
+import { fromGeoJson } from '../../src/importers/geojson/fromGeoJson.ts';
+import { bringIn } from '../../src/site/edits/bringIn.ts';
+import { emptySite } from '../../src/site/emptySite.ts';
+import { straightened } from '../../src/site/straightened.ts';
+import { usualHeights } from '../../src/trade/usualHeights.ts';
+import { inches } from '../../src/units/inches.ts';
+import { quotedText } from '../../src/units/quotedText.ts';
+import { block, dxfText, entity, line } from '../importers/dxf/dxfText.ts';
+import { foundIn, reasonOf } from '../importers/foundIn.ts';
+
+// small files of the sorts that spoilt ones were found by `npm run fuzz` to throw, hang or fill memory with
+const dxf = (...entities: readonly string[]) =>
+  fromDxf(dxfText({ units: 1, entities }), { chosen: null, usual: 'inches' });
+
+const point = (coordinates: string) =>
+  fromGeoJson(`{"type":"Point","coordinates":${coordinates}}`, null);
+
+describe('files that were found to trip a reader', () => {
+  it('[I61] lists in lists without end are quoted in one short line', () => {
+    const deep = point('['.repeat(50_000) + ']'.repeat(50_000));
+    expect(reasonOf(deep)).toMatch(/^geometry: expected longitude .* found \[\[\[\[…\]\]\]\]$/);
+    expect(reasonOf(point('[181,95,[1,[2,[3,[4]]]],{"a":1}]'))).toContain(
+      'found [181,95,[1,[2,[…]]],{…}]',
+    );
+    expect(quotedText(`a${' '.repeat(1_000_000)}b`)).toBe('“a”');
+    expect(quotedText('ab'.repeat(5_000_000))).toBe(`“${'ab'.repeat(20)}…”`);
+  });
+
+  it('[I62] what bows out farther than a site is refused by its place, the rest is read', () => {
+    const bulge = (size: string) =>
+      entity('LWPOLYLINE', 'A', [70, 0], [10, 0], [20, 0], [42, size], [10, 9], [20, 0]);
+    const found = foundIn(dxf(line('A', 0, 0, 0, 5), bulge('1e300'), bulge('0.5')));
+    expect(found.refused).toEqual([
+      { where: 'entity 2, LWPOLYLINE on A', reason: 'bows out over 10 miles' },
+    ]);
+    expect(found.groups.flatMap((group) => ('paths' in group ? group.paths : []))).not.toEqual([]);
+  });
+
+  it('[I62] what a block carries past all numbers is refused by its place', () => {
+    const text = dxfText({
+      units: 1,
+      blocks: [block('B', [0, 0], line('0', 0, 0, 9, 0))],
+      entities: [
+        line('A', 0, 0, 5, 0),
+        entity('INSERT', 'A', [2, 'B'], [10, '1e308'], [20, 0], [41, '1e308']),
+        entity('INSERT', 'A', [2, 'B'], [10, 0], [20, 0], [70, 2], [44, 'Infinity']),
+      ],
+    });
+    expect(foundIn(fromDxf(text, { chosen: null, usual: 'feet' })).refused).toContainEqual({
+      where: 'entity 3, INSERT on A',
+      reason: 'expected numbers for its coordinates',
+    });
+  });
+
+  it('[I62] an arc so flat that it is all but straight has few pieces, within what is allowed', () => {
+    const [start, end] = [{ x: 0, y: 0 } as SitePoint, { x: 600_000, y: 0 } as SitePoint];
+    expect(arcPoints(bowed(start, end, 1e-5), 1 / 4)).toHaveLength(2);
+    expect(arcPoints(bowed(start, end, 0.9), 1 / 4)).toHaveLength(3);
+    const spotted = { name: '', points: [start, start], bows: [1e-300, 0], closed: false };
+    expect(straightened(spotted, inches(1)).points).toEqual([start, start]);
+  });
+
+  it('[I63] blocks come to so many things and no more, and a fault in one is told once', () => {
+    const rows = (count: number, inside: string) =>
+      fromDxf(
+        dxfText({
+          blocks: [block('B', [0, 0], inside)],
+          entities: [entity('INSERT', 'A', [2, 'B'], [10, 0], [20, 0], [70, count], [44, 3])],
+        }),
+        { chosen: null, usual: 'feet' },
+      );
+    expect(reasonOf(rows(25_001, line('0', 0, 0, 1, 1)))).toBe(
+      'its blocks come to more than 50,000 things',
+    );
+    const broken = line('0', 0, 0, 1, 1) + entity('INSERT', '0', [2, 'GONE'], [10, 0], [20, 0]);
+    expect(foundIn(rows(500, broken)).refused).toHaveLength(1);
+  });
+
+  it('[I64] more corners than are looked at are refused before they fill the memory', () => {
+    const circles = Array.from({ length: 150 }, (_, n) =>
+      entity('CIRCLE', 'LOT', [10, n], [20, 0], [40, 600_000]),
+    );
+    const found = foundIn(dxf(...circles));
+    const bring = () =>
+      bringIn(emptySite({ specs: {}, hardware: {} }), found, {
+        becomes: Object.fromEntries(found.groups.map(({ key }) => [key, 'boundary'])),
+        fence: null,
+        utility: { width: inches(2), tolerance: inches(24) },
+        heights: usualHeights,
+        chord: inches(1),
+      });
+    expect(bring).toThrow(
+      'LOT: expected at most 200000 corners in all lines, found more: leave some layers out',
+    );
+  });
+});
