@@ -23,7 +23,7 @@ export type Selection =
   /** Ground that is kept clear of holes. */
   | { readonly kind: 'pin'; readonly id: PinId }
   | { readonly kind: 'shot'; readonly id: ShotId }
-  /** A tape across open ground. */
+  /** A tape across open ground; from the list of the yard any reading. */
   | { readonly kind: 'tape'; readonly id: ObservationId }
   /** A picture under the drawing. */
   | { readonly kind: 'underlay'; readonly id: UnderlayId }

@@ -8,10 +8,10 @@ import type { SitePoint } from '../../geometry/point.ts';
 import type { GateId } from '../../site/ids.ts';
 import { fineStyle } from '../../units/fineStyle.ts';
 import { formatLength } from '../../units/formatLength.ts';
-import type { GatePlan } from '../../store/plans.ts';
 import { plannedGate } from '../plannedGate.ts';
 import { pointerOf } from '../pointer.ts';
 import type { Desk, Tool } from '../tool.ts';
+import { unmeasured } from '../unmeasured.ts';
 
 /**
  *   idle --move near fence--> aiming --move--> aiming --press--> idle
@@ -62,14 +62,6 @@ const ghost = (gate: GateLayout, desk: Desk): Primitive[] => {
     ...post(gate.end, gate.posts ? layout.posts[gate.posts.end] : undefined, od, look),
   ];
 };
-
-/** What was measured is the leaf of the gate that was set; the next one has its width copied. */
-const unmeasured = (plan: GatePlan): GatePlan => ({
-  ...plan,
-  leaves: plan.leaves.map((leaf) =>
-    leaf.from === 'measured' ? { ...leaf, from: 'copied' } : leaf,
-  ),
-});
 
 /** Places the gate that the session plans on the fence that the hand is near. */
 export const placeGate: Tool<PlaceGateState> = {

@@ -12,6 +12,7 @@ const keys = [
   ['Delete', 'erases what is selected; lets a held post go'],
   ['Shift', 'held while drawing: no snapping'],
   ['+ − 0', 'larger, smaller, show all'],
+  ['R', 'the yard as a list, with all that can be drawn'],
   ['Ctrl-Z, Ctrl-Y', 'undo, redo'],
 ] as const;
 

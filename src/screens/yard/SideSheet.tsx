@@ -1,4 +1,4 @@
-import { useCallback, useState } from 'react';
+import { useCallback, type RefObject } from 'react';
 import { isShown } from '../../editor/walk/walk.ts';
 import type { Flag } from '../../engine/flag.ts';
 import { cautions } from '../../trade/cautions.ts';
@@ -91,38 +91,56 @@ const Selected = ({ selection }: { readonly selection: Selection }) => {
 interface Props {
   readonly sign: Sign | null;
   readonly walk: Walk;
+  /** Whether it is pulled up, on a phone. */
+  readonly open: boolean;
+  readonly onOpen: (open: boolean) => void;
+  readonly list: 'open' | 'closed';
+  readonly onList: () => void;
+  readonly head: RefObject<HTMLHeadingElement | null>;
+  readonly listKey: RefObject<HTMLButtonElement | null>;
 }
 
 /** The card of what is selected, what is drawn next, and the flags; on a phone pulled up from below. */
-export const SideSheet = ({ sign, walk }: Props) => {
+export const SideSheet = (props: Props) => {
+  const { sign, walk, open, onOpen, list, onList, head, listKey } = props;
   const bench = useBench();
   const { session } = bench;
   const selection = useSession((state) => state.selection);
   const site = useSite();
   const { flags } = useLayout();
   const { piece, asked, steps } = useStored(bench.sender.hand, (state) => state);
-  const [open, setOpen] = useState(false);
-  const putDown = useCallback(() => setOpen(false), []);
+  const putDown = useCallback(() => onOpen(false), [onOpen]);
   const goTo = (flag: Flag) => {
     session.setState({ selection: flag.place, tool: 'select' });
     centreOn(bench, flag.at);
     // on a phone the card lies over the pad: put down, it shows the place
-    setOpen(false);
+    onOpen(false);
   };
   return (
     <aside className="card" data-open={open} aria-label="Card">
-      {piece !== null && <TypedEntry piece={piece} begun={sign} />}
-      {asked !== null && <FigureEntry asked={asked} begun={sign} />}
+      {piece !== null && list === 'closed' && <TypedEntry piece={piece} begun={sign} />}
+      {asked !== null && list === 'closed' && <FigureEntry asked={asked} begun={sign} />}
       {steps !== null && <StepKeys steps={steps} />}
       {isShown(walk.state) && <WalkPanel walk={walk} />}
       <div className="card-head">
-        <h2>{selection === null ? 'This yard' : cardTitle(selection, site)}</h2>
+        <h2 ref={head} tabIndex={-1}>
+          {selection === null ? 'This yard' : cardTitle(selection, site)}
+        </h2>
+        <button
+          ref={listKey}
+          type="button"
+          aria-keyshortcuts="r"
+          aria-expanded={list === 'open'}
+          onClick={onList}
+        >
+          List
+        </button>
         {selection !== null && (
           <button type="button" onClick={() => session.setState({ selection: null })}>
             Let go
           </button>
         )}
-        <button type="button" className="pull" aria-expanded={open} onClick={() => setOpen(!open)}>
+        <button type="button" className="pull" aria-expanded={open} onClick={() => onOpen(!open)}>
           {open ? 'Put down' : `Pull up: ${countOf(flags)}`}
         </button>
       </div>

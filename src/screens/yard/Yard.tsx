@@ -1,9 +1,10 @@
 import './yard.css';
 import './card.css';
 import './typed.css';
-import { useState } from 'react';
+import { useRef, useState } from 'react';
 import type { SitePoint } from '../../geometry/point.ts';
 import { Ground } from './Ground.tsx';
+import { YardList } from './list/YardList.tsx';
 import { SideSheet } from './SideSheet.tsx';
 import { TapeStrip } from './tape/TapeStrip.tsx';
 import { Toolbar } from './Toolbar.tsx';
@@ -15,13 +16,40 @@ import { useWalk } from './walk/useWalk.ts';
 export const Yard = () => {
   const [cross, setCross] = useState<SitePoint | null>(null);
   const [sign, setSign] = useState<Sign | null>(null);
+  // another object each time that the list is asked for
+  const [list, setList] = useState<object | null>(null);
+  const [pulled, setPulled] = useState(false);
+  const cardHead = useRef<HTMLHeadingElement>(null);
+  const listKey = useRef<HTMLButtonElement>(null);
   const walk = useWalk();
-  useYardKeys({ setCross, onType: (typed) => setSign({ sign: typed }) });
+  const askList = () => {
+    setPulled(false);
+    setList({});
+  };
+  const closeList = () => {
+    setList(null);
+    listKey.current?.focus();
+  };
+  const toCard = () => {
+    setPulled(true);
+    cardHead.current?.focus();
+  };
+  useYardKeys({ setCross, onType: (typed) => setSign({ sign: typed }), onList: askList });
   return (
     <div className="yard">
       <Toolbar walk={walk} />
+      {list !== null && <YardList asked={list} onClose={closeList} onCard={toCard} />}
       <Ground cross={cross} walk={walk} onPointer={() => setCross(null)} />
-      <SideSheet sign={sign} walk={walk} />
+      <SideSheet
+        sign={sign}
+        walk={walk}
+        open={pulled}
+        onOpen={setPulled}
+        list={list === null ? 'closed' : 'open'}
+        onList={askList}
+        head={cardHead}
+        listKey={listKey}
+      />
       <TapeStrip />
     </div>
   );

@@ -2,7 +2,10 @@ import type { ToolId } from '../../store/toolId.ts';
 
 /** What a key does in the yard. */
 export type KeyDeed =
-  | { readonly do: 'undo' | 'redo' | 'fit' | 'place' | 'finish' | 'leave' | 'erase' | 'back' }
+  | {
+      readonly do:
+        'undo' | 'redo' | 'fit' | 'place' | 'finish' | 'leave' | 'erase' | 'back' | 'list';
+    }
   | { readonly do: 'zoom'; readonly times: number }
   | { readonly do: 'arrow'; readonly x: number; readonly y: number; readonly far: boolean }
   | { readonly do: 'tool'; readonly tool: ToolId }
@@ -28,6 +31,8 @@ const named: Readonly<Record<string, KeyDeed>> = {
   Escape: { do: 'leave' },
   Delete: { do: 'erase' },
   Backspace: { do: 'back' },
+  r: { do: 'list' },
+  R: { do: 'list' },
   '+': { do: 'zoom', times: 1.25 },
   '=': { do: 'zoom', times: 1.25 },
   '-': { do: 'zoom', times: 0.8 },

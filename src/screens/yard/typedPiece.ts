@@ -1,4 +1,4 @@
-import { formatAzimuth, parseAzimuth } from '../fields/azimuth.ts';
+import { formatAzimuth, parseAzimuth } from '../../units/azimuth.ts';
 import { direction } from '../../editor/direction.ts';
 import type { Piece } from '../../editor/tool.ts';
 import { readTyped, type Typed } from '../../editor/typed.ts';

@@ -17,6 +17,7 @@ import { keyDeed, type KeyDeed } from './padKeys.ts';
 export interface KeyHand {
   readonly setCross: (at: SitePoint | null) => void;
   readonly onType: (sign: string) => void;
+  readonly onList: () => void;
 }
 
 const letters = new Map(toolbox.map(({ id, key }) => [key.toLowerCase(), id] as const));
@@ -118,6 +119,8 @@ const carryOut = (bench: Bench, hand: KeyHand, deed: KeyDeed): void => {
       return sender.send({ do: drawing ? 'back' : 'erase' });
     case 'leave':
       return leave(bench, hand);
+    case 'list':
+      return hand.onList();
     case 'erase':
       return sender.send({ do: 'erase' });
   }
@@ -125,9 +128,14 @@ const carryOut = (bench: Bench, hand: KeyHand, deed: KeyDeed): void => {
 
 const presses = /^(Enter| )$/;
 
+/** Where undo and redo are those of what is typed, or wait for the sheet that is open. */
+const ownCommands =
+  'textarea, dialog, input:not([type="checkbox"], [type="radio"], [type="range"])';
+
 /** Whether a key belongs to what has the focus, and not to the yard. */
-const belongsTo = (target: EventTarget | null, key: string): boolean => {
+const belongsTo = (target: EventTarget | null, key: string, command: boolean): boolean => {
   if (!(target instanceof HTMLElement)) return false;
+  if (command) return target.closest(ownCommands) !== null;
   if (target.closest('input, textarea, select, dialog, [role="region"]') !== null) return true;
   return presses.test(key) && target.closest('button, a, summary') !== null;
 };
@@ -139,7 +147,7 @@ export const useYardKeys = (hand: KeyHand): void => {
   useEffect(() => {
     const press = (event: KeyboardEvent) => {
       const command = event.ctrlKey || event.metaKey;
-      if (event.altKey || belongsTo(event.target, event.key)) return;
+      if (event.altKey || belongsTo(event.target, event.key, command)) return;
       const drawing = isTyped(bench) ? 'a piece' : 'nothing';
       const deed = keyDeed({ key: event.key, command, shift: event.shiftKey }, drawing, letters);
       if (deed === null) return;

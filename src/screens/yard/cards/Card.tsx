@@ -1,7 +1,7 @@
 import type { Site } from '../../../site/site.ts';
 import type { Selection } from '../../../store/selection.ts';
 import { FeatureCard } from './FeatureCard.tsx';
-import { featureName } from './featureName.ts';
+import { featureName } from '../../../site/featureName.ts';
 import { GateCard } from './GateCard.tsx';
 import { LegCard } from './LegCard.tsx';
 import { LineCard } from './LineCard.tsx';
@@ -36,10 +36,16 @@ const labelOf = (selection: NonNullable<Selection>, site: Site): string | undefi
   return site.features[selection.id]?.label;
 };
 
+const kindOf = (selection: NonNullable<Selection>, site: Site): string => {
+  if (selection.kind === 'feature') return 'Feature';
+  const seen = selection.kind === 'tape' ? site.observations[selection.id] : undefined;
+  return seen === undefined || seen.kind === 'tape' ? kindNames[selection.kind] : 'Reading';
+};
+
 /** What a selected thing is called: its kind, and its own name where it has one. */
 export const cardTitle = (selection: NonNullable<Selection>, site: Site): string => {
   const feature = selection.kind === 'feature' ? site.features[selection.id] : undefined;
-  const kind = selection.kind === 'feature' ? 'Feature' : kindNames[selection.kind];
+  const kind = kindOf(selection, site);
   const name = labelOf(selection, site) ?? '';
   const said = feature === undefined ? kind : featureName(feature);
   return name === '' ? said : `${said}: ${name}`;

@@ -10,7 +10,7 @@ import { ChoiceField } from '../../fields/ChoiceField.tsx';
 import { LengthField } from '../../fields/LengthField.tsx';
 import { TextField } from '../../fields/TextField.tsx';
 import { BoundaryFields } from './BoundaryFields.tsx';
-import { featureName } from './featureName.ts';
+import { featureName } from '../../../site/featureName.ts';
 import { HeightZoneFields } from './HeightZoneFields.tsx';
 import { Published } from './Published.tsx';
 import { services, utilityRuns } from './services.ts';

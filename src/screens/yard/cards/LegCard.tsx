@@ -16,7 +16,7 @@ import { radians, type Radians } from '../../../units/radians.ts';
 import { useBench, useLayout, useSite } from '../../bench.ts';
 import { LengthField } from '../../fields/LengthField.tsx';
 import { TextField } from '../../fields/TextField.tsx';
-import { formatAzimuth, parseAzimuth } from '../../fields/azimuth.ts';
+import { formatAzimuth, parseAzimuth } from '../../../units/azimuth.ts';
 import { CurveFields } from './CurveFields.tsx';
 import { GradeFields } from './GradeFields.tsx';
 import { useDo, useEdit } from './useEdit.ts';

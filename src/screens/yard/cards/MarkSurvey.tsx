@@ -12,7 +12,7 @@ import { radians } from '../../../units/radians.ts';
 import { useLayout, useSite } from '../../bench.ts';
 import { TickField } from '../../fields/TickField.tsx';
 import { ObservationRow } from '../survey/ObservationRow.tsx';
-import { compassWord } from './compassWord.ts';
+import { compassWord } from '../../../units/compassWord.ts';
 import { TieKeys } from './TieKeys.tsx';
 import { useDo } from './useEdit.ts';
 

@@ -11,7 +11,7 @@ import { sidesOf } from '../../../site/sideAt.ts';
 import { inches } from '../../../units/inches.ts';
 import { useBench, useSite } from '../../bench.ts';
 import { LengthField } from '../../fields/LengthField.tsx';
-import { compassWord } from './compassWord.ts';
+import { compassWord } from '../../../units/compassWord.ts';
 import { useDo, useEdit } from './useEdit.ts';
 
 interface Props {

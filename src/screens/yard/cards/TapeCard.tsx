@@ -5,18 +5,20 @@ import { TextField } from '../../fields/TextField.tsx';
 import { ObservationRow } from '../survey/ObservationRow.tsx';
 import { useEdit } from './useEdit.ts';
 
-/** A tape across open ground: what it reads, how it agrees, how far it is trusted. */
+/** A tape, or another reading of the list: what it reads, how it agrees, how far it is trusted. */
 export const TapeCard = ({ id }: { readonly id: ObservationId }) => {
   const seen = useSite().observations[id];
   const edit = useEdit();
   if (seen === undefined) return null;
   return (
-    <section aria-label="Tape">
+    <section aria-label={seen.kind === 'tape' ? 'Tape' : 'Reading'}>
       <TextField
         label="Name"
         value={seen.label}
         onEnter={(text) =>
-          edit('Name tape', (was) => changeObservation(was, id, { label: text.trim() }))
+          edit(seen.kind === 'tape' ? 'Name tape' : 'Name reading', (was) =>
+            changeObservation(was, id, { label: text.trim() }),
+          )
         }
       />
       <ol className="plain">

@@ -2,7 +2,7 @@ import type { Feature } from '../../../site/feature.ts';
 import type { FeatureId, MarkId } from '../../../site/ids.ts';
 import { verticesOf } from '../../../site/pathOrder.ts';
 import type { Site } from '../../../site/site.ts';
-import { featureName } from './featureName.ts';
+import { featureName } from '../../../site/featureName.ts';
 
 /** A boundary or paving that passes a mark, and what it is called. */
 export interface CornerGround {

@@ -4,7 +4,7 @@ import type { FeatureId, LineId, MarkId } from '../../../site/ids.ts';
 import { leastMarks } from '../../../site/leastMarks.ts';
 import { verticesOf } from '../../../site/pathOrder.ts';
 import type { Site } from '../../../site/site.ts';
-import { featureName } from './featureName.ts';
+import { featureName } from '../../../site/featureName.ts';
 
 /** Something that passes a mark and can do without it. */
 export interface Spare {

@@ -8,7 +8,7 @@ import { inches } from '../../../units/inches.ts';
 import { useLayout, useSite } from '../../bench.ts';
 import { LengthField } from '../../fields/LengthField.tsx';
 import { TextField } from '../../fields/TextField.tsx';
-import { formatAzimuth, parseAzimuth } from '../../fields/azimuth.ts';
+import { formatAzimuth, parseAzimuth } from '../../../units/azimuth.ts';
 import { useDo, useEdit } from '../cards/useEdit.ts';
 import { readingText } from '../../../engine/survey/readingText.ts';
 import { TrustField } from './TrustField.tsx';

@@ -5,7 +5,7 @@ import { inches } from '../../../units/inches.ts';
 import type { LengthStyle } from '../../../units/lengthStyle.ts';
 import { read, unread, type Parsed } from '../../../units/parsed.ts';
 import { parseLength } from '../../../units/parseLength.ts';
-import { parseAzimuth } from '../../fields/azimuth.ts';
+import { parseAzimuth } from '../../../units/azimuth.ts';
 import { readReading } from '../readReading.ts';
 
 /** How one kind of observation is written down: its marks by what they are in it, and its figure. */

@@ -16,7 +16,7 @@ import { useSite } from '../../bench.ts';
 import { LengthField } from '../../fields/LengthField.tsx';
 import { TextField } from '../../fields/TextField.tsx';
 import { TickField } from '../../fields/TickField.tsx';
-import { formatAzimuth, parseAzimuth } from '../../fields/azimuth.ts';
+import { formatAzimuth, parseAzimuth } from '../../../units/azimuth.ts';
 import { useDo, useEdit } from '../cards/useEdit.ts';
 import { FadeField } from './FadeField.tsx';
 import { KeptField } from './KeptField.tsx';

@@ -1,4 +1,4 @@
-import type { Feature } from '../../../site/feature.ts';
+import type { Feature } from './feature.ts';
 
 const names: Readonly<Record<Exclude<Feature['kind'], 'height zone'>, string>> = {
   building: 'Building',

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { formatAzimuth, parseAzimuth } from '../../src/screens/fields/azimuth.ts';
+import { formatAzimuth, parseAzimuth } from '../../src/units/azimuth.ts';
 import { fromDegrees, toDegrees } from '../../src/units/radians.ts';
 
 const read = (text: string): number => {

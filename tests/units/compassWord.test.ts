@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { compassWord } from '../../src/screens/yard/cards/compassWord.ts';
+import { compassWord } from '../../src/units/compassWord.ts';
 import { fromDegrees } from '../../src/units/radians.ts';
 
 it('names the nearest of the eight winds, whole turns aside', () => {

@@ -1,4 +1,4 @@
-import type { Radians } from '../../../units/radians.ts';
+import type { Radians } from './radians.ts';
 
 const words = [
   'east',

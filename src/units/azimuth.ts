@@ -1,6 +1,6 @@
-import { parseAngle } from '../../units/parseAngle.ts';
-import { read, type Parsed } from '../../units/parsed.ts';
-import { fromDegrees, radians, toDegrees, type Radians } from '../../units/radians.ts';
+import { parseAngle } from './parseAngle.ts';
+import { read, type Parsed } from './parsed.ts';
+import { fromDegrees, radians, toDegrees, type Radians } from './radians.ts';
 
 const whole = 2 * Math.PI;
 

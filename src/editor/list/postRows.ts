@@ -1,0 +1,45 @@
+import { flagName } from '../../drawing/plan/drawFlags.ts';
+import type { Layout } from '../../engine/layout.ts';
+import type { Post } from '../../engine/post.ts';
+import type { MarkId } from '../../site/ids.ts';
+import type { Site } from '../../site/site.ts';
+import type { Selection } from '../../store/selection.ts';
+import type { ListRow } from './listRow.ts';
+import { capital, placeWords } from './rowWords.ts';
+
+/** What a post is selected as: itself between terminals, else the gate or the mark that it stands for. */
+const selectionOf = (
+  site: Site,
+  { id, kind, gates, lines }: Post,
+): NonNullable<Selection> | null => {
+  if (kind === 'line' || kind === 'pull') return { kind: 'post', id };
+  const mark = id.slice('post:'.length) as MarkId;
+  if (mark in site.marks) return { kind: 'mark', id: mark };
+  if (gates[0] !== undefined) return { kind: 'gate', id: gates[0] };
+  return lines[0] === undefined ? null : { kind: 'line', id: lines[0] };
+};
+
+/** Every post by its tag, what it is and where, in the order in which sheets name them. */
+export const postRows = (site: Site, { posts }: Pick<Layout, 'posts'>): ListRow[] =>
+  Object.values<Post>(posts).flatMap((post): ListRow[] => {
+    const selection = selectionOf(site, post);
+    if (selection === null) return [];
+    const kind = `${post.kind.replace('-', ' ')} post`;
+    const words = `Post ${post.tag}: ${kind}, ${post.pipe}, ${placeWords(post.at, site.lengths)}`;
+    return [{ key: post.id, words, selection, at: post.at, rows: [] }];
+  });
+
+const levels = ['stop', 'settle', 'caution'] as const;
+
+/** Every flag by its name and what it says, the gravest first; selected is what it stands on. */
+export const flagRows = ({ flags }: Pick<Layout, 'flags'>): ListRow[] => {
+  const named = flags.map((flag, n) => ({ flag, name: flagName(n) }));
+  const ranked = levels.flatMap((level) => named.filter(({ flag }) => flag.level === level));
+  return ranked.map(({ flag, name }) => ({
+    key: name,
+    words: `${capital(flag.level)} ${name}: ${flag.message}`,
+    selection: flag.place,
+    at: flag.at,
+    rows: [],
+  }));
+};
