@@ -2,16 +2,18 @@ import type { Acceptance } from '../site/acceptance.ts';
 import type { AcceptanceId } from '../site/ids.ts';
 import type { Site } from '../site/site.ts';
 import type { Flag } from './flag.ts';
+import { phrase } from '../phrases/phrase.ts';
 
 /** What an acceptance of a flag names it by. */
 export const acceptable = ({
   rule,
   place,
   message,
+  said = message,
 }: Flag): Pick<Acceptance, 'rule' | 'on' | 'said'> => ({
   rule,
   on: `${place.kind} ${place.id}`,
-  said: message,
+  said,
 });
 
 /** How a flag that stands was accepted. */
@@ -39,4 +41,4 @@ export const acceptedAs = (
 
 /** An acceptance in one line: `Accepted by AB, 2026-03-09: the owner wants it so`. */
 export const acceptedText = ({ by, day, reason }: Acceptance): string =>
-  `Accepted by ${by}${day.trim() === '' ? '' : `, ${day}`}: ${reason}`;
+  phrase`Accepted by ${by}${day.trim() === '' ? '' : `, ${day}`}: ${reason}`;

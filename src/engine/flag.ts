@@ -12,6 +12,8 @@ export interface Flag {
   readonly at: SitePoint;
   /** One line: what, how much, what was expected. */
   readonly message: string;
+  /** The same in English, where another language is spoken: what an acceptance is kept and compared by. */
+  readonly said?: string;
   /** What would take it away in one step, where there is one. */
   readonly mend?: Mend;
 }

@@ -2,6 +2,7 @@ import type { Infill } from '../site/infill.ts';
 import { boardFence } from '../trade/boardFence.ts';
 import { inches, type Inches } from '../units/inches.ts';
 import { usualSpec, type UsualSpec } from './usualSpec.ts';
+import { phrase } from '../phrases/phrase.ts';
 
 /** Boards on rails as they are usually nailed up to a height: a start, every value to be changed. */
 export const usualInfillOfBoards = (height: Inches): Extract<Infill, { kind: 'boards' }> => {
@@ -27,8 +28,8 @@ export const usualBoards = (height: Inches): UsualSpec => {
     id: `spec:boards-${height / 12}-ft`,
     spec: {
       ...spec,
-      label: `${height / 12} ft boards on rails`,
-      remark: `Boards, rails, posts and bays: ${source.text}.`,
+      label: phrase`${height / 12} ft boards on rails`,
+      remark: phrase`Boards, rails, posts and bays: ${source.text}.`,
       infill: usualInfillOfBoards(height),
       linePost: post,
       terminalPost: post,

@@ -2,6 +2,7 @@ import type { Infill } from '../site/infill.ts';
 import { panelFence } from '../trade/panelFence.ts';
 import { inches, type Inches } from '../units/inches.ts';
 import { usualSpec, type UsualSpec } from './usualSpec.ts';
+import { phrase } from '../phrases/phrase.ts';
 
 /** Panels as they are usually sold: a start, every value to be changed. */
 export const usualInfillOfPanels = (): Extract<Infill, { kind: 'panels' }> => ({
@@ -22,8 +23,8 @@ export const usualPanels = (height: Inches): UsualSpec => {
     id: `spec:panels-${height / 12}-ft`,
     spec: {
       ...spec,
-      label: `${height / 12} ft panels`,
-      remark: `Panels and posts: ${source.text}. Take the width from the panel that is there.`,
+      label: phrase`${height / 12} ft panels`,
+      remark: phrase`Panels and posts: ${source.text}. Take the width from the panel that is there.`,
       infill: usualInfillOfPanels(),
       linePost: post,
       terminalPost: post,

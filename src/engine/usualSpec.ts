@@ -11,6 +11,7 @@ import { defaultPostTops } from '../trade/postTops.ts';
 import { defaultPullGrade, defaultPullInterval } from '../trade/pullPosts.ts';
 import { maxSpacing } from '../trade/spacing.ts';
 import { inches, type Inches } from '../units/inches.ts';
+import { phrase } from '../phrases/phrase.ts';
 
 /** A post against a wall stands off it by this much; common practice, no published source. */
 const wallGap = inches(2);
@@ -33,8 +34,8 @@ export const usualSpec = (height: Inches): UsualSpec => {
   if (sizes === undefined || gate === undefined) throw new RangeError('expected post sizes');
   const thicker = sizes.terminal.od > gate.post.od ? sizes.terminal : gate.post;
   const spec: FenceSpec = {
-    label: `${height / 12} ft chain link`,
-    remark: `Posts: ${sizes.source.text}. Gate posts: ${gate.source.text}.`,
+    label: phrase`${height / 12} ft chain link`,
+    remark: phrase`Posts: ${sizes.source.text}. Gate posts: ${gate.source.text}.`,
     infill: { kind: 'chain link' },
     fabricHeight: height,
     maxBay: maxSpacing.length,

@@ -43,14 +43,49 @@ const look = (pieces: TemplateStringsArray, about: string): Said | null => {
 const english = (pieces: readonly string[], fillings: readonly Filling[]): string =>
   pieces.map((piece, n) => (n === 0 ? piece : `${fillings[n - 1] ?? ''}${piece}`)).join('');
 
+/** Texts of another language with what the code says there, those made last at the end. */
+const inEnglish = new Map<string, string>();
+
+/** As many are remembered as several drawings make at once, and with them those of tables that are in use. */
+const mostRemembered = 50_000;
+
+const remembered = (text: string, said: string): string => {
+  inEnglish.delete(text);
+  inEnglish.set(text, said);
+  if (inEnglish.size > mostRemembered)
+    for (const [oldest] of inEnglish) {
+      inEnglish.delete(oldest);
+      break;
+    }
+  return text;
+};
+
+/**
+ * What a text that was made by phrases, not long ago, says in English, its fillings too; any other text as
+ * it is. What a document keeps of a text, or compares it by, is the same in every language.
+ */
+export const englishOf = (text: string): string => {
+  const said = inEnglish.get(text);
+  if (said === undefined) return text;
+  remembered(text, said);
+  return said;
+};
+
+const plain = (filling: Filling): Filling =>
+  typeof filling === 'string' ? englishOf(filling) : filling;
+
 const phraseAbout =
   (about: string): Phrase =>
   (pieces, ...fillings) => {
-    const said = saying === null ? null : look(pieces, about);
-    if (said === null) return english(pieces, fillings);
-    return said
-      .map((part) => (typeof part === 'number' ? `${fillings[part - 1] ?? ''}` : part))
-      .join('');
+    if (saying === null) return english(pieces, fillings);
+    const said = look(pieces, about);
+    const text =
+      said === null
+        ? english(pieces, fillings)
+        : said
+            .map((part) => (typeof part === 'number' ? `${fillings[part - 1] ?? ''}` : part))
+            .join('');
+    return remembered(text, english(pieces, fillings.map(plain)));
   };
 
 /**
@@ -62,6 +97,22 @@ export const phrase: Phrase = phraseAbout('');
 /** As `phrase`, of a word that English has for two things: phraseOf('file')`Open`. */
 export const phraseOf = (about: string): Phrase => phraseAbout(about);
 
+/** A name, or another text of a document, in a phrase: the same in every language, also where a phrase says just that. */
+export const asItIs = (text: string): string => (saying === null ? text : remembered(text, text));
+
+/** A text with a capital at its beginning. */
+export const sentenceCase = (text: string): string => {
+  const large = (of: string): string => `${of.slice(0, 1).toUpperCase()}${of.slice(1)}`;
+  return saying === null ? large(text) : remembered(large(text), large(englishOf(text)));
+};
+
+/** Texts in a row, with `between` from each to the next. */
+export const joined = (texts: readonly string[], between: string): string => {
+  const text = texts.join(between);
+  if (saying === null || texts.length < 2) return text;
+  return remembered(text, texts.map(englishOf).join(englishOf(between)));
+};
+
 /**
  * Speaks by `next` from now on, or English where that is null. Texts that were made before stay as they
  * are: a language is chosen before anything else is loaded.
@@ -69,4 +120,5 @@ export const phraseOf = (about: string): Phrase => phraseAbout(about);
 export const speakBy = (next: Saying | null): void => {
   saying = next;
   found = new WeakMap();
+  inEnglish.clear();
 };

@@ -1,6 +1,15 @@
 import fc from 'fast-check';
 import { afterEach, describe, expect, it } from 'vitest';
-import { keyOf, phrase, phraseOf, speakBy } from '../../src/phrases/phrase.ts';
+import {
+  asItIs,
+  englishOf,
+  joined,
+  keyOf,
+  phrase,
+  phraseOf,
+  sentenceCase,
+  speakBy,
+} from '../../src/phrases/phrase.ts';
 
 const saysBy = (catalogue: Readonly<Record<string, string>>): void =>
   speakBy((key) => catalogue[key]);
@@ -50,5 +59,28 @@ describe('a phrase', () => {
     expect(said()).toBe('Portón');
     speakBy(null);
     expect(said()).toBe('Gate');
+  });
+
+  it('[A20] tells what it says in English, its fillings and lists of them too', () => {
+    saysBy({ 'Gate {1}': 'Portón {1}', '{1} is {2}': '{2}: {1}', open: 'abierto', ' and ': ' y ' });
+    const gates = joined([phrase`Gate ${1}`, phrase`Gate ${2}`], phrase` and `);
+    const said = sentenceCase(phrase`${gates} is ${phrase`open`}`);
+    expect(said).toBe('Abierto: Portón 1 y Portón 2');
+    expect(englishOf(said)).toBe('Gate 1 and Gate 2 is open');
+    expect(englishOf('whatever else')).toBe('whatever else');
+  });
+
+  it('[A20] leaves a name of a document as it is, also where a phrase says just that', () => {
+    saysBy({ 'Gate {1}': 'Portón {1}', '{1} is wide': '{1} es ancho' });
+    expect(phrase`Gate ${1}`).toBe('Portón 1');
+    const said = phrase`${asItIs('Portón 1')} is wide`;
+    expect(said).toBe('Portón 1 es ancho');
+    expect(englishOf(said)).toBe('Portón 1 is wide');
+  });
+
+  it('[A20] in English is what it says', () => {
+    expect(joined(['a', 'b', 'c'], ', ')).toBe('a, b, c');
+    expect(sentenceCase('square corner')).toBe('Square corner');
+    expect(englishOf(phrase`Gate ${1}`)).toBe('Gate 1');
   });
 });

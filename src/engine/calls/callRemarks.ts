@@ -7,6 +7,7 @@ import type { Calls } from './calls.ts';
 import { crossing } from './crossing.ts';
 import { slips } from './slips.ts';
 import type { Traverse } from './traverse.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** Something to know of calls before a lot is drawn by them, in one line. */
 export interface CallRemark {
@@ -26,16 +27,16 @@ export interface CallTerms {
 const areaShare = 0.01;
 
 const many = (lines: readonly number[]): string =>
-  `${lines.length === 1 ? 'line' : 'lines'} ${lines.join(', ')}`;
+  `${lines.length === 1 ? phrase`line` : phrase`lines`} ${lines.join(', ')}`;
 
 const missed = ({ pieces }: Calls): readonly CallRemark[] => {
   const lines = pieces.flatMap(({ found, line }) => (found.kind === 'fault' ? [line] : []));
   if (lines.length === 0) return [];
   const [what, sides] =
     lines.length === 1
-      ? ['1 call was not understood', 'its side is']
-      : [`${lines.length} calls were not understood`, 'their sides are'];
-  return [{ level: 'stop', text: `${what} (${many(lines)}): ${sides} missing.` }];
+      ? [phrase`1 call was not understood`, phrase`its side is`]
+      : [phrase`${lines.length} calls were not understood`, phrase`their sides are`];
+  return [{ level: 'stop', text: phrase`${what} (${many(lines)}): ${sides} missing.` }];
 };
 
 const azimuthBack = (azimuth: number) => radians((azimuth + Math.PI) % (2 * Math.PI));
@@ -43,7 +44,7 @@ const azimuthBack = (azimuth: number) => radians((azimuth + Math.PI) % (2 * Math
 const openText = (told: Traverse, { style }: CallTerms): string => {
   const { azimuth, length } = told.misclosure;
   const back = azimuth === null ? '' : formatBearing(azimuthBack(azimuth));
-  return `The calls do not come back to where they begin: a last side ${back} ${formatLength(length, style)} would close them.`;
+  return phrase`The calls do not come back to where they begin: a last side ${back} ${formatLength(length, style)} would close them.`;
 };
 
 const slipText = (told: Traverse, { parts, style }: CallTerms): readonly string[] =>
@@ -53,17 +54,19 @@ const slipText = (told: Traverse, { parts, style }: CallTerms): readonly string[
       kind === 'bearing'
         ? [formatBearing(was?.azimuth ?? azimuth), formatBearing(azimuth)]
         : [formatLength(was?.length ?? length, style), formatLength(length, style)];
-    const then = Number.isFinite(precision) ? `to 1 in ${formatCount(precision)}` : 'exactly';
-    return `If course ${course + 1} were ${to} in place of ${from}, they would close ${then}: look at the deed again.`;
+    const then = Number.isFinite(precision)
+      ? phrase`to 1 in ${formatCount(precision)}`
+      : phrase`exactly`;
+    return phrase`If course ${course + 1} were ${to} in place of ${from}, they would close ${then}: look at the deed again.`;
   });
 
 const closing = (told: Traverse, terms: CallTerms): readonly CallRemark[] => {
   const { closes, precision, courses } = told;
   if (courses.length === 0)
-    return [{ level: 'stop', text: 'There is no call with a bearing and a distance.' }];
+    return [{ level: 'stop', text: phrase`There is no call with a bearing and a distance.` }];
   if (closes === 'open') return [{ level: 'stop', text: openText(told, terms) }];
   if (precision === null || precision >= terms.parts) return [];
-  const text = `The calls close to 1 in ${formatCount(precision)}, worse than the 1 in ${formatCount(terms.parts)} that is asked for: a figure is wrong, or a call is missing. Balancing hides that and does not mend it.`;
+  const text = phrase`The calls close to 1 in ${formatCount(precision)}, worse than the 1 in ${formatCount(terms.parts)} that is asked for: a figure is wrong, or a call is missing. Balancing hides that and does not mend it.`;
   return [text, ...slipText(told, terms)].map((line) => ({ level: 'caution', text: line }));
 };
 
@@ -74,11 +77,11 @@ const enclosed = (calls: Calls, { lot }: Traverse): readonly CallRemark[] => {
   const texts = [
     ...(sides === null
       ? []
-      : [`Sides ${sides[0] + 1} and ${sides[1] + 1} cross: the area says nothing.`]),
+      : [phrase`Sides ${sides[0] + 1} and ${sides[1] + 1} cross: the area says nothing.`]),
     ...(off <= areaShare
       ? []
       : [
-          `The deed says ${formatArea(calls.area ?? 0)}; its calls enclose ${formatArea(lot.area)}.`,
+          phrase`The deed says ${formatArea(calls.area ?? 0)}; its calls enclose ${formatArea(lot.area)}.`,
         ]),
   ];
   return texts.map((text) => ({ level: 'caution', text }));

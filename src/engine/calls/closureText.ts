@@ -4,6 +4,7 @@ import { formatLength } from '../../units/formatLength.ts';
 import { inches } from '../../units/inches.ts';
 import type { LengthStyle } from '../../units/lengthStyle.ts';
 import type { Traverse } from './traverse.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /**
  * How calls close, in one line: where they end seen from where they begin, and what share of the
@@ -11,11 +12,11 @@ import type { Traverse } from './traverse.ts';
  */
 export const closureText = (told: Traverse, style: LengthStyle): string => {
   const { closes, courses, precision, misclosure } = told;
-  if (courses.length === 0) return 'There are no calls that could close.';
+  if (courses.length === 0) return phrase`There are no calls that could close.`;
   const { lat, dep, length, azimuth } = misclosure;
-  if (closes === 'exactly' || azimuth === null) return 'They close exactly.';
+  if (closes === 'exactly' || azimuth === null) return phrase`They close exactly.`;
   const write = (of: number): string => formatLength(inches(Math.abs(of)), style);
-  const parts = `${write(lat)} ${lat < 0 ? 'south' : 'north'}, ${write(dep)} ${dep < 0 ? 'west' : 'east'}`;
-  const off = `They end ${write(length)} ${formatBearing(azimuth)} of where they begin (${parts})`;
-  return precision === null ? `${off}.` : `${off}: precision 1:${formatCount(precision)}.`;
+  const parts = `${write(lat)} ${lat < 0 ? phrase`south` : phrase`north`}, ${write(dep)} ${dep < 0 ? phrase`west` : phrase`east`}`;
+  const off = phrase`They end ${write(length)} ${formatBearing(azimuth)} of where they begin (${parts})`;
+  return precision === null ? `${off}.` : phrase`${off}: precision 1:${formatCount(precision)}.`;
 };

@@ -8,6 +8,7 @@ import { degreeText } from './curveDegree.ts';
 import { allowedOff, curveFaults } from './curveFaults.ts';
 import { toldTogether } from './curveTold.ts';
 import { solveCurve } from './solveCurve.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** What the call before one says of it. */
 export interface Before {
@@ -52,8 +53,8 @@ const chordsOf = (told: CurveTold, curve: CallCurve, out: number | null): readon
 
 const untold = ({ joins }: CurveTold): string =>
   joins === 'not tangent'
-    ? 'is a curve that is not tangent to the course before: expected the bearing of its chord or of its radius'
-    : 'is a curve that begins where no course before it was read: expected the bearing of its chord';
+    ? phrase`is a curve that is not tangent to the course before: expected the bearing of its chord or of its radius`
+    : phrase`is a curve that begins where no course before it was read: expected the bearing of its chord`;
 
 /** What tells the direction of a chord otherwise than the surest does. */
 const doubtsOf = (
@@ -63,13 +64,13 @@ const doubtsOf = (
 ): readonly string[] => {
   const [first = 0, ...others] = chords;
   const lone = told.chord === null && told.radial === null && told.tangent === null;
-  if (lone && told.joins !== 'tangent') return ['is taken as tangent to the course before'];
+  if (lone && told.joins !== 'tangent') return [phrase`is taken as tangent to the course before`];
   const compared = told.joins === 'tangent' ? others : others.slice(0, countOf(told) - 1);
   return compared
     .filter((other) => apart(first, other) * curve.chord > allowedOff(curve.chord))
     .map(
       (other) =>
-        `its chord is drawn ${formatBearing(wrapped(first))}, what else is told of it makes that ${formatBearing(wrapped(other))}`,
+        phrase`its chord is drawn ${formatBearing(wrapped(first))}, what else is told of it makes that ${formatBearing(wrapped(other))}`,
     );
 };
 
@@ -83,7 +84,7 @@ const curved = (own: CurveTold, { out, next }: Before, style: LengthStyle): Pars
   if (!measures.ok) return measures;
   const side = sideOf(told, out);
   if (side === null) {
-    return unread('is a curve and does not say to which hand: expected left or right');
+    return unread(phrase`is a curve and does not say to which hand: expected left or right`);
   }
   const curve = { side, ...measures.value };
   const chords = chordsOf(told, curve, out);

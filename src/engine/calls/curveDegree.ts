@@ -3,6 +3,7 @@ import { formatLength } from '../../units/formatLength.ts';
 import { inches, type Inches } from '../../units/inches.ts';
 import type { LengthStyle } from '../../units/lengthStyle.ts';
 import type { Radians } from '../../units/radians.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** How sharp a curve is, as `5° curve`: how far 100 ft of it turn. */
 export interface CurveDegree {
@@ -18,12 +19,12 @@ export interface CurveDegree {
 export const radiusOf = ({ turn, by }: CurveDegree): Inches =>
   inches(by === 'arc' ? 1200 / turn : 600 / Math.sin(turn / 2));
 
-const hundreds = { arc: '100 ft of arc', chord: 'a chord of 100 ft' } as const;
+const hundreds = { arc: phrase`100 ft of arc`, chord: phrase`a chord of 100 ft` } as const;
 
 /** By which definition a degree of curve was taken and what the other makes of it; it lacks its subject. */
 export const degreeText = (degree: CurveDegree, style: LengthStyle): string => {
   const other = degree.by === 'arc' ? 'chord' : 'arc';
   const write = (by: CurveDegree['by']): string =>
-    `${hundreds[by]}: radius ${formatLength(radiusOf({ ...degree, by }), style)}`;
-  return `is a ${formatDegrees(degree.turn)} curve by ${write(degree.by)}; not by ${write(other)}`;
+    phrase`${hundreds[by]}: radius ${formatLength(radiusOf({ ...degree, by }), style)}`;
+  return phrase`is a ${formatDegrees(degree.turn)} curve by ${write(degree.by)}; not by ${write(other)}`;
 };

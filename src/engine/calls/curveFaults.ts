@@ -4,6 +4,7 @@ import { inches, type Inches } from '../../units/inches.ts';
 import type { LengthStyle } from '../../units/lengthStyle.ts';
 import type { CallCurve } from './course.ts';
 import type { CurveGiven } from './solveCurve.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /**
  * How far figures of one curve may differ: plats round them one by one, to hundredths of a foot and
@@ -12,10 +13,10 @@ import type { CurveGiven } from './solveCurve.ts';
 export const allowedOff = (length: number): number => Math.max(0.6, length / 2000);
 
 const named = {
-  radius: 'radius',
-  arc: 'arc length',
-  chord: 'chord',
-  tangent: 'tangent length',
+  radius: phrase`radius`,
+  arc: phrase`arc length`,
+  chord: phrase`chord`,
+  tangent: phrase`tangent length`,
 } as const;
 
 /**
@@ -31,18 +32,17 @@ export const curveFaults = (
   const lengths = (['radius', 'arc', 'chord', 'tangent'] as const).flatMap((key) => {
     const [told, found]: readonly (Inches | null | undefined)[] = [given[key], curve[key]];
     if (told === undefined || told === null) return [];
-    if (found === null || found === undefined) return [`no ${named[key]} past half a circle`];
+    if (found === null || found === undefined) return [phrase`no ${named[key]} past half a circle`];
     if (Math.abs(told - found) <= allowedOff(found)) return [];
     return [
-      `the ${named[key]} is told as ${write(told)}, the other figures make it ${write(found)}`,
+      phrase`the ${named[key]} is told as ${write(told)}, the other figures make it ${write(found)}`,
     ];
   });
   const { delta } = given;
   const off = delta === undefined ? 0 : Math.abs(delta - curve.delta) * curve.radius;
   if (delta === undefined || off <= allowedOff(curve.arc)) return lengths;
-  const angles = [delta, curve.delta].map(formatDegrees);
   return [
-    `the central angle is told as ${angles[0]}, the other figures make it ${angles[1]}`,
+    phrase`the central angle is told as ${formatDegrees(delta)}, the other figures make it ${formatDegrees(curve.delta)}`,
     ...lengths,
   ];
 };

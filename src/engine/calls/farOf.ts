@@ -5,6 +5,7 @@ import { smallLetters } from '../../units/plainDeed.ts';
 import { quotedText } from '../../units/quotedText.ts';
 import { figuresOf, type Figure, type FigureOf } from './figure.ts';
 import { isThingSize } from './isThingSize.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** The figure that tells how far a call goes, and how far. */
 export interface Far {
@@ -36,7 +37,7 @@ const below = /(?:^|\s)(-\d[\d.,]*)(?!-)/;
 /** A number behind a length that nothing says the unit of: `50 ft 6`. */
 const dangling = /^ \d+(?: \d+\/\d+)?(?=\s*(?:$|[;,.)]|(?:to|along|at|and)(?![a-z])))/i;
 
-const both = `expected both, such as N 26°10' E 285.10 feet`;
+const both = phrase`expected both, such as N 26°10' E 285.10 feet`;
 
 interface Told {
   readonly text: string;
@@ -88,7 +89,7 @@ const isAside = (told: Told, figure: Figure): boolean =>
 const doubted = (line: string, figure: FigureOf<'length'> | undefined): Far | null => {
   if (figure === undefined) return null;
   const written = quotedText(line.slice(figure.at, figure.end));
-  const doubt = `has no distance but ${written}, which may be how far off something is`;
+  const doubt = phrase`has no distance but ${written}, which may be how far off something is`;
   return { figure, length: figure.length, doubts: [doubt] };
 };
 
@@ -109,11 +110,11 @@ const chosen = (line: string, told: Told): Far | null => {
 const missing = (line: string, sizes: readonly Figure[]): string => {
   const other = strange.exec(line)?.[1];
   if (other !== undefined)
-    return `${quotedText(other)} is in no unit that is read: expected feet, chains, rods, metres or the like`;
+    return phrase`${quotedText(other)} is in no unit that is read: expected feet, chains, rods, metres or the like`;
   const [size] = sizes;
-  if (size === undefined) return `has a bearing and no distance: ${both}`;
+  if (size === undefined) return phrase`has a bearing and no distance: ${both}`;
   const written = quotedText(line.slice(size.at, size.end));
-  return `has a bearing and no distance, ${written} is the size of something: ${both}`;
+  return phrase`has a bearing and no distance, ${written} is the size of something: ${both}`;
 };
 
 /** Why the distance of a call is none that a side of a lot could have; null where it is. */
@@ -121,10 +122,12 @@ const faultOf = (line: string, { figure, length }: Far): string | null => {
   const more = figure.kind === 'length' ? dangling.exec(line.slice(figure.end))?.[0] : undefined;
   if (more !== undefined) {
     const written = line.slice(figure.at, figure.end + more.length);
-    return `${quotedText(written)} ends without its unit: expected such as 50 ft 6 in`;
+    return phrase`${quotedText(written)} ends without its unit: expected such as 50 ft 6 in`;
   }
-  if (length <= 0) return 'has a distance of nothing: expected one above zero';
-  return length > farthest ? 'has a distance of over ten miles: expected a side of a lot' : null;
+  if (length <= 0) return phrase`has a distance of nothing: expected one above zero`;
+  return length > farthest
+    ? phrase`has a distance of over ten miles: expected a side of a lot`
+    : null;
 };
 
 /**
@@ -141,10 +144,10 @@ export const farOf = (
   const text = smallLetters(line);
   const minus = below.exec(line)?.[1];
   if (minus !== undefined)
-    return unread(`${quotedText(minus)} is below zero: expected a distance above it`);
+    return unread(phrase`${quotedText(minus)} is below zero: expected a distance above it`);
   const wrong = nearLength.exec(line)?.[0];
   if (wrong !== undefined)
-    return unread(`${quotedText(wrong)} is not a distance: expected figures`);
+    return unread(phrase`${quotedText(wrong)} is not a distance: expected figures`);
   const all = figuresOf(figures, 'length');
   const lengths = all.filter((one) => !isThingSize(text, one));
   const far = chosen(line, { text, from, lengths, bare, numbers: figuresOf(figures, 'number') });

@@ -9,6 +9,7 @@ import { figuresIn } from './figuresIn.ts';
 import { readCall } from './readCall.ts';
 import { statedArea } from './statedArea.ts';
 import { thence } from './thence.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** What one clause is, after the clauses before it. */
 export type Heard =
@@ -40,19 +41,22 @@ export interface Hearing {
 const start =
   /^[^a-z]*(beginning|commencing|beg\.?|com\.?) (?:for the same )?(?:at|on|in|from|for) (?:an? |the )?([^;,.(]*)/i;
 const called = new RegExp(`^[^a-z]*${thence}`);
-const nothing = 'no bearing and no distance: nothing in it to draw';
+const nothing = phrase`no bearing and no distance: nothing in it to draw`;
 
 /** Words of a call that change what its figures mean, and what was made of them. */
 const meanings: readonly (readonly [RegExp, string])[] = [
-  [/±|\+\/-|(?<![a-z])more or less(?![a-z])/, 'tells its figures roughly: drawn as they stand'],
-  [/\d ?(?:varas?|vrs?)(?![a-z])/, 'tells varas: read as those of Texas, 33 1/3 in each'],
+  [
+    /±|\+\/-|(?<![a-z])more or less(?![a-z])/,
+    phrase`tells its figures roughly: drawn as they stand`,
+  ],
+  [/\d ?(?:varas?|vrs?)(?![a-z])/, phrase`tells varas: read as those of Texas, 33 1/3 in each`],
 ];
 
 const meaningLines = (text: string): readonly string[] =>
   meanings.flatMap(([form, line]) => (form.test(smallLetters(text)) ? [line] : []));
 
 const unusedLines = (unused: readonly string[]): readonly string[] =>
-  unused.length === 0 ? [] : [`also tells ${unused.map(quotedText).join(', ')}: not drawn`];
+  unused.length === 0 ? [] : [phrase`also tells ${unused.map(quotedText).join(', ')}: not drawn`];
 
 const startOf = (text: string): Heard | null => {
   const [, word, at = ''] = start.exec(text) ?? [];
@@ -77,7 +81,7 @@ const missed = (clause: Clause, reason: string | null): Heard => {
     return isCall(clause) ? { kind: 'fault', reason } : { kind: 'words', reason };
   const side = called.test(small) && !small.includes('following');
   return side
-    ? { kind: 'fault', reason: 'has neither bearing nor distance: this side is missing' }
+    ? { kind: 'fault', reason: phrase`has neither bearing nor distance: this side is missing` }
     : { kind: 'words', reason: nothing };
 };
 

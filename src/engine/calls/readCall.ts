@@ -8,6 +8,7 @@ import { figuresOf, type Figure } from './figure.ts';
 import { figuresIn } from './figuresIn.ts';
 import { readStraight } from './readStraight.ts';
 import { withoutRepeats } from './withoutRepeats.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 const curveWord =
   /(?<![a-z])(?:curv(?:e|es|ing|ed)(?![a-z])|arc(?![a-z])|radius|chord|concave|delta(?= ?(?:[=:\d]|angle|of))|(?:cb|r|rad) ?[=:])|δ|central angle/;
@@ -22,16 +23,16 @@ const faultOf = (figures: readonly Figure[]): string | null => {
     if (figure.kind === 'bearing' && !figure.azimuth.ok) return figure.azimuth.reason;
     if (figure.kind === 'angle' && !figure.angle.ok) return figure.angle.reason;
     if (figure.kind !== 'length') continue;
-    if (figure.length <= 0) return 'has a distance of nothing: expected one above zero';
+    if (figure.length <= 0) return phrase`has a distance of nothing: expected one above zero`;
     if (figure.length > farthest)
-      return 'has a distance of over ten miles: expected one side of a lot';
+      return phrase`has a distance of over ten miles: expected one side of a lot`;
   }
   return null;
 };
 
 /** Whether a call goes straight: its bearing and distance stand before it speaks of any curve. */
 const isStraight = (text: string, figures: readonly Figure[]): boolean => {
-  const own = text.replace(oldCurve, (phrase) => ' '.repeat(phrase.length));
+  const own = text.replace(oldCurve, (words) => ' '.repeat(words.length));
   const curve = curveWord.exec(own)?.index ?? text.length;
   const [bearing] = figuresOf(figures, 'bearing');
   if (curve === text.length) return true;

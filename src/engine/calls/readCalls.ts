@@ -8,6 +8,7 @@ import type { Before } from './courseFrom.ts';
 import { heard, type Heard, type Hearing } from './heard.ts';
 import { joined } from './joined.ts';
 import { partsOf, type Told } from './partsOf.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** The most that is read at once: a deed of hundreds of calls. Ours, no published source. */
 const longest = 100_000;
@@ -18,8 +19,7 @@ const hearingOf = (unit: LandUnit['name']): Hearing => ({
   style: { system: unit === 'metres' ? 'm' : 'decimal feet', fraction: 16 },
 });
 
-const unfollowed =
-  'tells of a curve that no side follows: expected “thence along said curve” after it';
+const unfollowed = phrase`tells of a curve that no side follows: expected “thence along said curve” after it`;
 
 /** Pieces with a doubt where the end of a side tells of a curve that the next side does not follow. */
 const withUnfollowed = (said: readonly Heard[]): readonly Heard[] =>
@@ -47,7 +47,7 @@ const toldOf = (one: Heard): readonly Told[] => {
   return one.kind === 'course' ? [{ kind: 'course', beginning: one.end.beginning }] : [];
 };
 
-const after = 'comes after the lot has closed: not drawn; another lot is pasted by itself';
+const after = phrase`comes after the lot has closed: not drawn; another lot is pasted by itself`;
 
 const understood = (one: Heard, part: CallPart): Understood => {
   if (one.kind === 'start') return { kind: 'start', at: one.at };
@@ -83,12 +83,12 @@ const startOf = (pieces: readonly CallPiece[], ties: readonly Course[]): string 
  */
 export const readCalls = (text: string, unit: LandUnit['name'] = 'feet'): Parsed<Calls> => {
   if (text.length > longest) {
-    return unread(`the calls have ${text.length} characters: expected at most ${longest}`);
+    return unread(phrase`the calls have ${text.length} characters: expected at most ${longest}`);
   }
   const hearing = hearingOf(unit);
   const cut = clauses(text);
   if (cut.length > mostPieces) {
-    return unread(`the calls have ${cut.length} pieces: expected at most ${mostPieces}`);
+    return unread(phrase`the calls have ${cut.length} pieces: expected at most ${mostPieces}`);
   }
   const all = joined(cut, hearing.bare);
   const said = withUnfollowed(hearAll(all, hearing));

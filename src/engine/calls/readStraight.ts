@@ -7,21 +7,22 @@ import { curveTold } from './curveTold.ts';
 import { farOf } from './farOf.ts';
 import { figuresOf, type Figure } from './figure.ts';
 import { wayOf } from './wayOf.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 const point = String.raw`(?:north|south|east|west)[a-z]*`;
 const vague = new RegExp(
   String.raw`(?<![a-z])(?:${point}(?:[ -](?:by )?${point})*|[ns] by [ew]|[ew] by [ns]|[ns]?[ns][ew]|[ew][ns][ew])(?![a-z])`,
 );
 
-const both = `expected both, such as N 26°10' E 285.10 feet`;
+const both = phrase`expected both, such as N 26°10' E 285.10 feet`;
 
 /** A call without a bearing: nothing at all, or a distance alone. */
 const pathless = (text: string, figures: readonly Figure[]): Parsed<null> => {
   const number = /^[^a-z]*\d[^a-z]*$/.test(text.replace(vague, ''));
   if (figuresOf(figures, 'length').length === 0 && !number) return read(null);
   const word = vague.exec(text)?.[0];
-  const says = word === undefined ? '' : `, ${quotedText(word)} is no angle`;
-  return unread(`has a distance and no bearing${says}: ${both}`);
+  const says = word === undefined ? '' : phrase`, ${quotedText(word)} is no angle`;
+  return unread(phrase`has a distance and no bearing${says}: ${both}`);
 };
 
 const blankTo = (text: string, place: number): string => '\u0000'.repeat(place) + text.slice(place);

@@ -2,6 +2,7 @@ import { inches, type Inches } from '../../units/inches.ts';
 import { read, unread, type Parsed } from '../../units/parsed.ts';
 import { radians, type Radians } from '../../units/radians.ts';
 import type { CallCurve } from './course.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** What a call tells of a curve; any two of them with a length among them make it. */
 export interface CurveGiven {
@@ -60,12 +61,12 @@ const halfAndRadius = (given: CurveGiven): readonly [half: number, radius: numbe
 export const solveCurve = (given: CurveGiven): Parsed<Measure> => {
   const found = halfAndRadius(given);
   if (found === null) {
-    const needed = 'two of radius, central angle, arc, chord and tangent length';
-    return unread(`tells too little of its curve: expected ${needed}`);
+    const needed = phrase`two of radius, central angle, arc, chord and tangent length`;
+    return unread(phrase`tells too little of its curve: expected ${needed}`);
   }
   const [half, radius] = found;
   const fits = half > 0 && half < Math.PI && radius > 0 && Number.isFinite(radius);
-  if (!fits) return unread('has figures that no curve has: expected those of one circle');
+  if (!fits) return unread(phrase`has figures that no curve has: expected those of one circle`);
   return read({
     radius: inches(radius),
     delta: radians(2 * half),

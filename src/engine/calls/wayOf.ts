@@ -3,6 +3,7 @@ import { smallLetters } from '../../units/plainDeed.ts';
 import { quotedText } from '../../units/quotedText.ts';
 import type { Radians } from '../../units/radians.ts';
 import { figuresOf, type Figure } from './figure.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** The figure that tells which way a call goes, and the way clockwise from north. */
 export interface Way {
@@ -21,7 +22,7 @@ const westward = /^ ?(?:east|west|e|w)(?![a-z0-9])/;
 const twice = /^[ ,]*(?:east|west|[ew])(?![a-z'])(?!\.? (?:line|side))/;
 const westFirst = /(?<![a-z0-9])(?:east|west|e|w)\.? ?$/;
 
-const bearing = `expected a bearing such as N 26°10'30" E`;
+const bearing = phrase`expected a bearing such as N 26°10'30" E`;
 
 /** What looks like a bearing and is none, as it is written; null where there is nothing of it. */
 const nearBearing = (line: string): string | null => {
@@ -30,8 +31,8 @@ const nearBearing = (line: string): string | null => {
   if (found === null) return null;
   const written = quotedText(line.slice(found.index, found.index + found[0].length));
   return near.test(text)
-    ? `${written} is not a bearing: ${bearing}`
-    : `${written} has no east or west: ${bearing}`;
+    ? phrase`${written} is not a bearing: ${bearing}`
+    : phrase`${written} has no east or west: ${bearing}`;
 };
 
 /** Why an angle is no azimuth but half a bearing; null where nothing says so. */
@@ -43,7 +44,7 @@ const halfBearing = (line: string, { at, end }: Figure): string | null => {
   ];
   if (after === '' && before === '') return null;
   const written = line.slice(at - before.length, end + after.length);
-  return `${quotedText(written.trim())} has no north or south: ${bearing}`;
+  return phrase`${quotedText(written.trim())} has no north or south: ${bearing}`;
 };
 
 /**
@@ -55,12 +56,12 @@ export const wayOf = (line: string, figures: readonly Figure[]): Parsed<Way> | n
   const wrong = nearBearing(line.slice(0, figure?.at));
   if (wrong !== null) return unread(wrong);
   if (figure !== undefined && twice.test(smallLetters(line).slice(figure.end))) {
-    return unread(`names its way twice: ${bearing}`);
+    return unread(phrase`names its way twice: ${bearing}`);
   }
   if (figure?.azimuth.ok === true) return read({ figure, azimuth: figure.azimuth.value });
   const [angle] = figuresOf(figures, 'angle');
   if (angle !== undefined && turns.test(smallLetters(line))) {
-    return unread(`tells an angle that is turned from the course before: ${bearing}`);
+    return unread(phrase`tells an angle that is turned from the course before: ${bearing}`);
   }
   if (angle?.angle.ok !== true) return null;
   const wayless = halfBearing(line, angle);

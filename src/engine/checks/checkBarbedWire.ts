@@ -7,6 +7,7 @@ import type { Flag } from '../flag.ts';
 import type { LineLayout } from '../layout.ts';
 import type { LaidLines } from '../posts/layLines.ts';
 import { lineName } from './names.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /**
  * Barbed wire over a fence: lower over the ground than is published, a settle; and in any case a caution,
@@ -31,9 +32,9 @@ export const checkBarbedWire = (site: Site, laid: LaidLines): Flag[] =>
               rule: 'barbed wire low',
               place,
               at,
-              message: `${name} has barbed wire from ${is} over the ground: expected ${least} at least (${source.text}).`,
+              message: phrase`${name} has barbed wire from ${is ?? ''} over the ground: expected ${least ?? ''} at least (${source.text}).`,
             },
           ];
-    const message = `${name} has barbed wire: many towns forbid it, or ask for more height, beside walks, homes and schools, and for arms that stay on the property; ask there.`;
+    const message = phrase`${name} has barbed wire: many towns forbid it, or ask for more height, beside walks, homes and schools, and for arms that stay on the property; ask there.`;
     return [...low, { level: 'caution', rule: 'barbed wire', place, at, message }];
   });

@@ -11,6 +11,7 @@ import type { LaidLines } from '../posts/layLines.ts';
 import { boundariesOf } from './boundariesOf.ts';
 import { lineName, oneLine } from './names.ts';
 import { postsByLine } from './postsByLine.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** A post nearer to a boundary than its hole, or the setback, allows. */
 interface Near {
@@ -36,7 +37,7 @@ export const checkBoundary = (site: Site, laid: LaidLines): Flag[] => {
   return (Object.keys(site.lines) as LineId[]).flatMap((line) => {
     const own = posts.get(line) ?? [];
     return boundaries.flatMap(({ feature, off: offIt }): Flag[] => {
-      const name = oneLine(feature.label) || 'the boundary';
+      const name = oneLine(feature.label) || phrase`the boundary`;
       const told = (rule: string, near: readonly Near[], text: (worst: Near) => string): Flag[] => {
         const worst = worstOf(near);
         if (worst === null) return [];
@@ -50,20 +51,21 @@ export const checkBoundary = (site: Site, laid: LaidLines): Flag[] => {
         .map(({ post, off: by }) => ({ post, missing: post.hole.diameter / 2 - by }));
       const close = off.map(({ post, off: by }) => ({ post, missing: feature.setback - by }));
       const count = (near: readonly Near[]) => near.filter(({ missing }) => missing > slack).length;
-      const holes = count(over) === 1 ? '1 hole reaches' : `${count(over)} holes reach`;
-      const stands = count(close) === 1 ? '1 post stands' : `${count(close)} posts stand`;
+      const holes = count(over) === 1 ? phrase`1 hole reaches` : phrase`${count(over)} holes reach`;
+      const stands =
+        count(close) === 1 ? phrase`1 post stands` : phrase`${count(close)} posts stand`;
       return [
         ...told(
           'hole over the boundary',
           over,
           ({ post, missing }) =>
-            `${lineName(site, line)}: ${holes} over ${name}, that of post ${post.tag} by ${say(missing)}: expected all of a hole on one side, half its width inside at least.`,
+            phrase`${lineName(site, line)}: ${holes} over ${name}, that of post ${post.tag} by ${say(missing)}: expected all of a hole on one side, half its width inside at least.`,
         ),
         ...told(
           'nearer than the setback',
           close,
           ({ post, missing }) =>
-            `${lineName(site, line)}: ${stands} nearer to ${name} than its setback of ${say(feature.setback)}, post ${post.tag} by ${say(missing)}.`,
+            phrase`${lineName(site, line)}: ${stands} nearer to ${name} than its setback of ${say(feature.setback)}, post ${post.tag} by ${say(missing)}.`,
         ),
       ];
     });

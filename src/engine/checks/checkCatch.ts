@@ -9,11 +9,12 @@ import type { Term } from '../opening.ts';
 import type { LaidLines } from '../posts/layLines.ts';
 import { plantedAt, type GateFlag } from './gateFlag.ts';
 import { gateName } from './names.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 const noSureOpening = ({ id, opening }: GateLayout, site: Site): GateFlag[] => {
   if (opening.holdsFrom <= opening.holdsTo + slack) return [];
   const by = formatLength(inches(opening.holdsFrom - opening.holdsTo), fineStyle(site.lengths));
-  const message = `${gateName(site, id)}: no opening holds for sure, the hinges may vary by ${by} more than the latch takes up: measure the hinges or choose a latch of longer reach.`;
+  const message = phrase`${gateName(site, id)}: no opening holds for sure, the hinges may vary by ${by} more than the latch takes up: measure the hinges or choose a latch of longer reach.`;
   return [{ level: 'settle', rule: 'no sure opening', message }];
 };
 
@@ -31,12 +32,12 @@ const outsideCatch = ({ id, opening }: GateLayout, site: Site): GateFlag[] => {
   const latches = of('catch');
   const gap = write(sum(latches.map(({ planned }) => planned)));
   const [unsure, loose] = [of('uncertain'), of('adjustable')];
-  const adjusted = loose.length === 0 ? '' : ' and what can be adjusted';
+  const adjusted = loose.length === 0 ? '' : phrase` and what can be adjusted`;
   const told =
     over > 0
-      ? `the planned gap of ${gap} and the ${write(between(unsure, 'low', 'planned'))} that hinges and leaves may take less outrun the latch, which catches up to ${write(sum(latches.map(({ high }) => high)))}${adjusted}`
-      : `the planned gap of ${gap} less the ${write(between(unsure, 'planned', 'high'))} that hinges and leaves may take more falls short of the latch, which catches from ${write(sum(latches.map(({ low }) => low)))}${adjusted}`;
-  const message = `${gateName(site, id)}: ${told}, by ${write(out)}: plan another gap, measure the hinges or take a latch of longer reach.`;
+      ? phrase`the planned gap of ${gap} and the ${write(between(unsure, 'low', 'planned'))} that hinges and leaves may take less outrun the latch, which catches up to ${write(sum(latches.map(({ high }) => high)))}${adjusted}`
+      : phrase`the planned gap of ${gap} less the ${write(between(unsure, 'planned', 'high'))} that hinges and leaves may take more falls short of the latch, which catches from ${write(sum(latches.map(({ low }) => low)))}${adjusted}`;
+  const message = phrase`${gateName(site, id)}: ${told}, by ${write(out)}: plan another gap, measure the hinges or take a latch of longer reach.`;
   return [{ level: 'settle', rule: 'planned gap outside the catch', message }];
 };
 

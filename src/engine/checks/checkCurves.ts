@@ -7,6 +7,7 @@ import { radians } from '../../units/radians.ts';
 import type { Flag } from '../flag.ts';
 import type { LaidLines } from '../posts/layLines.ts';
 import { lineName } from './names.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** A turn that is over by less than this is not told: no sheet shows it. */
 const told = 1e-6;
@@ -28,7 +29,7 @@ export const checkCurves = (site: Site, laid: LaidLines): Flag[] =>
         rule: 'curve too tight',
         place: { kind: 'leg', line: course.chain.id, id: run.legs[0] ?? 'vertex:' },
         at: course.from.at,
-        message: `${lineName(site, course.chain.id)}: on a radius of ${radius} the fence turns by ${formatAngle(radians(turn))} at a line post: expected ${formatAngle(spec.cornerAngle)} at most; shorter bays, a larger radius, or corner posts.`,
+        message: phrase`${lineName(site, course.chain.id)}: on a radius of ${radius} the fence turns by ${formatAngle(radians(turn))} at a line post: expected ${formatAngle(spec.cornerAngle)} at most; shorter bays, a larger radius, or corner posts.`,
       },
     ];
   });

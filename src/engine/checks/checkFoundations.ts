@@ -8,6 +8,7 @@ import type { Flag } from '../flag.ts';
 import type { Post } from '../post.ts';
 import type { LaidLines } from '../posts/layLines.ts';
 import { postsInTurn } from './postsInTurn.ts';
+import { joined, phrase } from '../../phrases/phrase.ts';
 
 /** Posts of one line whose holes reach equally far into the foundations that their fence ends at. */
 interface Reach {
@@ -45,18 +46,24 @@ export const checkFoundations = (site: Site, laid: LaidLines): Flag[] => {
   return reachesOf(site, laid).flatMap(({ posts, toe, gap, by }): Flag[] => {
     const [first] = posts;
     if (first === undefined) return [];
-    const tags = posts.map(({ tag }) => tag).join(' and ');
+    const tags = joined(
+      posts.map(({ tag }) => tag),
+      phrase` and `,
+    );
     const holes =
-      posts.length === 1 ? `The hole of post ${tags} reaches` : `The holes of posts ${tags} reach`;
-    const into = toe === null ? 'under the face of the wall' : 'into the foundation of the wall';
-    const unknown = toe === null ? ' Find out how far the foundation reaches out.' : '';
+      posts.length === 1
+        ? phrase`The hole of post ${tags} reaches`
+        : phrase`The holes of posts ${tags} reach`;
+    const into =
+      toe === null ? phrase`under the face of the wall` : phrase`into the foundation of the wall`;
+    const unknown = toe === null ? phrase` Find out how far the foundation reaches out.` : '';
     return [
       {
         level: toe === null ? 'caution' : 'settle',
         rule: 'hole at a foundation',
         place: { kind: 'mark', id: first.id.slice('post:'.length) as `mark:${string}` },
         at: first.at,
-        message: `${holes} ${say(by)} ${into}: expected it clear, with the post ${say(gap + by)} off the wall, or dug by hand beside the foundation.${unknown}`,
+        message: phrase`${holes} ${say(by)} ${into}: expected it clear, with the post ${say(gap + by)} off the wall, or dug by hand beside the foundation.${unknown}`,
       },
     ];
   });

@@ -8,19 +8,20 @@ import type { LaidLines } from '../posts/layLines.ts';
 import type { Misfit } from '../posts/admitGates.ts';
 import { plantedAt, type GateFlag } from './gateFlag.ts';
 import { gateName } from './names.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 const misfitMessage = (misfit: Misfit, gate: GateLayout, site: Site): string => {
   const write = (length: Inches): string => formatLength(length, fineStyle(site.lengths));
-  const name = `${gateName(site, misfit.id)} (opening ${write(gate.opening.target)})`;
+  const name = phrase`${gateName(site, misfit.id)} (opening ${write(gate.opening.target)})`;
   const by = write(misfit.missing);
   switch (misfit.why) {
     case 'wider than its run':
-      return `${name} with its posts is ${by} wider than the fence between two corners: expected a longer leg or narrower leaves.`;
+      return phrase`${name} with its posts is ${by} wider than the fence between two corners: expected a longer leg or narrower leaves.`;
     case 'past the end':
-      return `${name} stands ${by} too far towards the end of its fence: expected it between the posts there.`;
+      return phrase`${name} stands ${by} too far towards the end of its fence: expected it between the posts there.`;
     case 'over another gate': {
-      const other = misfit.other === null ? 'another gate' : gateName(site, misfit.other);
-      return `${name} stands ${by} over ${other}: expected room for both; move one.`;
+      const other = misfit.other === null ? phrase`another gate` : gateName(site, misfit.other);
+      return phrase`${name} stands ${by} over ${other}: expected room for both; move one.`;
     }
   }
 };
@@ -35,7 +36,7 @@ const notPlaced = (gate: GateLayout, misfit: Misfit | undefined, site: Site): Ga
   // a gate without an opening is told of where its leaves are checked
   if (gate.placed || gate.opening.target <= 0) return [];
   if (misfit === undefined) {
-    const message = `${gateName(site, gate.id)} has no leg to stand in: expected two marks apart from each other.`;
+    const message = phrase`${gateName(site, gate.id)} has no leg to stand in: expected two marks apart from each other.`;
     return [{ level: 'stop', rule: 'gate without a leg', message }];
   }
   const message = misfitMessage(misfit, gate, site);

@@ -1,6 +1,6 @@
 import { sum, inches } from '../../units/inches.ts';
 import type { FenceSpec } from '../../site/fenceSpec.ts';
-import { infillWord } from '../../site/infillWord.ts';
+import { theInfill } from '../../site/infillWord.ts';
 import type { Site } from '../../site/site.ts';
 import { fineStyle } from '../../units/fineStyle.ts';
 import { formatLength } from '../../units/formatLength.ts';
@@ -12,6 +12,7 @@ import type { LaidLines } from '../posts/layLines.ts';
 import { onTape } from '../set/setCase.ts';
 import type { StretchOnGrade } from '../posts/fencesOn.ts';
 import { lineName } from './names.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 type Say = (length: number) => string;
 
@@ -27,7 +28,7 @@ const clashFlags = (laid: LaidLines, say: Say): Flag[] =>
     rule: 'shots on one spot differ',
     place: { kind: 'shot', id: other as `shot:${string}` },
     at,
-    message: `Two shots on one spot differ by ${say(Math.abs(higher))}: expected one height; the first one counts.`,
+    message: phrase`Two shots on one spot differ by ${say(Math.abs(higher))}: expected one height; the first one counts.`,
   }));
 
 const outsideFlags = (site: Site, run: Run, say: Say): Flag[] => {
@@ -35,14 +36,14 @@ const outsideFlags = (site: Site, run: Run, say: Say): Flag[] => {
   const unknown = run.ground?.profile.unknown ?? [];
   const length = sum(unknown.map(({ from, to }) => inches(to - from)));
   if (run.ground !== null && length <= 1 / 64) return [];
-  const what = run.ground === null ? 'all of a run' : `${say(length)} of a run`;
+  const what = run.ground === null ? phrase`all of a run` : phrase`${say(length)} of a run`;
   return [
     {
       level: 'settle',
       rule: 'ground not known',
       place: legOf(run),
       at: run.start,
-      message: `${lineName(site, run.line)}: ${what} lies outside of the shots: lengths and heights there are those on the level; expected shots on both sides of it.`,
+      message: phrase`${lineName(site, run.line)}: ${what} lies outside of the shots: lengths and heights there are those on the level; expected shots on both sides of it.`,
     },
   ];
 };
@@ -83,7 +84,7 @@ const under = (
   /** Whether a length is as long as one mark of the tape. */
   const shows = (length: number) => length > 0 && onTape({ site }, length, 'floor') > 0;
   const tagOf = (n: number) => laid.posts[fence.stands[n] ?? 'post:']?.tag ?? '?';
-  const between = ({ bay }: Worst) => `Between posts ${tagOf(bay)} and ${tagOf(bay + 1)}`;
+  const between = ({ bay }: Worst) => phrase`Between posts ${tagOf(bay)} and ${tagOf(bay + 1)}`;
   const at = (worst: Worst) => {
     const share = worst.room.at / (run.ground?.profile.length ?? 1);
     return {
@@ -92,7 +93,7 @@ const under = (
     };
   };
   const limit = spec.gapUnder;
-  const noun = infillWord(spec.infill);
+  const infill = theInfill(spec.infill);
   return [
     ...(gap === null || !shows(gap.size - limit)
       ? []
@@ -102,7 +103,7 @@ const under = (
             rule: 'gap under the fabric',
             place: legOf(run),
             at: at(gap),
-            message: `${between(gap)} the ground lies ${say(gap.size)} below the ${noun}: expected ${say(limit)} at most; hold a post there, or let the ${noun} follow in shorter bays.`,
+            message: phrase`${between(gap)} the ground lies ${say(gap.size)} below ${infill}: expected ${say(limit)} at most; hold a post there, or let ${infill} follow in shorter bays.`,
           },
         ]),
     ...(buried === null || !shows(buried.size)
@@ -113,7 +114,7 @@ const under = (
             rule: 'fabric in the ground',
             place: legOf(run),
             at: at(buried),
-            message: `${between(buried)} the ground rises ${say(buried.size)} over the bottom of the ${noun}: cut the high point (Caltrans Standard Specifications 80-3.03).`,
+            message: phrase`${between(buried)} the ground rises ${say(buried.size)} over the bottom of ${infill}: cut the high point (Caltrans Standard Specifications 80-3.03).`,
           },
         ]),
   ];

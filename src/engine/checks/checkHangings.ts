@@ -12,6 +12,7 @@ import { soilOf } from '../structure/lateralOf.ts';
 import { leafHangings, type LeafHanging } from '../structure/leafHangings.ts';
 import { plantedAt, saidOf, type GateFlag } from './gateFlag.ts';
 import { gateName } from './names.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** A latch side that comes down by more than this no longer meets its latch, inches; ours, no published source. */
 const mostSag = inches(1 / 2);
@@ -20,7 +21,7 @@ const flagsFor = (hanging: LeafHanging, laid: LaidLines, site: Site): GateFlag[]
   const { pounds, moment, capacity, sag, post, asks, depth } = hanging;
   const say = (length: Inches): string => formatLength(length, fineStyle(site.lengths));
   const tag = laid.posts[post]?.tag ?? '?';
-  const leaf = `a leaf of about ${Math.round(pounds)} lb on post ${tag}`;
+  const leaf = phrase`a leaf of about ${Math.round(pounds)} lb on post ${tag}`;
   return [
     ...(moment <= capacity
       ? []
@@ -28,7 +29,7 @@ const flagsFor = (hanging: LeafHanging, laid: LaidLines, site: Site): GateFlag[]
           {
             level: 'settle' as const,
             rule: 'gate post bends under its leaf',
-            message: `${leaf} bends it by ${shareText(moment / capacity)} of what it may bear: expected a stronger post (${bendingSource.text}).`,
+            message: phrase`${leaf} bends it by ${shareText(moment / capacity)} of what it may bear: expected a stronger post (${bendingSource.text}).`,
           },
         ]),
     ...(asks <= depth + slack
@@ -37,7 +38,7 @@ const flagsFor = (hanging: LeafHanging, laid: LaidLines, site: Site): GateFlag[]
           {
             level: 'settle' as const,
             rule: 'gate post hole shallow for its leaf',
-            message: `${leaf} asks for a hole ${say(asks)} deep, ${say(depth)} planned: by the pole formula for its moment in ${soilOf(site.conditions).lateral} psf a foot (IBC 1807.3.2.1).`,
+            message: phrase`${leaf} asks for a hole ${say(asks)} deep, ${say(depth)} planned: by the pole formula for its moment in ${soilOf(site.conditions).lateral} psf a foot (IBC 1807.3.2.1).`,
           },
         ]),
     ...(sag <= mostSag
@@ -46,7 +47,7 @@ const flagsFor = (hanging: LeafHanging, laid: LaidLines, site: Site): GateFlag[]
           {
             level: 'caution' as const,
             rule: 'leaf sags at the latch',
-            message: `${leaf} brings its latch side down by ${say(sag)} as the post bends: expected ${say(mostSag)} at most, by a stronger post or a brace to the next post.`,
+            message: phrase`${leaf} brings its latch side down by ${say(sag)} as the post bends: expected ${say(mostSag)} at most, by a stronger post or a brace to the next post.`,
           },
         ]),
   ];

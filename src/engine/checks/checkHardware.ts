@@ -3,6 +3,7 @@ import type { Site } from '../../site/site.ts';
 import { leavesOf } from '../gate/termsOf.ts';
 import type { Flag } from '../flag.ts';
 import type { LaidLines } from '../posts/layLines.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 const partsOf = (site: Site, id: GateId): HardwareId[] => {
   const gate = site.gates[id];
@@ -25,7 +26,7 @@ export const checkHardware = (site: Site, laid: LaidLines): Flag[] => {
           rule: 'hardware assumed',
           place: { kind: 'gate', id: gate.id },
           at: gate.middle,
-          message: `${part.label.replace(/\s+/g, ' ').trim() || id}: what it takes up is assumed; measure the part on order.`,
+          message: phrase`${part.label.replace(/\s+/g, ' ').trim() || id}: what it takes up is assumed; measure the part on order.`,
         },
       ];
     }),

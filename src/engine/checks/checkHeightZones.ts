@@ -16,6 +16,7 @@ import type { LaidLines } from '../posts/layLines.ts';
 import { heightLimitOf } from './heightLimitOf.ts';
 import { lineName, oneLine } from './names.ts';
 import { zonedFence, type ZonedPiece } from './zonedFence.ts';
+import { joined, phrase } from '../../phrases/phrase.ts';
 
 type HeightZone = Extract<Feature, { kind: 'height zone' }>;
 
@@ -25,20 +26,26 @@ interface Zone {
   readonly ring: readonly SitePoint[];
 }
 
+const groundWords: Readonly<Record<HeightZone['of'], string>> = {
+  'sight triangle': phrase`the sight triangle`,
+  'front yard': phrase`the front yard`,
+};
+
 const zonesOf = (site: Site): Zone[] =>
   Object.values<Feature>(site.features).flatMap((feature) => {
     if (feature.kind !== 'height zone') return [];
     const ring = verticesOf(feature.path).flatMap(({ mark }) => site.marks[mark] ?? []);
     const label = oneLine(feature.label);
-    const name = label === '' ? `the ${feature.of}` : `the ${feature.of} “${label}”`;
+    const name =
+      label === '' ? groundWords[feature.of] : phrase`${groundWords[feature.of]} “${label}”`;
     return [{ name, feature, ring }];
   });
 
 const sourceOf = ({ of, ...limits }: HeightZone, which: 'solid' | 'open'): string => {
   const known = heightZoneLimits[of].find((one) => one[which] === limits[which]);
   return known === undefined
-    ? 'as it was typed for this ground; the local code decides'
-    : `${known.source.text}; the local code decides`;
+    ? phrase`as it was typed for this ground; the local code decides`
+    : phrase`${known.source.text}; the local code decides`;
 };
 
 interface Found {
@@ -57,14 +64,14 @@ const messageOf = (line: string, { zone, spec, pieces }: Found, site: Site): str
   const wall = Math.max(...pieces.map((piece) => piece.wall));
   const top = overGround(spec, wall);
   const parts = [
-    `${infillWord(spec.infill)} ${write(spec.fabricHeight)}`,
-    ...(spec.gapUnder > 0 ? [`${write(spec.gapUnder)} under it`] : []),
-    ...(wall > 0 ? [`a wall of ${write(wall)}`] : []),
-    ...(spec.barbedWire === null ? [] : [`barbed wire ${write(barbedArms.reach)} over it`]),
+    phrase`${infillWord(spec.infill)} ${write(spec.fabricHeight)}`,
+    ...(spec.gapUnder > 0 ? [phrase`${write(spec.gapUnder)} under it`] : []),
+    ...(wall > 0 ? [phrase`a wall of ${write(wall)}`] : []),
+    ...(spec.barbedWire === null ? [] : [phrase`barbed wire ${write(barbedArms.reach)} over it`]),
   ];
   const inside = pieces.reduce((sum, { length }) => sum + length, 0);
-  const kind = which === 'solid' ? 'fence that one cannot see through' : 'open fence';
-  return `${line} passes through ${zone.name} for ${write(inside)}, up to ${write(top)} over the ground (${parts.join(', ')}; tops of posts are not compared): expected ${kind} no higher than ${write(limit)} there (${sourceOf(zone.feature, which)}).`;
+  const kind = which === 'solid' ? phrase`fence that one cannot see through` : phrase`open fence`;
+  return phrase`${line} passes through ${zone.name} for ${write(inside)}, up to ${write(top)} over the ground (${joined(parts, ', ')}; tops of posts are not compared): expected ${kind} no higher than ${write(limit)} there (${sourceOf(zone.feature, which)}).`;
 };
 
 /**

@@ -12,6 +12,7 @@ import type { Post } from '../post.ts';
 import type { LaidLines } from '../posts/layLines.ts';
 import { clashingRuns } from './clashingRuns.ts';
 import { holesMissing } from './holesMissing.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** Holes are looked for within this many inches: a wider one is a slip of the finger. */
 const widest = 120;
@@ -102,7 +103,7 @@ export const checkHoles = (site: Site, laid: LaidLines, carry: Carry): Flag[] =>
       rule: 'no room between posts',
       place: { kind: 'leg', line: later.run.line, id: later.run.legs[0] ?? 'vertex:' },
       at: midpoint(a.at, b.at),
-      message: `Posts ${a.tag} and ${b.tag} stand ${apart} apart: their holes need ${more} more.`,
+      message: phrase`Posts ${a.tag} and ${b.tag} stand ${apart ?? ''} apart: their holes need ${more ?? ''} more.`,
     };
   });
 };

@@ -24,6 +24,7 @@ import type { LaidRun } from '../posts/layRuns.ts';
 import { onTape } from '../set/setCase.ts';
 import { keepOutName } from './keepOutName.ts';
 import { gateName } from './names.ts';
+import { joined, phrase } from '../../phrases/phrase.ts';
 
 type Write = (length: number) => string;
 
@@ -63,11 +64,17 @@ const holesOf = (laid: LaidLines, site: Site, carry: Carry): Hole[] => [
   ...heldPosts(laid, carry).map((post): Hole => {
     const { tag, at, hole, gates } = post;
     const place = placeOf(post, laid);
-    return { name: `post ${tag}`, at, radius: hole.diameter / 2, place, gate: gates[0] ?? null };
+    return {
+      name: phrase`post ${tag}`,
+      at,
+      radius: hole.diameter / 2,
+      place,
+      gate: gates[0] ?? null,
+    };
   }),
   ...Object.values(laid.gates).flatMap(({ id, placed, receiver }): Hole[] => {
     if (!placed || receiver === null) return [];
-    const name = `the receiver of ${gateName(site, id)}`;
+    const name = phrase`the receiver of ${gateName(site, id)}`;
     const place = { kind: 'gate', id } as const;
     return [{ name, at: receiver.at, radius: receiver.hole.diameter / 2, place, gate: id }];
   }),
@@ -103,11 +110,13 @@ const mend = (
   { gate }: Hole,
   write: (length: number) => string,
 ): string => {
-  if (gate === null) return 'move it or the line';
+  if (gate === null) return phrase`move it or the line`;
   const move = moveFor(laid, gate);
-  if (move === null || Math.abs(move) <= slack) return 'move the gate or the line';
+  if (move === null || Math.abs(move) <= slack) return phrase`move the gate or the line`;
   const by = onTape({ site }, inches(Math.abs(move)), 'ceil');
-  return `move the gate ${write(by)} towards the ${move < 0 ? 'start' : 'end'} of its leg`;
+  return move < 0
+    ? phrase`move the gate ${write(by)} towards the start of its leg`
+    : phrase`move the gate ${write(by)} towards the end of its leg`;
 };
 
 /** Holes that reach into ground to keep out of: a stop; those that cut an edge of paving: a caution. */
@@ -122,10 +131,10 @@ const holeFlags = (site: Site, laid: LaidLines, carry: Carry, write: Write): Fla
       if (by <= slack) return [];
       const into = keepOutName(site, keepOut);
       if (keepOut.kind === 'joint') {
-        const message = `The hole of ${name} cuts ${into}: saw it clean before digging, or move the post.`;
+        const message = phrase`The hole of ${name} cuts ${into}: saw it clean before digging, or move the post.`;
         return [{ level: 'caution', rule: 'hole cuts paving', place, at, message }];
       }
-      const message = `The hole of ${name} reaches ${write(by)} into ${into}: expected all of it outside; ${mend(site, laid, hole, write)}.`;
+      const message = phrase`The hole of ${name} reaches ${write(by)} into ${into}: expected all of it outside; ${mend(site, laid, hole, write)}.`;
       return [{ level: 'stop', rule: 'hole in a keep-out', place, at, message }];
     });
   });
@@ -137,7 +146,10 @@ const namesOver = (
   radius: number,
 ): string => {
   const over = keepOuts.filter((keepOut) => closedOn(keepOut, bay, radius).length > 0);
-  return over.map((keepOut) => keepOutName(site, keepOut)).join(', ');
+  return joined(
+    over.map((keepOut) => keepOutName(site, keepOut)),
+    ', ',
+  );
 };
 
 /** The places of the bays of a run that are over their maximum. */
@@ -166,7 +178,7 @@ const bayFlag = (site: Site, laid: LaidLines, { run, seated }: LaidRun, n: numbe
       rule: 'bay over its maximum',
       place: { kind: 'leg', line: run.line, id: run.legs[0] ?? 'vertex:' },
       at: midpoint(a.at, b.at),
-      message: `Between posts ${a.tag} and ${b.tag} no hole can be dug${over === '' ? '' : ` for ${over}`}: a bay of ${write(length)}, ${write(length - longest)} over the largest of ${write(longest)}. Move the line, or have the place found exactly so that less is closed.`,
+      message: phrase`Between posts ${a.tag} and ${b.tag} no hole can be dug${over === '' ? '' : phrase` for ${over}`}: a bay of ${write(length)}, ${write(length - longest)} over the largest of ${write(longest)}. Move the line, or have the place found exactly so that less is closed.`,
     },
   ];
 };

@@ -12,14 +12,17 @@ import type { LaidLines } from '../posts/layLines.ts';
 import { bottomOf, leafRooms, type LeafRoom } from '../sweep/leafRooms.ts';
 import { plantedAt, type GateFlag } from './gateFlag.ts';
 import { gateName } from './names.ts';
+import { joined, phrase } from '../../phrases/phrase.ts';
 
 type Say = (length: number) => string;
 
 const movedText = (laid: GateLayout, moved: number, say: Say): string =>
-  laid.slides.length > 0 ? `${say(moved)} rolled` : `${toDegrees(radians(moved)).toFixed(1)}°`;
+  laid.slides.length > 0
+    ? phrase`${say(moved)} rolled`
+    : `${toDegrees(radians(moved)).toFixed(1)}°`;
 
 const leafName = ({ leaf }: LeafRoom, { leaves, slides }: GateLayout): string =>
-  leaves.length + slides.length > 1 ? `leaf ${leaf + 1}` : 'its leaf';
+  leaves.length + slides.length > 1 ? phrase`leaf ${leaf + 1}` : phrase`its leaf`;
 
 /** What would mend a leaf that meets the ground, the least work first. */
 const mends = (gate: Gate, room: LeafRoom, missing: number, say: Say): string => {
@@ -27,15 +30,16 @@ const mends = (gate: Gate, room: LeafRoom, missing: number, say: Say): string =>
   const free = otherWay?.lowest ?? null;
   const other =
     free !== null && free.clearance >= -slack && otherWay?.unknown.length === 0
-      ? [`open it the other way, where ${say(Math.max(0, free.clearance))} is left`]
+      ? [phrase`open it the other way, where ${say(Math.max(0, free.clearance))} is left`]
       : [];
-  const low = Object.keys(gate.leaves).length === 1 ? ['hinge it on the low side'] : [];
-  return [
+  const low = Object.keys(gate.leaves).length === 1 ? [phrase`hinge it on the low side`] : [];
+  const ways = [
     ...other,
-    `hang it ${say(missing)} higher, at ${say(bottomOf(gate) + missing)}`,
-    `cut the ground there by ${say(missing)}`,
+    phrase`hang it ${say(missing)} higher, at ${say(bottomOf(gate) + missing)}`,
+    phrase`cut the ground there by ${say(missing)}`,
     ...low,
-  ].join('; or ');
+  ];
+  return joined(ways, phrase`; or `);
 };
 
 const roomFlags = (site: Site, gate: Gate, laid: GateLayout, room: LeafRoom): GateFlag[] => {
@@ -50,13 +54,13 @@ const roomFlags = (site: Site, gate: Gate, laid: GateLayout, room: LeafRoom): Ga
           {
             level: 'settle',
             rule: 'swing outside of the shots',
-            message: `${name}: ${leaf} moves over ground that no shots describe: expected shots all round its way.`,
+            message: phrase`${name}: ${leaf} moves over ground that no shots describe: expected shots all round its way.`,
           },
         ];
   if (lowest === null || lowest.clearance >= -slack) return outside;
   const missing = -lowest.clearance;
-  const assumed = gate.bottom === null ? ' (assumed)' : '';
-  const message = `${name}: ${leaf}, hung ${say(bottomOf(gate))}${assumed} over its higher post, meets the ground at ${movedText(laid, lowest.moved, say)}, ${say(missing)} too low: ${mends(gate, room, missing, say)}.`;
+  const assumed = gate.bottom === null ? phrase` (assumed)` : '';
+  const message = phrase`${name}: ${leaf}, hung ${say(bottomOf(gate))}${assumed} over its higher post, meets the ground at ${movedText(laid, lowest.moved, say)}, ${say(missing)} too low: ${mends(gate, room, missing, say)}.`;
   return [{ level: 'stop', rule: 'leaf meets the ground', message, at: lowest.at }, ...outside];
 };
 

@@ -10,6 +10,7 @@ import type { GateLayout } from '../layout.ts';
 import type { LaidLines } from '../posts/layLines.ts';
 import { plantedAt, type GateFlag } from './gateFlag.ts';
 import { gateName } from './names.ts';
+import { joined, phrase } from '../../phrases/phrase.ts';
 
 /** To this the trade measures a leaf, in inches (common practice, no published source). */
 const outOfTrue = 1 / 8;
@@ -18,10 +19,12 @@ const notMeasured = ({ id }: GateLayout, site: Site): GateFlag[] => {
   const gate = site.gates[id];
   if (gate === undefined) return [];
   const open = leavesOf(gate).flatMap(({ from }, n) =>
-    from === 'measured' ? [] : [`${n + 1} is ${from === 'copied' ? 'copied' : 'from a catalogue'}`],
+    from === 'measured'
+      ? []
+      : [from === 'copied' ? phrase`${n + 1} is copied` : phrase`${n + 1} is from a catalogue`],
   );
   if (open.length === 0) return [];
-  const message = `${gateName(site, id)}: leaf ${open.join(', leaf ')}: measure every leaf at top and bottom.`;
+  const message = phrase`${gateName(site, id)}: leaf ${joined(open, phrase`, leaf `)}: measure every leaf at top and bottom.`;
   return [{ level: 'settle', rule: 'leaf not measured', message }];
 };
 
@@ -33,7 +36,7 @@ const notTrue = ({ id }: GateLayout, site: Site): GateFlag[] => {
     const read = readWidths(widths);
     const [least, most] = [Math.min(...read), Math.max(...read)];
     if (most - least <= outOfTrue + slack) return [];
-    const message = `${gateName(site, id)}: leaf ${n + 1} is out of true, from ${write(least)} to ${write(most)}: true it or send it back; the opening is planned for the larger.`;
+    const message = phrase`${gateName(site, id)}: leaf ${n + 1} is out of true, from ${write(least)} to ${write(most)}: true it or send it back; the opening is planned for the larger.`;
     return [{ level: 'settle', rule: 'leaf out of true', message } as const];
   });
 };

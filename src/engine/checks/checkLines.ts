@@ -7,6 +7,7 @@ import type { Chain } from '../posts/chain.ts';
 import type { LaidLines } from '../posts/layLines.ts';
 import { mostLinePosts } from '../posts/unfilledOf.ts';
 import { lineName } from './names.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** A leg of a mile or more is likelier a slip of the finger than a fence; inches. */
 const mile = inches(63_360);
@@ -14,7 +15,7 @@ const mile = inches(63_360);
 const empty = (chain: Chain, site: Site): Flag[] => {
   if (chain.legs.length > 0) return [];
   const at = chain.stops[0]?.at ?? { x: 0, y: 0 };
-  const message = `${lineName(site, chain.id)} has no leg: expected at least two marks apart from each other.`;
+  const message = phrase`${lineName(site, chain.id)} has no leg: expected at least two marks apart from each other.`;
   const place = { kind: 'line', id: chain.id } as const;
   return [{ level: 'settle', rule: 'empty fence line', place, at, message }];
 };
@@ -29,7 +30,7 @@ const longLegs = (chain: Chain, site: Site): Flag[] =>
         rule: 'leg of a mile or more',
         place: { kind: 'leg', line: chain.id, id: leg.id },
         at: midpoint(leg.start, leg.end),
-        message: `${lineName(site, chain.id)} has a leg of ${length}: check the reading, expected less than a mile.`,
+        message: phrase`${lineName(site, chain.id)} has a leg of ${length}: check the reading, expected less than a mile.`,
       },
     ];
   });
@@ -43,8 +44,8 @@ const noLinePosts = (chain: Chain, { unfilled }: LaidLines, site: Site): Flag[] 
   const bay = formatLength(spec.maxBay, site.lengths);
   const message =
     why === 'too many posts'
-      ? `${name} takes more line posts than are laid out (${mostLinePosts} a site): check its readings and its largest bay (${bay}).`
-      : `${name}: the largest bay (${bay}) is shorter than the hole of a line post: expected a longer one; no line posts are laid out.`;
+      ? phrase`${name} takes more line posts than are laid out (${mostLinePosts} a site): check its readings and its largest bay (${bay}).`
+      : phrase`${name}: the largest bay (${bay}) is shorter than the hole of a line post: expected a longer one; no line posts are laid out.`;
   return [{ level: 'stop', rule: why, place: { kind: 'line', id: chain.id }, at, message }];
 };
 

@@ -12,6 +12,7 @@ import type { Flag } from '../flag.ts';
 import type { LineLayout } from '../layout.ts';
 import type { LaidLines } from '../posts/layLines.ts';
 import { lineName, oneLine } from './names.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 interface Wires {
   readonly name: string;
@@ -21,12 +22,21 @@ interface Wires {
   readonly half: number;
 }
 
+const overheadWords: Readonly<Record<Extract<Feature, { kind: 'utility' }>['service'], string>> = {
+  electric: phrase`the electric line overhead`,
+  gas: phrase`the gas line overhead`,
+  communication: phrase`the communication line overhead`,
+  water: phrase`the water line overhead`,
+  reclaimed: phrase`the reclaimed line overhead`,
+  sewer: phrase`the sewer line overhead`,
+};
+
 const wiresOf = (site: Site): Wires[] =>
   (Object.entries(site.features) as [FeatureId, Feature][]).flatMap(([, feature]) => {
     if (feature.kind !== 'utility' || feature.run !== 'overhead') return [];
     const points = verticesOf(feature.path).flatMap(({ mark }) => site.marks[mark] ?? []);
     const pieces = points.slice(1).map((end, n) => ({ start: points[n] ?? end, end }));
-    const name = oneLine(feature.label) || `the ${feature.service} line overhead`;
+    const name = oneLine(feature.label) || overheadWords[feature.service];
     const electric = feature.service === 'electric';
     return [{ name, electric, pieces, half: feature.width / 2 }];
   });
@@ -65,15 +75,16 @@ const messageOf = (
     readonly grounded: string;
   },
 ): string => {
-  const where = far === null ? `${line} passes under ${name}` : `${line} is ${far} from ${name}`;
+  const where =
+    far === null ? phrase`${line} passes under ${name}` : phrase`${line} is ${far} from ${name}`;
   if (!electric) {
-    return `${where}: keep long pipe, rolls and machines clear of it, and ask its owner before anything touches it.`;
+    return phrase`${where}: keep long pipe, rolls and machines clear of it, and ask its owner before anything touches it.`;
   }
   const ground =
     far === null
-      ? ` Such fence is grounded ${grounded} from there and at each side of every gate (${fenceGrounding.source.text}).`
+      ? phrase` Such fence is grounded ${grounded} from there and at each side of every gate (${fenceGrounding.source.text}).`
       : '';
-  return `${where}: keep long pipe, rolls and machines ${away} away or as its owner asks (${overheadClearance.source.text}).${ground}`;
+  return phrase`${where}: keep long pipe, rolls and machines ${away} away or as its owner asks (${overheadClearance.source.text}).${ground}`;
 };
 
 /** Fence under services overhead, or as near to them in plan as work has to stay away: a caution each. */

@@ -6,6 +6,7 @@ import { inches } from '../../units/inches.ts';
 import type { Flag } from '../flag.ts';
 import type { LaidLines } from '../posts/layLines.ts';
 import { lineName } from './names.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** Panels that rise by less than this from post to post are as good as level: inches; ours. */
 const told = 0.5;
@@ -33,7 +34,7 @@ export const checkPanels = (site: Site, laid: LaidLines): Flag[] =>
         rule: 'panels lean with the ground',
         place: { kind: 'leg', line: run.line, id: run.legs[0] ?? 'vertex:' },
         at: midpoint(a.at, b.at),
-        message: `${lineName(site, run.line)}: between posts ${a.tag} and ${b.tag} the ground rises ${rise} under one panel: how far a panel may lean is for its maker to say; else let the leg step.`,
+        message: phrase`${lineName(site, run.line)}: between posts ${a.tag} and ${b.tag} the ground rises ${rise} under one panel: how far a panel may lean is for its maker to say; else let the leg step.`,
       },
     ];
   });

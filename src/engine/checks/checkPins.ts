@@ -10,6 +10,7 @@ import { inches } from '../../units/inches.ts';
 import type { Flag } from '../flag.ts';
 import type { LaidLines } from '../posts/layLines.ts';
 import { lineName } from './names.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** Posts that are held where none can stand: in an opening, past the end of a leg, on another post. */
 const unheld = (site: Site, laid: LaidLines): Flag[] =>
@@ -23,7 +24,7 @@ const unheld = (site: Site, laid: LaidLines): Flag[] =>
         rule: 'held post without a place',
         place: { kind: 'leg', line: pin.line, id: pin.leg },
         at: anchoredAt(pin.anchor, legTrack(site, line, legAt(line, pin.leg))),
-        message: `${lineName(site, pin.line)}: a post is held where none can stand: expected a place on its leg, off openings and other posts.`,
+        message: phrase`${lineName(site, pin.line)}: a post is held where none can stand: expected a place on its leg, off openings and other posts.`,
       },
     ];
   });
@@ -59,7 +60,7 @@ const unpulled = (site: Site, laid: LaidLines): Flag[] =>
     return stretchesOf(laid, id).flatMap(({ length, at, leg }): Flag[] => {
       if (length <= interval + 1e-6) return [];
       const write = (size: number) => formatLength(inches(size), fineStyle(site.lengths));
-      const message = `${lineName(site, id)}: a stretch of ${write(length)} is ${write(length - interval)} longer than fabric is stretched at once: expected room for a pull post's hole on one of its line posts.`;
+      const message = phrase`${lineName(site, id)}: a stretch of ${write(length)} is ${write(length - interval)} longer than fabric is stretched at once: expected room for a pull post's hole on one of its line posts.`;
       return [
         {
           level: 'settle',

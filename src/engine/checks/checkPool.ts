@@ -32,12 +32,16 @@ import { closedBy } from '../structure/closedBy.ts';
 import { fabricOf } from '../structure/fabricOf.ts';
 import { plantedAt, saidOf, type GateFlag } from './gateFlag.ts';
 import { gateName, lineName } from './names.ts';
+import { joined, phrase } from '../../phrases/phrase.ts';
 
 type Say = (length: Inches) => string;
 
 /** Limits of which some are passed: every one is named, since they disagree. */
 const limitsText = (limits: readonly PoolLimit[], say: Say): string =>
-  limits.map(({ limit, source }) => `${say(limit)} (${source.text})`).join(', ');
+  joined(
+    limits.map(({ limit, source }) => phrase`${say(limit)} (${source.text})`),
+    ', ',
+  );
 
 /** How far apart the rails of a build are, the nearest two, inches; null where there are not two. */
 const railsApart = ({
@@ -63,12 +67,12 @@ const railsApart = ({
 /** What boards leave open, and that panels do not say: nothing for fabric, whose mesh says it. */
 const openFlags = (infill: Infill, name: string, say: Say): string[] => {
   const { limit, source } = poolSlats;
-  const most = `round a pool at most ${say(limit)} where rails can be climbed (${source.text})`;
+  const most = phrase`round a pool at most ${say(limit)} where rails can be climbed (${source.text})`;
   if (infill.kind === 'panels') {
-    return [`${name}: nobody has said how wide its panels are open: ${most}.`];
+    return [phrase`${name}: nobody has said how wide its panels are open: ${most}.`];
   }
   if (infill.kind !== 'boards' || infill.gap <= limit + slack) return [];
-  return [`${name} has ${say(infill.gap)} between boards: ${most}.`];
+  return [phrase`${name} has ${say(infill.gap)} between boards: ${most}.`];
 };
 
 const lineFlags = (line: LineLayout, spec: FenceSpec, site: Site, say: Say): Flag[] => {
@@ -83,7 +87,7 @@ const lineFlags = (line: LineLayout, spec: FenceSpec, site: Site, say: Say): Fla
   const fabric = fabricOf(spec);
   const { mesh } = fabric;
   const woven = closedBy(fabric, spec.solid).shape === 'flat';
-  const taken = spec.mesh === null ? ', taken since nobody has said' : '';
+  const taken = spec.mesh === null ? phrase`, taken since nobody has said` : '';
   const [strictGap] = poolGaps;
   const [strictMesh] = poolMeshes;
   const apart = railsApart(spec);
@@ -93,7 +97,7 @@ const lineFlags = (line: LineLayout, spec: FenceSpec, site: Site, say: Say): Fla
       : [
           plant(
             'rails of a pool barrier',
-            `${name} has rails ${say(apart)} apart, that can be climbed: where they are nearer than ${say(poolRails.limit)} to each other they belong on the pool’s side (${poolRails.source.text}).`,
+            phrase`${name} has rails ${say(apart)} apart, that can be climbed: where they are nearer than ${say(poolRails.limit)} to each other they belong on the pool’s side (${poolRails.source.text}).`,
           ),
         ]),
     ...(spec.fabricHeight >= poolHeight.limit - slack
@@ -101,7 +105,7 @@ const lineFlags = (line: LineLayout, spec: FenceSpec, site: Site, say: Say): Fla
       : [
           plant(
             'pool barrier low',
-            `${name} is ${say(spec.fabricHeight)} high: round a pool expected ${say(poolHeight.limit)} at least (${poolHeight.source.text}); many places ask for ${say(inches(60))}.`,
+            phrase`${name} is ${say(spec.fabricHeight)} high: round a pool expected ${say(poolHeight.limit)} at least (${poolHeight.source.text}); many places ask for ${say(inches(60))}.`,
           ),
         ]),
     ...(strictGap === undefined || spec.gapUnder <= strictGap.limit + slack
@@ -109,7 +113,7 @@ const lineFlags = (line: LineLayout, spec: FenceSpec, site: Site, say: Say): Fla
       : [
           plant(
             'gap under a pool barrier',
-            `${name} may have ${say(spec.gapUnder)} under its ${infillWord(spec.infill)}: round a pool at most ${limitsText(poolGaps, say)}.`,
+            phrase`${name} may have ${say(spec.gapUnder)} under its ${infillWord(spec.infill)}: round a pool at most ${limitsText(poolGaps, say)}.`,
           ),
         ]),
     ...openFlags(spec.infill, name, say).map((message) => plant('gaps of a pool barrier', message)),
@@ -118,7 +122,7 @@ const lineFlags = (line: LineLayout, spec: FenceSpec, site: Site, say: Say): Fla
       : [
           plant(
             'mesh of a pool barrier',
-            `${name} has a mesh of ${say(mesh)}${taken}: round a pool at most ${limitsText(poolMeshes, say)}, unless slats leave no more than ${say(poolSlats.limit)}.`,
+            phrase`${name} has a mesh of ${say(mesh)}${taken}: round a pool at most ${limitsText(poolMeshes, say)}, unless slats leave no more than ${say(poolSlats.limit)}.`,
           ),
         ]),
   ];
@@ -145,13 +149,13 @@ const poolSide = (
 };
 
 const latchFlags = (gate: Gate, spec: FenceSpec, say: Say): GateFlag[] => {
-  const rule = 'latch of a pool gate';
+  const rule = phrase`latch of a pool gate`;
   if (gate.latchHeight === null) {
     return [
       {
         level: 'settle',
         rule,
-        message: `nobody has said how high the latch of this pool gate is: ${say(poolLatch.limit)} over the bottom of the gate, or out of reach on the pool’s side (${poolLatch.source.text}).`,
+        message: phrase`nobody has said how high the latch of this pool gate is: ${say(poolLatch.limit)} over the bottom of the gate, or out of reach on the pool’s side (${poolLatch.source.text}).`,
       },
     ];
   }
@@ -163,7 +167,7 @@ const latchFlags = (gate: Gate, spec: FenceSpec, say: Say): GateFlag[] => {
     {
       level: 'settle',
       rule,
-      message: `the latch is ${say(high)} over the bottom of this pool gate: lower than ${say(poolLatch.limit)} it belongs on the pool’s side, ${say(poolLatchBelowTop)} or more below the top (${top} up at most), with no opening over ${say(poolLatchRoom.opening)} within ${say(poolLatchRoom.within)} of it (${poolLatch.source.text}).`,
+      message: phrase`the latch is ${say(high)} over the bottom of this pool gate: lower than ${say(poolLatch.limit)} it belongs on the pool’s side, ${say(poolLatchBelowTop)} or more below the top (${top} up at most), with no opening over ${say(poolLatchRoom.opening)} within ${say(poolLatchRoom.within)} of it (${poolLatch.source.text}).`,
     },
   ];
 };
@@ -184,7 +188,7 @@ const leafFlags = (gate: Gate, say: Say): GateFlag[] => {
           {
             level: 'settle' as const,
             rule: 'pool barrier low',
-            message: `this gate reaches ${say(top)} over the ground: round a pool expected ${say(poolHeight.limit)} at least (${poolHeight.source.text}); many places ask for ${say(inches(60))}.`,
+            message: phrase`this gate reaches ${say(top)} over the ground: round a pool expected ${say(poolHeight.limit)} at least (${poolHeight.source.text}); many places ask for ${say(inches(60))}.`,
           },
         ]),
     ...(bottom === null || strict === undefined || bottom <= strict.limit + slack
@@ -193,7 +197,7 @@ const leafFlags = (gate: Gate, say: Say): GateFlag[] => {
           {
             level: 'settle' as const,
             rule: 'gap under a pool barrier',
-            message: `this gate hangs ${say(bottom)} over the ground: round a pool at most ${limitsText(poolGaps, say)}.`,
+            message: phrase`this gate hangs ${say(bottom)} over the ground: round a pool at most ${limitsText(poolGaps, say)}.`,
           },
         ]),
   ];
@@ -215,7 +219,7 @@ const gateFlags = (
     return [
       settle(
         'gap in a pool barrier',
-        `a gap in the barrier of a pool: expected a gate (${poolGates.text}).`,
+        phrase`a gap in the barrier of a pool: expected a gate (${poolGates.text}).`,
       ),
     ];
   }
@@ -226,7 +230,7 @@ const gateFlags = (
       ? [
           settle(
             'pool not drawn',
-            'no pool is drawn: on which side it lies, and so which way this gate has to open, is not known.',
+            phrase`no pool is drawn: on which side it lies, and so which way this gate has to open, is not known.`,
           ),
         ]
       : []),
@@ -235,7 +239,7 @@ const gateFlags = (
           {
             ...settle(
               'gate opens to the pool',
-              `this gate opens to the pool: expected away from it (${poolGates.text}).`,
+              phrase`this gate opens to the pool: expected away from it (${poolGates.text}).`,
             ),
             mend: {
               kind: 'open away' as const,
@@ -249,7 +253,7 @@ const gateFlags = (
       ? [
           settle(
             'pool gate without a closer',
-            `this gate does not close by itself: expected a closer (${poolGates.text}).`,
+            phrase`this gate does not close by itself: expected a closer (${poolGates.text}).`,
           ),
         ]
       : []),

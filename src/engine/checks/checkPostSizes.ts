@@ -20,10 +20,11 @@ import { hungFrom } from '../gate/hungFrom.ts';
 import { firstLines } from '../structure/firstLines.ts';
 import { plantedAt, saidOf, type GateFlag } from './gateFlag.ts';
 import { gateName } from './names.ts';
+import { asItIs, joined, phrase } from '../../phrases/phrase.ts';
 
 const uses = [
-  ['line posts', 'linePost', 'line'],
-  ['terminal posts', 'terminalPost', 'terminal'],
+  [phrase`line posts`, 'linePost', 'line'],
+  [phrase`terminal posts`, 'terminalPost', 'terminal'],
 ] as const;
 
 /** Which posts of a build are thinner than those of the table for its height. */
@@ -31,7 +32,7 @@ const thinIn = (spec: FenceSpec, sizes: PostSizes, { lengths }: Site): string[] 
   uses.flatMap(([use, own, usual]) => {
     const [is, has] = [spec[own].od, sizes[usual].od];
     if (is >= has - slack) return [];
-    return [`${use} ${pipeSize(is, lengths)} outside, there ${pipeSize(has, lengths)}`];
+    return [phrase`${use} ${pipeSize(is, lengths)} outside, there ${pipeSize(has, lengths)}`];
   });
 
 const buildFlags = (site: Site, laid: LaidLines): Flag[] =>
@@ -43,7 +44,7 @@ const buildFlags = (site: Site, laid: LaidLines): Flag[] =>
     if (spec === undefined || at === undefined || sizes === null) return [];
     const thin = thinIn(spec, sizes, site);
     if (thin.length === 0) return [];
-    const message = `${spec.label}, ${formatLength(spec.fabricHeight, site.lengths)} high, has thinner posts than the table for that height: ${thin.join('; ')} (${sizes.source.text}).`;
+    const message = phrase`${asItIs(spec.label)}, ${formatLength(spec.fabricHeight, site.lengths)} high, has thinner posts than the table for that height: ${joined(thin, '; ')} (${sizes.source.text}).`;
     const place = { kind: 'line', id: line } as const;
     return [{ level: 'caution', rule: 'posts thinner than usual', place, at, message }];
   });
@@ -56,11 +57,11 @@ const gateFlags = (gate: GateLayout, site: Site, laid: LaidLines): GateFlag[] =>
     const wide = formatLength(leaf.width, fineStyle(site.lengths));
     const [source] = gatePostSizes.map((one) => one.source.text);
     if (row === null) {
-      const message = `a leaf of ${wide} is wider than the table of gate posts goes (${source}): its posts are for a licensed professional to say.`;
+      const message = phrase`a leaf of ${wide} is wider than the table of gate posts goes (${source ?? ''}): its posts are for a licensed professional to say.`;
       return [{ level: 'settle', rule: 'leaf wider than the table', message }];
     }
     if (post.section === 'square') {
-      const message = `post ${post.tag}, ${pipeSize(post.od, site.lengths)} square, carries a leaf of ${wide}: the table of gate posts is of round pipe (${row.source.text}); hinges and latch have to be made for a square post.`;
+      const message = phrase`post ${post.tag}, ${pipeSize(post.od, site.lengths)} square, carries a leaf of ${wide}: the table of gate posts is of round pipe (${row.source.text}); hinges and latch have to be made for a square post.`;
       return [{ level: 'caution', rule: 'leaf on a square post', message }];
     }
     if (post.od >= row.post.od - slack) return [];
@@ -69,7 +70,7 @@ const gateFlags = (gate: GateLayout, site: Site, laid: LaidLines): GateFlag[] =>
       gate: gate.id,
       post: roundPost(row.post),
     };
-    const message = `post ${post.tag}, ${pipeSize(post.od, site.lengths)} outside, carries a leaf of ${wide}, for which the table has ${pipeSize(row.post.od, site.lengths)} (${row.source.text}).`;
+    const message = phrase`post ${post.tag}, ${pipeSize(post.od, site.lengths)} outside, carries a leaf of ${wide}, for which the table has ${pipeSize(row.post.od, site.lengths)} (${row.source.text}).`;
     return [{ level: 'caution', rule: 'gate post thinner than the table', message, mend }];
   });
 
@@ -80,7 +81,7 @@ const rollerFlags = (gate: GateLayout, site: Site, laid: LaidLines): GateFlag[] 
       kind === 'roller' && gates.includes(gate.id) && od < rollerPost.post.od - slack,
   );
   if (gate.slides.length === 0 || thin === undefined) return [];
-  const message = `roller post ${thin.tag} is ${pipeSize(thin.od, site.lengths)} outside: the table has ${pipeSize(rollerPost.post.od, site.lengths)} (${rollerPost.source.text}).`;
+  const message = phrase`roller post ${thin.tag} is ${pipeSize(thin.od, site.lengths)} outside: the table has ${pipeSize(rollerPost.post.od, site.lengths)} (${rollerPost.source.text}).`;
   return [{ level: 'caution', rule: 'roller post thinner than the table', message }];
 };
 
@@ -89,7 +90,7 @@ const frameFlags = (gate: GateLayout, site: Site): GateFlag[] =>
   Object.values<Leaf>(site.gates[gate.id]?.leaves ?? {}).flatMap((leaf): GateFlag[] => {
     const usual = frameFor(leafWidth(leaf), leaf.height);
     if (leaf.frame === null || leaf.frame.od >= usual.od - slack) return [];
-    const message = `a leaf of ${formatLength(leafWidth(leaf), fineStyle(site.lengths))} has a frame ${pipeSize(leaf.frame.od, site.lengths)} outside, for which the table has ${pipeSize(usual.od, site.lengths)} (${frameRule.text}).`;
+    const message = phrase`a leaf of ${formatLength(leafWidth(leaf), fineStyle(site.lengths))} has a frame ${pipeSize(leaf.frame.od, site.lengths)} outside, for which the table has ${pipeSize(usual.od, site.lengths)} (${frameRule.text}).`;
     return [{ level: 'caution', rule: 'frame thinner than the table', message }];
   });
 

@@ -25,6 +25,7 @@ import type { Obstacle } from '../sweep/obstacle.ts';
 import { plantedAt, saidOf, type GateFlag } from './gateFlag.ts';
 import { metName } from './metName.ts';
 import { gateName } from './names.ts';
+import { joined, phrase } from '../../phrases/phrase.ts';
 
 interface Passed {
   readonly site: Site;
@@ -40,11 +41,11 @@ const settle = (rule: string, message: string): GateFlag => ({ level: 'settle', 
 const narrow = ({ gate, layout, say }: Passed): GateFlag[] => {
   const [clear, least] = [onePassage(gate, layout), leastClearWidth.width];
   if (clear >= least - slack) return [];
-  const open = layout.leaves.length > 1 ? 'one leaf' : 'the gate';
+  const open = layout.leaves.length > 1 ? phrase`one leaf` : phrase`the gate`;
   return [
     settle(
       'narrow on an accessible route',
-      `${say(clear)} is clear with ${open} open: on an accessible route expected ${say(least)} at least (${leastClearWidth.source.text}).`,
+      phrase`${say(clear)} is clear with ${open} open: on an accessible route expected ${say(least)} at least (${leastClearWidth.source.text}).`,
     ),
   ];
 };
@@ -55,7 +56,7 @@ const outOfReach = ({ gate: { latchHeight: at }, say }: Passed): GateFlag[] => {
   return [
     settle(
       'latch out of reach',
-      `the latch is ${say(at)} over the ground: on an accessible route expected ${say(low)} to ${say(high)} (${source.text}); gates of pools may differ.`,
+      phrase`the latch is ${say(at)} over the ground: on an accessible route expected ${say(low)} to ${say(high)} (${source.text}); gates of pools may differ.`,
     ),
   ];
 };
@@ -66,7 +67,7 @@ const highSill = ({ gate: { threshold }, say }: Passed): GateFlag[] => {
   return [
     settle(
       'sill on an accessible route',
-      `its sill stands up ${say(threshold)}: on an accessible route expected ${say(length)} at most (${source.text}).`,
+      phrase`its sill stands up ${say(threshold)}: on an accessible route expected ${say(length)} at most (${source.text}).`,
     ),
   ];
 };
@@ -83,12 +84,13 @@ const besideLatch = ({ site, layout, around, say }: Passed, room: GroundAtLatch)
   const met = standingIn(room, aroundGate(around(), layout));
   if (met.length === 0) return [];
   const { deep, beyond } = room.asked;
-  const where = room.side === 'pull' ? 'side to which it opens' : 'side from which it is pushed';
-  const names = [...new Set(met.map((one) => metName(site, one)))].join(' and ');
+  const where =
+    room.side === 'pull' ? phrase`side to which it opens` : phrase`side from which it is pushed`;
+  const names = joined([...new Set(met.map((one) => metName(site, one)))], phrase` and `);
   return [
     settle(
       'no room at the latch',
-      `on the ${where} ${names} is nearer than ${say(deep)} out and ${say(beyond)} past the latch: expected that ground clear (${latchRoomSource.text}).`,
+      phrase`on the ${where} ${names} is nearer than ${say(deep)} out and ${say(beyond)} past the latch: expected that ground clear (${latchRoomSource.text}).`,
     ),
   ];
 };
@@ -123,7 +125,7 @@ const steep = (passed: Passed, rooms: readonly GroundAtLatch[]): GateFlag[] => {
   return [
     settle(
       'steep at an accessible gate',
-      `the ground before it rises by ${(100 * most).toFixed(1)} %: on an accessible route expected ${(100 * levelGround.slope).toFixed(1)} % at most (${levelGround.source.text}).`,
+      phrase`the ground before it rises by ${(100 * most).toFixed(1)} %: on an accessible route expected ${(100 * levelGround.slope).toFixed(1)} % at most (${levelGround.source.text}).`,
     ),
   ];
 };
@@ -131,18 +133,21 @@ const steep = (passed: Passed, rooms: readonly GroundAtLatch[]): GateFlag[] => {
 /** What of an accessible gate nobody can look at on a plan, or has told. */
 const unseen = ({ gate, layout, laid }: Passed, rooms: readonly GroundAtLatch[]): GateFlag => {
   const things = [
-    ...(rooms.length === 0 && layout.leaves.length > 0 ? ['room beside the latch'] : []),
-    ...(laid.ground === null ? ['slope of the ground'] : []),
-    ...(gate.latchHeight === null && gate.way.kind !== 'gap' ? ['height of the latch'] : []),
-    ...(gate.threshold === null ? ['a sill'] : []),
-    'what stands out from the leaf',
+    ...(rooms.length === 0 && layout.leaves.length > 0 ? [phrase`room beside the latch`] : []),
+    ...(laid.ground === null ? [phrase`slope of the ground`] : []),
+    ...(gate.latchHeight === null && gate.way.kind !== 'gap' ? [phrase`height of the latch`] : []),
+    ...(gate.threshold === null ? [phrase`a sill`] : []),
+    phrase`what stands out from the leaf`,
   ];
   const last = things.at(-1) ?? '';
-  const list = things.length > 1 ? `${things.slice(0, -1).join(', ')} and ${last}` : last;
+  const list = things.length > 1 ? phrase`${joined(things.slice(0, -1), ', ')} and ${last}` : last;
   return {
     level: 'caution',
     rule: 'accessible route',
-    message: `on an accessible route: ${list} ${things.length > 1 ? 'are' : 'is'} not looked at here; measure them (2010 ADA 404.2).`,
+    message:
+      things.length > 1
+        ? phrase`on an accessible route: ${list} are not looked at here; measure them (2010 ADA 404.2).`
+        : phrase`on an accessible route: ${list} is not looked at here; measure them (2010 ADA 404.2).`,
   };
 };
 
@@ -165,7 +170,7 @@ const forFire = ({ gate, layout, say }: Passed): GateFlag[] => {
   return [
     settle(
       'too narrow for fire engines',
-      `${say(clear)} is clear with this gate open: for fire engines expected ${say(fireWidth.length)} at least (${fireWidth.source.text}).`,
+      phrase`${say(clear)} is clear with this gate open: for fire engines expected ${say(fireWidth.length)} at least (${fireWidth.source.text}).`,
     ),
   ];
 };
@@ -194,7 +199,7 @@ const caught = ({ site, layout, around, say }: Passed): GateFlag[] => {
     if (gap < length - slack) nearest.set(name, Math.min(gap, nearest.get(name) ?? gap));
   }
   return [...nearest].map(([name, gap]) => {
-    const message = `open, ${name} is ${say(inches(gap))} from a leaf that a motor moves, and somebody can be caught between: expected ${say(length)} at least (${source.text}).`;
+    const message = phrase`open, ${name} is ${say(inches(gap))} from a leaf that a motor moves, and somebody can be caught between: expected ${say(length)} at least (${source.text}).`;
     return settle('powered leaf near something', message);
   });
 };
@@ -204,7 +209,7 @@ const powered = (passed: Passed): GateFlag[] => [
   {
     level: 'caution',
     rule: 'powered gate',
-    message: `${poweredGate.text} (${poweredGate.source.text}).`,
+    message: phrase`${poweredGate.text} (${poweredGate.source.text}).`,
   },
 ];
 

@@ -7,6 +7,7 @@ import type { Flag } from '../flag.ts';
 import type { LaidLines } from '../posts/layLines.ts';
 import { fabricOf } from '../structure/fabricOf.ts';
 import { firstLines } from '../structure/firstLines.ts';
+import { asItIs, phrase } from '../../phrases/phrase.ts';
 
 /** Fabric of a narrow mesh whose edges are said to be twisted, once a build at its first line. */
 export const checkSelvage = (site: Site, laid: LaidLines): Flag[] =>
@@ -24,7 +25,7 @@ export const checkSelvage = (site: Site, laid: LaidLines): Flag[] =>
         rule: 'twisted edge of a narrow mesh',
         place: { kind: 'line', id: line },
         at,
-        message: `${spec.label}: a mesh of ${say(mesh)} with a twisted edge: below ${say(length)} edges are knuckled (${source.text}).`,
+        message: phrase`${asItIs(spec.label)}: a mesh of ${say(mesh)} with a twisted edge: below ${say(length)} edges are knuckled (${source.text}).`,
       },
     ];
   });

@@ -8,6 +8,11 @@ import { writer } from '../set/setCase.ts';
 import { setOf } from '../set/setOf.ts';
 import { plantedAt, type GateFlag } from './gateFlag.ts';
 import { gateName } from './names.ts';
+import { phrase } from '../../phrases/phrase.ts';
+import { verdictWords } from '../../engine/set/verdictWords.ts';
+
+/** Where a width was measured. */
+const atWords = { top: phrase`at the top`, bottom: phrase`at the bottom` } as const;
 
 const verdictFlag = (site: Site, { id }: GateLayout): GateFlag[] => {
   const gate = site.gates[id];
@@ -18,10 +23,14 @@ const verdictFlag = (site: Site, { id }: GateLayout): GateFlag[] => {
   const { verdict, by } = gap;
   const first = set.remedies[0];
   const enough = set.remedies.find((remedy) => remedy.enough) ?? first;
-  const name = `${gateName(site, id)} as it was set, ${write(width)} at the ${at},`;
+  const name = phrase`${gateName(site, id)} as it was set, ${write(width)} ${atWords[at]},`;
   if (verdict === 'may hold') {
     return [
-      { level: 'settle', rule: 'set may hold', message: `${name} may hold. ${first?.what ?? ''}` },
+      {
+        level: 'settle',
+        rule: 'set may hold',
+        message: phrase`${name} may hold. ${first?.what ?? ''}`,
+      },
     ];
   }
   const rule = `set ${verdict}`;
@@ -29,7 +38,7 @@ const verdictFlag = (site: Site, { id }: GateLayout): GateFlag[] => {
     {
       level: 'stop',
       rule,
-      message: `${name} is ${verdict} by ${write(by)}. ${enough?.what ?? ''}`,
+      message: phrase`${name} is ${verdictWords[verdict]} by ${write(by)}. ${enough?.what ?? ''}`,
     },
   ];
 };
@@ -38,7 +47,7 @@ const standsElsewhere = (site: Site, { id, stands }: GateLayout): GateFlag[] => 
   const asSet = site.gates[id]?.asSet ?? null;
   if (asSet === null || Math.abs(groundWidth(asSet) - stands) <= slack) return [];
   const write = writer({ site });
-  const message = `${gateName(site, id)} was set at ${write(groundWidth(asSet))}, for which there is no room between the posts as drawn: it is laid out at ${write(stands)}; measure the leg again.`;
+  const message = phrase`${gateName(site, id)} was set at ${write(groundWidth(asSet))}, for which there is no room between the posts as drawn: it is laid out at ${write(stands)}; measure the leg again.`;
   return [{ level: 'settle', rule: 'set without room', message }];
 };
 

@@ -11,6 +11,8 @@ import { standingOf, type SignedChange } from '../sign/standing.ts';
 import { plantedAt, type GateFlag } from './gateFlag.ts';
 import { gateName, oneLine } from './names.ts';
 import { pipeSize } from '../../units/pipeSize.ts';
+import { joined, phrase } from '../../phrases/phrase.ts';
+import { restedName, restedValue } from '../../engine/sign/restedName.ts';
 
 /** The sum of all others: it is told after what moved it. */
 const opening = 'opening to hold';
@@ -18,7 +20,11 @@ const opening = 'opening to hold';
 const valueTexts = ({ what, from, to }: SignedChange, { lengths }: Site): readonly string[] => {
   const each = (write: (length: number) => string): string[] =>
     [from, to].map((value) =>
-      value === null ? 'nothing' : typeof value === 'number' ? write(value) : oneLine(value),
+      value === null
+        ? phrase`nothing`
+        : typeof value === 'number'
+          ? write(value)
+          : oneLine(restedValue(what, value)),
     );
   if (/\bOD$|, fits /.test(what)) return each((length) => pipeSize(inches(length), lengths));
   const texts = each((length) => formatLength(inches(length), fineStyle(lengths)));
@@ -27,11 +33,9 @@ const valueTexts = ({ what, from, to }: SignedChange, { lengths }: Site): readon
 };
 
 const changeText = (change: SignedChange, names: ReadonlyMap<string, string>, site: Site) => {
-  const leaf = /^leaf:[^,]+/.exec(change.what)?.[0];
-  const what =
-    leaf === undefined ? change.what : change.what.replace(leaf, names.get(leaf) ?? leaf);
+  const what = restedName(change.what, names);
   const [was = '', is = ''] = valueTexts(change, site);
-  return `${what} was ${was}, is ${is}`;
+  return phrase`${what} was ${was}, is ${is}`;
 };
 
 const voided = (site: Site, laid: LaidLines, { id }: GateLayout): GateFlag[] => {
@@ -41,7 +45,7 @@ const voided = (site: Site, laid: LaidLines, { id }: GateLayout): GateFlag[] => 
   if (standing.kind !== 'void') return [];
   const leaves = leavesOf(gate);
   const names = new Map<string, string>(
-    leaves.map((leaf, n) => [leaf.id, leaves.length > 1 ? `leaf ${n + 1}` : 'leaf']),
+    leaves.map((leaf, n) => [leaf.id, leaves.length > 1 ? phrase`leaf ${n + 1}` : phrase`leaf`]),
   );
   const { by, on } = standing.signOff;
   const sum = standing.changes.filter(({ what }) => what === opening);
@@ -49,9 +53,9 @@ const voided = (site: Site, laid: LaidLines, { id }: GateLayout): GateFlag[] => 
   const told = [...(first === undefined ? [] : [first]), ...sum].map((change) =>
     changeText(change, names, site),
   );
-  const more = rest.length === 0 ? '' : `; ${rest.length} more changed`;
-  const day = oneLine(on) === '' ? '' : ` of ${oneLine(on)}`;
-  const message = `${gateName(site, id)}: the sign-off by ${oneLine(by)}${day} is void: ${told.join('; ')}${more}. Check it and sign again.`;
+  const more = rest.length === 0 ? '' : phrase`; ${rest.length} more changed`;
+  const day = oneLine(on) === '' ? '' : phrase` of ${oneLine(on)}`;
+  const message = phrase`${gateName(site, id)}: the sign-off by ${oneLine(by)}${day} is void: ${joined(told, '; ')}${more}. Check it and sign again.`;
   return [{ level: 'settle', rule: 'sign-off void', message }];
 };
 

@@ -23,6 +23,7 @@ import { aroundGate, meetings, surroundingsOf, type Surroundings } from '../swee
 import { plantedAt, type GateFlag } from './gateFlag.ts';
 import { metName } from './metName.ts';
 import { gateName } from './names.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 type Slide = Extract<GateWay, { kind: 'cantilever' }>;
 
@@ -41,7 +42,7 @@ const writer =
 
 const closesNothing = ({ site, layout }: Rolled): GateFlag[] => {
   if (layout.opening.target > 0) return [];
-  const message = `${gateName(site, layout.id)}: its leaves are ${writer(site)(-layout.opening.target)} shorter than their overlap and counterbalance: expected longer leaves; it has no opening.`;
+  const message = phrase`${gateName(site, layout.id)}: its leaves are ${writer(site)(-layout.opening.target)} shorter than their overlap and counterbalance: expected longer leaves; it has no opening.`;
   return [{ level: 'stop', rule: 'leaf closes nothing', message }];
 };
 
@@ -54,17 +55,17 @@ const counterbalanced = ({ site, layout, way }: Rolled): GateFlag[] => {
   const flags: GateFlag[] = [];
   if (way.counterbalance < least - slack) {
     const table = overhangFor(closes);
-    const other = table === null ? '' : `; ${write(table)} (${overhangSource.text})`;
-    const message = `${name}: counterbalance ${write(way.counterbalance)}: expected at least ${write(least)} (${leastCounterbalance.source.text})${other}.`;
+    const other = table === null ? '' : phrase`; ${write(table)} (${overhangSource.text})`;
+    const message = phrase`${name}: counterbalance ${write(way.counterbalance)}: expected at least ${write(least)} (${leastCounterbalance.source.text})${other}.`;
     flags.push({ level: 'settle', rule: 'counterbalance too short', message });
   }
   if (closes > widestSlide.each + slack) {
-    const message = `${name}: one leaf closes ${write(closes)}: expected at most ${write(widestSlide.each)} (${widestSlide.source.text}).`;
+    const message = phrase`${name}: one leaf closes ${write(closes)}: expected at most ${write(widestSlide.each)} (${widestSlide.source.text}).`;
     flags.push({ level: 'settle', rule: 'leaf longer than leaves that roll', message });
   }
   const tail = way.overlap + way.counterbalance;
   if (way.rollers > tail + slack) {
-    const message = `${name}: closed, its leaf ends ${write(way.rollers - tail)} short of the second roller post: expected roller posts at most ${write(tail)} apart.`;
+    const message = phrase`${name}: closed, its leaf ends ${write(way.rollers - tail)} short of the second roller post: expected roller posts at most ${write(tail)} apart.`;
     flags.push({ level: 'stop', rule: 'leaf off its rollers', message });
   }
   return flags;
@@ -96,18 +97,18 @@ const storedAlong = (rolled: Rolled, slide: SlideLayout): GateFlag[] => {
   const { low, high, last } = alongRun(rolled, slide, run);
   const missing = Math.max(0 - low, high - run.length);
   const at = slide.stored.start;
-  const says = `${gateName(site, layout.id)}: rolled aside, its leaf takes ${write(slide.width)} along the fence`;
+  const says = phrase`${gateName(site, layout.id)}: rolled aside, its leaf takes ${write(slide.width)} along the fence`;
   const flags: GateFlag[] = [];
   // past the last post of a fence there is nothing of the fence in the way
   if (missing > slack && last?.kind !== 'end') {
-    const message = `${says} and reaches ${write(missing)} past post ${last?.tag ?? ''} where the fence turns or ends: expected a straight stretch as long as the leaf.`;
+    const message = phrase`${says} and reaches ${write(missing)} past post ${last?.tag ?? ''} where the fence turns or ends: expected a straight stretch as long as the leaf.`;
     flags.push({ level: 'stop', rule: 'no room to roll', message, at });
   }
   run.spaces.forEach((space, n) => {
     if (space.kind !== 'gate' || space.gate === layout.id) return;
     const [from, to] = [run.posts[n]?.station ?? 0, run.posts[n + 1]?.station ?? 0];
     if (to <= low + slack || from >= high - slack) return;
-    const message = `${says} and stands over the opening of ${gateName(site, space.gate)}: expected it clear.`;
+    const message = phrase`${says} and stands over the opening of ${gateName(site, space.gate)}: expected it clear.`;
     flags.push({ level: 'stop', rule: 'leaf stored over an opening', message, at });
   });
   return flags;
@@ -132,10 +133,10 @@ const inTheWay = ({ site, layout }: Rolled, around: Surroundings): GateFlag[] =>
     .filter(({ met }) => met.kind !== 'gate' || layout.id < met.id)
     .map(({ met, at }): GateFlag => {
       if (met.kind === 'gate') {
-        const message = `${gateName(site, layout.id)}: its leaf rolls over the ground of ${metName(site, met)}: open one at a time, or let it roll the other way.`;
+        const message = phrase`${gateName(site, layout.id)}: its leaf rolls over the ground of ${metName(site, met)}: open one at a time, or let it roll the other way.`;
         return { level: 'caution', rule: 'leaves meet', message, at };
       }
-      const message = `${gateName(site, layout.id)}: its leaf rolls into ${metName(site, met)}: expected room for the whole leaf beside the opening.`;
+      const message = phrase`${gateName(site, layout.id)}: its leaf rolls into ${metName(site, met)}: expected room for the whole leaf beside the opening.`;
       const level = met.kind === 'boundary' ? 'caution' : 'stop';
       return { level, rule: 'no room to roll', message, at };
     });

@@ -4,6 +4,7 @@ import type { Flag } from '../flag.ts';
 import type { Chain, Doubled } from '../posts/chain.ts';
 import type { LaidLines } from '../posts/layLines.ts';
 import { lineName } from './names.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** The marks that were drawn on one spot, and the fence lines that pass them. */
 interface Use {
@@ -29,10 +30,10 @@ const told = ({ marks, lines }: Use, site: Site): string => {
   const [one, other] = [...lines].toSorted();
   const name = one === undefined ? '' : lineName(site, one);
   if (other !== undefined) {
-    return `${name} and ${lineName(site, other)} have marks of their own on one spot: expected one that they share; they count as one.`;
+    return phrase`${name} and ${lineName(site, other)} have marks of their own on one spot: expected one that they share; they count as one.`;
   }
-  const count = marks.size === 2 ? 'two' : `${marks.size}`;
-  return `${name} has ${count} marks on one spot: expected them apart; they count as one.`;
+  const count = marks.size === 2 ? phrase`two` : `${marks.size}`;
+  return phrase`${name} has ${count} marks on one spot: expected them apart; they count as one.`;
 };
 
 const again = (chain: Chain, { mark, at }: Doubled, site: Site): Flag => ({
@@ -40,7 +41,7 @@ const again = (chain: Chain, { mark, at }: Doubled, site: Site): Flag => ({
   rule: 'one mark twice in a row',
   place: { kind: 'mark', id: mark },
   at,
-  message: `${lineName(site, chain.id)} passes one mark twice in a row: expected a leg between; the second is left out.`,
+  message: phrase`${lineName(site, chain.id)} passes one mark twice in a row: expected a leg between; the second is left out.`,
 });
 
 /** One line for every spot on which fence lines have more marks than one, or one mark twice in a row. */

@@ -13,6 +13,7 @@ import { dugBy } from './dugBy.ts';
 import { holesMissing } from './holesMissing.ts';
 import { isWithin } from './isWithin.ts';
 import { gateName } from './names.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** Holes are looked for within this many inches. */
 const widest = 120;
@@ -37,9 +38,9 @@ const bySquare = (posts: readonly Post[]): Map<string, Post[]> => {
 };
 
 const called: Readonly<Partial<Record<Post['kind'], string>>> = {
-  roller: 'roller post',
-  'hold-open': 'hold-open post',
-  stop: 'centre stop',
+  roller: phrase`roller post`,
+  'hold-open': phrase`hold-open post`,
+  stop: phrase`centre stop`,
 };
 
 /** The posts of the runs that come near to any of some posts. */
@@ -76,7 +77,7 @@ export const checkStands = (site: Site, laid: LaidLines, carry: Carry): Flag[] =
         rule: 'no room for the posts of a gate',
         place: { kind: 'gate', id: gate },
         at: midpoint(stand.at, worst.post.at),
-        message: `${gateName(site, gate)}: the hole of its ${called[stand.kind] ?? 'post'} ${stand.tag} needs ${by} more from that of post ${worst.post.tag}: move one.`,
+        message: phrase`${gateName(site, gate)}: the hole of its ${called[stand.kind] ?? phrase`post`} ${stand.tag} needs ${by} more from that of post ${worst.post.tag}: move one.`,
       },
     ];
   });

@@ -17,6 +17,7 @@ import { deepest } from '../structure/poleFooting.ts';
 import { isCompared } from '../structure/windOnPost.ts';
 import { shortestBay } from '../structure/shortestBay.ts';
 import { postStructures, type PostStructure } from '../structure/postStructures.ts';
+import { asItIs, joined, phrase } from '../../phrases/phrase.ts';
 
 /** A build where it stands for the first time, and what its posts are compared with. */
 interface Stood {
@@ -40,6 +41,20 @@ const bendRules = {
   'gate post': 'gate posts bend in the wind',
 } as const;
 
+const oneOf = {
+  'line post': phrase`line post`,
+  'terminal post': phrase`terminal post`,
+  'gate post': phrase`gate post`,
+} as const;
+
+const manyOf = {
+  'line post': phrase`line posts`,
+  'terminal post': phrase`terminal posts`,
+  'gate post': phrase`gate posts`,
+} as const;
+
+const steelWords = { regular: phrase`regular`, 'high strength': phrase`high strength` } as const;
+
 /** The worst of each use, the first where none is worse. */
 const worstOfUses = <T extends Pick<PostStructure, 'use'>>(
   all: readonly T[],
@@ -56,8 +71,8 @@ const worstOfUses = <T extends Pick<PostStructure, 'use'>>(
 const square = ({ label, plant, posts }: Stood): Flag[] => {
   const found = posts.filter(({ wind }) => wind === 'square');
   if (found.length === 0) return [];
-  const uses = [...new Set(found.map(({ use }) => `${use}s`))].join(', ');
-  const message = `${label}: square ${uses} are not compared with the wind, only round pipe is: they are for a licensed professional to say.`;
+  const uses = joined([...new Set(found.map(({ use }) => manyOf[use]))], ', ');
+  const message = phrase`${label}: square ${uses} are not compared with the wind, only round pipe is: they are for a licensed professional to say.`;
   return [plant({ rule: 'square posts in the wind', message })];
 };
 
@@ -66,7 +81,7 @@ const solid = ({ label, noun, plant, posts }: Stood): Flag[] =>
     ? [
         plant({
           rule: 'too solid for the table',
-          message: `${label}: ${noun} more than ${100 * mostOpenFrame} % solid is no open frame (${openFrameSource.text}): its wind is for a licensed professional to say.`,
+          message: phrase`${label}: ${noun} more than ${100 * mostOpenFrame} % solid is no open frame (${openFrameSource.text}): its wind is for a licensed professional to say.`,
         }),
       ]
     : [];
@@ -77,19 +92,19 @@ const bent = (
 ): Flag[] => {
   const { wind, use, post, wide, pipe } = one;
   if (!isCompared(wind) || wind.bends <= wind.capacity) return [];
-  const where = `${label} in ${wind.nameWith(fine)}`;
-  const bends = `bend by ${shareText(wind.bends / wind.capacity)} of what ${pipe.label} of ${wind.steel} steel may bear`;
-  const sources = `${windSource.text}; ${bendingSource.text}`;
+  const where = phrase`${label} in ${wind.nameWith(fine)}`;
+  const bends = phrase`bend by ${shareText(wind.bends / wind.capacity)} of what ${asItIs(pipe.label)} of ${steelWords[wind.steel]} steel may bear`;
+  const sources = phrase`${windSource.text}; ${bendingSource.text}`;
   if (use !== 'line post') {
-    const message = `${where}: ${use} ${post.tag}, that holds ${say(wide)} of it, would ${bends}: expected stronger pipe or less beside it (${sources}).`;
+    const message = phrase`${where}: ${oneOf[use]} ${post.tag}, that holds ${say(wide)} of it, would ${bends}: expected stronger pipe or less beside it (${sources}).`;
     return [plant({ rule: bendRules[use], message })];
   }
-  const apart = `${where}: line posts ${say(wide)} apart ${bends}`;
+  const apart = phrase`${where}: line posts ${say(wide)} apart ${bends}`;
   if (wind.longest < shortestBay) {
-    const message = `${apart}; no bay is short enough for them: expected stronger posts (${sources}).`;
+    const message = phrase`${apart}; no bay is short enough for them: expected stronger posts (${sources}).`;
     return [plant({ rule: bendRules[use], message })];
   }
-  const message = `${apart}; expected bays of ${say(wind.longest)} at most, or stronger posts (${sources}).`;
+  const message = phrase`${apart}; expected bays of ${say(wind.longest)} at most, or stronger posts (${sources}).`;
   const mend =
     mayShorten && wide <= maxBay + slack ? { mend: { kind: 'bays by wind' as const } } : {};
   return [plant({ rule: bendRules[use], message, ...mend })];
@@ -140,7 +155,7 @@ const aboveFrost = (stood: Stood): Flag[] => {
   const short = shortBy(stood.posts, 'frost');
   const [first] = shortest(short);
   if (first?.asks == null) return [];
-  const message = `${stood.label}: holes ${stood.say(first.one.post.hole.depth)} deep; frost asks for ${stood.say(first.asks)} (${frostSource.text}).`;
+  const message = phrase`${stood.label}: holes ${stood.say(first.one.post.hole.depth)} deep; frost asks for ${stood.say(first.asks)} (${frostSource.text}).`;
   return [stood.plant({ rule: 'holes above frost', message, ...deeper(stood, short) })];
 };
 
@@ -151,9 +166,9 @@ const shallow = (stood: Stood): Flag[] => {
   if (first === undefined) return [];
   const asked = shortest(short).map(
     ({ one: { use, post }, asks }) =>
-      `${use} holes ${say(post.hole.depth)} deep, asked ${asks === null ? `more than ${say(deepest)}` : say(asks)}`,
+      phrase`${oneOf[use]} holes ${say(post.hole.depth)} deep, asked ${asks === null ? phrase`more than ${say(deepest)}` : say(asks)}`,
   );
-  const message = `${label}: by the pole formula in ${first.one.lateral} psf a foot ${asked.join('; ')} (${first.source}).`;
+  const message = phrase`${label}: by the pole formula in ${first.one.lateral} psf a foot ${joined(asked, '; ')} (${first.source}).`;
   return [plant({ rule: 'holes shallow for the wind', message, ...deeper(stood, short) })];
 };
 
@@ -169,7 +184,7 @@ export const checkStructure = (site: Site, laid: LaidLines): Flag[] => {
     if (spec === undefined || at === undefined) return [];
     const stood: Stood = {
       id,
-      label: spec.label,
+      label: asItIs(spec.label),
       noun: infillWord(spec.infill),
       maxBay: spec.maxBay,
       mayShorten: site.conditions.bays === 'by build',

@@ -22,6 +22,7 @@ import { isSolid, type Met } from '../sweep/obstacle.ts';
 import { plantedAt, type GateFlag } from './gateFlag.ts';
 import { metName } from './metName.ts';
 import { gateName } from './names.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 const rules: Readonly<Record<Met['kind'], string>> = {
   building: 'leaf meets something',
@@ -39,8 +40,10 @@ const otherSide = { left: 'right', right: 'left' } as const;
 const otherWay = (gate: GateLayout, { opens }: Gate, around: Surroundings): string => {
   const side = otherSide[opens];
   const { free, over } = freeSwings(gate, around)[side];
-  const bounds = over === null ? '' : ', over the boundary';
-  return `to the ${side} it is free for ${formatAngle(free)}${bounds}`;
+  const bounds = over === null ? '' : phrase`, over the boundary`;
+  return side === 'left'
+    ? phrase`to the left it is free for ${formatAngle(free)}${bounds}`
+    : phrase`to the right it is free for ${formatAngle(free)}${bounds}`;
 };
 
 /** What there is to say of one meeting, after the name of the gate and the leaf. */
@@ -50,26 +53,26 @@ const told = (meeting: Meeting, planned: string, other: () => string): string =>
     case 'building':
     case 'tree':
     case 'fence':
-      return `at ${turned}: expected it free up to ${planned}; ${other()}.`;
+      return phrase`at ${turned}: expected it free up to ${planned}; ${other()}.`;
     case 'gate':
-      return `from ${turned} on: open one at a time, or hang one the other way.`;
+      return phrase`from ${turned} on: open one at a time, or hang one the other way.`;
     case 'boundary':
-      return `from ${turned} on: expected it to stay on the property; ${other()}.`;
+      return phrase`from ${turned} on: expected it to stay on the property; ${other()}.`;
     case 'pool':
-      return `edge from ${turned} on: keep the swing clear of the water.`;
+      return phrase`edge from ${turned} on: keep the swing clear of the water.`;
     case 'paving':
-      return `edge at ${turned}: see that its bottom clears the ground on both sides.`;
+      return phrase`edge at ${turned}: see that its bottom clears the ground on both sides.`;
   }
 };
 
 const verb: Readonly<Record<Met['kind'], string>> = {
-  building: 'meets',
-  tree: 'meets',
-  fence: 'meets',
-  gate: 'can meet',
-  boundary: 'swings over',
-  pool: 'swings over',
-  paving: 'swings over',
+  building: phrase`meets`,
+  tree: phrase`meets`,
+  fence: phrase`meets`,
+  gate: phrase`can meet`,
+  boundary: phrase`swings over`,
+  pool: phrase`swings over`,
+  paving: phrase`swings over`,
 };
 
 const levelOf = ({ met }: Meeting): Flag['level'] =>
@@ -91,9 +94,9 @@ const sweepFlags = (gate: GateLayout, site: Site, around: Surroundings): GateFla
       .filter(({ met }) => met.kind !== 'paving' || own.bottom === null)
       .map((meeting): GateFlag => {
         const { met, leaf, at } = meeting;
-        const which = gate.leaves.length > 1 ? `leaf ${leaf + 1}` : 'the leaf';
+        const which = gate.leaves.length > 1 ? phrase`leaf ${leaf + 1}` : phrase`the leaf`;
         const says = told(meeting, planned, () => otherWay(gate, own, around));
-        const message = `${gateName(site, gate.id)}: ${which} ${verb[met.kind]} ${metName(site, met)} ${says}`;
+        const message = phrase`${gateName(site, gate.id)}: ${which} ${verb[met.kind]} ${metName(site, met)} ${says}`;
         return { level: levelOf(meeting), rule: rules[met.kind], at, message };
       }),
   );
@@ -109,7 +112,7 @@ const narrow = (gate: GateLayout, site: Site): GateFlag[] => {
   const [left, least] = [clear, leastClearWidth.width].map((width) =>
     formatLength(width, fineStyle(site.lengths)),
   );
-  const message = `${gateName(site, gate.id)}: with its leaf at 90° the clear passage is ${left}: on an accessible route expected at least ${least}.`;
+  const message = phrase`${gateName(site, gate.id)}: with its leaf at 90° the clear passage is ${left ?? ''}: on an accessible route expected at least ${least ?? ''}.`;
   return [{ level: 'caution', rule: 'narrow passage', message }];
 };
 

@@ -7,6 +7,7 @@ import type { LaidLines } from '../posts/layLines.ts';
 import { oneLine } from './names.ts';
 import { townMeasures } from './townMeasures.ts';
 import { townRuleText } from './townRuleText.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** As much of what a rule asks as a flag says, in characters; the table of rules has all. Ours. */
 const mostSaid = 400;
@@ -15,7 +16,7 @@ const mostSaid = 400;
 const asked = (rule: TownRule, { lengths }: Site): string => {
   const { asks, source } = townRuleText(rule, lengths);
   const short = asks.length <= mostSaid ? asks : `${asks.slice(0, mostSaid - 1)}…`;
-  return `${oneLine(rule.town)}: ${short} (${source})`;
+  return phrase`${oneLine(rule.town)}: ${short} (${source})`;
 };
 
 /** A rule that nothing of the plan can be compared with, told once, where the first line begins. */
@@ -27,7 +28,7 @@ const toMind = (
   const first = Object.values<LineLayout>(laid.lines).find(({ legs }) => legs.length > 0);
   const at = first?.legs[0]?.start;
   if (first === undefined || at === undefined) return [];
-  const message = `${asked(rule, site)}: not compared with the plan; mind it.`;
+  const message = phrase`${asked(rule, site)}: not compared with the plan; mind it.`;
   return [{ place: { kind: 'line', id: first.id }, at, message }];
 };
 
@@ -41,7 +42,7 @@ const flagsOfRule = (id: TownRuleId, rule: TownRule, site: Site, laid: LaidLines
     rule: name,
     place,
     at,
-    message: `${has}. ${asked(rule, site)}.`,
+    message: phrase`${has}. ${asked(rule, site)}.`,
     ...(mend === undefined ? {} : { mend }),
   }));
 };

@@ -14,6 +14,7 @@ import type { LaidLines } from '../posts/layLines.ts';
 import { wallReach } from '../wall/wallHole.ts';
 import { wallSteps } from '../wall/wallSteps.ts';
 import { lineName } from './names.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 type Say = (length: number) => string;
 
@@ -61,8 +62,8 @@ const tooNarrow = (on: OnWall, say: Say): Flag[] => {
   const left = Math.max(0, (width - hole.diameter) / 2);
   const message =
     set.kind === 'cored'
-      ? `The core of post ${tag} leaves ${say(left)} of concrete on each side in a wall ${say(width)} wide: expected ${say(coreCover.length)} at least (${coreCover.source.text}).`
-      : `The plate of post ${tag} is ${say(set.side)} wide: expected no more than its wall, ${say(width)}.`;
+      ? phrase`The core of post ${tag} leaves ${say(left)} of concrete on each side in a wall ${say(width)} wide: expected ${say(coreCover.length)} at least (${coreCover.source.text}).`
+      : phrase`The plate of post ${tag} is ${say(set.side)} wide: expected no more than its wall, ${say(width)}.`;
   return [{ level: 'settle', rule: 'wall too narrow', ...placeOf(on), message }];
 };
 
@@ -72,7 +73,7 @@ const nearStep = (on: OnWall, length: number, say: Say): Flag[] => {
     Math.max(0, ...steps.map((at) => wallReach(on.wall, post.od) - Math.abs(at - station))),
   );
   if (worst === null) return [];
-  const message = `Post ${worst.post.tag} stands ${say(worst.by)} too near to a step of its wall: expected ${say(wallReach(on.wall, worst.post.od))} from its centre to the step.`;
+  const message = phrase`Post ${worst.post.tag} stands ${say(worst.by)} too near to a step of its wall: expected ${say(wallReach(on.wall, worst.post.od))} from its centre to the step.`;
   return [{ level: 'settle', rule: 'post at a step', ...placeOf(on), message }];
 };
 
@@ -80,7 +81,7 @@ const carries = (on: OnWall, name: string): Flag => ({
   level: 'caution',
   rule: 'fence on a wall',
   ...placeOf(on),
-  message: `${name} stands on a wall: whether that carries the fence and the wind on it is for a licensed engineer; look for steel and services before drilling.`,
+  message: phrase`${name} stands on a wall: whether that carries the fence and the wind on it is for a licensed engineer; look for steel and services before drilling.`,
 });
 
 /**

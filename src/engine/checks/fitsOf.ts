@@ -6,6 +6,7 @@ import type { Inches } from '../../units/inches.ts';
 import { leavesOf } from '../gate/termsOf.ts';
 import type { GateLayout, Layout } from '../layout.ts';
 import { hungEnd, postName } from '../set/postName.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** A part of a gate against one thing that it is fixed to. Outside diameters in inches. */
 export interface FitRow {
@@ -41,7 +42,7 @@ const mountsFor = (gate: Gate, laid: GateLayout, { posts }: Pick<Layout, 'posts'
   };
   const frame = (n: number): Mount => ({
     against: 'frame',
-    on: leaves.length > 1 ? `the frame of leaf ${n + 1}` : 'the frame of the leaf',
+    on: leaves.length > 1 ? phrase`the frame of leaf ${n + 1}` : phrase`the frame of the leaf`,
     od: leaves[n]?.frame?.od ?? null,
   });
   return { post, frame, leaves };

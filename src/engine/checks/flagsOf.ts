@@ -38,6 +38,7 @@ import { checkSurvey } from './checkSurvey.ts';
 import { checkSweeps } from './checkSweeps.ts';
 import { checkTownRules } from './checkTownRules.ts';
 import { checkWalls } from './checkWalls.ts';
+import { englishOf } from '../../phrases/phrase.ts';
 
 /** What the checks look at. */
 export interface LaidYard extends LaidLines {
@@ -46,8 +47,14 @@ export interface LaidYard extends LaidLines {
 
 const rank: Readonly<Record<Flag['level'], number>> = { stop: 0, settle: 1, caution: 2 };
 
-const sortKey = ({ place, rule, message }: Flag): string =>
-  [place.kind, place.id, rule, message].join('|');
+const sortKey = ({ place, rule, message, said = message }: Flag): string =>
+  [place.kind, place.id, rule, said].join('|');
+
+/** A flag with what it says in English, where that is another text. */
+const withEnglish = (flag: Flag): Flag => {
+  const said = englishOf(flag.message);
+  return said === flag.message ? flag : { ...flag, said };
+};
 
 /** Every flag that stands on a site: `stop` first, then `settle`, then `caution`, each by place. */
 export const flagsOf = (site: Site, laid: LaidYard, carry: Carry): Flag[] =>
@@ -87,4 +94,6 @@ export const flagsOf = (site: Site, laid: LaidYard, carry: Carry): Flag[] =>
     ...checkBarbedWire(site, laid),
     ...checkOverhead(site, laid),
     ...checkHeightZones(site, laid),
-  ].toSorted((a, b) => rank[a.level] - rank[b.level] || (sortKey(a) < sortKey(b) ? -1 : 1));
+  ]
+    .map(withEnglish)
+    .toSorted((a, b) => rank[a.level] - rank[b.level] || (sortKey(a) < sortKey(b) ? -1 : 1));

@@ -3,12 +3,19 @@ import type { LengthStyle } from '../../units/lengthStyle.ts';
 import type { FitRow } from './fitsOf.ts';
 import { oneLine } from './names.ts';
 import { pipeSize } from '../../units/pipeSize.ts';
+import { phrase } from '../../phrases/phrase.ts';
+
+const partWords: Readonly<Record<FitRow['role'], string>> = {
+  hinge: phrase`hinge`,
+  latch: phrase`latch`,
+  closer: phrase`closer`,
+};
 
 /** The outside diameters that a part is made for, `1.900" to 2.375"`; null where nobody has said. */
 export const madeForText = ({ low, high }: FitRow, style: LengthStyle): string | null => {
   if (low === null || high === null) return null;
   const write = (length: Inches): string => pipeSize(length, style);
-  return low === high ? write(low) : `${write(low)} to ${write(high)}`;
+  return low === high ? write(low) : phrase`${write(low)} to ${write(high)}`;
 };
 
 /**
@@ -19,5 +26,8 @@ export const misfitText = (row: FitRow, style: LengthStyle): string | null => {
   const { role, label, against, on, od, fits } = row;
   const range = madeForText(row, style);
   if (fits !== false || od === null || range === null) return null;
-  return `${role} “${oneLine(label)}” fits ${against}s of ${range} OD: ${on} is ${pipeSize(od, style)}`;
+  const [what, is] = [phrase`${partWords[role]} “${oneLine(label)}”`, pipeSize(od, style)];
+  return against === 'post'
+    ? phrase`${what} fits posts of ${range} OD: ${on} is ${is}`
+    : phrase`${what} fits frames of ${range} OD: ${on} is ${is}`;
 };

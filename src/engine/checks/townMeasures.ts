@@ -18,6 +18,7 @@ import type { LaidLines } from '../posts/layLines.ts';
 import { boundariesOf } from './boundariesOf.ts';
 import { gateName, lineName, oneLine } from './names.ts';
 import { postsByLine } from './postsByLine.ts';
+import { joined, phrase } from '../../phrases/phrase.ts';
 
 /** A place where a plan does not keep a limit, and what it has there in words without a full stop. */
 export interface TownFinding {
@@ -53,7 +54,7 @@ const stoodOf = (site: Site, laid: LaidLines): Stood[] =>
 const onLine = ({ laid, at, name }: Stood, has: string): TownFinding => ({
   place: { kind: 'line', id: laid.id },
   at,
-  has: `${name}: ${has}`,
+  has: phrase`${name}: ${has}`,
 });
 
 /** Each line of which something in inches is told, where that is not as it should be. */
@@ -71,13 +72,15 @@ const higher = ({ laid, spec }: Stood, limit: Inches, site: Site): string | null
   const high = spec.fabricHeight + wall + arms;
   if (high <= limit + slack) return null;
   const parts = [
-    `${infillWord(spec.infill)} ${say(spec.fabricHeight, site)} high`,
+    phrase`${infillWord(spec.infill)} ${say(spec.fabricHeight, site)} high`,
     ...(arms === 0
       ? []
-      : [`barbed wire to ${say(arms, site)} over it (${barbedArms.source.text})`]),
-    ...(wall === 0 ? [] : [`on a wall of ${say(wall, site)}`]),
+      : [phrase`barbed wire to ${say(arms, site)} over it (${barbedArms.source.text})`]),
+    ...(wall === 0 ? [] : [phrase`on a wall of ${say(wall, site)}`]),
   ];
-  return parts.length === 1 ? parts.join('') : `${parts.join(', ')}: ${say(high, site)} in all`;
+  return parts.length === 1
+    ? joined(parts, '')
+    : phrase`${joined(parts, ', ')}: ${say(high, site)} in all`;
 };
 
 /** Posts of which something in inches is less than a limit, and the first of those with the least. */
@@ -96,16 +99,16 @@ const nearBoundary: Compare = (limit, site, laid) => {
   const boundaries = boundariesOf(site);
   const [first] = stood;
   if (boundaries.length === 0 && first !== undefined)
-    return [{ ...onLine(first, ''), has: 'no boundary is drawn to compare the fence with' }];
+    return [{ ...onLine(first, ''), has: phrase`no boundary is drawn to compare the fence with` }];
   const posts = postsByLine(laid);
   return stood.flatMap((one) =>
     boundaries.flatMap(({ feature, off }) => {
       const near = under(posts.get(one.laid.id) ?? [], limit, ({ at }) => off(at));
       if (near === null) return [];
       const { post, size, count } = near;
-      const stands = count === 1 ? '1 post stands' : `${count} posts stand`;
-      const name = oneLine(feature.label) || 'the boundary';
-      const has = `${stands} nearer to ${name}, post ${post.tag} at ${say(size, site)}`;
+      const stands = count === 1 ? phrase`1 post stands` : phrase`${count} posts stand`;
+      const name = oneLine(feature.label) || phrase`the boundary`;
+      const has = phrase`${stands} nearer to ${name}, post ${post.tag} at ${say(size, site)}`;
       return [{ ...onLine(one, has), at: post.at }];
     }),
   );
@@ -118,8 +121,8 @@ const shallowHoles: Compare = (limit, site, laid) => {
     const shallow = under(dug, limit, ({ hole }) => hole.depth);
     if (shallow === null) return [];
     const { post, size, count } = shallow;
-    const holes = count === 1 ? '1 hole is' : `${count} holes are`;
-    const has = `${holes} shallower, that of post ${post.tag} ${say(size, site)} deep`;
+    const holes = count === 1 ? phrase`1 hole is` : phrase`${count} holes are`;
+    const has = phrase`${holes} shallower, that of post ${post.tag} ${say(size, site)} deep`;
     const mend: Mend = { kind: 'deepen holes', spec: one.line.spec, depth: limit };
     return [{ ...onLine(one, has), at: post.at, mend }];
   });
@@ -131,7 +134,7 @@ const narrowPassages: Compare = (limit, site, laid) =>
     if (gate === undefined || layout.opening.target <= 0) return [];
     const { clear } = clearPassage(gate, layout);
     if (clear >= limit - slack) return [];
-    const has = `${gateName(site, layout.id)}: ${say(clear, site)} is clear when it is open`;
+    const has = phrase`${gateName(site, layout.id)}: ${say(clear, site)} is clear when it is open`;
     return [{ place: { kind: 'gate', id: layout.id }, at: layout.middle, has }];
   });
 
@@ -146,19 +149,19 @@ export const townMeasures: Readonly<Record<TownMeasure, Compare>> = {
   'pool barrier no lower than': perLine(({ line, spec }, limit, site) =>
     line.guards !== 'pool' || spec.fabricHeight >= limit - slack
       ? null
-      : `round a pool and ${say(spec.fabricHeight, site)} high`,
+      : phrase`round a pool and ${say(spec.fabricHeight, site)} high`,
   ),
   'gap under fabric no more than': perLine(({ spec }, limit, site) =>
     spec.gapUnder <= limit + slack
       ? null
-      : `may have ${say(spec.gapUnder, site)} under its ${infillWord(spec.infill)}`,
+      : phrase`may have ${say(spec.gapUnder, site)} under its ${infillWord(spec.infill)}`,
   ),
   'fence no nearer the boundary than': nearBoundary,
   'holes no shallower than': shallowHoles,
   'barbed wire no lower than': perLine(({ spec }, limit, site) =>
     spec.barbedWire === null || spec.fabricHeight >= limit - slack
       ? null
-      : `barbed wire begins over ${infillWord(spec.infill)} ${say(spec.fabricHeight, site)} high`,
+      : phrase`barbed wire begins over ${infillWord(spec.infill)} ${say(spec.fabricHeight, site)} high`,
   ),
   'clear passage no less than': narrowPassages,
 };

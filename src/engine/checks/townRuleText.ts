@@ -3,6 +3,8 @@ import type { TownRule } from '../../site/townRule.ts';
 import { fineStyle } from '../../units/fineStyle.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import { oneLine } from './names.ts';
+import { joined, phrase } from '../../phrases/phrase.ts';
+import { measureWords } from '../../engine/checks/measureWords.ts';
 
 /** What a rule of a town asks, and where it says so, each on one line. */
 export interface TownRuleText {
@@ -18,10 +20,14 @@ export const townRuleText = (
   { measure, limit, words, source }: TownRule,
   lengths: Site['lengths'],
 ): TownRuleText => {
-  const most = limit === null ? 'nobody has said what' : formatLength(limit, fineStyle(lengths));
-  const texts = [measure === null ? '' : `${measure} ${most}`, oneLine(words)];
+  const most =
+    limit === null ? phrase`nobody has said what` : formatLength(limit, fineStyle(lengths));
+  const texts = [measure === null ? '' : phrase`${measureWords[measure]} ${most}`, oneLine(words)];
   return {
-    asks: texts.filter((text) => text !== '').join('; '),
-    source: oneLine(source) || 'as the company has it, no source told',
+    asks: joined(
+      texts.filter((text) => text !== ''),
+      '; ',
+    ),
+    source: oneLine(source) || phrase`as the company has it, no source told`,
   };
 };

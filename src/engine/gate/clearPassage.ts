@@ -3,6 +3,7 @@ import { leastClearWidth } from '../../trade/clearWidth.ts';
 import { inches, type Inches } from '../../units/inches.ts';
 import type { GateLayout, LeafLayout } from '../layout.ts';
 import { halvesOf } from './halvesOf.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** What is left to pass through when the leaves stand open, inches, and how it came about. */
 export interface Passage {
@@ -28,10 +29,10 @@ const within = (
   leaves: readonly { readonly leaf: LeafLayout; readonly taken: Inches }[],
 ): Passage => {
   const taken = leaves.map(({ leaf, taken: own }) => ({
-    label: 'pin and half of the frame of a leaf that stands open',
+    label: phrase`pin and half of the frame of a leaf that stands open`,
     size: inches(0 - standsIn(leaf, own)),
   }));
-  const terms = [{ label: 'opening', size: target }, ...taken];
+  const terms = [{ label: phrase`opening`, size: target }, ...taken];
   const clear = terms.reduce((sum, { size }) => sum + size, 0);
   return { clear: inches(clear), terms, source: leastClearWidth.source.text };
 };

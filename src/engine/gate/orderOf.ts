@@ -9,6 +9,7 @@ import { inches, sum, type Inches } from '../../units/inches.ts';
 import type { Opening } from '../opening.ts';
 import { openingOf } from './openingOf.ts';
 import { leavesOf, termsOf } from './termsOf.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** How two leaves share a wanted opening: alike, or as much apart in width as they are now. */
 export type LeafShare = 'equal' | 'as apart as now';
@@ -65,7 +66,10 @@ export const orderOf = (
   const room = { left: want - taken, now: now.map(leafWidth), step: site.shop.leafStep };
   const widths = shared(room, share);
   if (widths.some((width) => !(width > 0))) {
-    const of = share === 'equal' || now.length === 1 ? 'a leaf' : 'two leaves as far apart as now';
+    const of =
+      share === 'equal' || now.length === 1
+        ? phrase`a leaf`
+        : phrase`two leaves as far apart as now`;
     const write = (length: Inches): string => formatLength(length, fineStyle(site.lengths));
     throw new RangeError(
       `Opening of ${write(want)}: expected room for ${of}; all else takes up ${write(taken)}`,

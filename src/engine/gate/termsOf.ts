@@ -8,6 +8,7 @@ import { readWidths } from '../../site/readWidths.ts';
 import type { Site } from '../../site/site.ts';
 import { inches, type Inches } from '../../units/inches.ts';
 import type { Term } from '../opening.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** The leaves of a gate, the one nearer to the start of its leg first. */
 export const leavesOf = (gate: Gate) => inOrder<LeafId, Leaf>(gate.leaves);
@@ -15,15 +16,15 @@ export const leavesOf = (gate: Gate) => inOrder<LeafId, Leaf>(gate.leaves);
 type NamedLeaf = ReturnType<typeof leavesOf>[number];
 
 const origin: Readonly<Record<Hardware['from'], string>> = {
-  measured: 'measured',
-  book: 'hardware book',
-  assumed: 'assumed: measure it',
+  measured: phrase`measured`,
+  book: phrase`hardware book`,
+  assumed: phrase`assumed: measure it`,
 };
 
 const leafOrigin: Readonly<Record<Leaf['from'], string>> = {
-  measured: 'measured',
-  copied: 'copied from the other leaf: measure it',
-  catalogue: 'catalogue: measure it',
+  measured: phrase`measured`,
+  copied: phrase`copied from the other leaf: measure it`,
+  catalogue: phrase`catalogue: measure it`,
 };
 
 const part = (site: Site, id: HardwareId | null): Hardware => {
@@ -60,7 +61,7 @@ const plannedTerm = (role: 'stop' | 'gap', label: string, size: Inches): Term =>
   planned: size,
   high: size,
   spread: 'uncertain',
-  source: 'planned',
+  source: phrase`planned`,
   on: '',
 });
 
@@ -77,7 +78,7 @@ const tailTerms = (way: Extract<GateWay, { kind: 'cantilever' }>, label: string)
   return [
     {
       ...planned,
-      label: `${label}: counterbalance`,
+      label: phrase`${label}: counterbalance`,
       low: inches(0 - counterbalance),
       planned: inches(0 - counterbalance),
       high: inches(0 - counterbalance),
@@ -85,7 +86,7 @@ const tailTerms = (way: Extract<GateWay, { kind: 'cantilever' }>, label: string)
     },
     {
       ...planned,
-      label: `${label}: overlap`,
+      label: phrase`${label}: overlap`,
       low: inches(0 - 2 * overlap),
       planned: inches(0 - overlap),
       high: inches(spared - overlap),
@@ -106,7 +107,7 @@ const sideTerms = (gate: Gate, site: Site, leaf: NamedLeaf, label: string): Term
 const middleTerms = ({ way, latch }: Gate, site: Site): Term[] => {
   const caught = hardwareTerm('latch', site, latch);
   if (way.kind !== 'centre stop') return [caught];
-  return [caught, plannedTerm('stop', 'Centre stop', way.stop), caught];
+  return [caught, plannedTerm('stop', phrase`Centre stop`, way.stop), caught];
 };
 
 /**
@@ -117,10 +118,10 @@ const middleTerms = ({ way, latch }: Gate, site: Site): Term[] => {
  */
 export const termsOf = (gate: Gate, site: Site): readonly Term[] => {
   const { way, hingedAt } = gate;
-  if (way.kind === 'gap') return [plannedTerm('gap', 'Gap', way.clear)];
+  if (way.kind === 'gap') return [plannedTerm('gap', phrase`Gap`, way.clear)];
   const leaves = leavesOf(gate);
   const sides = leaves.map((leaf, n) =>
-    sideTerms(gate, site, leaf, leaves.length === 1 ? 'Leaf' : `Leaf ${n + 1}`),
+    sideTerms(gate, site, leaf, leaves.length === 1 ? phrase`Leaf` : phrase`Leaf ${n + 1}`),
   );
   const [first = [], second] = sides;
   if (second !== undefined) return [...first, ...middleTerms(gate, site), ...second.toReversed()];

@@ -3,6 +3,7 @@ import type { LoadLine } from '../loadLine.ts';
 import type { Post } from '../post.ts';
 import { holeVolume } from '../structure/holeVolume.ts';
 import type { Site } from '../../site/site.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 const cubicFoot = 1728;
 
@@ -40,7 +41,7 @@ const told = (
           each: null,
           sold: null,
           rule,
-          source: 'volume of a cylinder',
+          source: phrase`volume of a cylinder`,
           of,
         },
       ];
@@ -60,17 +61,17 @@ export const countConcrete = (
   return [
     ...told(
       {
-        item: 'Concrete',
+        item: phrase`Concrete`,
         code: 'concrete',
-        rule: 'Each hole, π/4 × diameter² × depth, less the post in it, added up.',
+        rule: phrase`Each hole, π/4 × diameter² × depth, less the post in it, added up.`,
       },
       filled(ground, set),
     ),
     ...told(
       {
-        item: 'Grout for cores',
+        item: phrase`Grout for cores`,
         code: 'grout',
-        rule: 'Each core, π/4 × diameter² × depth, less the post in it, added up.',
+        rule: phrase`Each core, π/4 × diameter² × depth, less the post in it, added up.`,
       },
       filled(cores, []),
     ),

@@ -2,6 +2,7 @@ import type { Inches } from '../../units/inches.ts';
 import type { LoadLine } from '../loadLine.ts';
 import type { Post } from '../post.ts';
 import { holeVolume } from '../structure/holeVolume.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** Gravel under the posts in the ground, so many inches deep over the whole hole; none for 0. */
 export const countGravel = (posts: readonly Post[], depth: Inches): LoadLine[] => {
@@ -15,13 +16,13 @@ export const countGravel = (posts: readonly Post[], depth: Inches): LoadLine[] =
     {
       part: 'concrete',
       code: 'gravel',
-      item: 'Gravel',
+      item: phrase`Gravel`,
       count,
       unit: 'cubic feet',
       each: depth,
       sold: null,
-      rule: 'Under every post, π/4 × diameter² × its depth, added up; the hole is deeper by it.',
-      source: 'company rule',
+      rule: phrase`Under every post, π/4 × diameter² × its depth, added up; the hole is deeper by it.`,
+      source: phrase`company rule`,
       of: { posts: dug.map(({ id }) => id), lines: [], gates: [] },
     },
   ];

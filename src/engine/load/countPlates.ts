@@ -2,6 +2,7 @@ import { plateAnchors } from '../../trade/wallSets.ts';
 import type { LoadLine } from '../loadLine.ts';
 import type { Post } from '../post.ts';
 import { grouped } from './grouped.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 const onPosts = (posts: readonly Post[]): LoadLine['of'] => ({
   posts: posts.map(({ id }) => id),
@@ -21,12 +22,12 @@ export const countPlates = (posts: readonly Post[]): LoadLine[] => {
         {
           part: 'posts',
           code: `base-plate ${first.hole.diameter}in ${first.od}`,
-          item: `Base plate for ${first.pipe}`,
+          item: phrase`Base plate for ${first.pipe}`,
           count: same.length,
           unit: 'each',
           each: first.hole.diameter,
           sold: null,
-          rule: 'One a post that stands on a wall on a plate; each is its side.',
+          rule: phrase`One a post that stands on a wall on a plate; each is its side.`,
           source: first.hole.source,
           of: onPosts(same),
         },
@@ -36,12 +37,12 @@ export const countPlates = (posts: readonly Post[]): LoadLine[] => {
   const anchors: LoadLine = {
     part: 'posts',
     code: 'plate-anchor',
-    item: 'Anchor for base plates',
+    item: phrase`Anchor for base plates`,
     count: plated.length * plateAnchors.count,
     unit: 'each',
     each: null,
     sold: null,
-    rule: `${plateAnchors.count} a plate; size and length by their maker for the wall that is there.`,
+    rule: phrase`${plateAnchors.count} a plate; size and length by their maker for the wall that is there.`,
     source: plateAnchors.source.text,
     of: onPosts(plated),
   };

@@ -17,6 +17,7 @@ import type { HungPiece } from './hungPieces.ts';
 import { grouped } from './grouped.ts';
 import type { Uncut } from './cutFromYard.ts';
 import { sizeCodes, sizeWords } from './sizes.ts';
+import { joined, phrase } from '../../phrases/phrase.ts';
 
 /** No piece of a rail is shorter than this: ours, no published source. */
 const leastRail = inches(24);
@@ -26,6 +27,12 @@ interface Cut extends TicketPiece {
   readonly pipe: Pipe;
   readonly joined: 'may be' | 'not';
 }
+
+const railWords: Readonly<Record<ReturnType<typeof railsOf>[number]['part'], string>> = {
+  'top rail': phrase`top rail`,
+  'middle rail': phrase`middle rail`,
+  'bottom rail': phrase`bottom rail`,
+};
 
 const nameOf = ({ posts }: HungPiece): string =>
   [posts[0]?.tag, posts.at(-1)?.tag].map((tag) => tag ?? '?').join('–');
@@ -41,14 +48,14 @@ const pipesOf = (hung: HungPiece): Cut[] => {
     pipe,
     joined: 'may be',
     length: clearOf(hung),
-    for: `${nameOf(hung)} ${part}`,
+    for: phrase`${nameOf(hung)} ${railWords[part]}`,
   }));
   const braces = bracesOf(hung.piece, hung.spec, hung.posts).map(
     ({ terminal, next, pipe, length }): Cut => ({
       pipe,
       joined: 'not',
       length,
-      for: `${terminal.tag}–${next.tag} brace`,
+      for: phrase`${terminal.tag}–${next.tag} brace`,
     }),
   );
   return [...along, ...braces].filter(({ length }) => length > 0);
@@ -69,15 +76,15 @@ export const railTickets = (
     const [first] = same;
     if (first === undefined) return [];
     const asked = {
-      rails: same.filter(({ joined }) => joined === 'may be').map(pieceOf),
-      whole: same.filter(({ joined }) => joined === 'not').map(pieceOf),
+      rails: same.filter(({ joined: may }) => may === 'may be').map(pieceOf),
+      whole: same.filter(({ joined: may }) => may === 'not').map(pieceOf),
       least: leastRail,
     };
     const rail = { rail: first.pipe };
     return [
       {
         code: ['rail', ...sizeCodes(['rail'], rail)].join(' '),
-        item: `Rail, ${first.pipe.label}, ${pipeSize(first.pipe.od, style)} OD`,
+        item: phrase`Rail, ${first.pipe.label}, ${pipeSize(first.pipe.od, style)} OD`,
         kind: 'rail',
         cut: (offcuts) => jointedTicket(asked, { stick, offcuts, kerf }, style),
       },
@@ -108,7 +115,7 @@ export const fabricTickets = (
       return [
         {
           code: ['fabric', ...sizeCodes(['fabric'], sizes)].join(' '),
-          item: ['Fabric', ...sizeWords(['fabric'], sizes, style)].join(', '),
+          item: joined([phrase`Fabric`, ...sizeWords(['fabric'], sizes, style)], ', '),
           kind: 'fabric',
           cut: (offcuts) => jointedTicket(asked, { stick: roll, offcuts, kerf: inches(0) }, style),
         },
@@ -140,7 +147,7 @@ export const postTickets = (
     return [
       {
         code: ['post-pipe', ...sizeCodes(['rail'], size)].join(' '),
-        item: `Post pipe, ${first.pipe.label}, ${pipeSize(first.pipe.od, style)} OD`,
+        item: phrase`Post pipe, ${first.pipe.label}, ${pipeSize(first.pipe.od, style)} OD`,
         kind: 'post',
         cut: (offcuts) => ticketOf(pieces, { stick: postStick, offcuts, kerf }, style),
       },

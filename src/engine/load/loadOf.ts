@@ -22,6 +22,7 @@ import { lumberTickets } from './lumberTickets.ts';
 import { panelTickets } from './panelTickets.ts';
 import { sleeveLines } from './sleeveLines.ts';
 import { soldAsSticks, soldIn } from './sold.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 const usedOf = ({ ticket }: LoadTicket) =>
   inches(
@@ -47,10 +48,10 @@ const stickOf = ({ kind, ticket }: LoadTicket, settings: Counting) =>
 
 /** What lines of sticks say of themselves. */
 const stickRules = {
-  rail: 'Rails from post to post and braces to the next one, between the faces of the posts.',
+  rail: phrase`Rails from post to post and braces to the next one, between the faces of the posts.`,
   fabric: '',
-  post: 'All posts of this pipe, cut from long pipe.',
-  lumber: 'Rails of boards from middle to middle of two posts, added up.',
+  post: phrase`All posts of this pipe, cut from long pipe.`,
+  lumber: phrase`Rails of boards from middle to middle of two posts, added up.`,
   panel: '',
 } as const;
 
@@ -67,15 +68,15 @@ const pipeLine = (one: LoadTicket): LoadLine => ({
   each: null,
   sold: null,
   rule: stickRules[one.kind],
-  source: 'company rule',
+  source: phrase`company rule`,
   of: { posts: [], lines: [], gates: [] },
 });
 
 /** What is not sold in packs: one by one; what is measured by its length or volume, as it is. */
 const singly = ({ unit }: LoadLine): Omit<Selling, 'code'> => ({
-  pack: { name: unit === 'each' ? 'one' : 'as measured', holds: 1 },
+  pack: { name: unit === 'each' ? phrase`one` : phrase`as measured`, holds: 1 },
   spare: 0,
-  source: { text: 'company rule', status: 'practice' },
+  source: { text: phrase`company rule`, status: 'practice' },
 });
 
 const inPacks = (line: LoadLine, { bag: pounds, spares }: Counting): LoadLine => {
@@ -83,7 +84,7 @@ const inPacks = (line: LoadLine, { bag: pounds, spares }: Counting): LoadLine =>
   if (rule === 'concrete' || rule === 'grout') {
     const bag = concreteBags.find((one) => one.pounds === pounds);
     if (bag === undefined) return line;
-    const pack = { name: `bag of ${bag.pounds} lb`, holds: bag.makes };
+    const pack = { name: phrase`bag of ${bag.pounds} lb`, holds: bag.makes };
     const spare = spares[rule] ?? 0;
     return { ...line, sold: soldIn(line.count, { pack, spare, source: concreteBagSource }) };
   }

@@ -8,6 +8,7 @@ import { grouped } from './grouped.ts';
 import type { HungPiece } from './hungPieces.ts';
 import type { Uncut } from './cutFromYard.ts';
 import { slug } from './slug.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 interface Rails {
   readonly rail: string;
@@ -18,7 +19,10 @@ const railsOf = (hung: HungPiece): Rails[] => {
   const { infill } = hung.spec;
   if (infill.kind !== 'boards') return [];
   const pieces = baysOf(hung).flatMap(({ from, to, length }) =>
-    Array.from({ length: infill.rails }, () => ({ length, for: `${from.tag}–${to.tag} rail` })),
+    Array.from({ length: infill.rails }, () => ({
+      length,
+      for: phrase`${from.tag}–${to.tag} rail`,
+    })),
   );
   return [{ rail: infill.rail, pieces }];
 };
@@ -41,7 +45,7 @@ export const lumberTickets = (
       return [
         {
           code: ['board-rail', slug(first.rail)].filter(Boolean).join(' '),
-          item: ['Rail of boards', first.rail].filter(Boolean).join(', '),
+          item: [phrase`Rail of boards`, first.rail].filter(Boolean).join(', '),
           kind: 'lumber',
           cut: (offcuts) => ticketOf(pieces, { stick: lumber, offcuts, kerf: inches(0) }, style),
         },

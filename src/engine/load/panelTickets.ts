@@ -6,6 +6,7 @@ import { grouped } from './grouped.ts';
 import type { HungPiece } from './hungPieces.ts';
 import type { LoadTicket } from './load.ts';
 import { sizeCodes, sizeWords, type Sizes } from './sizes.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 interface Cut {
   readonly sizes: Required<Pick<Sizes, 'board' | 'height'>>;
@@ -48,7 +49,7 @@ export const panelTickets = (all: readonly HungPiece[], style: LengthStyle): Loa
       return [
         {
           code: ['panel-cut', ...sizeCodes(by, first.sizes)].join(' '),
-          item: ['Panel', ...sizeWords(by, first.sizes, style)].join(', '),
+          item: [phrase`Panel`, ...sizeWords(by, first.sizes, style)].join(', '),
           kind: 'panel',
           ticket: {
             sticks,

@@ -8,6 +8,7 @@ import { formatLength } from '../../units/formatLength.ts';
 import type { Inches } from '../../units/inches.ts';
 import type { LengthStyle } from '../../units/lengthStyle.ts';
 import { pipeSize } from '../../units/pipeSize.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 type Arms = NonNullable<FenceSpec['barbedWire']>['arms'];
 
@@ -59,27 +60,44 @@ const codeOf = (size: Size, sizes: Sizes): string | null => {
 export const sizeCodes = (by: readonly Size[], sizes: Sizes): string[] =>
   by.flatMap((size) => codeOf(size, sizes) ?? []);
 
+const selvageWords: Readonly<Record<Selvage, string>> = {
+  'knuckled both edges': phrase`knuckled both edges`,
+  'twisted top edge': phrase`twisted top edge`,
+  'twisted both edges': phrase`twisted both edges`,
+};
+
+const armWords: Readonly<Record<Arms, string>> = {
+  upright: phrase`upright`,
+  outward: phrase`outward`,
+  inward: phrase`inward`,
+  'both ways': phrase`both ways`,
+};
+
 const wordsOf = (size: Size, sizes: Sizes, style: LengthStyle): string | null => {
   const { post, rail, height, board, fabric, arms } = sizes;
   switch (size) {
     case 'post':
       return post === undefined
         ? null
-        : `${pipeSize(post.od, style)}${post.section === 'square' ? ' square' : ''} post`;
+        : post.section === 'square'
+          ? phrase`${pipeSize(post.od, style)} square post`
+          : phrase`${pipeSize(post.od, style)} post`;
     case 'rail':
-      return rail === undefined ? null : `${pipeSize(rail.od, style)} rail`;
+      return rail === undefined ? null : phrase`${pipeSize(rail.od, style)} rail`;
     case 'height':
       return height === undefined ? null : formatLength(height, style);
     case 'board':
       return board === undefined
         ? null
-        : [board.label, `${formatLength(board.width, style)} wide`].filter(Boolean).join(', ');
+        : [board.label, phrase`${formatLength(board.width, style)} wide`]
+            .filter(Boolean)
+            .join(', ');
     case 'fabric':
       return fabric === undefined
         ? null
-        : `${formatLength(fabric.height, style)} high, ${pipeSize(fabric.mesh, style)} mesh of ${pipeSize(fabric.wire, style)} wire${fabric.selvage === null ? '' : `, ${fabric.selvage}`}`;
+        : phrase`${formatLength(fabric.height, style)} high, ${pipeSize(fabric.mesh, style)} mesh of ${pipeSize(fabric.wire, style)} wire${fabric.selvage === null ? '' : `, ${selvageWords[fabric.selvage]}`}`;
     case 'arms':
-      return arms ?? null;
+      return arms === undefined ? null : armWords[arms];
   }
 };
 

@@ -2,6 +2,7 @@ import type { Selling } from '../../trade/selling.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import { inches, type Inches } from '../../units/inches.ts';
 import type { LengthStyle } from '../../units/lengthStyle.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** What goes on the truck of a line of the list: packs, and what of them will be left over. */
 export interface Sold {
@@ -20,7 +21,7 @@ const nearly = 1e-9;
 /** How a counted thing is sold: spares on top, rounded up to packs on the total. */
 export const soldIn = (count: number, { pack, spare, source }: Omit<Selling, 'code'>): Sold => {
   const packs = Math.ceil((count * (1 + spare)) / pack.holds - nearly);
-  const share = spare === 0 ? '' : `${Number((100 * spare).toFixed(1))} % spare; `;
+  const share = spare === 0 ? '' : phrase`${Number((100 * spare).toFixed(1))} % spare; `;
   return {
     count: packs,
     pack: pack.name,
@@ -48,8 +49,11 @@ export const soldAsSticks = (
   style: LengthStyle,
 ): Sold => ({
   count: bought,
-  pack: `${noun} of ${formatLength(stick, style)}`,
+  pack:
+    noun === 'stick'
+      ? phrase`stick of ${formatLength(stick, style)}`
+      : phrase`roll of ${formatLength(stick, style)}`,
   left: inches(Math.max(0, bought * stick - used)),
   fromYard,
-  source: `by the cut list`,
+  source: phrase`by the cut list`,
 });

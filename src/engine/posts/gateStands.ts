@@ -15,6 +15,7 @@ import type { GateLayout, Layout } from '../layout.ts';
 import type { Post, PostId } from '../post.ts';
 import { deepened } from './deepened.ts';
 import { holeFor } from './holeFor.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 type Kind = 'roller' | 'hold-open' | 'stop';
 type StandPost = Post & { readonly kind: Kind };
@@ -102,7 +103,7 @@ const holdOpenPlaces = ({ gate, layout }: Placed, od: Inches): (readonly [PostId
 const stopPipe = (stop: Inches): StandPipe => {
   const label =
     fencePipes.find(({ od }) => od === stop)?.label ??
-    `${formatLength(stop, { system: 'inches', fraction: 32 })} across`;
+    phrase`${formatLength(stop, { system: 'inches', fraction: 32 })} across`;
   return { label, od: stop, section: 'round' };
 };
 

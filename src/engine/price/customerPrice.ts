@@ -1,6 +1,7 @@
 import type { PriceList } from '../../site/priceList.ts';
 import { addMoney, type Money } from '../../units/money.ts';
 import type { PricedLoad } from './pricedLoad.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** What a customer is told of the price, or what the company has to find before that can be told. */
 export type CustomerPrice =
@@ -16,7 +17,7 @@ export type CustomerPrice =
   | { readonly kind: 'open'; readonly missing: readonly string[] };
 
 /** What is told while there is no price list at all. */
-export const noPriceList: CustomerPrice = { kind: 'open', missing: ['a price list'] };
+export const noPriceList: CustomerPrice = { kind: 'open', missing: [phrase`a price list`] };
 
 /** Rows of a price list that were not taken, as they bear on a total. */
 export type RefusedRows = readonly {
@@ -29,12 +30,12 @@ const missingOf = (
   priced: PricedLoad,
   list: PriceList & { readonly refused: RefusedRows },
 ): readonly string[] => [
-  ...(priced.lines.length === 0 ? ['something to price'] : []),
-  ...priced.unpriced.map((code) => `a price for ${code}`),
+  ...(priced.lines.length === 0 ? [phrase`something to price`] : []),
+  ...priced.unpriced.map((code) => phrase`a price for ${code}`),
   ...list.refused.flatMap(({ line, bearsOn }) =>
-    bearsOn === 'every job' ? [`line ${line} of the price list, which was not taken`] : [],
+    bearsOn === 'every job' ? [phrase`line ${line} of the price list, which was not taken`] : [],
   ),
-  ...(list.currency === '' ? ['the currency of the price list'] : []),
+  ...(list.currency === '' ? [phrase`the currency of the price list`] : []),
 ];
 
 /**

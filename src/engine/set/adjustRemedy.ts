@@ -5,6 +5,7 @@ import type { Opening, Term } from '../opening.ts';
 import type { Remedy } from './remedy.ts';
 import { onTape, writer, type SetCase } from './setCase.ts';
 import { gained, holdsAt, shortfallOf } from './shortfall.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 const fixed = (term: Term): Term =>
   term.spread === 'adjustable'
@@ -27,14 +28,20 @@ export const adjustRemedy = (set: SetCase): Remedy | null => {
   const rolls = opening.terms.some(({ role }) => role === 'overlap');
   const more = way === 'take up';
   const what = rolls
-    ? `Let the leaf stop ${write(amount)} ${more ? 'further out' : 'sooner'} on its rollers.`
-    : `Adjust the hinges: turn them ${more ? 'out' : 'in'} so that together they take ${write(amount)} ${more ? 'more' : 'less'}.`;
+    ? more
+      ? phrase`Let the leaf stop ${write(amount)} further out on its rollers.`
+      : phrase`Let the leaf stop ${write(amount)} sooner on its rollers.`
+    : more
+      ? phrase`Adjust the hinges: turn them out so that together they take ${write(amount)} more.`
+      : phrase`Adjust the hinges: turn them in so that together they take ${write(amount)} less.`;
   return {
     kind: 'adjust',
     what,
     takesUp: reach,
     enough: holdsAt(opening, widths),
-    working: `${write(inches(by))} is ${more ? 'over' : 'missing'}; there is ${write(reach)} to adjust`,
+    working: more
+      ? phrase`${write(inches(by))} is over; there is ${write(reach)} to adjust`
+      : phrase`${write(inches(by))} is missing; there is ${write(reach)} to adjust`,
     post: null,
   };
 };

@@ -9,6 +9,7 @@ import type { Remedy } from './remedy.ts';
 import { writer, type SetCase } from './setCase.ts';
 import { gained, holdsAt, type Shortfall } from './shortfall.ts';
 import { termsAsSet } from './termsAsSet.ts';
+import { asItIs, phrase } from '../../phrases/phrase.ts';
 
 /** Other hinges on some leaves of a gate, and what that is worth. */
 interface Swap {
@@ -70,9 +71,9 @@ const bestOf = (swaps: readonly Swap[]): Swap | undefined =>
 
 const where = ({ gate }: SetCase, on: readonly LeafId[]): string => {
   const leaves = leavesOf(gate);
-  if (leaves.length === 1) return 'the leaf';
-  if (on.length > 1) return 'both leaves';
-  return `leaf ${leaves.findIndex(({ id }) => id === on[0]) + 1}`;
+  if (leaves.length === 1) return phrase`the leaf`;
+  if (on.length > 1) return phrase`both leaves`;
+  return phrase`leaf ${leaves.findIndex(({ id }) => id === on[0]) + 1}`;
 };
 
 /** Another hinge of the site's hardware in place of the one planned; null where none is of use. */
@@ -82,13 +83,21 @@ export const hingeRemedy = (set: SetCase, missing: Shortfall): Remedy | null => 
   if (best === undefined) return null;
   const write = writer(set);
   const { low, high } = best.part.takes;
-  const takes = low === high ? write(low) : `${write(low)} to ${write(high)}`;
+  const takes = low === high ? write(low) : phrase`${write(low)} to ${write(high)}`;
+  const [on, part] = [where(set, best.leaves), asItIs(best.part.label)];
+  const [gains, by] = [write(best.gains), write(missing.by)];
   return {
     kind: 'other hinge',
-    what: `Hang ${where(set, best.leaves)} on another hinge: ${best.part.label} takes ${write(best.gains)} ${missing.way === 'room' ? 'less' : 'more'}.`,
+    what:
+      missing.way === 'room'
+        ? phrase`Hang ${on} on another hinge: ${part} takes ${gains} less.`
+        : phrase`Hang ${on} on another hinge: ${part} takes ${gains} more.`,
     takesUp: best.gains,
     enough: best.enough,
-    working: `${best.part.label} takes ${takes}; ${write(missing.by)} is ${missing.way === 'room' ? 'missing' : 'over'}`,
+    working:
+      missing.way === 'room'
+        ? phrase`${part} takes ${takes}; ${by} is missing`
+        : phrase`${part} takes ${takes}; ${by} is over`,
     post: null,
   };
 };

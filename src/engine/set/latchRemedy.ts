@@ -9,6 +9,7 @@ import type { Remedy } from './remedy.ts';
 import { onTape, writer, type SetCase } from './setCase.ts';
 import { gained, holdsAt, type Shortfall } from './shortfall.ts';
 import { termsAsSet } from './termsAsSet.ts';
+import { asItIs, phrase } from '../../phrases/phrase.ts';
 
 interface Choice {
   readonly part: Hardware;
@@ -49,21 +50,21 @@ export const latchRemedy = (set: SetCase, missing: Shortfall): Remedy | null => 
   if (sure.low <= slack) return null;
   const write = writer(set);
   const [low, high] = [onTape(set, sure.low, 'floor'), onTape(set, sure.high, 'ceil')];
-  const range = low === high ? write(low) : `from ${write(low)} to ${write(high)}`;
+  const range = low === high ? write(low) : phrase`from ${write(low)} to ${write(high)}`;
   const sizes =
     planned.high - planned.low <= slack
       ? write(planned.low)
-      : `${write(planned.low)} to ${write(planned.high)}`;
-  const working = `at the planned sizes the gap is ${sizes}; a latch that catches ${range} catches for sure`;
+      : phrase`${write(planned.low)} to ${write(planned.high)}`;
+  const working = phrase`at the planned sizes the gap is ${sizes}; a latch that catches ${range} catches for sure`;
   const [found] = others(set, missing)
     .filter(({ opening }) => holdsAt(opening, set.widths))
     .toSorted((a, b) => a.gains - b.gains);
   const common = { kind: 'other latch', working, post: null } as const;
   if (found === undefined) {
-    const what = `Take a latch that catches ${range}: none of this site's hardware does.`;
+    const what = phrase`Take a latch that catches ${range}: none of this site's hardware does.`;
     return { ...common, what, takesUp: missing.by, enough: false };
   }
   const { label, takes } = found.part;
-  const what = `Take another latch: ${label} catches from ${write(takes.low)} to ${write(takes.high)}.`;
+  const what = phrase`Take another latch: ${asItIs(label)} catches from ${write(takes.low)} to ${write(takes.high)}.`;
   return { ...common, what, takesUp: found.gains, enough: true };
 };

@@ -3,6 +3,7 @@ import { inches, sum } from '../../units/inches.ts';
 import type { Term } from '../opening.ts';
 import type { Remedy } from './remedy.ts';
 import { onTape, writer, type SetCase } from './setCase.ts';
+import { asItIs, joined, phrase } from '../../phrases/phrase.ts';
 
 const totals = (terms: readonly Term[]): { low: number; high: number } => ({
   low: sum(terms.map(({ low }) => low)),
@@ -10,10 +11,12 @@ const totals = (terms: readonly Term[]): { low: number; high: number } => ({
 });
 
 const named = (unsure: readonly Term[]): string =>
-  (['hinge', 'leaf'] as const)
-    .filter((role) => unsure.some((term) => term.role === role))
-    .map((role) => (role === 'hinge' ? 'the hinges' : 'the leaves at the latch'))
-    .join(' and ');
+  joined(
+    (['hinge', 'leaf'] as const)
+      .filter((role) => unsure.some((term) => term.role === role))
+      .map((role) => (role === 'hinge' ? phrase`the hinges` : phrase`the leaves at the latch`)),
+    phrase` and `,
+  );
 
 /** Between which sizes the unsure parts together must lie for the latch to catch at every width. */
 const mustBe = ({ opening, widths }: SetCase, unsure: readonly Term[]) => {
@@ -39,17 +42,20 @@ export const measureRemedy = (set: SetCase): Remedy | null => {
   // top and bottom differ by more than the latch takes up: no size suits both
   if (from > to + slack) return null;
   const ends = [
-    ...(from > low + slack ? [`at least ${write(onTape(set, from, 'ceil'))}`] : []),
-    ...(to < high - slack ? [`at most ${write(onTape(set, to, 'floor'))}`] : []),
+    ...(from > low + slack ? [phrase`at least ${write(onTape(set, from, 'ceil'))}`] : []),
+    ...(to < high - slack ? [phrase`at most ${write(onTape(set, to, 'floor'))}`] : []),
   ];
-  const many = unsure.length > 1 ? ' together' : '';
+  const many = unsure.length > 1 ? phrase` together` : '';
   return {
     kind: 'measure',
-    what: `Measure ${named(unsure)}: it hangs if they take ${ends.join(' and ')}${many}.`,
+    what: phrase`Measure ${named(unsure)}: it hangs if they take ${joined(ends, phrase` and `)}${many}.`,
     takesUp: inches(0),
     enough: false,
-    working: `planned from ${write(low)} to ${write(high)}${many}: ${unsure
-      .map(({ label, low: least, high: most }) => `${label} ${write(least)} to ${write(most)}`)
+    working: phrase`planned from ${write(low)} to ${write(high)}${many}: ${unsure
+      .map(
+        ({ label, low: least, high: most }) =>
+          phrase`${asItIs(label)} ${write(least)} to ${write(most)}`,
+      )
       .join(', ')}`,
     post: null,
   };

@@ -1,5 +1,6 @@
 import type { Gate } from '../../site/gate.ts';
 import { leavesOf } from '../gate/termsOf.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 type End = 'start' | 'end';
 
@@ -11,7 +12,7 @@ export const hungEnd = (gate: Gate): End => {
 
 /** What a crew calls the gate post at an end of the leg: by what it carries. */
 export const postName = (gate: Gate, end: End): string => {
-  if (leavesOf(gate).length > 1) return `the post of leaf ${end === 'start' ? 1 : 2}`;
-  if (end !== hungEnd(gate)) return 'the latch post';
-  return gate.way.kind === 'cantilever' ? 'the roller post' : 'the hinge post';
+  if (leavesOf(gate).length > 1) return phrase`the post of leaf ${end === 'start' ? 1 : 2}`;
+  if (end !== hungEnd(gate)) return phrase`the latch post`;
+  return gate.way.kind === 'cantilever' ? phrase`the roller post` : phrase`the hinge post`;
 };

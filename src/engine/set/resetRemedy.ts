@@ -4,6 +4,7 @@ import type { Remedy } from './remedy.ts';
 import { hungEnd, postName } from './postName.ts';
 import { writer, type SetCase } from './setCase.ts';
 import { holdsAt } from './shortfall.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 type End = 'start' | 'end';
 
@@ -39,8 +40,10 @@ const movesOf = (set: SetCase, end: End) => {
 
 const told = (move: number, write: (length: number) => string): string => {
   const size = write(Math.abs(move));
-  if (size === write(0)) return 'stays';
-  return `${size} ${move > 0 ? 'out, away from the opening' : 'in, into the opening'}`;
+  if (size === write(0)) return phrase`stays`;
+  return move > 0
+    ? phrase`${size} out, away from the opening`
+    : phrase`${size} in, into the opening`;
 };
 
 /** To set a post again so that the opening is as planned: which, which way and how far. */
@@ -50,15 +53,15 @@ export const resetRemedy = (set: SetCase): Remedy => {
   const { foot, top, after } = movesOf(set, end);
   const [low, high] = [told(foot, write), told(top, write)];
   const name = postName(set.gate, end);
-  const how = low === high ? low : `at the ground ${low}; at the top ${high}`;
+  const how = low === high ? low : phrase`at the ground ${low}; at the top ${high}`;
   const enough = holdsAt(set.opening, after);
   const may = !enough && after.every((width) => gapAt(set.opening, width).by === 0);
   return {
     kind: 'reset',
-    what: `Set ${name} again, plumb, measured at its face: ${how}.${may ? ' Then measure the hinges.' : ''}`,
+    what: phrase`Set ${name} again, plumb, measured at its face: ${how}.${may ? phrase` Then measure the hinges.` : ''}`,
     takesUp: 'unlimited',
     enough,
-    working: `to an opening of ${write(after[0])}`,
+    working: phrase`to an opening of ${write(after[0])}`,
     post: end,
   };
 };

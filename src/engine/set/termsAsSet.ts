@@ -7,8 +7,9 @@ import type { Widths } from '../../site/widths.ts';
 import { inches, type Inches } from '../../units/inches.ts';
 import { leavesOf, termsOf } from '../gate/termsOf.ts';
 import type { Term } from '../opening.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
-const source = 'measured on site';
+const source = phrase`measured on site`;
 
 const measuredLeaf = (term: Term, widths: Widths, on: string): Term => ({
   ...term,

@@ -4,6 +4,7 @@ import { leavesOf } from '../gate/termsOf.ts';
 import type { Remedy } from './remedy.ts';
 import { onTape, writer, type SetCase } from './setCase.ts';
 import { holdsShifted, type Shortfall } from './shortfall.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /**
  * To turn the hinges round their posts until the pin is level with the face: that makes room by
@@ -20,10 +21,10 @@ export const turnRemedy = (set: SetCase, missing: Shortfall): Remedy | null => {
   const by = inches(Math.min(onTape(set, missing.by, 'ceil'), reach));
   return {
     kind: 'turn hinges',
-    what: `Turn the hinges round their posts until they take ${write(by)} less: the leaf then hangs out of line with the fence, so turn every hinge of it alike.`,
+    what: phrase`Turn the hinges round their posts until they take ${write(by)} less: the leaf then hangs out of line with the fence, so turn every hinge of it alike.`,
     takesUp: reach,
     enough: holdsShifted(set.opening, set.widths, { way: 'room', by }),
-    working: `from face to pin ${write(reach)}${pins.length > 1 ? ' in all' : ''}; ${write(missing.by)} is missing`,
+    working: phrase`from face to pin ${write(reach)}${pins.length > 1 ? phrase` in all` : ''}; ${write(missing.by)} is missing`,
     post: null,
   };
 };

@@ -3,6 +3,7 @@ import { inches, type Inches } from '../../units/inches.ts';
 import type { LengthStyle } from '../../units/lengthStyle.ts';
 import { read, unread, type Parsed } from '../../units/parsed.ts';
 import { formatLength } from '../../units/formatLength.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** What a tape reads across a square corner, from the end of one leg to the end of the other. */
 export const squareAcross = (one: Inches, other: Inches): Inches => inches(Math.hypot(one, other));
@@ -23,7 +24,7 @@ export const outOfSquare = (
   }
   const write = (length: number): string => formatLength(inches(length), style);
   return unread(
-    `Across ${write(across)}: expected from ${write(low)} to ${write(high)} with these two legs`,
+    phrase`Across ${write(across)}: expected from ${write(low)} to ${write(high)} with these two legs`,
   );
 };
 

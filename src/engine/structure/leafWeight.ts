@@ -1,6 +1,7 @@
 import { pipeWeight } from '../../trade/pipeWeight.ts';
 import { steelWeight } from '../../trade/steel.ts';
 import { inches, type Inches } from '../../units/inches.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** What a leaf is made of. Lengths in inches. */
 export interface LeafMake {
@@ -44,11 +45,11 @@ export const leafWeight = ({ width, height, frame, mesh, wire }: LeafMake): Weig
   const diagonal = Math.hypot(width / panels, height);
   const rods = width >= trussFrom ? panels * diagonal * (Math.PI / 4) * rod ** 2 * steelWeight : 0;
   const parts: WeightTerm[] = [
-    { label: 'frame', pounds: perInch * 2 * (width + height) },
-    { label: 'uprights', pounds: perInch * uprights * height },
-    { label: 'fabric', pounds: (fabricWeight(mesh, wire) * width * height) / 144 },
-    { label: 'truss rods', pounds: rods },
+    { label: phrase`frame`, pounds: perInch * 2 * (width + height) },
+    { label: phrase`uprights`, pounds: perInch * uprights * height },
+    { label: phrase`fabric`, pounds: (fabricWeight(mesh, wire) * width * height) / 144 },
+    { label: phrase`truss rods`, pounds: rods },
   ].filter(({ pounds }) => pounds > 0);
   const all = parts.reduce((sum, { pounds }) => sum + pounds, 0);
-  return [...parts, { label: 'fittings', pounds: fittings * all }];
+  return [...parts, { label: phrase`fittings`, pounds: fittings * all }];
 };

@@ -2,6 +2,7 @@ import type { Conditions } from '../../site/conditions.ts';
 import { exposureAt, exposures } from '../../trade/windTerms.ts';
 import { inches, type Inches } from '../../units/inches.ts';
 import type { Wind } from './velocityPressure.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** How open the land is where nobody has said. */
 const usualExposure = 'C';
@@ -25,7 +26,7 @@ export const windsOf = (
   const exposure = open === undefined ? NaN : exposureAt(open, top);
   const named = (speed: number, thick: Inches): NamedWind => ({
     nameWith: (say) =>
-      `${speed} mph${thick > 0 ? ` on ${say(thick)} of ice` : ''}, exposure ${name}`,
+      phrase`${speed} mph${thick > 0 ? phrase` on ${say(thick)} of ice` : ''}, exposure ${name}`,
     wind: { speed, exposure, ice: thick },
   });
   return [

@@ -3,17 +3,19 @@ import type { MarkId } from '../../site/ids.ts';
 import { verticesOf } from '../../site/pathOrder.ts';
 import type { Site } from '../../site/site.ts';
 import type { Layout } from '../layout.ts';
+import { asItIs, phrase } from '../../phrases/phrase.ts';
+import { featureWords } from '../../site/featureWords.ts';
 
-const oneLine = (text: string): string => text.replace(/\s+/g, ' ').trim();
+const oneLine = (text: string): string => asItIs(text.replace(/\s+/g, ' ').trim());
 
 /** What of a feature stands at a mark: `House corner 2`, `Fuel line mark 1`, `Oak`; null for nothing. */
 const partName = (feature: Feature, id: MarkId): string | null => {
-  const name = oneLine(feature.label) || feature.kind;
+  const name = oneLine(feature.label) || featureWords[feature.kind];
   if (!('path' in feature)) return feature.mark === id ? name : null;
   const at = verticesOf(feature.path).findIndex(({ mark }) => mark === id);
   if (at === -1) return null;
   const open = feature.kind === 'utility' || (feature.kind === 'boundary' && !feature.closed);
-  return `${name} ${open ? 'mark' : 'corner'} ${at + 1}`;
+  return open ? phrase`${name} mark ${at + 1}` : phrase`${name} corner ${at + 1}`;
 };
 
 /**
@@ -28,5 +30,5 @@ export const markName = (site: Site, posts: Layout['posts'], id: MarkId): string
     if (name !== null) return name;
   }
   const post = posts[`post:${id}`];
-  return post === undefined ? id.replace(':', ' ') : `post ${post.tag}`;
+  return post === undefined ? id.replace(':', ' ') : phrase`post ${post.tag}`;
 };

@@ -2,6 +2,7 @@ import { isMetric } from '../../units/isMetric.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import { inches, type Inches } from '../../units/inches.ts';
 import type { LengthStyle } from '../../units/lengthStyle.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** The finest that a style writes, inches; errors are told in it, never as nothing. */
 const finest = ({ system, fraction }: LengthStyle): number => {
@@ -16,5 +17,5 @@ const finest = ({ system, fraction }: LengthStyle): number => {
 export const placeText = (error: Inches, style: LengthStyle): string => {
   const step = finest(style);
   const most = inches(Math.max(1, Math.ceil(error / step - 1e-9)) * step);
-  return `Its place on the ground is known to ±${formatLength(most, style)} by the tapes`;
+  return phrase`Its place on the ground is known to ±${formatLength(most, style)} by the tapes`;
 };

@@ -8,12 +8,13 @@ import type { Layout } from '../layout.ts';
 import { azimuthText, figureOf } from './figureOf.ts';
 import { observationName } from './observationName.ts';
 import type { Suspect } from './survey.ts';
+import { joined, phrase, sentenceCase } from '../../phrases/phrase.ts';
 
 /** What an observation reads and what it would by all others, as `reads A, everything else says B`. */
 const figures = (site: Site, seen: Observation, expects: number): string => {
   const length = (value: number): string => formatLength(inches(value), site.lengths);
   const says = (reads: string, other: string): string =>
-    `reads ${reads}, everything else says ${other}`;
+    phrase`reads ${reads}, everything else says ${other}`;
   switch (seen.kind) {
     case 'tape':
       return says(length(seen.length), length(expects));
@@ -22,22 +23,20 @@ const figures = (site: Site, seen: Observation, expects: number): string => {
     case 'bearing':
       return says(azimuthText(seen.bearing), azimuthText(expects));
     case 'square':
-      return `is told square, everything else says ${formatAngle(radians(Math.abs(expects)))}`;
+      return phrase`is told square, everything else says ${formatAngle(radians(Math.abs(expects)))}`;
     case 'straight':
     case 'parallel':
-      return `is told so, everything else says ${length(Math.abs(expects))} off`;
+      return phrase`is told so, everything else says ${length(Math.abs(expects))} off`;
     case 'fix':
-      return `everything else says ${length(Math.abs(expects))} off`;
+      return phrase`everything else says ${length(Math.abs(expects))} off`;
   }
 };
-
-const sentenceCase = (text: string): string => `${text.slice(0, 1).toUpperCase()}${text.slice(1)}`;
 
 /** Which observation it is and what it reads, so that two of the same marks are told apart. */
 const read = (site: Site, posts: Layout['posts'], seen: Observation): string => {
   const figure = figureOf(seen, site.lengths);
   const name = observationName(site, posts, seen);
-  return figure === '' ? name : `${name} at ${figure}`;
+  return figure === '' ? name : phrase`${name} at ${figure}`;
 };
 
 /** The reading that is most likely wrong, and what to do about it, in one line. */
@@ -48,9 +47,13 @@ export const suspectText = (
 ): string => {
   const [first, ...others] = ids.flatMap((id) => site.observations[id] ?? []);
   if (first === undefined) return '';
-  const again = first.kind === 'tape' || first.kind === 'offset' ? 'tape it again' : 'look again';
-  const said = `${sentenceCase(observationName(site, posts, first))} ${figures(site, first, expects)}: ${again}`;
+  const again =
+    first.kind === 'tape' || first.kind === 'offset' ? phrase`tape it again` : phrase`look again`;
+  const said = phrase`${sentenceCase(observationName(site, posts, first))} ${figures(site, first, expects)}: ${again}`;
   if (others.length === 0) return said;
-  const also = others.map((seen) => read(site, posts, seen)).join('; or ');
-  return `${said}; or ${also}, which cannot be told from it`;
+  const also = joined(
+    others.map((seen) => read(site, posts, seen)),
+    phrase`; or `,
+  );
+  return phrase`${said}; or ${also}, which cannot be told from it`;
 };

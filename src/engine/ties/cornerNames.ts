@@ -1,6 +1,7 @@
 import { boundsOf } from '../../geometry/bounds.ts';
 import type { SitePoint } from '../../geometry/point.ts';
 import { signedArea } from '../../geometry/signedArea.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** Counter-clockwise from east, an eighth of a turn apart. */
 const compass = ['E', 'NE', 'N', 'NW', 'W', 'SW', 'S', 'SE'] as const;
@@ -44,7 +45,9 @@ const counted = (words: readonly (string | null)[], n: number, way: string): str
   const { length } = words;
   const back = words.findIndex((_, k) => words[(n - 1 - k + 2 * length) % length] !== null);
   const from = words[(n - 1 - back + 2 * length) % length] ?? '';
-  return back === 0 ? `next corner ${way} from ${from}` : `corner ${back + 1} ${way} from ${from}`;
+  return back === 0
+    ? phrase`next corner ${way} from ${from}`
+    : phrase`corner ${back + 1} ${way} from ${from}`;
 };
 
 /**
@@ -56,9 +59,9 @@ export const cornerNames = (points: readonly SitePoint[]): string[] => {
   const words = outermost(points);
   const clockwise = signedArea(points) < 0;
   return words.map((word, n) => {
-    if (word !== null) return `${word} corner`;
-    if (clockwise) return counted(words, n, 'clockwise');
-    return counted(words.toReversed(), words.length - 1 - n, 'clockwise');
+    if (word !== null) return phrase`${word} corner`;
+    if (clockwise) return counted(words, n, phrase`clockwise`);
+    return counted(words.toReversed(), words.length - 1 - n, phrase`clockwise`);
   });
 };
 
@@ -70,7 +73,7 @@ export const endNames = (points: readonly SitePoint[]): string[] => {
   const there = compass[way] ?? '';
   const here = compass[(way + 4) % 8] ?? '';
   return points.map((_, n) => {
-    if (n === 0) return `${here} end`;
-    return n === points.length - 1 ? `${there} end` : `mark ${n} from the ${here} end`;
+    if (n === 0) return phrase`${here} end`;
+    return n === points.length - 1 ? phrase`${there} end` : phrase`mark ${n} from the ${here} end`;
   });
 };

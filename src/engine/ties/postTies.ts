@@ -15,6 +15,7 @@ import { sketchedPosts } from './sketchedPosts.ts';
 import { buildingsOf, tapeSight } from './tapeSight.ts';
 import { twoTapes, type TwoTapes } from './twoTapes.ts';
 import { wallOffset, type Edge, type WallOffset } from './wallOffset.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** How a terminal post is found from what is on site before it. */
 export interface PostTie {
@@ -63,14 +64,13 @@ const inSight = (
     .slice(0, mostTried)
     .map(({ one }) => one);
 
-const help =
-  'draw the corners of a building, or put named marks on two stakes or pins and tape them';
+const help = phrase`draw the corners of a building, or put named marks on two stakes or pins and tape them`;
 
 const whyNone = (seen: readonly Reference[]): string => {
   const [only] = seen;
-  if (only === undefined) return `nothing on site is in sight of it: ${help}`;
-  if (seen.length === 1) return `only ${only.name} is in sight of it: ${help}`;
-  return `tapes from the ${seen.length} marks in sight of it cross too flat: one more mark off their line would help`;
+  if (only === undefined) return phrase`nothing on site is in sight of it: ${help}`;
+  if (seen.length === 1) return phrase`only ${only.name} is in sight of it: ${help}`;
+  return phrase`tapes from the ${seen.length} marks in sight of it cross too flat: one more mark off their line would help`;
 };
 
 const longest = (site: Layout['ground'], at: SitePoint, tapes: TwoTapes | null): Inches | null => {

@@ -11,6 +11,7 @@ import { roughMarks } from '../walk/roughMarks.ts';
 import { cornerNames, endNames } from './cornerNames.ts';
 import { featureNames, type Outline } from './featureNames.ts';
 import type { Reference } from './reference.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** Marks nearer to each other are one place to hook a tape at, inches; ours. */
 const onePlace = 6;
@@ -51,7 +52,7 @@ const cornersOf = (site: Site, thing: Thing, name: string): Named[] => {
     const at: SitePoint | undefined = points[n];
     if (at === undefined) return [];
     const own = oneLine(site.marks[mark]?.label);
-    const there = of === 'tree' ? 'middle of the trunk' : (places[n] ?? '');
+    const there = of === 'tree' ? phrase`middle of the trunk` : (places[n] ?? '');
     return [{ mark, at: { x: at.x, y: at.y }, of, name: own === '' ? `${name}, ${there}` : own }];
   });
 };

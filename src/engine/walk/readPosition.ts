@@ -1,5 +1,6 @@
 import { inches, type Inches } from '../../units/inches.ts';
 import { read, unread, type Parsed } from '../../units/parsed.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** A position as a device tells it, in degrees (WGS 84), and the radius that holds it 95 times in 100. */
 export interface Position {
@@ -24,13 +25,13 @@ const metre = 0.0254;
  */
 export const readPosition = ({ latitude, longitude, accuracy }: ToldPosition): Parsed<Position> => {
   if (!(Math.abs(latitude) <= 89)) {
-    return unread(`Latitude ${latitude}: expected degrees from -89 to 89`);
+    return unread(phrase`Latitude ${latitude}: expected degrees from -89 to 89`);
   }
   if (!(Math.abs(longitude) <= 180)) {
-    return unread(`Longitude ${longitude}: expected degrees from -180 to 180`);
+    return unread(phrase`Longitude ${longitude}: expected degrees from -180 to 180`);
   }
   if (!(accuracy >= 0 && accuracy < Infinity)) {
-    return unread(`Accuracy ${accuracy}: expected metres`);
+    return unread(phrase`Accuracy ${accuracy}: expected metres`);
   }
   return read({ latitude, longitude, radius: inches(accuracy / metre) });
 };
