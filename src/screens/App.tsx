@@ -4,6 +4,7 @@ import { BringOver } from './bring/BringOver.tsx';
 import { PageOver } from './yard/underlay/PageOver.tsx';
 import { Board } from './frame/Board.tsx';
 import { DropFile } from './frame/DropFile.tsx';
+import { KeptLine } from './frame/KeptLine.tsx';
 import { Mishap } from './frame/Mishap.tsx';
 import { Say } from './frame/Say.tsx';
 import { screenOf, tabs } from './frame/tabs.ts';
@@ -46,9 +47,12 @@ export const App = () => {
   return (
     <div className="frame">
       <Board />
-      <Suspense>
-        <NewerVersion />
-      </Suspense>
+      <div>
+        <KeptLine />
+        <Suspense>
+          <NewerVersion />
+        </Suspense>
+      </div>
       <main className="sheet" data-screen={screen}>
         <h1 className="unseen">{tabs.find((tab) => tab.screen === screen)?.label}</h1>
         <Mishap key={screen}>

@@ -9,6 +9,8 @@ import type { TownRules } from '../site/townRules.ts';
 import type { Books } from '../store/books.ts';
 import type { Cell } from '../store/cell.ts';
 import { current } from '../store/history.ts';
+import type { Shelves } from '../store/loadKept.ts';
+import type { Keeper } from '../store/persist.ts';
 import type { Session, SessionStore } from '../store/session.ts';
 import type { SiteStore } from '../store/siteStore.ts';
 import type { PictureBox } from './pictures/pictureBox.ts';
@@ -32,8 +34,8 @@ export interface Bench extends Books {
   readonly pictures: PictureBox;
   /** A PDF of which a page is to be chosen. */
   readonly page: Cell<File | null>;
-  /** Keeps the drawing and the session on the device as they stand. */
-  readonly keepNow: () => Promise<void>;
+  /** The jobs that are kept on the device, and who keeps the one on the pad. */
+  readonly jobs: Shelves & { readonly keeper: Keeper };
 }
 
 export const BenchContext = createContext<Bench | null>(null);

@@ -14,8 +14,13 @@ import { createBookStore } from '../store/bookStore.ts';
 import { hardwareKind } from '../store/hardwareKind.ts';
 import { townRuleKind } from '../store/townRuleKind.ts';
 import { rememberLayouts } from '../store/derived.ts';
-import { deviceShelf, keep, loadKept } from '../store/persist.ts';
-import { picturesApart } from '../store/picturesApart.ts';
+import { deviceJobShelf } from '../store/deviceJobShelf.ts';
+import { loadKept, type Kept } from '../store/loadKept.ts';
+import type { JobHead, JobShelf } from '../store/jobShelf.ts';
+import type { KeptState } from '../store/keptState.ts';
+import type { Keeping } from '../store/keeping.ts';
+import { keep, mostHistory, type Keeper } from '../store/persist.ts';
+import { pictureBytes } from '../store/picturesApart.ts';
 import { devicePictureShelf, type PictureShelf } from '../store/pictureShelf.ts';
 import { createSession } from '../store/session.ts';
 import { createSiteStore } from '../store/siteStore.ts';
@@ -80,51 +85,90 @@ const startBooks = async (say: (line: string) => void): Promise<Books> => {
 /** Bytes of pictures that a device keeps of yards that are not open. Ours. */
 const mostPictures = 300_000_000;
 
-/** Lets old pictures go; a device that cannot tell which it has keeps them. */
-const prunePictures = (shelf: PictureShelf, { underlays }: Site): void => {
-  const wanted = new Set(Object.values<Underlay>(underlays).map(({ picture }) => picture));
-  void shelf.prune(mostPictures, wanted).catch(() => undefined);
+/** Lets old pictures go that no job wants; a device that cannot tell which it has keeps them. */
+const prunePictures = async (
+  pictures: PictureShelf,
+  shelf: JobShelf,
+  site: Site,
+): Promise<void> => {
+  try {
+    const under = Object.values<Underlay>(site.underlays).map(({ picture }) => picture);
+    const wanted = (await shelf.heads()).flatMap((head) => head.wanted);
+    await pictures.prune(mostPictures, new Set([...under, ...wanted]));
+  } catch {
+    // what cannot be told apart stays
+  }
+};
+
+/** Another window of the program hears on this channel which job was written, and how often it has been. */
+export const jobsChannel = 'lathline jobs';
+
+/** Tells other windows of a write, where the browser can. */
+const teller = (): ((written: Pick<JobHead, 'id' | 'writes'>) => void) => {
+  if (typeof BroadcastChannel === 'undefined') return () => undefined;
+  const channel = new BroadcastChannel(jobsChannel);
+  // oxlint-disable-next-line unicorn/require-post-message-target-origin -- a channel has no other origins
+  return (written) => channel.postMessage(written);
+};
+
+/** The keeper of the pad, which starts with what was kept. */
+const startKeeper = (kept: Kept, parts: Pick<Keeping, 'shelf' | 'bytes' | 'site' | 'session'>) => {
+  const { site } = parts;
+  if (kept.job !== null) site.getState().take(kept.job.again, kept.under?.again ?? null);
+  const jobs = [kept.job, kept.under].filter((job) => job !== null);
+  const keeper: Keeper = keep({
+    ...parts,
+    known: jobs.map(({ ledger }) => ledger),
+    now: Date.now,
+    tell: teller(),
+    most: mostHistory,
+  });
+  document.addEventListener('visibilitychange', () => {
+    if (document.visibilityState === 'hidden') void keeper.now();
+  });
+  const mark = ({ job, there, all }: KeptState) => {
+    // what lies on the device for certain, for whoever has to know it
+    document.documentElement.dataset['kept'] = `${job} ${there?.writes ?? 0} ${there?.at ?? 0}`;
+    document.documentElement.dataset['keptAll'] = String(all);
+  };
+  keeper.state.subscribe(mark);
+  mark(keeper.state.getState());
+  return keeper;
 };
 
 /**
- * The bench as the program opens: the drawing kept on this device; where there is none, the sample
- * that the address asks for, else an empty pad. From here on what is drawn is kept.
+ * The bench as the program opens: the job kept on this device that was on the pad last; where there is
+ * none, the sample that the address asks for, else an empty pad. From here on what is drawn is kept.
  */
 export const start = async (): Promise<Bench> => {
   const pictureShelf = devicePictureShelf();
-  const shelf = picturesApart(deviceShelf(), pictureShelf);
-  const kept = await loadKept(shelf);
-  const asked = kept.site === null ? await askedSample() : null;
-  const site = createSiteStore(
-    kept.site ?? asked ?? newSite(kept.session.counting ?? null),
-    kept.site === null ? 'New yard' : 'Open kept drawing',
-  );
+  const [shelf, bytes] = [deviceJobShelf(), pictureBytes(pictureShelf)];
+  const kept = await loadKept({ shelf, bytes });
+  const asked = kept.job === null ? await askedSample() : null;
+  const site = createSiteStore(asked ?? newSite(kept.session.counting ?? null), 'New yard');
   const session = createSession(plansFrom(genericBook));
   session.setState(kept.session);
   const books = await startBooks((say) => session.setState({ say }));
   session.setState({ plans: plansFrom(books.book.getState().entries) });
   if (kept.trouble !== null) session.setState({ say: kept.trouble });
-  prunePictures(pictureShelf, site.getState().history.present.site);
   const screen = screenOf(window.location.hash);
   if (screen !== null) session.setState({ screen });
+  const keeper = startKeeper(kept, { shelf, bytes, site, session });
+  void prunePictures(pictureShelf, shelf, site.getState().history.present.site);
   const remembered = rememberLayouts(layOutFrom);
   const sender = createSend({ site, session, layOut: remembered, tools: toolbox });
-  const keeper = keep({ shelf, site, session });
-  document.addEventListener('visibilitychange', () => {
-    if (document.visibilityState === 'hidden') void keeper.now();
-  });
   return {
     site,
     ...books,
     session,
     layOut: remembered,
     sender,
-    viewKept: kept.site !== null && kept.session.view !== undefined,
+    viewKept: kept.job !== null && kept.session.view !== undefined,
     pad: createCell<Pad | null>(null),
     pointer: createCell<SitePoint | null>(null),
     bring: createCell<File | null>(null),
     pictures: createPictureBox({ site, shelf: pictureShelf, worker: createPictureWorker() }),
     page: createCell<File | null>(null),
-    keepNow: keeper.now,
+    jobs: { shelf, bytes, keeper },
   };
 };

@@ -1,131 +1,158 @@
-import { openDB, type IDBPDatabase } from 'idb';
-import { openDocument } from '../site/openDocument.ts';
 import type { Site } from '../site/site.ts';
-import { keptOf, readKept } from './keptSession.ts';
-import type { KeptSession } from './keptSession.ts';
-import type { SessionStore } from './session.ts';
-import type { SiteStore } from './siteStore.ts';
-import { told } from './told.ts';
+import type { Cell } from './cell.ts';
+import type { History } from './history.ts';
+import type { JobId } from './jobId.ts';
+import type { JobHead } from './jobShelf.ts';
+import { createSender, type Keeping } from './keeping.ts';
+import type { KeepTrouble, KeptState } from './keptState.ts';
+import { freshLedger, type Ledger } from './ledger.ts';
+import { withoutBytes } from './picturesApart.ts';
+import type { SiteState } from './siteStore.ts';
+import { begunTrail, movedTo, stepped, tooOld, withoutOldest, type Trail } from './trail.ts';
 
-/** A place on the device that holds values by key. Either side may fail by rejecting. */
-export interface Shelf {
-  readonly read: (key: string) => Promise<unknown>;
-  /** Writes all or nothing. */
-  readonly write: (values: Readonly<Record<string, unknown>>) => Promise<void>;
-}
-
-const chest = 'lathline';
-const drawer = 'desk';
-
-/**
- * The shelf in the browser's IndexedDB. It stays open, so that a write is on its way before the page can
- * go; after a failure it is opened anew, so that the failure can pass.
- */
-export const deviceShelf = (): Shelf => {
-  let opened: Promise<IDBPDatabase> | null = null;
-  const letGo = (): void => {
-    void opened?.then((db) => db.close()).catch(() => undefined);
-    opened = null;
-  };
-  const open = (): Promise<IDBPDatabase> =>
-    openDB(chest, 1, {
-      upgrade: (db) => {
-        db.createObjectStore(drawer);
-      },
-      blocking: letGo,
-      terminated: letGo,
-    });
-  const using = async <T>(deed: (db: IDBPDatabase) => Promise<T>): Promise<T> => {
-    try {
-      return await deed(await (opened ??= open()));
-    } catch (error) {
-      letGo();
-      throw error;
-    }
-  };
-  return {
-    read: (key) => using((db) => db.get(drawer, key)),
-    write: (values) =>
-      using(async (db) => {
-        const deal = db.transaction(drawer, 'readwrite');
-        const puts = Object.entries(values).map(([key, value]) => deal.store.put(value, key));
-        // waits for no answer: a page that is left gives none
-        deal.commit();
-        await Promise.all([...puts, deal.done]);
-      }),
-  };
-};
-
-/** What a device has kept. `trouble` is one line when something was there and could not be read. */
-export interface Kept {
-  readonly site: Site | null;
-  readonly session: Partial<KeptSession>;
-  readonly trouble: string | null;
-}
-
-/** Reads what the device has kept. Never throws; an empty shelf is no trouble. */
-export const loadKept = async (shelf: Shelf): Promise<Kept> => {
-  try {
-    const [value, session] = [await shelf.read('site'), readKept(await shelf.read('session'))];
-    if (value === undefined) return { site: null, session, trouble: null };
-    const site = openDocument(value);
-    if (site.ok) return { site: site.value, session, trouble: null };
-    const trouble = `The drawing kept on this device cannot be opened: ${site.reason}`;
-    return { site: null, session, trouble };
-  } catch (error) {
-    const trouble = `Nothing could be read from this device: ${told(error)}`;
-    return { site: null, session: {}, trouble };
-  }
-};
-
-/** What is to be kept, and where. */
-export interface Keeping {
-  readonly shelf: Shelf;
-  readonly site: SiteStore;
-  readonly session: SessionStore;
-}
-
-/** Keeps the document on a shelf; `stop` ends it, `now` keeps the session too as it stands. */
+/** Keeps the job on the pad on a shelf. */
 export interface Keeper {
+  readonly state: Cell<KeptState>;
+  /** Keeps the session too as it stands, and tries again what failed. */
   readonly now: () => Promise<void>;
+  /** A job that was read from the shelf is about to come onto the pad. */
+  readonly know: (ledger: Ledger) => void;
+  /** The head of a job as this window knows it; undefined for one that was not on its pad. */
+  readonly headOf: (job: JobId) => JobHead | undefined;
+  /** Puts the line about a trouble away. */
+  readonly hush: () => void;
   readonly stop: () => void;
 }
 
+/** Bytes of steps that a device keeps of one job: tens of thousands of edits. Ours. */
+export const mostHistory = 24_000_000;
+
+const unreadable: KeepTrouble = {
+  kind: 'let go',
+  line: 'Older versions of this job cannot be read on this device; what is on the pad is whole.',
+};
+
+const letGo = (count: number, most: number): KeepTrouble => {
+  const steps = count === 1 ? 'oldest step' : `oldest ${count} steps`;
+  const size = Math.round(most / 1_000_000);
+  const line = `The ${steps} of this job can no longer be undone: its history had reached ${size} MB.`;
+  return { kind: 'let go', line };
+};
+
+/** Whether the store found on undo or redo that it cannot read what lies there. */
+const isCut = ({ history }: SiteState, { history: before }: SiteState): boolean =>
+  (history.past.length === 0 && before.past.length > 0) ||
+  (history.future.length === 0 && before.future.length > 0);
+
+/** The trail after what was done to the history of its job. */
+const movedTrail = (trail: Trail, before: History, after: History, drawn: Site): Trail => {
+  if (before.future[0] === after.present) return movedTo(trail, trail.at + 1);
+  if (before.past.at(-1) === after.present) return movedTo(trail, trail.at - 1);
+  return stepped(trail, withoutBytes(drawn), after.present.label);
+};
+
+/** Whether a job was never worked on, so that nobody will look for it. */
+const isBlank = ({ steps, present }: Trail): boolean => {
+  const { job, marks, features, underlays } = present as unknown as Site;
+  const drawn = [marks, features, underlays].some((map) => Object.keys(map).length > 0);
+  return steps.length === 0 && !drawn && job.name === '';
+};
+
+const drawnNow = ({ history, drawn }: SiteState): Site => drawn(history.present.site);
+
 /**
- * Writes the present document and the session's view at every commit, undo, redo and load; never
- * a draft. Writes follow one another, and one that is overtaken is left out. Never throws: the
- * first failure in a row is told as one line in the session.
+ * Writes every commit, undo, redo and load of the job on the pad as it happens, each in one transaction
+ * that writes only what changed, and the session's view with it where that is another; never a draft.
+ * Never throws: what stands in the way is told in the state, and what was not written is written whole
+ * with the next change or try.
  */
-export const keep = ({ shelf, site, session }: Keeping): Keeper => {
-  let running: Promise<void> | null = null;
-  let stale = false;
-  let failing = false;
-  const write = async (): Promise<void> => {
-    try {
-      const { history, drawn } = site.getState();
-      await shelf.write({ site: drawn(history.present.site), session: keptOf(session.getState()) });
-      failing = false;
-    } catch (error) {
-      if (!failing) {
-        session.setState({ say: `This drawing is not being kept on the device: ${told(error)}` });
-      }
-      failing = true;
+export const keep = (keeping: Keeping): Keeper => {
+  const { shelf, site, now, most } = keeping;
+  const {
+    teller,
+    writer,
+    trails,
+    onPad,
+    send,
+    after: later,
+    keepDesk,
+    lost,
+    settled,
+  } = createSender(keeping);
+
+  /** Begins a trail for the job on the pad, where it has none. */
+  const begin = (state: SiteState): void => {
+    const { job, under, history } = state.pad;
+    if (trails.has(job)) return;
+    const trail = begunTrail(withoutBytes(drawnNow(state)), history.present.label);
+    trails.set(job, trail);
+    writer.know(freshLedger(job, trail, { under: under?.job ?? null, now: now() }));
+  };
+
+  const removeBlank = (job: JobId): void => {
+    const ledger = writer.ledgerOf(job);
+    if (ledger === undefined || ledger.sent === null) return;
+    writer.know({ ...ledger, sent: null, there: null, sound: false });
+    later(async () => {
+      await writer.settled();
+      await shelf.remove([job]).catch(() => undefined);
+    });
+  };
+
+  const switched = (after: SiteState, before: SiteState): void => {
+    begin(before);
+    begin(after);
+    const left = before.pad.job;
+    const trail = trails.get(left);
+    const blank = trail !== undefined && isBlank(trail);
+    if (!blank && writer.ledgerOf(left)?.sound === false) send(left, drawnNow(before));
+    send(after.pad.job, drawnNow(after));
+    if (blank) removeBlank(left);
+  };
+
+  /** Lets the oldest of a trail go where it takes too much, and says so. */
+  const bounded = (trail: Trail): Trail => {
+    const count = tooOld(trail, most);
+    if (count === 0) return trail;
+    teller.say(letGo(count, most));
+    site.getState().forget(count);
+    return withoutOldest(trail, count);
+  };
+
+  const hear = (after: SiteState, before: SiteState): void => {
+    if (after.pad.job !== before.pad.job) {
+      // under another name it is the same history
+      if (after.history !== before.history) switched(after, before);
+      return;
     }
+    const cut = after.history.present === before.history.present;
+    if (cut && isCut(after, before)) teller.say(unreadable);
+    begin(before);
+    const trail = trails.get(after.pad.job);
+    if (cut || trail === undefined) return;
+    const drawn = drawnNow(after);
+    trails.set(after.pad.job, bounded(movedTrail(trail, before.history, after.history, drawn)));
+    send(after.pad.job, drawn);
   };
-  const writeAll = async (): Promise<void> => {
-    while (stale) {
-      stale = false;
-      await write();
-    }
-    running = null;
+
+  const again = async (): Promise<void> => {
+    // what is on its way may be all there is to do
+    await settled();
+    begin(site.getState());
+    if (writer.ledgerOf(onPad())?.sound === false) send(onPad(), drawnNow(site.getState()));
+    else later(keepDesk);
+    await settled();
   };
-  const now = (): Promise<void> => {
-    stale = true;
-    running ??= writeAll();
-    return running;
+  shelf.onLost(() => later(lost));
+  return {
+    state: teller.state,
+    now: again,
+    know: (ledger) => {
+      trails.set(ledger.head.id, ledger.trail);
+      writer.know(ledger);
+    },
+    headOf: (job) => writer.ledgerOf(job)?.head,
+    hush: () => teller.state.setState({ trouble: null }),
+    stop: site.subscribe(hear),
   };
-  const stop = site.subscribe((state, before) => {
-    if (state.history.present.site !== before.history.present.site) void now();
-  });
-  return { now, stop };
 };

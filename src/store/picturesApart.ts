@@ -2,65 +2,65 @@ import type { PictureId } from '../site/ids.ts';
 import { isPlain } from '../site/isPlain.ts';
 import type { Picture } from '../site/picture.ts';
 import type { Site } from '../site/site.ts';
-import type { Shelf } from './persist.ts';
+import type { KeptDocument } from './change.ts';
 import { blobOf, pictureOf } from './pictureBytes.ts';
 import type { PictureShelf } from './pictureShelf.ts';
 
-/** Under this key the desk says which pictures are in the file of its site. */
-const inFile = 'pictures';
+type Pictures = Readonly<Record<PictureId, Picture>>;
 
-const entriesOf = ({ pictures }: Pick<Site, 'pictures'>) =>
-  Object.entries(pictures) as [PictureId, Picture][];
+const entriesOf = (pictures: Pictures) => Object.entries(pictures) as [PictureId, Picture][];
 
-/** Those of these pictures that can still be had. */
-const foundOf = async (
-  ids: readonly PictureId[],
-  pictures: PictureShelf,
-): Promise<Record<PictureId, Picture>> => {
-  const found: Record<PictureId, Picture> = {};
-  for (const id of ids) {
-    const blob = await pictures.read(id);
-    const picture = blob === null ? null : await pictureOf(blob);
-    if (picture !== null) found[id] = picture;
-  }
-  return found;
+const places = new WeakMap<Pictures, Readonly<Record<string, null>>>();
+
+/** A document as the device keeps it: of the pictures in its file it says which, their bytes lie apart. */
+export const withoutBytes = (site: Site): KeptDocument => {
+  const known = places.get(site.pictures);
+  const pictures =
+    known ?? Object.fromEntries(Object.keys(site.pictures).map((id) => [id, null] as const));
+  places.set(site.pictures, pictures);
+  return { ...site, pictures };
 };
 
-/**
- * A desk on which pictures lie beside the site that has them in its file: their bytes are written once,
- * and not again with every commit. What cannot be written of them is told once all else is written.
- */
-export const picturesApart = (desk: Shelf, pictures: PictureShelf): Shelf => {
+/** A kept document with the bytes of its pictures; one whose bytes are nowhere is no longer in its file. */
+export const withBytes = (document: KeptDocument, found: Pictures): KeptDocument => {
+  const { pictures } = document;
+  if (!isPlain(pictures)) return document;
+  const here = entriesOf(found).filter(([id]) => Object.hasOwn(pictures, id));
+  return { ...document, pictures: Object.fromEntries(here) };
+};
+
+/** The bytes of pictures on the device, each written once. */
+export interface PictureBytes {
+  /** Those of these that can still be had. */
+  readonly read: (ids: readonly PictureId[]) => Promise<Pictures>;
+  /** Whether all pictures in a site's file are on the device. */
+  readonly has: (site: Site) => boolean;
+  /** Writes those that are not. Rejects where there is no room. */
+  readonly write: (site: Site) => Promise<void>;
+}
+
+/** The bytes of pictures on a shelf of them. */
+export const pictureBytes = (shelf: PictureShelf): PictureBytes => {
   const shelved = new Map<PictureId, string>();
-  const shelve = async (site: Site): Promise<void> => {
-    for (const [id, picture] of entriesOf(site)) {
-      if (shelved.get(id) === picture.data) continue;
-      await pictures.write(id, await blobOf(picture));
-      shelved.set(id, picture.data);
-    }
-  };
+  const missing = (site: Site) =>
+    entriesOf(site.pictures).filter(([id, { data }]) => shelved.get(id) !== data);
   return {
-    read: async (key) => {
-      const value = await desk.read(key);
-      const ids = key === 'site' && isPlain(value) ? await desk.read(inFile) : null;
-      if (!isPlain(value) || !Array.isArray(ids) || ids.length === 0) return value;
-      const found = await foundOf(ids as PictureId[], pictures);
-      for (const [id, { data }] of entriesOf({ pictures: found })) shelved.set(id, data);
-      return { ...value, pictures: found };
-    },
-    write: async (values) => {
-      const site = values['site'] as Site | undefined;
-      if (site === undefined) return desk.write(values);
-      let refused: unknown = null;
-      try {
-        await shelve(site);
-      } catch (error) {
-        refused = error ?? new Error('no reason given');
+    read: async (ids) => {
+      const found: Record<PictureId, Picture> = {};
+      for (const id of ids) {
+        const blob = await shelf.read(id);
+        const picture = blob === null ? null : await pictureOf(blob);
+        if (picture === null) continue;
+        found[id] = picture;
+        shelved.set(id, picture.data);
       }
-      const ids = Object.keys(site.pictures);
-      await desk.write({ ...values, site: { ...site, pictures: {} }, [inFile]: ids });
-      if (refused !== null) {
-        throw new Error('there is no room for the pictures under it; all else is kept');
+      return found;
+    },
+    has: (site) => missing(site).length === 0,
+    write: async (site) => {
+      for (const [id, picture] of missing(site)) {
+        await shelf.write(id, await blobOf(picture));
+        shelved.set(id, picture.data);
       }
     },
   };

@@ -5,28 +5,67 @@ import { surveyed } from '../engine/survey/surveyed.ts';
 import type { Surveyed } from '../engine/survey/surveyed.ts';
 import type { Site } from '../site/site.ts';
 import * as versions from './history.ts';
+import { freshJobId, type JobId } from './jobId.ts';
+import * as pads from './onPad.ts';
+import type { OnPad } from './onPad.ts';
+
+/** A version whose document is had when it is looked at. RangeError where it cannot be read. */
+export interface LazyVersion {
+  readonly label: string;
+  readonly drawn: () => Site;
+}
+
+/** A job with its history, from wherever it was kept. */
+export interface JobAgain {
+  readonly job: JobId;
+  /** Oldest first. */
+  readonly past: readonly LazyVersion[];
+  readonly present: { readonly drawn: Site; readonly label: string };
+  /** The next to be done again first. */
+  readonly future: readonly LazyVersion[];
+}
 
 /**
- * The document with its history, and the only ways to change it. What everyone looks at and edits is
- * the site as it stands: its marks where what was observed puts them. What is kept is the document
- * as it was drawn.
+ * The job on the pad with its history, and the only ways to change it. What everyone looks at and
+ * edits is the site as it stands: its marks where what was observed puts them. What is kept is the
+ * document as it was drawn.
  */
 export interface SiteState {
-  /** Sites as they stand. */
+  readonly pad: OnPad;
+  /** The history of the job on the pad: sites as they stand. */
   readonly history: versions.History;
   /** The document behind a site of the history; a site that was never of it is its own document. */
   readonly drawn: (site: Site) => Site;
   readonly preview: (site: Site) => void;
   readonly cancel: () => void;
   readonly commit: (site: Site, label: string) => void;
-  /** Puts another document on the pad; undo brings the old one back. */
+  /** Begins another job with a document and puts it on the pad; undo brings the old one back. */
   readonly load: (drawn: Site, label: string) => void;
+  /** Puts a job that was kept on the pad, with another one under it where there is one. */
+  readonly take: (job: JobAgain, under: JobAgain | null) => void;
+  /** Says which job undo goes on to at the beginning of the one on the pad. */
+  readonly lay: (under: JobAgain | null) => void;
+  /** The job on the pad goes on under another name. */
+  readonly rename: (job: JobId) => void;
+  /** Forgets the oldest versions, so many. */
+  readonly forget: (count: number) => void;
   readonly undo: () => void;
   readonly redo: () => void;
 }
 
-/** The store of one document. It starts with `first`; undo does not go behind it. */
-export const createSiteStore = (first: Site, label = 'New site') => {
+/** The pad after a move; where what it leads to cannot be read, the pad without what lies there. */
+const readable = (pad: OnPad, move: (pad: OnPad) => OnPad, without: OnPad): OnPad => {
+  const next = move(pad);
+  try {
+    return next.history.present.site === undefined ? without : next;
+  } catch (error) {
+    if (error instanceof RangeError) return without;
+    throw error;
+  }
+};
+
+/** The store of the pad. It starts with a job that begins with `first`; undo does not go behind it. */
+export const createSiteStore = (first: Site, label = 'New site', fresh = freshJobId) => {
   // versions share what did not change, and the documents behind them go when they do
   const behind = new WeakMap<Site, Site>();
   let last: Surveyed | null = null;
@@ -42,23 +81,62 @@ export const createSiteStore = (first: Site, label = 'New site') => {
   };
   const edit = ({ present }: versions.History, edited: Site): Site =>
     edited === present.site ? edited : stand(documentOf(present.site, edited));
-  return createStore<SiteState>()((set) => {
-    const step = (change: (history: versions.History) => versions.History): void =>
-      set((state) => {
-        const history = change(state.history);
-        // the same state wakes no subscriber
-        return history === state.history ? state : { history };
-      });
+  const lazy = ({ label: said, drawn }: LazyVersion): versions.Version => {
+    let site: Site | null = null;
     return {
-      history: versions.begin(stand(first), label),
+      label: said,
+      get site() {
+        return (site ??= stand(drawn()));
+      },
+    };
+  };
+  const again = ({ job, past, present, future }: JobAgain): OnPad => {
+    const begun = versions.begin(stand(present.drawn), present.label);
+    return pads.alone(job, { ...begun, past: past.map(lazy), future: future.map(lazy) });
+  };
+  return createStore<SiteState>()((set) => {
+    const step = (change: (pad: OnPad) => OnPad): void =>
+      set((state) => {
+        const pad = change(state.pad);
+        // the same state wakes no subscriber
+        return pad === state.pad ? state : { pad, history: pad.history };
+      });
+    const within = (change: (history: versions.History) => versions.History): void =>
+      step((pad) => pads.withHistory(pad, change(pad.history)));
+    const pad = pads.alone(fresh(), versions.begin(stand(first), label));
+    return {
+      pad,
+      history: pad.history,
       drawn: drawnOf,
-      preview: (next) => step((history) => versions.preview(history, edit(history, next))),
-      cancel: () => step(versions.cancel),
+      preview: (next) => within((history) => versions.preview(history, edit(history, next))),
+      cancel: () => within(versions.cancel),
       commit: (next, said) =>
-        step((history) => versions.commit(history, edit(history, next), said)),
-      load: (drawn, said) => step((history) => versions.commit(history, stand(drawn), said)),
-      undo: () => step(versions.undo),
-      redo: () => step(versions.redo),
+        step((now) => pads.commit(now, { site: edit(now.history, next), label: said })),
+      load: (drawn, said) =>
+        step((now) => pads.begunOver(now, fresh(), versions.begin(stand(drawn), said))),
+      take: (job, under) =>
+        step(() => {
+          const below = under === null ? null : again(under);
+          return { ...again(job), under: below };
+        }),
+      lay: (under) => step((now) => ({ ...now, under: under === null ? null : again(under) })),
+      rename: (job) => step((now) => ({ ...now, job })),
+      forget: (count) =>
+        step((now) => ({
+          ...now,
+          under: null,
+          history: { ...now.history, past: now.history.past.slice(count) },
+        })),
+      undo: () =>
+        step((now) => {
+          const history = versions.cancel({ ...now.history, past: [] });
+          return readable(now, pads.undo, { ...now, history, under: null });
+        }),
+      redo: () =>
+        step((now) => {
+          const history = versions.cancel({ ...now.history, future: [] });
+          return readable(now, pads.redo, { ...now, history, over: null });
+        }),
     };
   });
 };

@@ -1,82 +1,276 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { usualCounting } from '../../src/site/counting.ts';
+import { addMark } from '../../src/site/edits/addMark.ts';
+import type { SitePoint } from '../../src/geometry/point.ts';
 import { inches } from '../../src/units/inches.ts';
-import { deviceShelf, keep, loadKept } from '../../src/store/persist.ts';
-import type { Shelf } from '../../src/store/persist.ts';
-import { createSession } from '../../src/store/session.ts';
-import { createSiteStore } from '../../src/store/siteStore.ts';
+import { bytesOf } from '../../src/store/change.ts';
+import { deviceJobShelf } from '../../src/store/deviceJobShelf.ts';
+import { loadKept } from '../../src/store/loadKept.ts';
+import { randomSite } from '../engine/randomSite.ts';
+import { historyOf, openDesk } from './keptDesk.ts';
+import { memoryShelf, named, noPictures } from './memoryShelf.ts';
 import { namedSite } from './namedSite.ts';
-import { samplePlans } from './samplePlans.ts';
 
-/** A shelf in memory that counts its writes; values are copied as a database would copy them. */
-const memory = () => {
-  const values = new Map<string, unknown>();
-  let writes = 0;
-  const shelf: Shelf = {
-    read: (key) => Promise.resolve(values.get(key)),
-    write: async (next) => {
-      await Promise.resolve();
-      writes += 1;
-      for (const [key, value] of Object.entries(next)) values.set(key, structuredClone(value));
-    },
-  };
-  return { shelf, values, writes: () => writes };
-};
+const sitePoint = (x: number, y: number): SitePoint => ({ x, y });
 
-const broken: Shelf = {
-  read: () => Promise.reject(new Error('the disk\nis full')),
-  write: () => Promise.reject(new Error('the disk\nis full')),
-};
+const tick = () => new Promise((resolve) => setTimeout(resolve));
 
-const desk = () => ({
-  site: createSiteStore(namedSite('first')),
-  session: createSession(samplePlans),
-});
+const step = fc.oneof(
+  { weight: 4, arbitrary: randomSite.map((site) => ({ do: 'commit', site }) as const) },
+  { weight: 1, arbitrary: randomSite.map((site) => ({ do: 'load', site }) as const) },
+  { weight: 3, arbitrary: fc.constant({ do: 'undo' } as const) },
+  { weight: 2, arbitrary: fc.constant({ do: 'redo' } as const) },
+  { weight: 1, arbitrary: fc.constant({ do: 'again' } as const) },
+);
 
-describe('persist', () => {
-  it('[H7] keeps the present at every commit, undo and load, and gives it back', async () => {
-    const { shelf } = memory();
-    const { site, session } = desk();
-    const keeper = keep({ shelf, site, session });
-    const calls = { text: 'N 26 E 100', unit: 'chains', parts: 10_000 } as const;
-    const prices = { name: 'prices.csv', text: 'Item,Unit,Price' };
-    const counting = { ...usualCounting, kerf: inches(0), times: { 'hog-ring': 2 } };
-    session.setState({
-      view: { scale: 2, x: 3, y: 4 },
-      theme: 'sun',
-      screen: 'load',
-      calls,
-      prices,
-      counting,
-    });
-    const names = async () => (await loadKept(shelf)).site?.job.name;
-    site.getState().commit(namedSite('second'), 'Edit');
-    await keeper.now();
-    expect(await names()).toBe('second');
-    site.getState().undo();
-    await keeper.now();
-    expect(await names()).toBe('first');
-    site.getState().load(namedSite('other'), 'Open other');
-    await keeper.now();
-    expect(await names()).toBe('other');
-    const { session: kept, trouble } = await loadKept(shelf);
-    expect(trouble).toBeNull();
-    expect(kept).toEqual({
-      screen: 'load',
-      theme: 'sun',
-      view: { scale: 2, x: 3, y: 4 },
-      sheet: { paper: 'usual', orientation: 'fitting', reader: 'all' },
-      calls,
-      prices,
-      counting,
-    });
+describe('keeping jobs with their history', () => {
+  it('[H42] whatever was done, a program that starts anew has the same present, past and future', async () => {
+    await fc.assert(
+      fc.asyncProperty(fc.array(step, { maxLength: 14 }), async (steps) => {
+        const { shelf } = memoryShelf();
+        let desk = await openDesk({ shelf, first: namedSite('first') });
+        for (const [n, one] of steps.entries()) {
+          const { commit, load, undo, redo } = desk.site.getState();
+          if (one.do === 'commit') commit(one.site, `Edit ${n}`);
+          else if (one.do === 'load') load(one.site, `Open ${n}`);
+          else if (one.do === 'undo') undo();
+          else if (one.do === 'redo') redo();
+          else {
+            await desk.keeper.now();
+            desk = await openDesk({ shelf });
+          }
+        }
+        await desk.keeper.now();
+        const later = await openDesk({ shelf });
+        expect(later.kept.trouble).toBeNull();
+        expect(historyOf(later.site)).toEqual(historyOf(desk.site));
+        expect(later.site.getState().pad.job).toBe(desk.site.getState().pad.job);
+      }),
+      { numRuns: 40 },
+    );
   });
 
+  it('[H42] after a reload undo goes back through all of the history, and on to the job below', async () => {
+    const { shelf } = memoryShelf();
+    const desk = await openDesk({ shelf, first: namedSite('own') });
+    desk.site.getState().commit(namedSite('own 2'), 'Edit own');
+    desk.site.getState().load(namedSite('file'), 'Open file');
+    for (let n = 1; n <= 20; n += 1) desk.site.getState().commit(namedSite(`file ${n}`), 'Edit');
+    await desk.keeper.now();
+    const { site, keeper } = await openDesk({ shelf });
+    const name = () => site.getState().history.present.site.job.name;
+    for (let n = 19; n >= 1; n -= 1) {
+      site.getState().undo();
+      expect(name()).toBe(`file ${n}`);
+    }
+    site.getState().undo();
+    expect(name()).toBe('file');
+    site.getState().undo();
+    expect(name()).toBe('own 2');
+    site.getState().undo();
+    expect(name()).toBe('own');
+    site.getState().redo();
+    await keeper.now();
+    const last = await openDesk({ shelf });
+    expect(last.site.getState().history.present.site.job.name).toBe('own 2');
+  });
+
+  it('[H43] a commit writes its change and not the document; an undo writes neither', async () => {
+    const { shelf, writes } = memoryShelf();
+    let yard = namedSite('yard');
+    for (let n = 0; n < 300; n += 1) yard = addMark(yard, sitePoint(n, 2 * n));
+    const { site, keeper } = await openDesk({ shelf, first: yard });
+    const { commit, undo, redo } = site.getState();
+    commit(addMark(site.getState().history.present.site, sitePoint(7, 7)), 'Add mark');
+    await keeper.now();
+    const [first] = writes.splice(0);
+    expect(first?.document).not.toBeNull();
+    for (let n = 0; n < 100; n += 1) {
+      commit(addMark(site.getState().history.present.site, sitePoint(n, -n)), 'Add mark');
+    }
+    undo();
+    redo();
+    await keeper.now();
+    const sizes = writes.map((write) => bytesOf({ ...write, steps: [...write.steps] }));
+    expect(sizes).toHaveLength(102);
+    expect(Math.max(...sizes)).toBeLessThan(bytesOf(yard) / 20);
+    expect(writes.slice(-2).map((write) => write.steps.size)).toEqual([0, 0]);
+  });
+
+  it('[H43] the whole document is written again before the steps since it are longer than it', async () => {
+    const { shelf, writes, lying } = memoryShelf();
+    const { site, keeper } = await openDesk({ shelf, first: namedSite('yard') });
+    for (let n = 0; n < 300; n += 1) {
+      const remark = `${n} ${'x'.repeat(1000)}`;
+      const { present } = site.getState().history;
+      site.getState().commit({ ...present.site, job: { ...present.site.job, remark } }, 'Remark');
+    }
+    await keeper.now();
+    const whole = writes.filter(({ document }) => document !== null).length;
+    expect(whole).toBeGreaterThan(5);
+    expect(whole).toBeLessThan(15);
+    const [head] = lying().heads.values();
+    expect(head?.writes).toBe(300);
+    expect(historyOf((await openDesk({ shelf })).site)).toEqual(historyOf(site));
+  });
+
+  it('[H7] writes at every commit by itself, never a draft, and the session where it is another', async () => {
+    const { shelf, writes, lying } = memoryShelf();
+    const { site, session, keeper } = await openDesk({ shelf, first: namedSite('first') });
+    const prices = { name: 'prices.csv', text: 'Item,Unit,Price' };
+    const counting = { ...usualCounting, kerf: inches(0), times: { 'hog-ring': 2 } };
+    const view = { scale: 2, x: 3, y: 4 };
+    session.setState({ view, theme: 'sun', screen: 'load', prices, counting });
+    site.getState().preview(namedSite('draft'));
+    await tick();
+    expect(writes).toHaveLength(0);
+    for (let n = 0; n < 50; n += 1) site.getState().commit(namedSite(`${n}`), 'Edit');
+    await tick();
+    expect(writes).toHaveLength(50);
+    expect(writes.map(({ desk }) => Object.keys(desk).length > 0)).toEqual([
+      true,
+      ...Array.from({ length: 49 }, () => false),
+    ]);
+    session.setState({ view: { scale: 3, x: 3, y: 4 } });
+    await keeper.now();
+    expect(lying().desk.get('session')).toMatchObject({ view: { scale: 3 }, theme: 'sun' });
+    const later = await openDesk({ shelf });
+    expect(later.site.getState().history.present.site.job.name).toBe('49');
+    expect(later.session.getState()).toMatchObject({ prices, counting, screen: 'load' });
+  });
+
+  it('[H44] what the screen was told to be kept is there, wherever writing stopped', async () => {
+    await fc.assert(
+      fc.asyncProperty(fc.integer({ min: 1, max: 12 }), fc.nat(8), async (count, turns) => {
+        const { shelf, fail } = memoryShelf();
+        const { site, keeper } = await openDesk({ shelf, first: namedSite('0') });
+        for (let n = 1; n <= count; n += 1) site.getState().commit(namedSite(`${n}`), `Edit ${n}`);
+        for (let n = 0; n < turns; n += 1) await Promise.resolve();
+        const kept = keeper.state.getState().there?.at ?? 0;
+        fail(new Error('the power went'));
+        await tick();
+        fail(null);
+        const later = await loadKept({ shelf, bytes: noPictures });
+        const at = later.job?.ledger.trail.at ?? 0;
+        expect(at).toBeGreaterThanOrEqual(kept);
+        expect(later.job?.again.present.drawn.job.name ?? '0').toBe(`${at}`);
+        expect(later.job?.again.past.map(({ drawn }) => drawn().job.name) ?? []).toEqual(
+          Array.from({ length: at }, (_, n) => `${n}`),
+        );
+      }),
+    );
+  });
+
+  it('[H44] steps that are not whole are left out with what lies beyond them', async () => {
+    const { shelf, lying } = memoryShelf();
+    const { site, keeper } = await openDesk({ shelf, first: namedSite('0') });
+    for (let n = 1; n <= 9; n += 1) site.getState().commit(namedSite(`${n}`), `Edit ${n}`);
+    await keeper.now();
+    const [id] = lying().heads.keys();
+    if (id === undefined) throw new Error('no job was kept');
+    const { base } = lying().heads.get(id) ?? {};
+    expect(base).toBe(1);
+    lying().steps.get(id)?.delete(6);
+    const { site: later } = await openDesk({ shelf });
+    expect(later.getState().history.present.site.job.name).toBe('5');
+    expect(later.getState().history.past.map(({ label }) => label)).toHaveLength(5);
+    later.getState().commit(namedSite('other'), 'Edit');
+    await tick();
+    expect((await openDesk({ shelf })).site.getState().history.present.site.job.name).toBe('other');
+  });
+
+  it('[H45] a history that is too long lets its oldest go, and says so', async () => {
+    const { shelf } = memoryShelf();
+    const { site, keeper } = await openDesk({ shelf, first: namedSite('0'), most: 2000 });
+    for (let n = 1; n <= 60; n += 1) site.getState().commit(namedSite(`${n}`), `Edit ${n}`);
+    await keeper.now();
+    const { past } = site.getState().history;
+    expect(past.length).toBeGreaterThan(10);
+    expect(past.length).toBeLessThan(60);
+    expect(keeper.state.getState().trouble).toMatchObject({
+      kind: 'let go',
+      line: expect.stringMatching(/^The oldest \d+ steps of this job can no longer be undone/),
+    });
+    expect(historyOf((await openDesk({ shelf })).site)).toEqual(historyOf(site));
+  });
+
+  it('[H8] says once in one line that it cannot keep, and keeps all once it can again', async () => {
+    const { shelf, fail } = memoryShelf();
+    const { site, keeper } = await openDesk({ shelf, first: namedSite('first') });
+    site.getState().commit(namedSite('1'), 'Edit');
+    await keeper.now();
+    fail(named('QuotaExceededError'));
+    site.getState().commit(namedSite('2'), 'Edit');
+    await keeper.now();
+    expect(keeper.state.getState()).toMatchObject({ all: false, trouble: { kind: 'full' } });
+    keeper.hush();
+    site.getState().commit(namedSite('3'), 'Edit');
+    await keeper.now();
+    expect(keeper.state.getState()).toMatchObject({ all: false, trouble: null });
+    fail(null);
+    site.getState().commit(namedSite('4'), 'Edit');
+    await keeper.now();
+    expect(keeper.state.getState()).toMatchObject({ all: true, trouble: null });
+    expect(historyOf((await openDesk({ shelf })).site)).toEqual(historyOf(site));
+  });
+
+  it('[H46] what is taken away under the program is written again, and said', async () => {
+    const { shelf, wipe } = memoryShelf();
+    const { site, keeper } = await openDesk({ shelf, first: namedSite('first') });
+    site.getState().commit(namedSite('1'), 'Edit');
+    await keeper.now();
+    wipe();
+    await tick();
+    expect(historyOf((await openDesk({ shelf })).site)).toEqual(historyOf(site));
+    site.getState().commit(namedSite('2'), 'Edit');
+    await tick();
+    await keeper.now();
+    expect(keeper.state.getState().trouble?.kind).toBe('emptied');
+    expect(historyOf((await openDesk({ shelf })).site)).toEqual(historyOf(site));
+  });
+
+  it('[H47] of two windows that write one job the second goes on with a job of its own', async () => {
+    const { shelf, lying } = memoryShelf();
+    const one = await openDesk({ shelf, first: namedSite('first') });
+    one.site.getState().commit(namedSite('1'), 'Edit');
+    await one.keeper.now();
+    const other = await openDesk({ shelf });
+    other.site.getState().commit(namedSite('other'), 'Edit other');
+    await other.keeper.now();
+    one.site.getState().commit(namedSite('2'), 'Edit');
+    one.site.getState().commit(namedSite('3'), 'Edit');
+    await tick();
+    await one.keeper.now();
+    expect(one.keeper.state.getState().trouble?.kind).toBe('other window');
+    expect([...lying().heads.values()].map(({ name }) => name).toSorted()).toEqual(['3', 'other']);
+    expect(one.told.at(-1)?.id).not.toBe(other.site.getState().pad.job);
+    expect(one.told.at(-1)?.id).toBe(one.site.getState().pad.job);
+    expect(historyOf((await openDesk({ shelf })).site)).toEqual(historyOf(one.site));
+  });
+
+  it('[H48] a new yard that nobody drew in leaves the shelf when another job comes onto the pad', async () => {
+    const { shelf, lying } = memoryShelf();
+    const { site, keeper } = await openDesk({ shelf, first: namedSite('own') });
+    site.getState().commit(namedSite('own 2'), 'Edit');
+    site.getState().load(namedSite(''), 'New yard');
+    await keeper.now();
+    expect(lying().heads.size).toBe(2);
+    site.getState().load(namedSite('file'), 'Open file');
+    await keeper.now();
+    expect([...lying().heads.values()].map(({ name }) => name)).toEqual(['own 2', 'file']);
+    site.getState().undo();
+    await keeper.now();
+    expect((await openDesk({ shelf })).site.getState().history.present.site.job.name).toBe('');
+  });
+});
+
+describe('reading what was kept', () => {
   it('[H36] gives the counting for new sites back, a number unknown then as the trade has it, else none', async () => {
-    const { shelf, values } = memory();
+    const { shelf } = memoryShelf();
     const read = async (counting: unknown) => {
-      values.set('session', { theme: 'sun', counting });
-      const { session } = await loadKept(shelf);
+      await shelf.writeDesk({ session: { theme: 'sun', counting } });
+      const { session } = await loadKept({ shelf, bytes: noPictures });
       // whatever it is, the rest is read
       expect(session.theme).toBe('sun');
       return session.counting;
@@ -98,61 +292,46 @@ describe('persist', () => {
     }
   });
 
-  it('[H7] writes on commit by itself, never a draft, and leaves out what was overtaken', async () => {
-    const { shelf, values, writes } = memory();
-    const { site, session } = desk();
-    keep({ shelf, site, session });
-    site.getState().preview(namedSite('draft'));
-    await new Promise((resolve) => setTimeout(resolve));
-    expect(writes()).toBe(0);
-    for (let n = 0; n < 50; n += 1) site.getState().commit(namedSite(`${n}`), 'Edit');
-    await new Promise((resolve) => setTimeout(resolve));
-    expect(values.get('site')).toEqual(namedSite('49'));
-    expect(writes()).toBe(2);
-  });
-
-  it('[H8] says once in one line that it cannot keep, and never throws', async () => {
-    const { site, session } = desk();
-    const keeper = keep({ shelf: broken, site, session });
-    site.getState().commit(namedSite('second'), 'Edit');
-    await keeper.now();
-    expect(session.getState().say).toBe(
-      'This drawing is not being kept on the device: the disk is full',
-    );
-    session.setState({ say: '' });
-    await keeper.now();
-    expect(session.getState().say).toBe('');
-  });
-
   it('[H8] says in one line what it cannot read, and starts without it', async () => {
-    expect(await loadKept(broken)).toEqual({
-      site: null,
-      session: {},
+    const { shelf, fail, lying } = memoryShelf();
+    const nothing = { job: null, under: null, session: {}, trouble: null };
+    expect(await loadKept({ shelf, bytes: noPictures })).toEqual(nothing);
+    fail(new Error('the disk\nis full'));
+    expect(await loadKept({ shelf, bytes: noPictures })).toEqual({
+      ...nothing,
       trouble: 'Nothing could be read from this device: the disk is full',
     });
-    const { shelf } = memory();
-    expect(await loadKept(shelf)).toEqual({ site: null, session: {}, trouble: null });
-    await shelf.write({ site: { format: 'other' }, session: { screen: 'attic', theme: 'dark' } });
-    expect(await loadKept(shelf)).toEqual({
-      site: null,
+    fail(null);
+    const desk = await openDesk({ shelf, first: namedSite('first') });
+    desk.site.getState().commit(namedSite('1'), 'Edit');
+    await desk.keeper.now();
+    const [id] = lying().heads.keys();
+    if (id === undefined) throw new Error('no job was kept');
+    lying().documents.set(id, { format: 'other' });
+    await shelf.writeDesk({ session: { screen: 'attic', theme: 'dark' } });
+    expect(await loadKept({ shelf, bytes: noPictures })).toEqual({
+      ...nothing,
       session: { theme: 'dark' },
       trouble:
-        'The drawing kept on this device cannot be opened: this is not a site file: ' +
+        'The job kept on this device cannot be opened: this is not a site file: ' +
         'expected format "lathline site", found "other"',
     });
+    // it stays where it is
+    expect(lying().heads.size).toBe(1);
   });
 
   it('[H8] a device without a database is a trouble told, not thrown', async () => {
-    const { site, trouble } = await loadKept(deviceShelf());
-    expect(site).toBeNull();
+    const { job, trouble } = await loadKept({ shelf: deviceJobShelf(), bytes: noPictures });
+    expect(job).toBeNull();
     expect(trouble).toMatch(/^Nothing could be read from this device: .*indexedDB.*$/);
   });
 
   it('[H8] a kept view that is no view is left out', async () => {
-    const { shelf } = memory();
+    const { shelf } = memoryShelf();
     for (const view of [{ scale: 0, x: 0, y: 0 }, { scale: 1, x: Number.NaN, y: 0 }, 7, null]) {
-      await shelf.write({ session: { view, screen: 'yard' } });
-      expect((await loadKept(shelf)).session).toEqual({ screen: 'yard' });
+      await shelf.writeDesk({ session: { view, screen: 'yard' } });
+      const { session } = await loadKept({ shelf, bytes: noPictures });
+      expect(session).toEqual({ screen: 'yard' });
     }
   });
 });

@@ -3,15 +3,12 @@ import { describe, expect, it } from 'vitest';
 import { addUnderlay } from '../../src/site/edits/addUnderlay.ts';
 import { changeUnderlay } from '../../src/site/edits/changeUnderlay.ts';
 import { keepUnderlay } from '../../src/site/edits/keepUnderlay.ts';
-import type { Site } from '../../src/site/site.ts';
-import { keep, loadKept, type Shelf } from '../../src/store/persist.ts';
 import { blobOf, pictureOf } from '../../src/store/pictureBytes.ts';
-import { picturesApart } from '../../src/store/picturesApart.ts';
+import { pictureBytes } from '../../src/store/picturesApart.ts';
 import { devicePictureShelf, tooMany, type PictureShelf } from '../../src/store/pictureShelf.ts';
-import { createSession } from '../../src/store/session.ts';
-import { createSiteStore } from '../../src/store/siteStore.ts';
+import { historyOf, openDesk } from './keptDesk.ts';
+import { memoryShelf } from './memoryShelf.ts';
 import { namedSite } from './namedSite.ts';
-import { samplePlans } from './samplePlans.ts';
 
 const picture = `picture:${'0c'.repeat(32)}` as const;
 const bytes = { type: 'image/png', data: 'iVBORw0KGgo=' } as const;
@@ -31,18 +28,10 @@ const site = keepUnderlay(
   bytes,
 );
 
-/** A desk and a picture shelf in memory; what is written is copied as a database would copy it. */
+/** A picture shelf in memory. */
 const memory = () => {
-  const values = new Map<string, unknown>();
   const blobs = new Map<string, Blob>();
   const written: string[] = [];
-  const desk: Shelf = {
-    read: (key) => Promise.resolve(values.get(key)),
-    write: async (next) => {
-      await Promise.resolve();
-      for (const [key, value] of Object.entries(next)) values.set(key, structuredClone(value));
-    },
-  };
   const pictures: PictureShelf = {
     read: (id) => Promise.resolve(blobs.get(id) ?? null),
     write: async (id, blob) => {
@@ -52,58 +41,52 @@ const memory = () => {
     },
     prune: () => Promise.resolve(),
   };
-  return { desk, pictures, values, blobs, written };
+  return { pictures, blobs, written };
 };
 
-describe('pictures beside the desk', () => {
-  it('[H16] the bytes of a picture in the file are written once, the site without them at every commit', async () => {
-    const { desk, pictures, values, written } = memory();
-    const shelf = picturesApart(desk, pictures);
-    const store = { site: createSiteStore(namedSite('old')), session: createSession(samplePlans) };
-    const keeper = keep({ shelf, ...store });
-    store.site.getState().load(site, 'Open');
-    await keeper.now();
+describe('pictures beside the jobs', () => {
+  it('[H16] the bytes of a picture in the file are written once, no document or step has them', async () => {
+    const { pictures, written } = memory();
+    const { shelf, lying, writes } = memoryShelf();
+    const desk = await openDesk({ shelf, bytes: pictureBytes(pictures), first: namedSite('old') });
+    desk.site.getState().load(site, 'Open');
+    await desk.keeper.now();
     for (const shows of [0.9, 0.8, 0.7]) {
-      const faded = changeUnderlay(store.site.getState().history.present.site, 'underlay:1', {
+      const faded = changeUnderlay(desk.site.getState().history.present.site, 'underlay:1', {
         shows,
       });
-      store.site.getState().commit(faded, 'Fade');
-      await keeper.now();
+      desk.site.getState().commit(faded, 'Fade');
+      await desk.keeper.now();
     }
     expect(written).toEqual([picture]);
-    expect((values.get('site') as Site).pictures).toEqual({});
-    expect((await loadKept(shelf)).site).toEqual(
-      changeUnderlay(site, 'underlay:1', { shows: 0.7 }),
-    );
-    // a program that starts anew knows that it is there
-    const later = picturesApart(desk, pictures);
-    const { site: opened } = await loadKept(later);
-    await later.write({ site: opened });
+    expect(JSON.stringify([writes, [...lying().documents]])).not.toContain(bytes.data);
+    expect([...lying().heads.values()].at(-1)?.wanted).toEqual([picture]);
+    // a program that starts anew has it in all versions, and knows that it is there
+    const later = await openDesk({ shelf, bytes: pictureBytes(pictures) });
+    expect(historyOf(later.site)).toEqual(historyOf(desk.site));
+    later.site.getState().commit(namedSite('other'), 'Edit');
+    later.site.getState().undo();
+    await later.keeper.now();
     expect(written).toEqual([picture]);
-  });
-
-  it('[H16] a desk without pictures, or of a time before them, is read as it is', async () => {
-    const { desk, pictures, values } = memory();
-    const shelf = picturesApart(desk, pictures);
-    values.set('site', namedSite('plain'));
-    expect((await loadKept(shelf)).site).toEqual(namedSite('plain'));
-    expect((await loadKept(picturesApart(memory().desk, pictures))).site).toBeNull();
-    await shelf.write({ session: { theme: 'sun' } });
-    expect(values.get('session')).toEqual({ theme: 'sun' });
   });
 
   it('[H16] where there is no room for pictures the drawing is kept all the same, and one line says so', async () => {
-    const { desk, values, pictures, blobs } = memory();
+    const { pictures, blobs } = memory();
+    const { shelf } = memoryShelf();
     const full = { ...pictures, write: () => Promise.reject(new Error('quota')) };
-    const store = { site: createSiteStore(site), session: createSession(samplePlans) };
-    await keep({ shelf: picturesApart(desk, full), ...store }).now();
-    expect(store.session.getState().say).toBe(
-      'This drawing is not being kept on the device: there is no room for the pictures under it; all else is kept',
-    );
-    expect((values.get('site') as Site).underlays).toEqual(site.underlays);
+    const { site: store, keeper } = await openDesk({ shelf, bytes: pictureBytes(full) });
+    store.getState().load(site, 'Open');
+    await keeper.now();
+    expect(keeper.state.getState()).toMatchObject({
+      all: true,
+      trouble: {
+        line: 'This device has no room for the pictures under the drawing; all else is kept. Save a file of it.',
+      },
+    });
     // the picture is then one that is asked for again
     expect(blobs.size).toBe(0);
-    expect((await loadKept(picturesApart(desk, pictures))).site).toEqual({ ...site, pictures: {} });
+    const later = await openDesk({ shelf, bytes: pictureBytes(pictures) });
+    expect(later.site.getState().history.present.site).toEqual({ ...site, pictures: {} });
   });
 
   it('[H16] any bytes come back as they were', async () => {

@@ -1,12 +1,12 @@
+import { redoLabel, undoLabel } from '../../store/onPad.ts';
 import { useBench } from '../bench.ts';
 import { useStored } from '../useStored.ts';
 
 /** Undo and redo, each with the label of the edit that it takes back or does again. */
 export const UndoKeys = () => {
   const { site } = useBench();
-  const history = useStored(site, (state) => state.history);
-  const back = history.past.length > 0 ? history.present.label : null;
-  const again = history.future[0]?.label ?? null;
+  const pad = useStored(site, (state) => state.pad);
+  const [back, again] = [undoLabel(pad), redoLabel(pad)];
   const { undo, redo } = site.getState();
   return (
     <>

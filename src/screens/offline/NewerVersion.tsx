@@ -11,7 +11,7 @@ const versions = keepProgram();
  * only while nothing is half drawn; what is on the pad is kept first and is there again after.
  */
 export const NewerVersion = () => {
-  const { site, sender, keepNow } = useBench();
+  const { site, sender, jobs } = useBench();
   const newer = useStored(versions.newer, (state) => state);
   const hand = useStored(sender.hand, ({ piece, asked }) => piece !== null || asked !== null);
   const draft = useStored(site, ({ history }) => history.draft !== null);
@@ -26,7 +26,7 @@ export const NewerVersion = () => {
     return piece !== null || asked !== null || site.getState().history.draft !== null;
   };
   const take = async () => {
-    await keepNow();
+    await jobs.keeper.now();
     versions.take(() => !isBusy());
   };
   return (

@@ -1,0 +1,28 @@
+import { useBench } from '../bench.ts';
+import { saveFile } from '../files/saveFile.ts';
+import { useStored } from '../useStored.ts';
+
+/** What is not kept on the device and how to save it: it stands until it has passed or is put away. */
+export const KeptLine = () => {
+  const bench = useBench();
+  const { keeper } = bench.jobs;
+  const trouble = useStored(keeper.state, (state) => state.trouble);
+  return (
+    <div className="kept-line" role="alert">
+      {trouble !== null && (
+        <p>
+          <span>{trouble.line}</span>
+          <button type="button" onClick={() => saveFile(bench)}>
+            Save file
+          </button>
+          <button type="button" onClick={() => void keeper.now()}>
+            Try again
+          </button>
+          <button type="button" onClick={keeper.hush}>
+            Put away
+          </button>
+        </p>
+      )}
+    </div>
+  );
+};

@@ -1,0 +1,140 @@
+import type { Site } from '../site/site.ts';
+import { freshJobId, type JobId } from './jobId.ts';
+import { ShelfRefusal, type JobHead, type JobShelf } from './jobShelf.ts';
+import { jobWriter, type JobWriter } from './jobWriter.ts';
+import { keepTrouble } from './keepTrouble.ts';
+import { deskKeeper } from './keptDesk.ts';
+import { createKeptTeller, type KeepTrouble, type KeptTeller } from './keptState.ts';
+import type { Ledger } from './ledger.ts';
+import type { PictureBytes } from './picturesApart.ts';
+import type { SessionStore } from './session.ts';
+import type { SiteStore } from './siteStore.ts';
+import type { Trail } from './trail.ts';
+
+/** What is to be kept, and where. */
+export interface Keeping {
+  readonly shelf: JobShelf;
+  readonly bytes: PictureBytes;
+  readonly site: SiteStore;
+  readonly session: SessionStore;
+  /** The jobs that were read from the shelf and are on the pad. */
+  readonly known: readonly Ledger[];
+  readonly now: () => number;
+  /** Tells other windows what was written. */
+  readonly tell: (written: Pick<JobHead, 'id' | 'writes'>) => void;
+  /** Bytes that the steps of one job may take on the device. */
+  readonly most: number;
+}
+
+const parted: KeepTrouble = {
+  kind: 'other window',
+  line:
+    'Another window has changed this job. What you drew here goes on as a job of its own; ' +
+    'both are under Jobs.',
+};
+
+const noRoom: KeepTrouble = {
+  kind: 'pictures',
+  line:
+    'This device has no room for the pictures under the drawing; all else is kept. ' +
+    'Save a file of it.',
+};
+
+/** Sends what happens on the pad to the shelf, in order. */
+export interface Sender {
+  readonly teller: KeptTeller;
+  readonly writer: JobWriter;
+  /** What the history of each job on this window's pad is now. */
+  readonly trails: Map<JobId, Trail>;
+  readonly onPad: () => JobId;
+  /** Sends a job as its trail is now; the bytes of pictures in the file of `drawn` go before it. */
+  readonly send: (job: JobId, drawn: Site | null) => void;
+  /** Does something after what is on its way. */
+  readonly after: (deed: () => Promise<void>) => void;
+  readonly keepDesk: () => Promise<void>;
+  /** Looks whether the job on the pad is still there after the place was closed, and writes it where it is not. */
+  readonly lost: () => Promise<void>;
+  /** When everything has arrived or failed. */
+  readonly settled: () => Promise<void>;
+}
+
+/** The way from the pad to the shelf, with what becomes of what fails on it. */
+export const createSender = (keeping: Keeping): Sender => {
+  const { shelf, bytes, site, session, known, now, tell } = keeping;
+  const trails = new Map(known.map(({ head, trail }) => [head.id, trail]));
+  const onPad = (): JobId => site.getState().pad.job;
+  const first = known.find(({ head }) => head.id === onPad());
+  const there = first?.sound ? { writes: first.head.writes, at: first.trail.at } : null;
+  const teller = createKeptTeller({ job: onPad(), there });
+  const desk = deskKeeper(session, onPad, first?.head.id ?? null);
+  let queue: Promise<void> = Promise.resolve();
+  const after = (deed: () => Promise<void> | void): void => {
+    queue = queue.then(deed);
+  };
+  const send = (job: JobId, drawn: Site | null): void => {
+    const trail = trails.get(job);
+    if (trail === undefined) return;
+    if (job === onPad()) teller.sent(job);
+    if (drawn !== null && !bytes.has(drawn)) {
+      after(() => bytes.write(drawn).catch(() => teller.say(noRoom)));
+    }
+    after(() => writer.write(job, trail, desk.taken()));
+  };
+  const writer = jobWriter({
+    shelf,
+    now,
+    fresh: freshJobId,
+    arrived: ({ id, writes, at }, trail) => {
+      tell({ id, writes });
+      if (id !== onPad()) return;
+      teller.arrived({ job: id, there: { writes, at }, all: trail === trails.get(id) });
+    },
+    failed: (job, error, lost) => {
+      const trouble = keepTrouble(error);
+      teller.say(trouble);
+      if (trouble.kind !== 'emptied') return desk.back(lost);
+      // the desk has gone with the rest
+      desk.gone();
+      return send(job, null);
+    },
+    parted: (job, other) => {
+      const trail = trails.get(job);
+      if (trail !== undefined) trails.set(other, trail);
+      trails.delete(job);
+      teller.say(parted);
+      if (onPad() === job) site.getState().rename(other);
+      send(other, null);
+    },
+  });
+  for (const ledger of known) writer.know(ledger);
+  const keepDesk = async (): Promise<void> => {
+    const rest = desk.taken();
+    if (Object.keys(rest).length === 0) return;
+    await shelf.writeDesk(rest).catch((error: unknown) => {
+      desk.back(rest);
+      teller.say(keepTrouble(error));
+    });
+  };
+  const lost = async (): Promise<void> => {
+    const ledger = writer.ledgerOf(onPad());
+    if (ledger === undefined || ledger.there === null) return;
+    try {
+      const heads = await shelf.heads();
+      if (heads.some(({ id }) => id === ledger.head.id)) return;
+      teller.say(keepTrouble(new ShelfRefusal(null)));
+      writer.know({ ...ledger, sent: null, there: null, sound: false });
+      desk.gone();
+      send(onPad(), null);
+    } catch (error) {
+      teller.say(keepTrouble(error));
+    }
+  };
+  const settled = async (): Promise<void> => {
+    await queue;
+    await writer.settled();
+    // what failed may have sent more
+    await queue;
+    await writer.settled();
+  };
+  return { teller, writer, trails, onPad, send, after, keepDesk, lost, settled };
+};
