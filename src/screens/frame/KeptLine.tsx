@@ -7,22 +7,19 @@ export const KeptLine = () => {
   const bench = useBench();
   const { keeper } = bench.jobs;
   const trouble = useStored(keeper.state, (state) => state.trouble);
+  if (trouble === null) return null;
   return (
     <div className="kept-line" role="alert">
-      {trouble !== null && (
-        <p>
-          <span>{trouble.line}</span>
-          <button type="button" onClick={() => saveFile(bench)}>
-            Save file
-          </button>
-          <button type="button" onClick={() => void keeper.now()}>
-            Try again
-          </button>
-          <button type="button" onClick={keeper.hush}>
-            Put away
-          </button>
-        </p>
-      )}
+      <span>{trouble.line}</span>
+      <button type="button" onClick={() => saveFile(bench)}>
+        Save file
+      </button>
+      <button type="button" onClick={() => void keeper.now()}>
+        Try again
+      </button>
+      <button type="button" onClick={keeper.hush}>
+        Put away
+      </button>
     </div>
   );
 };
