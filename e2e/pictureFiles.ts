@@ -150,8 +150,8 @@ export const photoFile = async (
 /** Drops a file on the program, as a hand would from another window. */
 export const dropFile = async (page: Page, { name, mimeType, buffer }: MadeFile): Promise<void> => {
   const transfer = await page.evaluateHandle(
-    async ([file, type, base64]) => {
-      const bytes = await (await fetch(`data:${type};base64,${base64}`)).blob();
+    ([file, type, base64]) => {
+      const bytes = Uint8Array.from(atob(base64), (letter) => letter.charCodeAt(0));
       const carried = new DataTransfer();
       carried.items.add(new File([bytes], file, { type }));
       return carried;
