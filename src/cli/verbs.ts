@@ -7,6 +7,7 @@ import { footing } from './verbs/footing.ts';
 import { help } from './verbs/help.ts';
 import { layout } from './verbs/layout.ts';
 import { load } from './verbs/load.ts';
+import { merge } from './verbs/merge.ts';
 import { opening } from './verbs/opening.ts';
 import { proposal } from './verbs/proposal.ts';
 import { schema } from './verbs/schema.ts';
@@ -30,6 +31,7 @@ export const verbs = (): readonly Verb[] => [
   calls,
   bring,
   take,
+  merge,
   footing,
   wind,
   schema,

@@ -2,6 +2,7 @@ import { inches } from '../units/inches.ts';
 import { untoldConditions } from './conditions.ts';
 import { plainWork } from './work.ts';
 import { usualCounting } from './counting.ts';
+import { newLineage } from './lineage.ts';
 import { siteVersion } from './site.ts';
 import { usualTrusts } from './trusts.ts';
 import type { Site } from './site.ts';
@@ -13,6 +14,7 @@ import type { Site } from './site.ts';
 export const emptySite = ({ specs, hardware }: Pick<Site, 'specs' | 'hardware'>): Site => ({
   format: 'lathline site',
   version: siteVersion,
+  lineage: newLineage,
   job: { name: '', customer: '', place: '', drawnBy: '', date: '', revision: '', remark: '' },
   lengths: { system: 'feet', fraction: 8 },
   shop: { leafStep: inches(1 / 8) },

@@ -23,6 +23,8 @@ const choice = (values: readonly unknown[]): string => values.map(quoted).join('
 /** `^mark:[…` is an id that starts with `mark:`; other patterns here are order keys. */
 const form = (pattern: string): string => {
   const kind = /^\^([a-z]+:)/.exec(pattern)?.[1];
+  const hex = /\^\[0-9a-f\]\{(\d+)\}\$/.exec(pattern)?.[1];
+  if (hex !== undefined) return `${hex} hex digits`;
   if (kind === 'picture:') return 'an id of "picture:" and 64 hex digits';
   return kind === undefined
     ? 'up to 60 letters and digits'

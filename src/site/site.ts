@@ -26,6 +26,7 @@ import {
   underlayId,
 } from './ids.ts';
 import { levelsSchema } from './levels.ts';
+import { lineageSchema } from './lineage.ts';
 import { markSchema } from './mark.ts';
 import { observationSchema } from './observation.ts';
 import { offcutSchema } from './offcut.ts';
@@ -41,7 +42,7 @@ import { workSchema } from './work.ts';
 import type { Frozen } from './frozen.ts';
 
 /** The version of the file format that this program writes. */
-export const siteVersion = 9;
+export const siteVersion = 10;
 
 /**
  * The document: what a person drew and chose, nothing that follows from it. Flat maps by id;
@@ -50,6 +51,7 @@ export const siteVersion = 9;
 export const siteSchema = z.strictObject({
   format: z.literal('lathline site'),
   version: z.literal(siteVersion),
+  lineage: lineageSchema,
   job: z.strictObject({
     name: label,
     customer: label,

@@ -227,6 +227,12 @@ const fromEight = (document: PlainDocument): PlainDocument => ({
   specs: mapped(document['specs'], specOfEight),
 });
 
+/** Where the document comes from, of which no older file says anything. */
+const fromNine = (document: PlainDocument): PlainDocument => ({
+  ...document,
+  lineage: { job: null, saves: {} },
+});
+
 /**
  * One step for each version of the file format that came before today's. A step that is filed
  * here is never changed again.
@@ -240,4 +246,5 @@ export const upgrades: Upgrades = {
   6: fromSix,
   7: fromSeven,
   8: fromEight,
+  9: fromNine,
 };

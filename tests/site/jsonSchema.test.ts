@@ -9,14 +9,15 @@ describe('the JSON Schema of a site file', () => {
 
   it('says what it is and names no host', () => {
     expect(schema['$schema']).toBe('https://json-schema.org/draft/2020-12/schema');
-    expect(schema['$id']).toBe('urn:lathline:site:9');
-    expect(schema['title']).toBe('Lathline site, format version 9');
+    expect(schema['$id']).toBe('urn:lathline:site:10');
+    expect(schema['title']).toBe('Lathline site, format version 10');
   });
 
   it('requires every part of the document and allows no other', () => {
     expect(schema['required']).toEqual([
       'format',
       'version',
+      'lineage',
       'job',
       'lengths',
       'shop',
@@ -45,7 +46,7 @@ describe('the JSON Schema of a site file', () => {
     expect(schema['additionalProperties']).toBe(false);
     expect(schema).toMatchObject({
       properties: {
-        version: { const: 9 },
+        version: { const: 10 },
         marks: {
           propertyNames: { pattern: '^mark:[A-Za-z0-9-]{1,40}$' },
           additionalProperties: { properties: { x: { minimum: -633_600, maximum: 633_600 } } },

@@ -31,7 +31,7 @@ describe('opening a site file', () => {
       '{"format":"other"}',
       'this is not a site file: expected format "lathline site", found "other"',
     ],
-    ['{"format":"lathline site"}', 'version: expected a whole number from 1 to 9, found nothing'],
+    ['{"format":"lathline site"}', 'version: expected a whole number from 1 to 10, found nothing'],
   ])('[S2] %j is refused', (file, reason) => {
     expect(reasonOf(file)).toBe(reason);
   });
@@ -43,8 +43,8 @@ describe('opening a site file', () => {
   });
 
   it('[S3] a newer version is refused by name', () => {
-    expect(reasonOf(changed(['version'], 10))).toBe(
-      'this file was saved by a newer version (format version 10); this program reads up to 9',
+    expect(reasonOf(changed(['version'], 11))).toBe(
+      'this file was saved by a newer version (format version 11); this program reads up to 10',
     );
   });
 

@@ -71,7 +71,8 @@ const takes = { low: 1, planned: 1.5, high: 2 };
  */
 export const sampleDocument = {
   format: 'lathline site',
-  version: 9,
+  version: 10,
+  lineage: { job: null, saves: {} },
   job: {
     name: 'Invented yard',
     customer: '',

@@ -32,9 +32,10 @@ const ofPipe = ({ section, ...pipe }: PostPipe): Pipe => {
   return pipe;
 };
 
-/** What version 9 added taken out again, where it is as a document without it is brought up. */
-const withoutSections = ({ offcuts, counting, specs, gates, ...site }: Site) => {
+/** What versions 9 and 10 added taken out again, where it is as a document without it is brought up. */
+const withoutSections = ({ lineage, offcuts, counting, specs, gates, ...site }: Site) => {
   const { lumber, ...counts } = counting;
+  expect(lineage).toEqual({ job: null, saves: {} });
   expect([offcuts, lumber]).toEqual([{}, 192]);
   const built = entriesOf<FenceSpec>(specs).map(([id, spec]) => {
     const { linePost, terminalPost, gatePost, selvage, ...rest } = spec;
@@ -324,6 +325,17 @@ describe('bringing a document to today’s version', () => {
       return [id, kept] as const;
     });
     expect(rest).toEqual({ ...was, specs: Object.fromEntries(before) });
+  });
+
+  it('[S3] a site of version 9 opens as it was, coming from nowhere', () => {
+    const old = JSON.parse(readFileSync('tests/site/versionNine.site.json', 'utf8')) as Site;
+    expect(old.version).toBe(9);
+    const opened = openDocument(old);
+    if (!opened.ok) throw new Error(opened.reason);
+    const { version, lineage, ...rest } = opened.value;
+    const { version: _nine, ...was } = old;
+    expect([version, lineage]).toEqual([siteVersion, { job: null, saves: {} }]);
+    expect(rest).toEqual(was);
   });
 
   it('[S3] a damaged site of version 1 is refused by the place of the damage', () => {

@@ -8,7 +8,8 @@ import { usualTrusts } from '../../src/site/trusts.ts';
 /** An empty site told from others by the name of its job. */
 export const namedSite = (name: string): Site => ({
   format: 'lathline site',
-  version: 9,
+  version: 10,
+  lineage: { job: null, saves: {} },
   job: {
     name,
     customer: '',

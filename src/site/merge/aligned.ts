@@ -1,5 +1,5 @@
-import { saveSite } from '../saveSite.ts';
 import type { Site } from '../site.ts';
+import { unlinedText } from '../unlinedText.ts';
 import { freshIds } from './freshIds.ts';
 import { partsOf } from './partsOf.ts';
 import { renamedSite } from './renamedSite.ts';
@@ -14,7 +14,7 @@ const none: ReadonlySet<string> = new Set();
 
 /** The copy whose file comes first by its text is the first one, so that it does not matter who merges. */
 const sorted = (base: Site | null, mine: Site, theirs: Site): Aligned =>
-  saveSite(mine) <= saveSite(theirs)
+  unlinedText(mine) <= unlinedText(theirs)
     ? { base, first: mine, second: theirs, firstIs: 'mine' }
     : { base, first: theirs, second: mine, firstIs: 'theirs' };
 

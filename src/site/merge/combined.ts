@@ -1,3 +1,4 @@
+import { joinedLineage } from '../lineage.ts';
 import { openDocument } from '../openDocument.ts';
 import type { Site } from '../site.ts';
 import { clashIdOf, type Clash, type Pick } from './clash.ts';
@@ -53,7 +54,8 @@ export const combined = (copies: Copies, pick: Pick): Combination => {
   restoreMissing(parts, [one, two, was]);
   const all = [...clashes];
   orderParts(parts, { base: was, first: one, second: two, pick, clashes: all });
-  const site = rehung(siteOfParts(parts) as Site, [first, second, ...known]);
+  const lineage = joinedLineage(first.lineage, second.lineage);
+  const site = rehung(siteOfParts(parts, lineage) as Site, [first, second, ...known]);
   const opened = openDocument(site);
   return opened.ok ? { site: opened.value, clashes: all } : wholeOne(copies, pick, opened.reason);
 };

@@ -1,4 +1,5 @@
 import { mapNames } from '../limits.ts';
+import type { Lineage } from '../lineage.ts';
 import { siteVersion } from '../site.ts';
 import { groups } from './groups.ts';
 import { keyOf, type Part, type Parts } from './part.ts';
@@ -65,13 +66,13 @@ const madeOf = (part: Part, inner: readonly Part[]): Entry => {
   }
 };
 
-/** A document put together again of its parts: nothing is checked, what opens it does that. */
-export const siteOfParts = (parts: Parts): unknown => {
+/** A document put together again of its parts, coming from where it is said to: nothing is checked, what opens it does that. */
+export const siteOfParts = (parts: Parts, lineage: Lineage): unknown => {
   const inner = new Map<string, Part[]>();
   for (const part of parts.values()) {
     if (part.owner !== '') inner.set(part.owner, [...(inner.get(part.owner) ?? []), part]);
   }
-  const site: Entry = { format: 'lathline site', version: siteVersion };
+  const site: Entry = { format: 'lathline site', version: siteVersion, lineage };
   for (const name of mapNames) site[name] = {};
   const notes: Entry = {};
   for (const part of parts.values()) {

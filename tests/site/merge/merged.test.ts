@@ -11,6 +11,9 @@ import { copies, copiesBy, whole } from './copies.ts';
 
 const opens = (site: Site): void => expect(openDocument(site).ok).toBe(true);
 
+/** Each case is some merges of two documents. */
+const runs = { numRuns: 40 };
+
 describe('two copies of one document', () => {
   it('[S85] make a document that opens, whatever is chosen', () => {
     fc.assert(
@@ -26,6 +29,7 @@ describe('two copies of one document', () => {
           expect(merge.conflicts.filter(({ is }) => is === 'not together')).toEqual([]);
         }
       }),
+      runs,
     );
   });
 
@@ -45,6 +49,7 @@ describe('two copies of one document', () => {
           expect(merge.site).toEqual(mine);
         }
       }),
+      runs,
     );
   });
 
@@ -63,6 +68,7 @@ describe('two copies of one document', () => {
           expect(settled(there, all)).toEqual(here.site);
         }
       }),
+      runs,
     );
   });
 
@@ -75,6 +81,7 @@ describe('two copies of one document', () => {
           expect(merged(copy, site, copy)).toMatchObject({ site, conflicts: [] });
         }
       }),
+      runs,
     );
   });
 

@@ -14,8 +14,8 @@ describe('a document taken apart', () => {
       fc.property(anyMoves, randomSite, fc.boolean(), (moves, random, drawn) => {
         const site = moves.reduce(after, drawn ? random : sampleSite);
         const gates = new Set(Object.keys(site.gates));
-        expect(siteOfParts(partsOf(site, none))).toEqual(site);
-        expect(siteOfParts(partsOf(site, gates))).toEqual(site);
+        expect(siteOfParts(partsOf(site, none), site.lineage)).toEqual(site);
+        expect(siteOfParts(partsOf(site, gates), site.lineage)).toEqual(site);
       }),
     );
   });
