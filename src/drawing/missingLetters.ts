@@ -4,6 +4,7 @@ import type { Page } from './sheet/page.ts';
 import { pageAtoms } from './sheet/pageAtoms.ts';
 import type { Atom } from './atom.ts';
 import { isPrintable } from './textWidth.ts';
+import { phrase } from '../phrases/phrase.ts';
 
 /** Letters that the sheet font lacks, each once, and in what of a site they stand. */
 export interface MissingLetters {
@@ -13,25 +14,25 @@ export interface MissingLetters {
 
 /** What fields of the job are called on the screen, and parts of a site. */
 const names: Readonly<Record<string, string>> = {
-  'job name': 'Job name',
-  'job customer': 'Customer',
-  'job place': 'Place',
-  'job drawnBy': 'Drawn by',
-  'job date': 'Date',
-  'job revision': 'Revision',
-  'job remark': 'Remarks',
-  features: 'what lies in the yard',
-  gates: 'the gates',
-  lines: 'the fence lines',
-  marks: 'the marks',
-  observations: 'the tapes',
-  shots: 'the grade shots',
-  specs: 'the builds',
-  hardware: 'the hardware',
-  townRules: 'the rules of towns',
-  acceptances: 'what was accepted',
-  alternatives: 'other ways to build it',
-  offcuts: 'what lies in the yard of the company',
+  'job name': phrase`Job name`,
+  'job customer': phrase`Customer`,
+  'job place': phrase`Place`,
+  'job drawnBy': phrase`Drawn by`,
+  'job date': phrase`Date`,
+  'job revision': phrase`Revision`,
+  'job remark': phrase`Remarks`,
+  features: phrase`what lies in the yard`,
+  gates: phrase`the gates`,
+  lines: phrase`the fence lines`,
+  marks: phrase`the marks`,
+  observations: phrase`the tapes`,
+  shots: phrase`the grade shots`,
+  specs: phrase`the builds`,
+  hardware: phrase`the hardware`,
+  townRules: phrase`the rules of towns`,
+  acceptances: phrase`what was accepted`,
+  alternatives: phrase`other ways to build it`,
+  offcuts: phrase`what lies in the yard of the company`,
 };
 
 /** A word of a text and what it was before it was made printable. */

@@ -1,4 +1,5 @@
 import type { MissingLetters } from './missingLetters.ts';
+import { phrase } from '../phrases/phrase.ts';
 
 /** So many letters are enough to know which script it is, so many parts where they stand. */
 const [mostLetters, mostParts] = [8, 4];
@@ -15,7 +16,7 @@ const partText = ({ where, letters }: MissingLetters): string => {
   const all = [...letters].map(told);
   const numbered = all.slice(0, mostLetters).some((letter) => letter.length > 2);
   const shown = all.slice(0, mostLetters).join(numbered ? ' ' : '');
-  return `“${shown}${all.length > mostLetters ? '…' : ''}” in ${where}`;
+  return phrase`“${shown}${all.length > mostLetters ? '…' : ''}” in ${where}`;
 };
 
 /** One line that says what of a site is printed as `?`; null where all is printed as it was typed. */
@@ -23,6 +24,6 @@ export const missingLettersText = (missing: readonly MissingLetters[]): string |
   if (missing.length === 0) return null;
   const rest = missing.length - mostParts;
   const parts = missing.slice(0, mostParts).map(partText).join(', ');
-  const more = rest > 0 ? ` and in ${rest} more` : '';
-  return `The sheet font has no letters for ${parts}${more}: they print as ?`;
+  const more = rest > 0 ? phrase` and in ${rest} more` : '';
+  return phrase`The sheet font has no letters for ${parts}${more}: they print as ?`;
 };

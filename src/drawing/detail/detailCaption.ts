@@ -2,18 +2,33 @@ import type { Site } from '../../site/site.ts';
 import type { Scale } from '../sheet/scales.ts';
 import type { GateSight } from './gateSight.ts';
 import { sideSeen } from './sideSeen.ts';
+import { phrase } from '../../phrases/phrase.ts';
+
+const seenFrom = {
+  outside: phrase`Seen from outside`,
+  inside: phrase`Seen from inside`,
+} as const;
 
 const waysOf = ({ gate, leaves, slides }: GateSight): string => {
-  const to = gate.opens === 'left' ? 'away from' : 'towards';
-  if (leaves.length > 0) return `, opens ${to} you`;
+  if (leaves.length > 0)
+    return gate.opens === 'left' ? phrase`, opens away from you` : phrase`, opens towards you`;
   if (slides.length === 0) return '';
-  return gate.opens === 'left' ? ', rolls behind the fence' : ', rolls before the fence';
+  return gate.opens === 'left'
+    ? phrase`, rolls behind the fence`
+    : phrase`, rolls before the fence`;
+};
+
+const underText = ({ leaves, slides }: GateSight): string => {
+  if (slides.length > 0) return phrase`Under it the plan, broken lines where it is rolled aside.`;
+  return leaves.length > 0
+    ? phrase`Under it the plan, broken lines where it is open.`
+    : phrase`Under it the plan.`;
 };
 
 const groundOf = ({ ground, pair }: GateSight): string => {
   if (pair.some(({ post }) => post.wall !== null))
-    return ' Posts on a wall: its top is drawn level.';
-  return ground.known === 'level' ? ' Ground drawn level.' : '';
+    return phrase` Posts on a wall: its top is drawn level.`;
+  return ground.known === 'level' ? phrase` Ground drawn level.` : '';
 };
 
 /**
@@ -23,11 +38,8 @@ const groundOf = ({ ground, pair }: GateSight): string => {
 export const detailCaption = (sight: GateSight, site: Site, { text }: Scale): string => {
   const [start, end] = sight.pair;
   const side = sideSeen(site, sight.laid.line);
-  const where = side === null ? 'Seen' : `Seen from ${side}`;
-  const left = `${start.post.tag} on the left, ${end.post.tag} on the right`;
-  const moves = sight.leaves.length + sight.slides.length > 0;
-  const open = moves
-    ? `, broken lines where it is ${sight.slides.length > 0 ? 'rolled aside' : 'open'}`
-    : '';
-  return `${where}, ${left}${waysOf(sight)}; ${text}. Under it the plan${open}.${groundOf(sight)}`;
+  const where = side === null ? phrase`Seen` : seenFrom[side];
+  const left = phrase`${start.post.tag} on the left, ${end.post.tag} on the right`;
+  const under = underText(sight);
+  return `${where}, ${left}${waysOf(sight)}; ${text}. ${under}${groundOf(sight)}`;
 };

@@ -6,6 +6,7 @@ import { detailLook, type DetailLabel } from './detailLabel.ts';
 import { holeText, postText, sizeText } from './detailTexts.ts';
 import type { GateSight, SightPost } from './gateSight.ts';
 import type { OnPaper } from './onPaper.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 const upright = radians(0);
 
@@ -28,7 +29,7 @@ const placesUnder = (
 /** A post of the opening in words; how high it stands where no dimension says that. */
 const postWords = ({ post }: SightPost, other: SightPost, site: Site): string => {
   const [own, others] = [post, other.post].map(({ above }) => sizeText(above, site));
-  const high = own === others ? [] : [`${own} high`];
+  const high = own === others ? [] : [phrase`${own ?? ''} high`];
   return [postText(post, site), ...high, holeText(post, site)].join('\n');
 };
 
@@ -75,7 +76,7 @@ const leafLabels = ({ leaves, slides }: GateSight, on: OnPaper): DetailLabel[] =
   ];
   if (middles.length < 2) return [];
   return middles.map(({ from, to, y }, n): DetailLabel => ({
-    look: detailLook(`Leaf ${n + 1}`),
+    look: detailLook(phrase`Leaf ${n + 1}`),
     places: [{ at: on({ x: (from + to) / 2, y }), angle: upright }],
     need: 'may',
   }));

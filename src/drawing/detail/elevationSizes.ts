@@ -5,6 +5,7 @@ import { shortText, sizeText } from './detailTexts.ts';
 import { levelDimension, uprightDimension } from './dimension.ts';
 import type { GateSight, SightPost } from './gateSight.ts';
 import type { OnPaper } from './onPaper.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** Along the gate and up, inches: all that is drawn of an elevation. */
 export interface Extent {
@@ -31,7 +32,7 @@ const widthSizes = ({ sight, site, on, extent }: Page): DetailPart[] => {
     levelDimension({
       ends: [on({ x: from, y: bottom + height }), on({ x: to, y: bottom + height })],
       line,
-      look: detailLook(`leaf ${sizeText(laid.width, site)}`),
+      look: detailLook(phrase`leaf ${sizeText(laid.width, site)}`),
       side: -1,
     }),
   );
@@ -41,13 +42,13 @@ const widthSizes = ({ sight, site, on, extent }: Page): DetailPart[] => {
     const whole = {
       ends: [on({ x: tail, y }), on({ x: front, y })],
       line: line - next,
-      look: detailLook(`whole leaf ${sizeText(laid.width, site)}`),
+      look: detailLook(phrase`whole leaf ${sizeText(laid.width, site)}`),
       side: -1,
     } as const;
     const own = {
       ends: [on({ x: tail, y }), on({ x: face, y })],
       line,
-      look: detailLook(`past the face ${sizeText(behind, site)}`),
+      look: detailLook(phrase`past the face ${sizeText(behind, site)}`),
       side: -1,
     } as const;
     return behind === 0 ? [levelDimension(whole)] : [levelDimension(whole), levelDimension(own)];
@@ -86,11 +87,12 @@ const leafSizes = ({ sight, site, on }: Page, line: number): DetailPart[] => {
   const ends = 'closed' in hung ? hung.closed : ([hung.from, hung.to] as const);
   const x = Math.max(...ends);
   const { bottom, height } = hung;
-  const said = sight.gate.bottom === null ? 'at most' : 'clear';
+  const size = shortText(bottom, site);
+  const said = sight.gate.bottom === null ? phrase`${size} at most` : phrase`${size} clear`;
   const room = uprightDimension({
     ends: [on({ x, y: bottom }), on({ x, y: 0 })],
     line,
-    look: detailLook(`${shortText(bottom, site)} ${said}`),
+    look: detailLook(said),
     side: 1,
   });
   const high = uprightDimension({

@@ -8,6 +8,7 @@ import { openingTexts, sizeText } from './detailTexts.ts';
 import { levelDimension } from './dimension.ts';
 import type { GateSight } from './gateSight.ts';
 import type { OnPaper } from './onPaper.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** From what is drawn to the first line of dimensions, and from one to the next; paper inches. */
 const first = 0.16;
@@ -48,7 +49,7 @@ const passageSize = ({ sight, site, on, side, free }: Page): DetailPart[] => {
     levelDimension({
       ends: [on({ x: ends[0], y: 0 }), on({ x: ends[1], y: 0 })],
       line: side * (free + first),
-      look: detailLook(`passage ${sizeText(clear, site)}`),
+      look: detailLook(phrase`passage ${sizeText(clear, site)}`),
       side,
     }),
   ];

@@ -11,6 +11,7 @@ import { weigh, type CoverCost } from './coverCost.ts';
 import { labelAt } from './label.ts';
 import { unlettered, type Lettered } from './lettered.ts';
 import type { Lettering } from './lettering.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** Radius of a bubble and the size of its numbers, paper inches. */
 const radius = 0.2;
@@ -79,7 +80,7 @@ export const letterBubble = (
   projection: Projection,
   room: Lettering,
 ): Lettered => {
-  const left = unlettered(`detail ${bubble.detail} on sheet ${bubble.sheet}`);
+  const left = unlettered(phrase`detail ${bubble.detail} on sheet ${bubble.sheet}`);
   const at = toPaper(projection, bubble.at);
   if (!room.sees(at)) return left;
   const place = cheapest(places(at), (own) => costOf(own, room));

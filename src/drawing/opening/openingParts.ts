@@ -8,6 +8,7 @@ import { circleOutline, rectangleOutline, segmentsOutline } from '../explode/pol
 import { hatchLines } from '../explode/hatchLines.ts';
 import { labelAt, type LabelStyle } from '../lettering/label.ts';
 import { shorten } from '../shorten.ts';
+import { phrase, phraseOf } from '../../phrases/phrase.ts';
 
 /** Where the parts stand, paper inches from the top of the bar. */
 export const partLevels = { name: 0.08, top: 0.2, bottom: 0.52, size: 0.66, end: 0.76 } as const;
@@ -66,12 +67,12 @@ const rowOf = ({ terms }: Opening, width: number): Row => {
 };
 
 const words: Readonly<Record<Term['role'], string>> = {
-  leaf: 'leaf',
-  hinge: 'hinge',
-  latch: 'gap',
-  stop: 'stop',
-  overlap: 'overlap',
-  gap: 'clear',
+  leaf: phrase`leaf`,
+  hinge: phrase`hinge`,
+  latch: phrase`gap`,
+  stop: phraseOf('post')`stop`,
+  overlap: phrase`overlap`,
+  gap: phrase`clear`,
 };
 
 const leafAtoms = (x: number, width: number): Atom[] => {
@@ -187,9 +188,11 @@ const pictures: Readonly<Record<Term['role'], (x: number, width: number) => Atom
 const picture = ({ term, x, width }: Part): Atom[] => pictures[term.role](x, width);
 
 /** What a part is called over the bar: of a leaf that rolls the whole, and the two of its tail. */
-const wordOf = ({ role, label }: Term, { terms }: Opening): string => {
-  if (role === 'leaf' && terms.some(isTail)) return 'whole leaf';
-  return role === 'overlap' && label.endsWith('counterbalance') ? 'balance' : words[role];
+const wordOf = (term: Term, { terms }: Opening): string => {
+  if (term.role === 'leaf' && terms.some(isTail)) return phrase`whole leaf`;
+  // what stays behind the first roller is the outer end of what is added up
+  const isOuter = term === terms.at(0) || term === terms.at(-1);
+  return isTail(term) && isOuter ? phrase`balance` : words[term.role];
 };
 
 const caption = (part: Part, look: LabelStyle, y: number): readonly Atom[] => {

@@ -14,6 +14,7 @@ import { heldTexts } from './heldTexts.ts';
 import type { SetMark } from './setMarks.ts';
 import { labelAt, labelSize, type LabelStyle } from '../lettering/label.ts';
 import { makeLettering, type Lettering } from '../lettering/lettering.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** Heights in paper inches from the top of the ruler, and of the whole of it. */
 export const rulerHeight = 1.1;
@@ -160,10 +161,10 @@ const beyondSure = (opening: Opening, { at, write, place }: Named): Atom[] => {
   const { mayFrom, mayTo, likelyFrom, likelyTo } = opening;
   const plain = (text: string): LabelStyle => ({ ...look(text, 'dimension'), weight: 'regular' });
   const ends = [
-    [mayFrom, `may from ${write(mayFrom)}`],
-    [mayTo, `may to ${write(mayTo)}`],
-    [likelyFrom, `likely from ${write(likelyFrom)}`],
-    [likelyTo, `likely to ${write(likelyTo)}`],
+    [mayFrom, phrase`may from ${write(mayFrom)}`],
+    [mayTo, phrase`may to ${write(mayTo)}`],
+    [likelyFrom, phrase`likely from ${write(likelyFrom)}`],
+    [likelyTo, phrase`likely to ${write(likelyTo)}`],
   ] as const;
   const likely = [likelyFrom, likelyTo].map(
     (value) =>
@@ -205,13 +206,13 @@ export const openingRuler = (
     ...set.map(({ text, width: value }) => ({ value, text, ink: 'selected' as const })),
     ...(nominal === undefined
       ? []
-      : [{ value: nominal, text: `called ${write(nominal)}`, ink: 'dimension' as const }]),
+      : [{ value: nominal, text: phrase`called ${write(nominal)}`, ink: 'dimension' as const }]),
   ];
   const tall = levels.bottom - levels.top;
   const bandOf = (from: number, to: number) =>
     rectangleOutline({ x: at(from), y: levels.top }, at(to) - at(from), tall);
   const wider = mayFrom < holdsFrom - dust || mayTo > holdsTo + dust;
-  const refusal = look('no width holds for sure: measure hinges and leaves', 'stop');
+  const refusal = look(phrase`no width holds for sure: measure hinges and leaves`, 'stop');
   const body = rectangleOutline({ x: 0, y: levels.top }, width, tall);
   return [
     { do: 'fill', ink: 'tape', opacity: 1, outline: body },
@@ -224,13 +225,13 @@ export const openingRuler = (
     ...ticksOf(scale, style),
     { do: 'stroke', pen: { ink: 'line', width: 0.01, dash: [] }, outline: body },
     pointer(at(target), 1, 'gate'),
-    ...name(look(`hold ${write(target)}`, 'gate'), at(target), above),
+    ...name(look(phrase`hold ${write(target)}`, 'gate'), at(target), above),
     ...(held === null
       ? name(refusal, width / 2, below)
       : (
           [
-            [`from ${held.from}`, holdsFrom],
-            [`to ${held.to}`, holdsTo],
+            [phrase`from ${held.from}`, holdsFrom],
+            [phrase`to ${held.to}`, holdsTo],
           ] as const
         ).flatMap(([text, value]) => [
           pointer(at(value), -1, 'text'),

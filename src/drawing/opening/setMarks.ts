@@ -3,6 +3,7 @@ import { slack } from '../../geometry/tolerance.ts';
 import type { AsSet } from '../../site/asSet.ts';
 import type { Site } from '../../site/site.ts';
 import type { Inches } from '../../units/inches.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** A width that was set in the ground, inches, and what the ruler writes at it. */
 export interface SetMark {
@@ -19,10 +20,10 @@ export const setMarks = (
   const write = writer({ site });
   const { top, bottom } = asSet;
   if (bottom === null || Math.abs(top - bottom) <= slack) {
-    return [{ text: `set ${write(top)}`, width: top }];
+    return [{ text: phrase`set ${write(top)}`, width: top }];
   }
   return [
-    { text: `set, top ${write(top)}`, width: top },
-    { text: `set, bottom ${write(bottom)}`, width: bottom },
+    { text: phrase`set, top ${write(top)}`, width: top },
+    { text: phrase`set, bottom ${write(bottom)}`, width: bottom },
   ];
 };

@@ -6,6 +6,7 @@ import { inches } from '../../units/inches.ts';
 import type { LengthStyle } from '../../units/lengthStyle.ts';
 import { pipeSize } from '../../units/pipeSize.ts';
 import { exactStyle } from './exactStyle.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** What was signed, what holds now, and how the site writes lengths. */
 export interface SignedWords {
@@ -26,7 +27,7 @@ const leavesIn = (rested: Rested): string[] => [
 const leafNames = ({ signed, now }: SignedWords): ReadonlyMap<string, string> => {
   const named = (rested: Rested): [string, string][] => {
     const ids = leavesIn(rested);
-    return ids.map((id, n) => [id, ids.length === 1 ? 'Leaf' : `Leaf ${n + 1}`]);
+    return ids.map((id, n) => [id, ids.length === 1 ? phrase`Leaf` : phrase`Leaf ${n + 1}`]);
   };
   return new Map([...named(signed), ...named(now)]);
 };
@@ -47,7 +48,7 @@ const writerOf = (what: string, numbers: readonly number[], style: LengthStyle) 
 
 /** Names that people gave stand in quotes. */
 const valueText = (what: string, value: Value, write: (value: number) => string): string => {
-  if (value === null) return 'nothing';
+  if (value === null) return phrase`nothing`;
   if (typeof value === 'number') return write(value);
   return /(hinge|latch|closer)$/.test(what) ? `“${value}”` : value;
 };
@@ -59,9 +60,10 @@ const changeText = ({ what, from, to }: SignedChange, called: string, style: Len
     style,
   );
   const [was, is] = [from, to].map((value) => valueText(what, value, write));
-  const ends = `${called}: from ${was} to ${is}`;
+  const ends = phrase`${called}: from ${was ?? ''} to ${is ?? ''}`;
   if (typeof from !== 'number' || typeof to !== 'number') return `${ends}.`;
-  return `${ends}, ${write(Math.abs(to - from))} ${to > from ? 'more' : 'less'}.`;
+  const by = write(Math.abs(to - from));
+  return `${ends}, ${to > from ? phrase`${by} more` : phrase`${by} less`}.`;
 };
 
 /** Leaves that only one of two states has. */
@@ -94,7 +96,7 @@ export const changeTexts = (
   const name = (id: string): string => names.get(id) ?? id;
   return [
     ...told,
-    ...came.map((id) => `${name(id)} was not there when it was signed.`),
-    ...gone.map((id) => `${name(id)} that was signed is there no more.`),
+    ...came.map((id) => phrase`${name(id)} was not there when it was signed.`),
+    ...gone.map((id) => phrase`${name(id)} that was signed is there no more.`),
   ];
 };

@@ -13,6 +13,7 @@ import type { Inches } from '../../units/inches.ts';
 import { pipeSize } from '../../units/pipeSize.ts';
 import { exactStyle } from './exactStyle.ts';
 import { fitText } from './fitText.ts';
+import { phrase, phraseOf } from '../../phrases/phrase.ts';
 
 /** The parts of an order, in the order in which they are listed. */
 export const orderGroups = ['Leaves', 'Hinges', 'Latches', 'Closers'] as const;
@@ -43,22 +44,22 @@ interface Single {
 /** What the posts and frames of a site are known from. */
 type FitGround = Pick<Layout, 'posts' | 'gates'>;
 
-const unsaid = 'not said';
+const unsaid = phrase`not said`;
 
-const nameOf = (site: Site, id: GateId): string => site.gates[id]?.label.trim() || 'Gate';
+const nameOf = (site: Site, id: GateId): string => site.gates[id]?.label.trim() || phrase`Gate`;
 
 const bare = { width: '', height: '', frame: '', hinges: '', fit: '' } as const;
 
 const leafFrom = {
-  measured: 'measured',
-  copied: 'copied: measure it',
-  catalogue: 'to be made',
+  measured: phrase`measured`,
+  copied: phrase`copied: measure it`,
+  catalogue: phrase`to be made`,
 } as const;
 
 const partFrom: Readonly<Record<Hardware['from'], string>> = {
-  measured: 'measured',
-  book: 'hardware book',
-  assumed: 'assumed: measure it',
+  measured: phrase`measured`,
+  book: phrase`hardware book`,
+  assumed: phrase`assumed: measure it`,
 };
 
 const lengthText = (length: Inches, { lengths }: Site): string =>
@@ -69,8 +70,8 @@ const widthText = ({ widths }: Pick<Leaf, 'widths'>, site: Site): string => {
   const own = lengthText(leafWidth({ widths }), site);
   if (readWidths(widths).every((width) => lengthText(width, site) === own)) return own;
   const { top, bottom } = widths;
-  const ends = [`top ${lengthText(top, site)}`];
-  if (bottom !== null) ends.push(`bottom ${lengthText(bottom, site)}`);
+  const ends = [phrase`top ${lengthText(top, site)}`];
+  if (bottom !== null) ends.push(phrase`bottom ${lengthText(bottom, site)}`);
   return `${own} (${ends.join(', ')})`;
 };
 
@@ -80,10 +81,10 @@ const widthText = ({ widths }: Pick<Leaf, 'widths'>, site: Site): string => {
  * the hinges are on the right.
  */
 const hingeSide = (gate: Gate, n: number): string => {
-  if (gate.way.kind === 'cantilever') return 'rolls';
+  if (gate.way.kind === 'cantilever') return phrase`rolls`;
   const two = Object.keys(gate.leaves).length > 1;
   const fromStart = two ? n === 0 : gate.hingedAt === 'start';
-  return fromStart === (gate.opens === 'left') ? 'right' : 'left';
+  return fromStart === (gate.opens === 'left') ? phraseOf('side')`right` : phraseOf('side')`left`;
 };
 
 const leafLines = (site: Site, gate: Gate, name: string): Single[] =>
@@ -93,7 +94,7 @@ const leafLines = (site: Site, gate: Gate, name: string): Single[] =>
     told: {
       ...bare,
       group: 'Leaves',
-      item: gate.way.kind === 'cantilever' ? 'Rolling leaf' : 'Leaf',
+      item: gate.way.kind === 'cantilever' ? phrase`Rolling leaf` : phrase`Leaf`,
       width: widthText(leaf, site),
       height: leaf.height === null ? unsaid : lengthText(leaf.height, site),
       frame: leaf.frame === null ? unsaid : pipeSize(leaf.frame.od, site.lengths),

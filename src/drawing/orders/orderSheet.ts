@@ -17,12 +17,13 @@ import type { SheetOptions } from '../sheet/sheetOptions.ts';
 import { titleBlock } from '../sheet/titleBlock.ts';
 import { orderTables, signTable } from './orderTables.ts';
 import { unsignedGates } from './unsignedGates.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** Height of the line over a page that is not signed, paper inches. */
 const markHeight = 0.36;
 
 const mark = ({ x, y, width }: Rect, names: readonly string[]): Atom[] => [
-  ...lineOfText(`UNSIGNED: ${names.join(', ')}`, x, y + 0.14, {
+  ...lineOfText(phrase`UNSIGNED: ${names.join(', ')}`, x, y + 0.14, {
     size: letters.heading,
     weight: 'bold',
     ink: 'stop',
@@ -35,7 +36,7 @@ const stacksOf = (site: Site, layout: Layout, width: number): Stack[] => {
     layTable(table, width),
   );
   if (first === undefined) return [];
-  return [under(heading('Order of leaves and hardware', width), first), ...rest];
+  return [under(heading(phrase`Order of leaves and hardware`, width), first), ...rest];
 };
 
 /**
@@ -51,7 +52,7 @@ export const orderSheet = (site: Site, layout: Layout, options: SheetOptions): r
   const top = unsigned.length === 0 ? 0 : markHeight;
   const room = { ...content, y: content.y + top, height: content.height - top };
   const pages = paginate(stacksOf(site, layout, columnsIn(room).width), room);
-  const title = unsigned.length === 0 ? 'Order' : 'Order, UNSIGNED';
+  const title = unsigned.length === 0 ? phrase`Order` : phrase`Order, UNSIGNED`;
   const check = checkValue(options.siteText);
   return pages.map(({ atoms }, n) => ({
     title: `${n + 1} ${title}`,
@@ -67,7 +68,7 @@ export const orderSheet = (site: Site, layout: Layout, options: SheetOptions): r
             number: n + 1,
             of: pages.length,
             check,
-            sort: 'order sheet',
+            sort: phrase`order sheet`,
           }),
         ],
       },

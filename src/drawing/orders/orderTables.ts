@@ -6,29 +6,37 @@ import { openingText } from '../opening/openingText.ts';
 import type { Column, Table } from '../tables/table.ts';
 import { orderGroups, orderLines, type OrderLine } from './orderLines.ts';
 import { unsignedGates } from './unsignedGates.ts';
+import { phrase, phraseOf } from '../../phrases/phrase.ts';
 
 type Cell = Exclude<keyof OrderLine, 'group'>;
 
 /** A column of an order and what it shows of a line. */
 type Shown = Column & { readonly cell: Cell };
 
-const count: Shown = { heading: 'Count', align: 'right', share: 0, cell: 'count' };
-const gates: Shown = { heading: 'For', align: 'left', share: 2, cell: 'gates' };
-const known: Shown = { heading: 'Size is', align: 'left', share: 1, cell: 'knownFrom' };
-const item: Shown = { heading: 'What', align: 'left', share: 3, cell: 'item' };
-const fit: Shown = { heading: 'Fits', align: 'left', share: 3, cell: 'fit' };
+const count: Shown = { heading: phrase`Count`, align: 'right', share: 0, cell: 'count' };
+const gates: Shown = { heading: phraseOf('gate')`For`, align: 'left', share: 2, cell: 'gates' };
+const known: Shown = { heading: phrase`Size is`, align: 'left', share: 1, cell: 'knownFrom' };
+const item: Shown = { heading: phrase`What`, align: 'left', share: 3, cell: 'item' };
+const fit: Shown = { heading: phrase`Fits`, align: 'left', share: 3, cell: 'fit' };
 const leafColumns: readonly Shown[] = [
-  { heading: 'Width out to out', align: 'left', share: 2, cell: 'width' },
-  { heading: 'Height', align: 'left', share: 1, cell: 'height' },
-  { heading: 'Frame OD', align: 'left', share: 1, cell: 'frame' },
-  { heading: 'Hinges on the', align: 'left', share: 1, cell: 'hinges' },
+  { heading: phrase`Width out to out`, align: 'left', share: 2, cell: 'width' },
+  { heading: phrase`Height`, align: 'left', share: 1, cell: 'height' },
+  { heading: phrase`Frame OD`, align: 'left', share: 1, cell: 'frame' },
+  { heading: phrase`Hinges on the`, align: 'left', share: 1, cell: 'hinges' },
 ];
 
 const titles: Readonly<Record<OrderLine['group'], string>> = {
-  Leaves: 'Leaves: hinges on the right or left, seen from the side that the leaf opens to',
-  Hinges: `Hinges: ${hingeSets.perLeaf} sets a leaf, top and bottom; in the opening they count once`,
-  Latches: 'Latches and drop rods',
-  Closers: 'Closers: one a leaf',
+  Leaves: phrase`Leaves: hinges on the right or left, seen from the side that the leaf opens to`,
+  Hinges: phrase`Hinges: ${hingeSets.perLeaf} sets a leaf, top and bottom; in the opening they count once`,
+  Latches: phrase`Latches and drop rods`,
+  Closers: phrase`Closers: one a leaf`,
+};
+
+const groupWords: Readonly<Record<OrderLine['group'], string>> = {
+  Leaves: phrase`Leaves`,
+  Hinges: phrase`Hinges`,
+  Latches: phrase`Latches`,
+  Closers: phrase`Closers`,
 };
 
 const cellsOf = (line: OrderLine, columns: readonly Shown[]): string[] =>
@@ -56,36 +64,39 @@ export const orderTables = (site: Site, layout: Layout): readonly Table[] => {
  */
 export const orderRows = (site: Site, layout: Layout): readonly Table[] => {
   const shown = [count, item, ...leafColumns, fit, gates, known];
-  const sign = unsignedGates(site, layout).length === 0 ? 'signed' : 'UNSIGNED';
-  const columns = [...shown.map(plain), { heading: 'Sign-off', align: 'left', share: 1 } as const];
+  const sign = unsignedGates(site, layout).length === 0 ? phrase`signed` : phrase`UNSIGNED`;
+  const columns = [
+    ...shown.map(plain),
+    { heading: phrase`Sign-off`, align: 'left', share: 1 } as const,
+  ];
   const lines = orderLines(site, layout);
   return orderGroups.map((group) => ({
-    title: group,
+    title: groupWords[group],
     columns,
     rows: lines.flatMap((line) => (line.group === group ? [[...cellsOf(line, shown), sign]] : [])),
   }));
 };
 
 const signColumns: readonly Column[] = [
-  { heading: 'Gate', align: 'left', share: 2 },
-  { heading: 'Opening to hold', align: 'right', share: 1 },
-  { heading: 'Signed off by', align: 'left', share: 1 },
-  { heading: 'Day', align: 'left', share: 1 },
-  { heading: 'Check', align: 'left', share: 1 },
+  { heading: phrase`Gate`, align: 'left', share: 2 },
+  { heading: phrase`Opening to hold`, align: 'right', share: 1 },
+  { heading: phrase`Signed off by`, align: 'left', share: 1 },
+  { heading: phrase`Day`, align: 'left', share: 1 },
+  { heading: phrase`Check`, align: 'left', share: 1 },
 ];
 
 /** What the order was made for: every opening and who signed it. */
 export const signTable = (site: Site, layout: Layout): Table => ({
-  title: 'Openings that it is ordered for',
+  title: phrase`Openings that it is ordered for`,
   columns: signColumns,
   rows: standingsOf(site, layout).map(({ id, standing }) => {
     const target = layout.gates[id]?.opening.target;
     const signed =
       standing.kind === 'signed'
         ? [standing.signOff.by, standing.signOff.on, standing.signOff.check]
-        : [standing.kind === 'void' ? 'UNSIGNED: sign-off void' : 'UNSIGNED', '', ''];
+        : [standing.kind === 'void' ? phrase`UNSIGNED: sign-off void` : phrase`UNSIGNED`, '', ''];
     return [
-      site.gates[id]?.label.trim() || 'Gate',
+      site.gates[id]?.label.trim() || phrase`Gate`,
       target === undefined ? '' : openingText(target, site.lengths),
       ...signed,
     ];

@@ -1,10 +1,23 @@
-import { gapAt } from '../../engine/gate/gapAt.ts';
+import { gapAt, type Gap } from '../../engine/gate/gapAt.ts';
 import type { Opening } from '../../engine/opening.ts';
 import type { Inches } from '../../units/inches.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import type { LengthStyle } from '../../units/lengthStyle.ts';
 import { inches } from '../../units/inches.ts';
 import { exactStyle } from './exactStyle.ts';
+import { phrase } from '../../phrases/phrase.ts';
+
+const verdicts: Readonly<Record<Gap['verdict'], string>> = {
+  holds: phrase`holds`,
+  'may hold': phrase`may hold`,
+  'too narrow': phrase`too narrow`,
+  'too wide': phrase`too wide`,
+};
+
+const leftText = (planned: number, gaps: number, size: string): string => {
+  if (planned < 0) return phrase`are ${size} too close for the leaves`;
+  return gaps > 1 ? phrase`leave ${gaps} gaps of ${size} in all` : phrase`leave a gap of ${size}`;
+};
 
 /**
  * What posts set `width` apart (inches, inside faces) do to an opening: the gap that they leave for
@@ -22,7 +35,7 @@ export const setAtText = (
   };
   // leaves that latch to a stop between them share what is left
   const gaps = opening.terms.filter(({ spread }) => spread === 'catch').length;
-  const gap = gaps > 1 ? `${gaps} gaps of ${write(planned)} in all` : `a gap of ${write(planned)}`;
-  const left = planned < 0 ? `are ${write(planned)} too close for the leaves` : `leave ${gap}`;
-  return `${left}: ${by > 0 ? `${verdict} by ${write(by)}` : verdict}`;
+  const verdictText = verdicts[verdict];
+  const left = leftText(planned, gaps, write(planned));
+  return `${left}: ${by > 0 ? phrase`${verdictText} by ${write(by)}` : verdictText}`;
 };

@@ -10,6 +10,7 @@ import { spansOf, type ChainPart } from './chainSpans.ts';
 import { drawChord } from './drawChord.ts';
 import { groupTexts } from './groupTexts.ts';
 import { runName } from './runName.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** How the chain of a run is written. */
 export interface ChainStyle {
@@ -42,7 +43,7 @@ const chainOf = (run: Run, layout: Layout, { hook, style }: ChainStyle) => {
 /** The clear opening of a gate, as its chain says it under the way from post to post. */
 const clearText = ({ of }: ChainPart, { gates }: Layout, style: LengthStyle): string => {
   const gate = of?.kind === 'gate' ? gates[of.gate] : undefined;
-  return gate === undefined ? '' : `\n${openingText(gate.opening.target, style)} clear`;
+  return gate === undefined ? '' : `\n${phrase`${openingText(gate.opening.target, style)} clear`}`;
 };
 
 /**
@@ -87,7 +88,7 @@ export const drawChain = (run: Run, layout: Layout, how: ChainStyle): readonly P
           }
         : {}),
       name,
-      ...(tapes === undefined ? {} : { elsewhere: `see tape ${name}` }),
+      ...(tapes === undefined ? {} : { elsewhere: phrase`see tape ${name}` }),
     },
   ];
 };

@@ -6,6 +6,7 @@ import { inches } from '../../units/inches.ts';
 import type { Primitive } from '../primitive.ts';
 import type { ChainStyle } from './drawChain.ts';
 import { runName } from './runName.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /**
  * What a curved run is set out by, on a dimension line inside the curve, on the other side of its chord:
@@ -20,8 +21,8 @@ export const drawChord = (
   const arc = arcOf(run);
   if (arc === null) return [];
   const write = (length: number): string => formatLength(inches(length), style);
-  const chord = `chord ${write(distance(run.start, run.end))}`;
-  const rest = `middle ordinate ${write(Math.abs(run.bow))}, R ${write(arc.radius)}, ${write(run.length)} along it`;
+  const chord = phrase`chord ${write(distance(run.start, run.end))}`;
+  const rest = phrase`middle ordinate ${write(Math.abs(run.bow))}, R ${write(arc.radius)}, ${write(run.length)} along it`;
   const name = runName(run, layout);
   return [
     {
@@ -32,7 +33,7 @@ export const drawChord = (
       off: run.bow > 0 ? -Math.abs(off) : Math.abs(off),
       groups: [{ from: 0, to: 1, text: chord }],
       name,
-      ...(tapes === undefined ? {} : { elsewhere: `see tape ${name}` }),
+      ...(tapes === undefined ? {} : { elsewhere: phrase`see tape ${name}` }),
     },
   ];
 };

@@ -17,6 +17,9 @@ import { wrapText } from '../wrapText.ts';
 import { edgeLabels } from './edgeLabels.ts';
 import { heightLimitText } from './heightLimitText.ts';
 import { pathPoints } from './pathPoints.ts';
+import { phrase } from '../../phrases/phrase.ts';
+import { heightZoneWords } from './heightZoneWords.ts';
+import { serviceWords } from './serviceWords.ts';
 
 type Of<Kind extends Feature['kind']> = Extract<Feature, { kind: Kind }>;
 type AreaKind = 'building' | 'paving' | 'pool' | 'keep-out' | 'height zone';
@@ -55,7 +58,7 @@ const name = (
 /** What ground is called on the drawing; of a height limit that too. */
 const groundName = (feature: Of<AreaKind>, site: Site): string =>
   feature.kind === 'height zone'
-    ? `${feature.label.trim() || feature.of}\n${heightLimitText(feature, site.lengths)}`
+    ? `${feature.label.trim() || heightZoneWords[feature.of]}\n${heightLimitText(feature, site.lengths)}`
     : feature.label;
 
 const drawGround = (feature: Of<AreaKind>, site: Site): Primitive[] => {
@@ -65,7 +68,7 @@ const drawGround = (feature: Of<AreaKind>, site: Site): Primitive[] => {
     { kind: 'area', points, ink, opacity, hatch },
     { kind: 'polyline', points, closed: true, pen },
     ...(feature.kind === 'building'
-      ? edgeLabels(feature.label.trim() || 'building', points, site.lengths)
+      ? edgeLabels(feature.label.trim() || phrase`building`, points, site.lengths)
       : []),
     ...name(groundName(feature, site), centroid(points), { ink, weight: 'bold' }),
   ];
@@ -114,7 +117,7 @@ const drawUtility = (feature: Of<'utility'>, site: Site): Primitive[] => {
   const points = pathPoints(site, feature.path);
   const { service, label, run, width, tolerance } = feature;
   const reach = run === 'overhead' ? 0 : width / 2 + tolerance;
-  const called = label.trim() === '' ? service : label;
+  const called = label.trim() === '' ? serviceWords[service] : label;
   const zone = [...offsetPolyline(points, reach), ...offsetPolyline(points, -reach).toReversed()];
   const { ink } = pens[service];
   return [
@@ -122,7 +125,7 @@ const drawUtility = (feature: Of<'utility'>, site: Site): Primitive[] => {
       ? [{ kind: 'area', points: zone, ink, opacity: 0.1, hatch: 'none' } as const]
       : []),
     { kind: 'polyline', points, closed: false, pen: service },
-    ...along(run === 'overhead' ? `${called}, overhead` : called, points, ink),
+    ...along(run === 'overhead' ? phrase`${called}, overhead` : called, points, ink),
   ];
 };
 

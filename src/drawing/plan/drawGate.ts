@@ -9,6 +9,7 @@ import { radians } from '../../units/radians.ts';
 import { openingText } from '../opening/openingText.ts';
 import type { PenName } from '../pens.ts';
 import type { Primitive } from '../primitive.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** What is drawn of a leaf: where it is wanted, and the ground it takes to get there. */
 interface LeafPens {
@@ -99,11 +100,11 @@ export const gateLabel = (
 ): Primitive => {
   const { bearing, middle, placed, opening } = layout;
   const label = gate?.label.trim() ?? '';
-  const held = `opening ${openingText(opening.target, style)}`;
+  const held = phrase`opening ${openingText(opening.target, style)}`;
   return {
     kind: 'text',
     at: moved(middle, radians(bearing + Math.PI / 2), nameOff(layout, gate)),
-    text: `${label === '' ? 'Gate' : label}\n${placed ? held : 'does not fit here'}`,
+    text: `${label === '' ? phrase`Gate` : label}\n${placed ? held : phrase`does not fit here`}`,
     size: 0.15,
     rise: 0,
     angle: radians(0),

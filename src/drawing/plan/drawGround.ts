@@ -15,6 +15,7 @@ import { radians } from '../../units/radians.ts';
 import type { SitePoint } from '../../geometry/point.ts';
 import type { OnLine, Primitive } from '../primitive.ts';
 import { heightText } from './heightText.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** How far apart in height the contours of some ground are drawn, inches; null where none are. */
 export const contourStep = (ground: Ground, { system }: LengthStyle): Inches | null => {
@@ -54,7 +55,7 @@ const drawContour = ({ z, points, closed }: Contour, style: LengthStyle): Primit
     weight: 'regular',
     far: 'leave out',
     on: onContour(points),
-    name: `contour ${heightText(z, style)}`,
+    name: phrase`contour ${heightText(z, style)}`,
   };
   return [line, name];
 };
@@ -72,7 +73,7 @@ const drawShots = ({ shots }: Ground, style: LengthStyle): Primitive[] =>
       ink: 'ground',
       weight: 'regular',
       far: 'leave out',
-      name: `shot ${heightText(inches(z), style)}`,
+      name: phrase`shot ${heightText(inches(z), style)}`,
     },
   ]);
 

@@ -7,12 +7,13 @@ import { formatLength } from '../../units/formatLength.ts';
 import { inches, type Inches } from '../../units/inches.ts';
 import { radians } from '../../units/radians.ts';
 import type { Primitive } from '../primitive.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 const roomText = (room: Inches, site: Site): string => {
   const style = fineStyle(site.lengths);
   return room < 0
-    ? `${formatLength(inches(-room), style)} too low`
-    : `${formatLength(room, style)} left`;
+    ? phrase`${formatLength(inches(-room), style)} too low`
+    : phrase`${formatLength(room, style)} left`;
 };
 
 const drawRooms = (id: GateId, site: Site, { gates, ground }: Layout): Primitive[] => {

@@ -2,6 +2,7 @@ import { loneMarks, type LoneMark } from '../../engine/walk/loneMarks.ts';
 import type { Site } from '../../site/site.ts';
 import { radians } from '../../units/radians.ts';
 import type { Primitive } from '../primitive.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 const sign = ({ mark: { x, y } }: LoneMark): Primitive => ({
   kind: 'sign',
@@ -16,7 +17,7 @@ const name = ({
 }: LoneMark): Extract<Primitive, { kind: 'text' }> => ({
   kind: 'text',
   at: { x, y },
-  text: rough ? `${label.trim()} (rough)` : label.trim(),
+  text: rough ? phrase`${label.trim()} (rough)` : label.trim(),
   size: 0.15,
   rise: 0.09,
   angle: radians(0),

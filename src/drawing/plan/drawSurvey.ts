@@ -8,6 +8,7 @@ import type { MarkId } from '../../site/ids.ts';
 import type { Site } from '../../site/site.ts';
 import type { PenName } from '../pens.ts';
 import type { Primitive } from '../primitive.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** A tape with what it reads; in the ink of a stop where it is most likely wrong. */
 const drawTape = (site: Site, { start, end, seen, along }: LyingTape, wrong: boolean) => {
@@ -25,7 +26,7 @@ const drawTape = (site: Site, { start, end, seen, along }: LyingTape, wrong: boo
       angle: bearing(start, end),
       ink: wrong ? 'stop' : 'dimension',
       weight: wrong ? 'bold' : 'regular',
-      name: `tape ${reads}`,
+      name: phrase`tape ${reads}`,
     },
   ];
   return drawn;

@@ -8,6 +8,7 @@ import { formatLength } from '../../units/formatLength.ts';
 import { inches } from '../../units/inches.ts';
 import type { LengthStyle } from '../../units/lengthStyle.ts';
 import type { Primitive } from '../primitive.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** The length of every side of a closed shape, along the side and inside it; `name` is the shape's. */
 export const edgeLabels = (
@@ -30,7 +31,7 @@ export const edgeLabels = (
         ink: 'dimension',
         weight: 'regular',
         far: 'leave out',
-        name: `${name} side ${text}`,
+        name: phrase`${name} side ${text}`,
       };
     });
 };

@@ -1,6 +1,7 @@
 import { formatLength } from '../../units/formatLength.ts';
 import { sum, type Inches } from '../../units/inches.ts';
 import type { LengthStyle } from '../../units/lengthStyle.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** What a group of bays is called: in full, and where that is too long. */
 export interface GroupTexts {
@@ -27,11 +28,11 @@ export const groupTexts = (lengths: readonly Inches[], style: LengthStyle): Grou
   const [[each] = ['']] = found;
   if (found.length === 1)
     return {
-      text: `${lengths.length} bays at ${each} = ${total}`,
-      shorter: `${lengths.length} at ${each}`,
+      text: phrase`${lengths.length} bays at ${each} = ${total}`,
+      shorter: phrase`${lengths.length} at ${each}`,
     };
-  const together = `${lengths.length} bays, together ${total}`;
+  const together = phrase`${lengths.length} bays, together ${total}`;
   if (found.length > mostLengths) return { text: together };
-  const run = found.map(([text, count]) => `${count} at ${text}`).join(' + ');
+  const run = found.map(([text, count]) => phrase`${count} at ${text}`).join(' + ');
   return { text: run, shorter: together };
 };

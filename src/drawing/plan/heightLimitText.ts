@@ -2,6 +2,7 @@ import type { Feature } from '../../site/feature.ts';
 import { fineStyle } from '../../units/fineStyle.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import type { LengthStyle } from '../../units/lengthStyle.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 type Limits = Pick<Extract<Feature, { kind: 'height zone' }>, 'solid' | 'open'>;
 
@@ -9,6 +10,6 @@ type Limits = Pick<Extract<Feature, { kind: 'height zone' }>, 'solid' | 'open'>;
 export const heightLimitText = ({ solid, open }: Limits, lengths: LengthStyle): string => {
   const [high, seen] = [solid, open].map((limit) => formatLength(limit, fineStyle(lengths)));
   return solid === open
-    ? `no higher than ${high ?? ''}`
-    : `no higher than ${high ?? ''}, open fence ${seen ?? ''}`;
+    ? phrase`no higher than ${high ?? ''}`
+    : phrase`no higher than ${high ?? ''}, open fence ${seen ?? ''}`;
 };

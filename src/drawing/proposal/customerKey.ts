@@ -7,6 +7,7 @@ import { keyRows } from '../sheet/plan/keyRows.ts';
 import { lineSign, signWidth, type KeyEntry } from '../sheet/plan/keySigns.ts';
 import { utilityKey } from '../sheet/plan/utilityKey.ts';
 import { customerSite } from './customerSite.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 const post: KeyEntry = {
   sign: [
@@ -17,7 +18,7 @@ const post: KeyEntry = {
       outline: circleOutline({ x: signWidth / 2, y: 0 }, 0.034),
     },
   ],
-  text: 'post',
+  text: phrase`post`,
 };
 
 /** Gates by the way they open, as the plan shows them. */
@@ -25,12 +26,12 @@ const gateKey = ({ gates }: Pick<Site, 'gates'>): KeyEntry[] => {
   const ways = new Set(Object.values(gates).map(({ way }) => way.kind));
   return [
     ...(ways.has('swing') || ways.has('centre stop')
-      ? [{ sign: lineSign('leaf'), text: 'gate, open' }]
+      ? [{ sign: lineSign('leaf'), text: phrase`gate, open` }]
       : []),
     ...(ways.has('cantilever')
       ? [
-          { sign: lineSign('leaf'), text: 'gate that rolls, closed' },
-          { sign: lineSign('swing'), text: 'rolled aside' },
+          { sign: lineSign('leaf'), text: phrase`gate that rolls, closed` },
+          { sign: lineSign('swing'), text: phrase`rolled aside` },
         ]
       : []),
   ];

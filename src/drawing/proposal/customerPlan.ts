@@ -9,6 +9,7 @@ import { shorten } from '../shorten.ts';
 import { customerSite } from './customerSite.ts';
 import { openingWords } from './gateWords.ts';
 import { overallLengths } from './overallLengths.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 const crewParts = ['ground', 'posts', 'pins', 'leaf rooms', 'marks'] as const;
 const crewWords = ['gate labels', 'tags', 'chains', 'flags'] as const;
@@ -37,8 +38,11 @@ const isSideLength = (primitive: Primitive): boolean =>
 const gateName = (gate: GateLayout, site: Site): Primitive => {
   const drawn = site.gates[gate.id];
   const label = gateLabel(gate, drawn, site.lengths);
-  const name = shorten(printable(drawn?.label || 'Gate'), longestName, 0.15, 'bold') || 'Gate';
-  const words = gate.placed ? openingWords(gate, drawn, site.lengths.system) : 'does not fit yet';
+  const name =
+    shorten(printable(drawn?.label || phrase`Gate`), longestName, 0.15, 'bold') || phrase`Gate`;
+  const words = gate.placed
+    ? openingWords(gate, drawn, site.lengths.system)
+    : phrase`does not fit yet`;
   return label.kind === 'text' ? { ...label, text: `${name}\n${words}` } : label;
 };
 

@@ -4,6 +4,7 @@ import { layTable } from '../sheet/flow/layTable.ts';
 import { stackBlocks } from '../sheet/flow/stackBlocks.ts';
 import type { Column } from '../tables/table.ts';
 import type { Included, IncludedRow } from './includedRows.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** The heading over the rows says what they are: the columns need none. */
 const columns: readonly Column[] = [
@@ -15,16 +16,19 @@ const laid = (rows: readonly IncludedRow[], width: number): Stack =>
   layTable({ title: '', columns, rows: rows.map(({ what, amount }) => [what, amount]) }, width);
 
 const asBlock = ({ rows }: Stack, width: number): Block =>
-  stackBlocks([heading('What is included', width), ...rows]);
+  stackBlocks([heading(phrase`What is included`, width), ...rows]);
 
 /** As many rows as a height holds, and one that says how many more there are. */
 const cut = (rows: readonly IncludedRow[], width: number, height: number): Block => {
   for (let count = rows.length - 1; count > 0; count -= 1) {
-    const more = { what: `And ${rows.length - count} more that are not listed here`, amount: '' };
+    const more = {
+      what: phrase`And ${rows.length - count} more that are not listed here`,
+      amount: '',
+    };
     const block = asBlock(laid([...rows.slice(0, count), more], width), width);
     if (block.height <= height) return block;
   }
-  const all = { what: `${rows.length} sorts of fence and gate, not listed here`, amount: '' };
+  const all = { what: phrase`${rows.length} sorts of fence and gate, not listed here`, amount: '' };
   return asBlock(laid([all], width), width);
 };
 

@@ -5,6 +5,7 @@ import { inches, type Inches } from '../../units/inches.ts';
 import { plainLength } from '../../units/plainLength.ts';
 import { buildWords } from './buildWords.ts';
 import { gateWords } from './gateWords.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** One thing that a price includes, and how much or how many of it. Texts as they are printed. */
 export interface IncludedRow {
@@ -74,7 +75,7 @@ export const includedRows = (site: Site, layout: Layout): Included => {
   const old: Inches = site.work.tearOut;
   const tearOut: IncludedRow[] =
     old > 0
-      ? [{ what: 'Old fence taken out and hauled away', amount: plainLength(old, system) }]
+      ? [{ what: phrase`Old fence taken out and hauled away`, amount: plainLength(old, system) }]
       : [];
   const [fences, hung] = [builds(site, layout), gates(site, layout)];
   const by = (name: (piece: Piece) => string): IncludedRow[] => [

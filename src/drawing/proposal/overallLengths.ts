@@ -8,12 +8,13 @@ import { radians } from '../../units/radians.ts';
 import { chainSide } from '../plan/chainSide.ts';
 import { yardMiddle } from '../plan/yardMiddle.ts';
 import type { Primitive } from '../primitive.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** From a fence to the line of its length, paper inches. */
 const off = 0.3;
 
 /** What a length is called that finds no room. */
-const called = 'a length of';
+const called = phrase`a length of`;
 
 /** The length of a curve, outside its middle. */
 const onCurve = (run: Run, text: string): Primitive => {
@@ -29,7 +30,7 @@ const onCurve = (run: Run, text: string): Primitive => {
     ink: 'dimension',
     weight: 'regular',
     beside: { way: { x: -side * Math.sin(along), y: side * Math.cos(along) }, taken: 0 },
-    name: `${called} ${text}`,
+    name: phrase`a length of ${text}`,
   };
 };
 

@@ -13,6 +13,7 @@ import { stackBlocks } from '../sheet/flow/stackBlocks.ts';
 import { letters, lineSpacing } from '../sheet/letters.ts';
 import { lineOfText, sizeToFit } from '../sheet/lineOfText.ts';
 import { textWidth } from '../textWidth.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** Clear over and under a row of the price, and between a word and its amount; paper inches. */
 const pad = 0.05;
@@ -73,20 +74,21 @@ const amountLine = (word: string, amount: Money): Line => ({
 const told = (price: Extract<CustomerPrice, { kind: 'told' }>, width: number): Block[] => {
   const { currency, subtotal, tax, total } = price;
   const isShort = [...currency].length <= shortCurrency;
-  const parts = tax === null ? [] : [amountLine('Subtotal', subtotal), amountLine('Tax', tax)];
+  const parts =
+    tax === null ? [] : [amountLine(phrase`Subtotal`, subtotal), amountLine(phrase`Tax`, tax)];
   return [
     ...parts.map((one) => line(one, width)),
     rule(width),
     line(
       {
-        word: tax === null ? 'Total, no tax in it' : 'Total, tax included',
+        word: tax === null ? phrase`Total, no tax in it` : phrase`Total, tax included`,
         amount: isShort ? `${currency} ${formatMoney(total)}` : formatMoney(total),
         weight: 'bold',
         sizes: [letters.small, letters.body, letters.strong, letters.heading],
       },
       width,
     ),
-    ...(isShort ? [] : paragraph(`Amounts are in ${currency}.`, width).slice(0, 2)),
+    ...(isShort ? [] : paragraph(phrase`Amounts are in ${currency}.`, width).slice(0, 2)),
   ];
 };
 
@@ -119,16 +121,16 @@ const wayRow = (label: string, total: Money, width: number): Block => {
 
 /** As many ways as a height holds, the yard as drawn first, then how many more there are. */
 const ways = (rows: readonly Block[], width: number, height: number): Block => {
-  const lead = subheading('Totals to choose from', width);
+  const lead = subheading(phrase`Totals to choose from`, width);
   const all = stackBlocks([lead, ...rows]);
   if (all.height <= height) return all;
   for (let count = rows.length - 1; count > 0; count -= 1) {
-    const more = paragraph(`And ${rows.length - count} more ways, not listed here.`, width);
+    const more = paragraph(phrase`And ${rows.length - count} more ways, not listed here.`, width);
     const block = stackBlocks([lead, ...rows.slice(0, count), ...more]);
     if (block.height <= height) return block;
   }
   return stackBlocks(
-    paragraph(`${rows.length - 1} other ways to build it, not listed here.`, width),
+    paragraph(phrase`${rows.length - 1} other ways to build it, not listed here.`, width),
   );
 };
 
@@ -142,12 +144,12 @@ export interface PriceTold {
 const choice = ({ price, others }: PriceTold, width: number, height: number): Block[] => {
   if (price.kind === 'open' || others.length === 0) return [];
   const named = (label: string, plan: OtherWay['plan']): string =>
-    plan === 'final' ? label : `${label} (not final)`;
+    plan === 'final' ? label : phrase`${label} (not final)`;
   return [
     space,
     ways(
       [
-        wayRow('As drawn here', price.total, width),
+        wayRow(phrase`As drawn here`, price.total, width),
         ...others.map(({ label, total, plan }) => wayRow(named(label, plan), total, width)),
       ],
       width,
@@ -164,10 +166,10 @@ const choice = ({ price, others }: PriceTold, width: number, height: number): Bl
 export const priceBlock = (shown: PriceTold, width: number, height: number): Block => {
   const { price } = shown;
   const own = stackBlocks([
-    heading('Price', width),
+    heading(phrase`Price`, width),
     ...(price.kind === 'told'
       ? told(price, width)
-      : paragraph('The price is still to be worked out.', width)),
+      : paragraph(phrase`The price is still to be worked out.`, width)),
   ]);
   return stackBlocks([own, ...choice(shown, width, height - own.height)]);
 };

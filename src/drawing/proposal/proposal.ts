@@ -30,6 +30,7 @@ import { includedBlock } from './includedBlock.ts';
 import { includedRows } from './includedRows.ts';
 import { priceBlock } from './priceBlock.ts';
 import { proposalHead } from './proposalHead.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** Clear inside the frame, and between what stands side by side or one over the other; paper inches. */
 const inside = 0.16;
@@ -55,15 +56,15 @@ export interface ProposalOptions extends Omit<SheetOptions, 'reader'> {
   readonly prices: Pick<CustomerPrices, 'price' | 'others'>;
 }
 
-const rule = 'Lengths are from end to end, gates included.';
+const rule = phrase`Lengths are from end to end, gates included.`;
 
 /** Names as far as a line holds them, and how many more there are. */
 const namesThatFit = (names: readonly string[], room: number): string => {
   const says = (count: number): string => {
     const more = names.length - count;
-    if (count === 0) return `No room on the plan for ${more} of its names and lengths`;
+    if (count === 0) return phrase`No room on the plan for ${more} of its names and lengths`;
     const own = names.slice(0, count).map((name) => name.replace(/\s+/g, ' '));
-    return `No room on the plan for ${[...own, ...(more > 0 ? [`${more} more`] : [])].join('; ')}`;
+    return phrase`No room on the plan for ${[...own, ...(more > 0 ? [phrase`${more} more`] : [])].join('; ')}`;
   };
   let count = names.length;
   while (count > 0 && textWidth(printable(says(count)), letters.small, 'regular') > room)
@@ -75,8 +76,10 @@ const namesThatFit = (names: readonly string[], room: number): string => {
 const notFinal = ({ flags }: Layout, width: number): Block => {
   const stops = flags.filter(({ level }) => level === 'stop').length;
   if (stops === 0) return { height: 0, atoms: [] };
-  const things = stops === 1 ? 'one thing' : `${stops} things`;
-  const text = `Not final: ${things} on this plan must be put right before it can be built.`;
+  const text =
+    stops === 1
+      ? phrase`Not final: one thing on this plan must be put right before it can be built.`
+      : phrase`Not final: ${stops} things on this plan must be put right before it can be built.`;
   const size = letters.strong;
   const cut = shorten(printable(text), width, size, 'bold');
   return { height: 0.3, atoms: lineOfText(cut, 0, 0.1, { size, weight: 'bold', ink: 'stop' }) };
@@ -85,14 +88,14 @@ const notFinal = ({ flags }: Layout, width: number): Block => {
 /** Who marks buried lines, where the lot ends, whose rules come first; then room to sign. */
 const foot = (width: number): Block =>
   stackBlocks([
-    subheading('Please note', width),
+    subheading(phrase`Please note`, width),
     ...paragraph(customerCautions.join(' '), width),
     { height: 0.26, atoms: [] },
     handRow(
       [
-        { label: 'Valid until', hand: 0.9, known: '' },
-        { label: 'Accepted, signature', hand: 2, known: '' },
-        { label: 'Date', hand: 0.9, known: '' },
+        { label: phrase`Valid until`, hand: 0.9, known: '' },
+        { label: phrase`Accepted, signature`, hand: 2, known: '' },
+        { label: phrase`Date`, hand: 0.9, known: '' },
       ],
       Math.min(width, mostSign),
     ),
@@ -178,7 +181,7 @@ export const proposal = (site: Site, layout: Layout, options: ProposalOptions): 
   };
   const words = { site, layout, prices };
   return {
-    title: 'Proposal',
+    title: phrase`Proposal`,
     paper,
     layers: [
       {

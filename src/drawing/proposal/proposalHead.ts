@@ -11,6 +11,7 @@ import { stackBlocks } from '../sheet/flow/stackBlocks.ts';
 import { letters, lineSpacing } from '../sheet/letters.ts';
 import { lineOfText, sizeToFit } from '../sheet/lineOfText.ts';
 import { wrapText } from '../wrapText.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** Widths of the cell with the name of the program and of that with who and when; paper inches. */
 const cells = { brand: 1.2, who: 2.2 } as const;
@@ -62,23 +63,23 @@ const row = (word: string, says: string, width: number): Block => {
 };
 
 const jobCell = ({ job }: Pick<Site, 'job'>, width: number): Block => {
-  const name = job.name.trim() === '' ? 'Job without a name' : job.name;
+  const name = job.name.trim() === '' ? phrase`Job without a name` : job.name;
   const sizes = [letters.strong, letters.heading, letters.title];
   const size = sizeToFit(name, width, sizes, 'bold');
   return stackBlocks([
     linesBlock(name, { width, size, weight: 'bold', most: 3 }),
     { height: 0.05, atoms: [] },
-    row('For', job.customer, width),
-    row('At', job.place, width),
+    row(phrase`For`, job.customer, width),
+    row(phrase`At`, job.place, width),
   ]);
 };
 
 const whoCell = ({ job }: Pick<Site, 'job'>, check: string, width: number): Block =>
   stackBlocks([
-    row('Date', job.date, width),
-    row('Drawn by', job.drawnBy, width),
-    ...(job.revision.trim() === '' ? [] : [row('Revision', job.revision, width)]),
-    row('Check', check, width),
+    row(phrase`Date`, job.date, width),
+    row(phrase`Drawn by`, job.drawnBy, width),
+    ...(job.revision.trim() === '' ? [] : [row(phrase`Revision`, job.revision, width)]),
+    row(phrase`Check`, check, width),
   ]);
 
 /**
@@ -103,7 +104,7 @@ export const proposalHead = (site: Pick<Site, 'job'>, check: string, width: numb
     height,
     atoms: [
       ...lines,
-      ...brand({ x: 0, y: 0, width, height }, 'proposal'),
+      ...brand({ x: 0, y: 0, width, height }, phrase`proposal`),
       ...moveAtoms(job.atoms, jobX + pad, pad),
       ...moveAtoms(who.atoms, whoX + pad, pad),
     ],

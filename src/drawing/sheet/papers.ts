@@ -1,5 +1,6 @@
 import { isMetric } from '../../units/isMetric.ts';
 import type { LengthSystem } from '../../units/lengthStyle.ts';
+import { phrase, phraseOf } from '../../phrases/phrase.ts';
 
 /** A sheet of paper, upright. Sizes in inches. */
 export interface Paper {
@@ -15,8 +16,8 @@ const mm = (value: number): number => value / 25.4;
  * architectural sizes ARCH C and D are of ASME Y14.1; A4 to A1 are ISO 216.
  */
 export const papers = {
-  letter: { label: 'Letter', width: 8.5, height: 11 },
-  tabloid: { label: 'Tabloid', width: 11, height: 17 },
+  letter: { label: phraseOf('paper')`Letter`, width: 8.5, height: 11 },
+  tabloid: { label: phrase`Tabloid`, width: 11, height: 17 },
   'ansi-c': { label: 'ANSI C', width: 17, height: 22 },
   'ansi-d': { label: 'ANSI D', width: 22, height: 34 },
   'arch-c': { label: 'ARCH C', width: 18, height: 24 },
@@ -38,5 +39,5 @@ export const laid = (name: PaperName, orientation: Orientation): Paper => {
   const { label, width, height } = papers[name];
   return orientation === 'portrait'
     ? { label, width, height }
-    : { label: `${label}, wide`, width: height, height: width };
+    : { label: phrase`${label}, wide`, width: height, height: width };
 };

@@ -1,5 +1,6 @@
 import { isMetric } from '../../units/isMetric.ts';
 import type { LengthSystem } from '../../units/lengthStyle.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** A standard drawing scale: how it is written, and ground inches to one inch of paper. */
 export interface Scale {
@@ -24,12 +25,12 @@ const architects: readonly Scale[] = (
     ['3/32', 3 / 32],
     ['1/16', 1 / 16],
   ] as const
-).map(([text, size]) => ({ text: `${text} in = 1 ft`, ratio: 12 / size }));
+).map(([text, size]) => ({ text: phrase`${text} in = 1 ft`, ratio: 12 / size }));
 
 /** Engineer's scales: 1 in = 10, 20, 30, 40, 50, 60 ft, and ten and a hundred times that. */
 const engineers: readonly Scale[] = [1, 10, 100].flatMap((times) =>
   [10, 20, 30, 40, 50, 60].map((feet) => ({
-    text: `1 in = ${feet * times} ft`,
+    text: phrase`1 in = ${feet * times} ft`,
     ratio: feet * times * 12,
   })),
 );

@@ -11,6 +11,7 @@ import { setRecordSection } from './sections/setRecordSection.ts';
 import { structureSection } from './sections/structureSection.ts';
 import { tiesSection } from './sections/tiesSection.ts';
 import { townRulesSection } from './sections/townRulesSection.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** Who a set is printed for: each gets the cover, the plan, the flags, the cautions, and what is theirs. */
 export const readers = ['rep', 'office', 'crew'] as const;
@@ -31,23 +32,23 @@ const toWidth =
     section(site, layout, width);
 
 /** The part of the set that lists the flags. */
-export const flagsPart = 'Flags';
+export const flagsPart = phrase`Flags`;
 
 /** The parts of a set in their order; the cautions follow, once it is known what the plan left out. */
 export const setParts: readonly SetPart[] = [
-  { name: 'Openings', in: ['office', 'crew'], stacks: openingsSection },
-  { name: 'Tapes and holes', in: ['crew'], stacks: toWidth(holesSection) },
-  { name: 'Ties', in: ['crew'], stacks: toWidth(tiesSection) },
-  { name: 'Load list', in: ['office', 'crew'], stacks: toWidth(loadSection) },
+  { name: phrase`Openings`, in: ['office', 'crew'], stacks: openingsSection },
+  { name: phrase`Tapes and holes`, in: ['crew'], stacks: toWidth(holesSection) },
+  { name: phrase`Ties`, in: ['crew'], stacks: toWidth(tiesSection) },
+  { name: phrase`Load list`, in: ['office', 'crew'], stacks: toWidth(loadSection) },
   { name: flagsPart, in: readers, stacks: toWidth(flagsSection) },
-  { name: 'Measuring', in: ['office', 'crew'], stacks: toWidth(measuredSection) },
-  { name: 'Structure', in: ['office', 'crew'], stacks: toWidth(structureSection) },
+  { name: phrase`Measuring`, in: ['office', 'crew'], stacks: toWidth(measuredSection) },
+  { name: phrase`Structure`, in: ['office', 'crew'], stacks: toWidth(structureSection) },
   {
-    name: 'Rules of towns',
+    name: phrase`Rules of towns`,
     in: ['rep', 'office'],
     stacks: (site, _layout, { width }) => townRulesSection(site, width),
   },
-  { name: 'Set record', in: ['crew'], stacks: toWidth(setRecordSection) },
+  { name: phrase`Set record`, in: ['crew'], stacks: toWidth(setRecordSection) },
 ];
 
 /** The parts of the set of a reader; all of them where it is for everyone. */

@@ -31,6 +31,7 @@ import { flagsPart, partsFor } from './setParts.ts';
 import { sheetFrame } from './sheetFrame.ts';
 import type { SheetOptions } from './sheetOptions.ts';
 import { titleBlock } from './titleBlock.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** What stands in the frame of one sheet, and what the index calls it. */
 interface Draft {
@@ -158,7 +159,7 @@ function* draftsOf(
     plans.push(page);
     yield { done: plans.length, of: count + 1 };
   }
-  const cautions = named('Cautions', cautionsSection(site, leftOnAll(plans), column.width));
+  const cautions = named(phrase`Cautions`, cautionsSection(site, leftOnAll(plans), column.width));
   const lists = paginate([...stacks, ...cautions], content).map((page) => listDraft(listed, page));
   return { drafts: [...plans.map((page) => ({ ...page, paper })), ...lists], anchors };
 }
@@ -181,13 +182,13 @@ export function* sheetSteps(
   const { drafts, anchors } = yield* draftsOf(site, layout, options, { drawing, paper });
   const customer = customerPages(site, layout, options, paper);
   const entries = indexEntries(
-    [...drafts.map(({ indexed }) => indexed), ...customer.map(() => 'Page for the customer')],
+    [...drafts.map(({ indexed }) => indexed), ...customer.map(() => phrase`Page for the customer`)],
     planFirst,
   );
   const of = { reader: options.reader ?? null, entries, flags: anchors.get(flagsPart) ?? null };
   const front = cover(site, layout, of, frame.content);
   const all: readonly Draft[] = [
-    { ...front, paper, title: 'Cover', indexed: 'Cover', leads: [] },
+    { ...front, paper, title: phrase`Cover`, indexed: phrase`Cover`, leads: [] },
     ...drafts,
   ];
   const check = checkValue(options.siteText);
@@ -205,7 +206,7 @@ export function* sheetSteps(
     ...sheets,
     ...customer.map((page, n) => ({
       ...page,
-      title: `${all.length + n + 1} Page for the customer`,
+      title: `${all.length + n + 1} ${phrase`Page for the customer`}`,
     })),
   ];
 }

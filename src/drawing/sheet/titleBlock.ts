@@ -10,6 +10,7 @@ import { letters } from './letters.ts';
 import { lineOfText, sizeToFit, type LineLook } from './lineOfText.ts';
 import type { SheetFrame } from './sheetFrame.ts';
 import type { Rect } from './rect.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** What a title block says besides the job. */
 export interface SheetName {
@@ -21,8 +22,7 @@ export interface SheetName {
   readonly sort?: string;
 }
 
-const reminder =
-  'Call before you dig. Local codes and the owner of the land come first. Figures approve nothing.';
+const reminder = phrase`Call before you dig. Local codes and the owner of the land come first. Figures approve nothing.`;
 
 /** A row with what it is in grey and what it says after it. */
 const row = (word: string, says: string, at: { x: number; y: number; width: number }): Atom[] => {
@@ -88,12 +88,12 @@ const rules = ({ title }: SheetFrame, starts: readonly number[]): Atom => {
 export const titleBlock = (
   frame: SheetFrame,
   { job }: Pick<Site, 'job'>,
-  { title, number, of, check, sort = 'crew sheet' }: SheetName,
+  { title, number, of, check, sort = phrase`crew sheet` }: SheetName,
 ): Atom[] => {
   const { outer, title: box } = frame;
   const { job: first, who, sheet } = cells(box);
   const in1 = (look: LineLook): LineLook => ({ ...look, width: first.width });
-  const name = job.name.trim() === '' ? 'Job without a name' : job.name;
+  const name = job.name.trim() === '' ? phrase`Job without a name` : job.name;
   const sizes = [letters.body, letters.strong, letters.heading, letters.title];
   const big = { size: sizeToFit(name, first.width, sizes, 'bold'), weight: 'bold' } as const;
   const low = box.y + box.height - 0.12;
@@ -108,15 +108,15 @@ export const titleBlock = (
     ...lineOfText(job.place, first.x, box.y + 0.63, in1({})),
     ...rows(
       [
-        ['Drawn by', job.drawnBy],
-        ['Date', job.date],
-        ['Revision', job.revision],
+        [phrase`Drawn by`, job.drawnBy],
+        [phrase`Date`, job.date],
+        [phrase`Revision`, job.revision],
       ],
       who,
     ),
     ...sheetTitle(sheet, title),
-    ...lineOfText(`Sheet ${number} of ${of}`, sheet.x, box.y + 0.44, { width: sheet.width }),
-    ...lineOfText(`Check ${check}`, sheet.x, box.y + 0.62, { width: sheet.width }),
+    ...lineOfText(phrase`Sheet ${number} of ${of}`, sheet.x, box.y + 0.44, { width: sheet.width }),
+    ...lineOfText(phrase`Check ${check}`, sheet.x, box.y + 0.62, { width: sheet.width }),
     ...lineOfText(reminder, box.x + 0.1, low, { size: letters.small, width: box.width - 0.2 }),
   ];
 };

@@ -4,6 +4,7 @@ import type { Site } from '../../site/site.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import { shortStyle } from './shortStyle.ts';
 import { standsOf } from './standRows.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** Every post that the hole table of a line lists. */
 const listedPosts = (line: LineLayout, layout: Layout): Post[] => [
@@ -24,9 +25,11 @@ export const aboveGround = (line: LineLayout, layout: Layout, site: Site): strin
     ...new Set(some.map(({ above }) => formatLength(above, shortStyle(site.lengths)))),
   ];
   const all = heights(posts);
-  if (all.length === 1) return `Above ground: all posts ${all[0]}.`;
+  const [first = ''] = all;
+  if (all.length === 1) return phrase`Above ground: all posts ${first}.`;
   const lines = heights(posts.filter(isLinePost));
   const others = heights(posts.filter((post) => !isLinePost(post)));
   if (lines.length !== 1 || others.length !== 1) return null;
-  return `Above ground: line posts ${lines[0]}, all others ${others[0]}.`;
+  const [own = '', other = ''] = [lines[0], others[0]];
+  return phrase`Above ground: line posts ${own}, all others ${other}.`;
 };

@@ -4,13 +4,14 @@ import { isWoven } from '../../site/isWoven.ts';
 import type { FenceSpec } from '../../site/fenceSpec.ts';
 import type { Site } from '../../site/site.ts';
 import { bracedPosts, braceRailFrom, braceRods } from '../../trade/bracing.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 const railText = ({ topRail, fabricHeight }: FenceSpec): string => {
   const { height, source } = braceRailFrom;
-  if (topRail === null) return `with a brace rail, since it has no top rail (${source.text})`;
+  if (topRail === null) return phrase`with a brace rail, since it has no top rail (${source.text})`;
   return fabricHeight >= height
-    ? `with a brace rail (${source.text})`
-    : `its top rail in place of a brace rail (${source.text})`;
+    ? phrase`with a brace rail (${source.text})`
+    : phrase`its top rail in place of a brace rail (${source.text})`;
 };
 
 /** How the terminals of each build of chain link that stands on a site are braced to the next post, and who says so. */
@@ -20,7 +21,9 @@ export const bracingTexts = (site: Site, layout: Pick<Layout, 'lines'>): string[
   const built = stand.filter(isWoven);
   if (built.length === 0) return [];
   return [
-    ...built.map((spec) => `${spec.label}: terminals braced to the next post, ${railText(spec)}.`),
-    `Braces: ${bracedPosts.text}; ${braceRods.text}.`,
+    ...built.map(
+      (spec) => phrase`${spec.label}: terminals braced to the next post, ${railText(spec)}.`,
+    ),
+    phrase`Braces: ${bracedPosts.text}; ${braceRods.text}.`,
   ];
 };

@@ -6,6 +6,8 @@ import { formatLength } from '../../units/formatLength.ts';
 import { inches } from '../../units/inches.ts';
 import type { LengthStyle } from '../../units/lengthStyle.ts';
 import type { Table } from './table.ts';
+import { phrase, phraseOf } from '../../phrases/phrase.ts';
+import { sideWords } from './sideWords.ts';
 
 const left = (heading: string, share: number) => ({ heading, align: 'left', share }) as const;
 const right = (heading: string, share: number) => ({ heading, align: 'right', share }) as const;
@@ -13,7 +15,8 @@ const right = (heading: string, share: number) => ({ heading, align: 'right', sh
 const curveCell = (curve: CallCurve | null, style: LengthStyle): string => {
   if (curve === null) return '';
   const { side, radius, delta, arc } = curve;
-  return `${side}, radius ${formatLength(radius, style)}, ${formatDegrees(delta)}, arc ${formatLength(arc, style)}`;
+  const [wide, long] = [formatLength(radius, style), formatLength(arc, style)];
+  return phrase`${sideWords[side]}, radius ${wide}, ${formatDegrees(delta)}, arc ${long}`;
 };
 
 /** Courses as they were read; a curve by its chord, with its measures beside it. */
@@ -23,11 +26,11 @@ export const courseTable = (
 ): Table => ({
   title,
   columns: [
-    right('No.', 1),
-    left('Bearing', 3),
-    right('Distance', 2),
-    left('Curve, by its chord', 5),
-    left('To', 4),
+    right(phrase`No.`, 1),
+    left(phrase`Bearing`, 3),
+    right(phrase`Distance`, 2),
+    left(phrase`Curve, by its chord`, 5),
+    left(phraseOf('mark')`To`, 4),
   ],
   rows: courses.map(({ azimuth, length, curve, to }, n) => [
     `${n + 1}`,
@@ -40,16 +43,16 @@ export const courseTable = (
 
 /** How the courses were balanced, with the double meridian distances of their area; no rows while open. */
 export const balanceTable = ({ courses, lot }: Traverse, style: LengthStyle): Table => ({
-  title: 'Balanced by the compass rule',
+  title: phrase`Balanced by the compass rule`,
   columns: [
-    right('No.', 1),
-    right('Latitude', 2),
-    right('Departure', 2),
-    right('Lat. corr.', 2),
-    right('Dep. corr.', 2),
-    left('Balanced bearing', 3),
-    right('Distance', 2),
-    right('DMD', 2),
+    right(phrase`No.`, 1),
+    right(phrase`Latitude`, 2),
+    right(phrase`Departure`, 2),
+    right(phrase`Lat. corr.`, 2),
+    right(phrase`Dep. corr.`, 2),
+    left(phrase`Balanced bearing`, 3),
+    right(phrase`Distance`, 2),
+    right(phrase`DMD`, 2),
   ],
   rows: (lot?.courses ?? []).map(({ correction, azimuth, length, dmd }, n) => {
     const write = (of: number | undefined): string => formatLength(inches(of ?? 0), style);

@@ -8,12 +8,13 @@ import { amountText } from './amountText.ts';
 import { comparedColumns } from './comparedColumns.ts';
 import { moreText } from './moreText.ts';
 import type { Table } from './table.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 const rowOf = (line: ComparedLine, style: LengthStyle): string[] => {
   const { item, each, counts } = line;
   const [first = 0] = counts;
   return [
-    each === null ? item : `${item}, ${formatLength(each, fineStyle(style))} each`,
+    each === null ? item : phrase`${item}, ${formatLength(each, fineStyle(style))} each`,
     ...counts.map((count, n) =>
       moreText(count, n === 0 ? null : count - first, (size) => amountText(size, line, style)),
     ),
@@ -25,7 +26,7 @@ export const comparedLoadTable = (
   comparison: Comparison,
   { lengths }: Pick<Site, 'lengths'>,
 ): Table => ({
-  title: 'Where the load lists differ',
+  title: phrase`Where the load lists differ`,
   columns: comparedColumns(comparison),
   rows: comparison.lines.map((line) => rowOf(line, lengths)),
 });

@@ -1,5 +1,6 @@
 import type { Candidate } from '../../engine/compare/candidate.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** What a compared yard is called at the head of its column. */
 export const comparedName = ({ label }: Pick<Candidate, 'label'>): string =>
-  label === '' ? 'As drawn' : label;
+  label === '' ? phrase`As drawn` : label;

@@ -8,27 +8,28 @@ import { comparedColumns } from './comparedColumns.ts';
 import { costText } from './costText.ts';
 import { moreText } from './moreText.ts';
 import type { Table } from './table.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 type Row = readonly string[];
 
 const counts: readonly { readonly key: Exclude<keyof Figures, 'fence'>; readonly says: string }[] =
   [
-    { key: 'posts', says: 'Posts' },
-    { key: 'holes', says: 'Holes' },
-    { key: 'stops', says: 'Flags: stop' },
-    { key: 'settles', says: 'Flags: to settle' },
+    { key: 'posts', says: phrase`Posts` },
+    { key: 'holes', says: phrase`Holes` },
+    { key: 'stops', says: phrase`Flags: stop` },
+    { key: 'settles', says: phrase`Flags: to settle` },
   ];
 
 const amounts: readonly { readonly key: keyof Costs; readonly says: string }[] = [
-  { key: 'materials', says: 'Materials' },
-  { key: 'labour', says: 'Labour' },
-  { key: 'margin', says: 'Margin' },
-  { key: 'tax', says: 'Tax' },
-  { key: 'total', says: 'Total' },
+  { key: 'materials', says: phrase`Materials` },
+  { key: 'labour', says: phrase`Labour` },
+  { key: 'margin', says: phrase`Margin` },
+  { key: 'tax', says: phrase`Tax` },
+  { key: 'total', says: phrase`Total` },
 ];
 
 const fenceRow = ({ columns }: Comparison, style: LengthStyle): Row => [
-  'Fence, gates included',
+  phrase`Fence, gates included`,
   ...columns.map(({ fence, more }) =>
     moreText(fence, more?.fence ?? null, (length) => formatLength(length, style)),
   ),
@@ -62,7 +63,7 @@ export const comparisonTable = (
 ): Table => {
   const currency = comparison.columns[0]?.priced?.currency ?? '';
   return {
-    title: `Side by side${currency === '' ? '' : `, ${currency}`}`,
+    title: `${phrase`Side by side`}${currency === '' ? '' : `, ${currency}`}`,
     columns: comparedColumns(comparison),
     rows: [
       fenceRow(comparison, lengths),

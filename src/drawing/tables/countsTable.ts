@@ -3,6 +3,7 @@ import type { Site } from '../../site/site.ts';
 import { includedRows } from '../proposal/includedRows.ts';
 import type { Table } from './table.ts';
 import { postRows } from './postRows.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** So many rows stand on a cover where they have room; the lists of the set have all. */
 export const mostCounts = 9;
@@ -22,13 +23,13 @@ export const countsTable = (site: Site, layout: Layout, mostRows: number): Table
       ? all
       : [
           ...all.slice(0, mostRows - 1),
-          [`and ${all.length - mostRows + 1} more, listed in the set`, ''],
+          [phrase`and ${all.length - mostRows + 1} more, listed in the set`, ''],
         ];
   return {
-    title: 'To be built',
+    title: phrase`To be built`,
     columns: [
-      { heading: 'What', align: 'left', share: 1 },
-      { heading: 'Amount', align: 'right', share: 0 },
+      { heading: phrase`What`, align: 'left', share: 1 },
+      { heading: phrase`Amount`, align: 'right', share: 0 },
     ],
     rows,
   };

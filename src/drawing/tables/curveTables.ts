@@ -13,6 +13,8 @@ import { formatLength } from '../../units/formatLength.ts';
 import { inches } from '../../units/inches.ts';
 import { runName } from '../plan/runName.ts';
 import type { Table } from './table.ts';
+import { phrase } from '../../phrases/phrase.ts';
+import { sideWords } from './sideWords.ts';
 
 /** Where the posts of a curve stand by its chord, and how it is named. */
 export interface CurveTable {
@@ -39,8 +41,10 @@ const curveTable = (run: Run, layout: Layout, site: Site): CurveTable[] => {
   const places = posts.map(({ post }) =>
     trackAt(run, stationInPlan(run, stations.get(post) ?? inches(0))),
   );
-  const left = run.bow > 0 === (hook === 'start') ? 'left' : 'right';
-  const text = `${runName(run, layout)} is a curve to the ${left} of its chord, seen from the hook: radius ${write(arc.radius)}, chord ${write(distance(run.start, run.end))}, middle ordinate ${write(Math.abs(run.bow))}, along it ${write(run.length)}. Pull a line from end to end; each post stands so far along it, so far off it.`;
+  const side = run.bow > 0 === (hook === 'start') ? sideWords.left : sideWords.right;
+  const [radius, chord] = [write(arc.radius), write(distance(run.start, run.end))];
+  const [bow, long] = [write(Math.abs(run.bow)), write(run.length)];
+  const text = phrase`${runName(run, layout)} is a curve to the ${side} of its chord, seen from the hook: radius ${radius}, chord ${chord}, middle ordinate ${bow}, along it ${long}. Pull a line from end to end; each post stands so far along it, so far off it.`;
   const rows = posts.map(({ post, reading }, n) => {
     const at = places[n] ?? run.start;
     const { along, off } = byChord(run, at, hook);
@@ -54,13 +58,13 @@ const curveTable = (run: Run, layout: Layout, site: Site): CurveTable[] => {
     ];
   });
   const table: Table = {
-    title: `${runName(run, layout)}, set out from its chord`,
+    title: phrase`${runName(run, layout)}, set out from its chord`,
     columns: [
-      { heading: 'Post', align: 'left', share: 1 },
-      { heading: 'Tape reads, along the curve', align: 'right', share: 1 },
-      { heading: 'Along the chord', align: 'right', share: 1 },
-      { heading: 'Off the chord', align: 'right', share: 1 },
-      { heading: 'Straight from the last', align: 'right', share: 1 },
+      { heading: phrase`Post`, align: 'left', share: 1 },
+      { heading: phrase`Tape reads, along the curve`, align: 'right', share: 1 },
+      { heading: phrase`Along the chord`, align: 'right', share: 1 },
+      { heading: phrase`Off the chord`, align: 'right', share: 1 },
+      { heading: phrase`Straight from the last`, align: 'right', share: 1 },
     ],
     rows,
   };

@@ -5,12 +5,13 @@ import { fineStyle } from '../../units/fineStyle.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import type { Inches } from '../../units/inches.ts';
 import type { Column, Table } from './table.ts';
+import { phrase, phraseOf } from '../../phrases/phrase.ts';
 
 const columns: readonly Column[] = [
-  { heading: 'No.', align: 'right', share: 0 },
-  { heading: 'From', align: 'left', share: 0.6 },
-  { heading: 'Cut, in this order', align: 'left', share: 3 },
-  { heading: 'Left over', align: 'right', share: 0.6 },
+  { heading: phrase`No.`, align: 'right', share: 0 },
+  { heading: phraseOf('stick')`From`, align: 'left', share: 0.6 },
+  { heading: phrase`Cut, in this order`, align: 'left', share: 3 },
+  { heading: phrase`Left over`, align: 'right', share: 0.6 },
 ];
 
 /** Sticks that are cut alike, the pieces for the same uses, as one row. */
@@ -39,52 +40,56 @@ const rowsOf = (sticks: readonly TicketStick[]): Row[] => {
   return rows;
 };
 
-const nouns = {
-  rail: 'stick',
-  fabric: 'roll',
-  post: 'stick',
-  lumber: 'stick',
-  panel: 'panel',
+const sticks = (count: number): string => (count === 1 ? phrase`1 stick` : phrase`${count} sticks`);
+const rolls = (count: number): string => (count === 1 ? phrase`1 roll` : phrase`${count} rolls`);
+const panels = (count: number): string => (count === 1 ? phrase`1 panel` : phrase`${count} panels`);
+
+const counted = {
+  rail: sticks,
+  fabric: rolls,
+  post: sticks,
+  lumber: sticks,
+  panel: panels,
 } as const;
 
 const tooLongText = {
-  rail: 'longer than any stick',
-  fabric: 'longer than any stick',
-  post: 'longer than any stick',
-  lumber: 'longer than any stick',
-  panel: 'wider than the panel',
+  rail: phrase`longer than any stick`,
+  fabric: phrase`longer than any stick`,
+  post: phrase`longer than any stick`,
+  lumber: phrase`longer than any stick`,
+  panel: phrase`wider than the panel`,
 } as const;
 
 /** How near to the fewest that anybody can do with, in words. */
-const provenText = ({ ticket: { bought, least, sticks }, kind }: LoadTicket): string => {
-  const many = `${bought} ${nouns[kind]}${bought === 1 ? '' : 's'}`;
-  if (kind === 'panel') return `${many} to be cut, one a bay`;
-  const yard = sticks.filter(({ from }) => from === 'offcut').length;
-  if (yard > 0 && bought === 0) return `none bought, ${yard} from the yard`;
-  const besides = yard > 0 ? `, and ${yard} from the yard` : '';
+const provenText = ({ ticket: { bought, least, sticks: cut }, kind }: LoadTicket): string => {
+  const many = counted[kind](bought);
+  if (kind === 'panel') return phrase`${many} to be cut, one a bay`;
+  const yard = cut.filter(({ from }) => from === 'offcut').length;
+  if (yard > 0 && bought === 0) return phrase`none bought, ${yard} from the yard`;
+  const besides = yard > 0 ? phrase`, and ${yard} from the yard` : '';
   return bought === least
-    ? `${many}, proven the fewest${besides}`
-    : `${many}; proven that ${least} at least are needed${besides}`;
+    ? phrase`${many}, proven the fewest${besides}`
+    : phrase`${many}; proven that ${least} at least are needed${besides}`;
 };
 
 /** The cuts of one pipe or fabric, stick by stick: a ticket that a shop can saw from. */
 export const cutTable = (cut: LoadTicket, { lengths }: Pick<Site, 'lengths'>): Table => {
   const say = (length: Inches): string => formatLength(length, fineStyle(lengths));
   const { ticket, item } = cut;
-  const joints = ticket.joints === 0 ? '' : `, ${ticket.joints} joints`;
+  const joints = ticket.joints === 0 ? '' : phrase`, ${ticket.joints} joints`;
   return {
     title: `${item}: ${provenText(cut)}${joints}`,
     columns,
     rows: [
       ...rowsOf(ticket.sticks).map(({ first, last, stick }) => [
-        first === last ? String(first) : `${first} to ${last}`,
-        `${stick.from === 'offcut' ? 'the yard, ' : ''}${say(stick.stick)}`,
+        first === last ? String(first) : phrase`${first} to ${last}`,
+        stick.from === 'offcut' ? phrase`the yard, ${say(stick.stick)}` : say(stick.stick),
         stick.pieces.map(({ length, for: name }) => `${say(length)} ${name}`).join('; '),
         stick.left > 0 ? say(stick.left) : '',
       ]),
       ...ticket.tooLong.map(({ length, for: name }) => [
         '',
-        'none',
+        phrase`none`,
         `${say(length)} ${name}: ${tooLongText[cut.kind]}`,
         '',
       ]),

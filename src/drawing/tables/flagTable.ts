@@ -3,11 +3,13 @@ import type { Layout } from '../../engine/layout.ts';
 import type { Site } from '../../site/site.ts';
 import { flagName } from '../plan/drawFlags.ts';
 import type { Column, Table } from './table.ts';
+import { phrase } from '../../phrases/phrase.ts';
+import { flagLevelWords } from './flagLevelWords.ts';
 
 const columns: readonly Column[] = [
-  { heading: 'Flag', align: 'left', share: 0 },
-  { heading: 'Level', align: 'left', share: 0 },
-  { heading: 'What', align: 'left', share: 1 },
+  { heading: phrase`Flag`, align: 'left', share: 0 },
+  { heading: phrase`Level`, align: 'left', share: 0 },
+  { heading: phrase`What`, align: 'left', share: 1 },
 ];
 
 /**
@@ -18,11 +20,11 @@ export const flagTable = (
   site: Pick<Site, 'acceptances'>,
   { flags }: Pick<Layout, 'flags'>,
 ): Table => ({
-  title: 'Flags',
+  title: phrase`Flags`,
   columns,
   rows: flags.map((flag, n) => {
     const accepted = acceptedAs(site, flag);
     const said = accepted === null ? '' : ` ${acceptedText(accepted.acceptance)}.`;
-    return [flagName(n), flag.level, `${flag.message}${said}`];
+    return [flagName(n), flagLevelWords[flag.level], `${flag.message}${said}`];
   }),
 });

@@ -16,19 +16,20 @@ import { shortStyle } from './shortStyle.ts';
 import { standRows } from './standRows.ts';
 import { stretchNames } from './stretchNames.ts';
 import type { Column, Table } from './table.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 const columns: readonly Column[] = [
-  { heading: 'Run', align: 'left', share: 1 },
-  { heading: 'Stretch', align: 'left', share: 1 },
-  { heading: 'Post', align: 'left', share: 1 },
-  { heading: 'What', align: 'left', share: 2 },
-  { heading: 'Tape reads', align: 'right', share: 1 },
-  { heading: 'From the other end', align: 'right', share: 1 },
-  { heading: 'From the last', align: 'right', share: 1 },
-  { heading: 'Post OD', align: 'right', share: 1 },
-  { heading: 'Hole, dia × deep', align: 'right', share: 1 },
-  { heading: 'Above ground', align: 'right', share: 1 },
-  { heading: 'Post length', align: 'right', share: 1 },
+  { heading: phrase`Run`, align: 'left', share: 1, is: 'run' },
+  { heading: phrase`Stretch`, align: 'left', share: 1, is: 'stretch' },
+  { heading: phrase`Post`, align: 'left', share: 1 },
+  { heading: phrase`What`, align: 'left', share: 2 },
+  { heading: phrase`Tape reads`, align: 'right', share: 1 },
+  { heading: phrase`From the other end`, align: 'right', share: 1 },
+  { heading: phrase`From the last`, align: 'right', share: 1 },
+  { heading: phrase`Post OD`, align: 'right', share: 1 },
+  { heading: phrase`Hole, dia × deep`, align: 'right', share: 1 },
+  { heading: phrase`Above ground`, align: 'right', share: 1, is: 'above ground' },
+  { heading: phrase`Post length`, align: 'right', share: 1 },
 ];
 
 /** A run as it is listed: its tape, and what lies before each of its posts as the tape goes. */
@@ -45,20 +46,19 @@ interface Listed {
 /** The opening that a post is set by, where the space before it is a gate. */
 const hold = (before: Space | undefined, { gates }: Layout, style: LengthStyle): string => {
   const gate = before?.kind === 'gate' ? gates[before.gate] : undefined;
-  return gate === undefined ? '' : `, hold ${openingText(gate.opening.target, style)}`;
+  return gate === undefined ? '' : phrase`, hold ${openingText(gate.opening.target, style)}`;
 };
 
 const hole = ({ hole: { diameter, depth }, wall }: Post, site: Site): string => {
-  const [wide, deep] = [diameter, depth].map((size) =>
-    formatLength(size, shortStyle(site.lengths)),
-  );
+  const write = (size: Inches): string => formatLength(size, shortStyle(site.lengths));
+  const [wide, deep] = [write(diameter), write(depth)];
   if (wall === null) return `${wide} × ${deep}`;
-  return wall.set.kind === 'cored' ? `core ${wide} × ${deep}` : `plate ${wide} square`;
+  return wall.set.kind === 'cored' ? phrase`core ${wide} × ${deep}` : phrase`plate ${wide} square`;
 };
 
 const spaceText = (space: Space | undefined, length: Inches, site: Site): string => {
   const text = formatLength(length, site.lengths);
-  return space?.kind === 'gate' ? `gate ${text}` : text;
+  return space?.kind === 'gate' ? phrase`gate ${text}` : text;
 };
 
 /** The space that a post is listed with: the one before it, of the first post the one after it. */
@@ -70,7 +70,7 @@ const stretchOf = (listed: Listed, n: number): string => {
 };
 
 const what = (post: Post, before: Space | undefined, { layout, site }: Listed): string =>
-  `${postWord(post)}${isHeld(post.id) ? ', held by hand' : ''}${hold(before, layout, site.lengths)}`;
+  `${postWord(post)}${isHeld(post.id) ? phrase`, held by hand` : ''}${hold(before, layout, site.lengths)}`;
 
 const postRow = (listed: Listed, n: number): string[] | null => {
   const { name, tape, between, layout, site } = listed;
@@ -79,7 +79,7 @@ const postRow = (listed: Listed, n: number): string[] | null => {
   const post = stop === undefined ? undefined : layout.posts[stop.post];
   if (stop === undefined || post === undefined) return null;
   const before = n === 0 ? tape.lead : (tape.spaces[n - 1] ?? tape.lead);
-  const from = n === 0 && tape.lead === 0 ? 'hook' : spaceText(between[n - 1], before, site);
+  const from = n === 0 && tape.lead === 0 ? phrase`hook` : spaceText(between[n - 1], before, site);
   return [
     name,
     stretchOf(listed, n),
@@ -101,19 +101,19 @@ const bareRow = (listed: Listed, says: string, end: 'hook' | 'far'): string[] =>
   const write = (length: Inches): string => formatLength(length, site.lengths);
   const [none, total] = [write(inches(0)), write(tape.total)];
   const stretch = stretchOf(listed, end === 'hook' ? 0 : tape.posts.length - 1);
-  const cells = end === 'hook' ? [none, total, 'hook'] : [total, none, write(tape.tail)];
+  const cells = end === 'hook' ? [none, total, phrase`hook`] : [total, none, write(tape.tail)];
   return [name, stretch, '', says, ...cells, '', '', '', ''];
 };
 
 const rowsOf = (listed: Listed): string[][] => {
   const { tape } = listed;
   return [
-    ...(tape.lead === 0 ? [] : [bareRow(listed, 'hook at the mark', 'hook')]),
+    ...(tape.lead === 0 ? [] : [bareRow(listed, phrase`hook at the mark`, 'hook')]),
     ...tape.posts.flatMap((_, n): string[][] => {
       const row = postRow(listed, n);
       return row === null ? [] : [row];
     }),
-    ...(tape.tail === 0 ? [] : [bareRow(listed, 'mark at the end', 'far')]),
+    ...(tape.tail === 0 ? [] : [bareRow(listed, phrase`mark at the end`, 'far')]),
   ];
 };
 
@@ -129,11 +129,11 @@ const groupsOf = (listed: Listed, rows: readonly string[][]): string[] => {
   const at = hookTag(tape, layout);
   const length = formatLength(tape.total, site.lengths);
   const first = rows[0]?.[1] ?? name;
-  const on = first === name ? '' : `, on the tape ${name}`;
+  const on = first === name ? '' : phrase`, on the tape ${name}`;
   return rows.map(([, own = name]) => {
     const gate = gates.get(own) ?? '';
     if (own !== first) return `${own}${gate}`;
-    return `${own}${gate}${on}: hooked at ${at}, ${length} in all`;
+    return phrase`${own}${gate}${on}: hooked at ${at}, ${length} in all`;
   });
 };
 
@@ -163,13 +163,14 @@ export const holeTable = (line: LineLayout, layout: Layout, site: Site): Table =
     return { rows, groups: groupsOf(listed, rows) };
   });
   const beside = standRows(line, layout, site);
+  const label = site.lines[line.id]?.label.trim() ?? '';
   return {
-    title: `Holes of ${site.lines[line.id]?.label.trim() || 'the fence line'}`,
+    title: label === '' ? phrase`Holes of the fence line` : phrase`Holes of ${label}`,
     columns,
     rows: [...runs.flatMap(({ rows }) => rows), ...beside],
     groups: [
       ...runs.flatMap(({ groups }) => groups),
-      ...beside.map(() => 'Beside the fence, for its gates'),
+      ...beside.map(() => phrase`Beside the fence, for its gates`),
     ],
   };
 };

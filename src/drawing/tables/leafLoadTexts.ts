@@ -6,6 +6,7 @@ import { formatLength } from '../../units/formatLength.ts';
 import type { Inches } from '../../units/inches.ts';
 import { shareText } from '../../units/shareText.ts';
 import { slack } from '../../geometry/tolerance.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 const partsText = ({ weight }: LeafHanging): string =>
   weight.map(({ label, pounds }) => `${label} ${Math.round(pounds)}`).join(', ');
@@ -26,7 +27,7 @@ export const leafLoadTexts = (
   const all = leafHangings(site, gate, posts);
   const say = (length: Inches): string => formatLength(length, fineStyle(site.lengths));
   const hole = ({ asks, depth }: LeafHanging): string =>
-    asks === 0 ? '' : `; its moment asks for a hole ${say(asks)} deep, ${say(depth)} planned`;
+    asks === 0 ? '' : phrase`; its moment asks for a hole ${say(asks)} deep, ${say(depth)} planned`;
   const tagOf = ({ post }: LeafHanging): string => posts[post]?.tag ?? '?';
   return all
     .filter((one, n) => !all.slice(0, n).some((before) => alike(before, one)))
@@ -34,6 +35,12 @@ export const leafLoadTexts = (
       const same = all.filter((other) => alike(one, other));
       const share = shareText(one.moment / one.capacity);
       const sag = say(one.sag);
-      return `${same.length > 1 ? 'Each leaf' : 'The leaf'} on post ${same.map(tagOf).join(' and ')} weighs about ${Math.round(one.pounds)} lb (${partsText(one)}) and bends it by ${share} of what it may bear; that lets the latch side down by ${sag}${hole(one)}.`;
+      const rest = phrase`weighs about ${Math.round(one.pounds)} lb (${partsText(one)}) and bends it by ${share} of what it may bear; that lets the latch side down by ${sag}`;
+      const [first, second] = same.map(tagOf);
+      const lead =
+        second === undefined
+          ? phrase`The leaf on post ${first ?? ''}`
+          : phrase`Each leaf on post ${first ?? ''} and ${second}`;
+      return `${lead} ${rest}${hole(one)}.`;
     });
 };

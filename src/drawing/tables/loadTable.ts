@@ -6,32 +6,33 @@ import { formatLength } from '../../units/formatLength.ts';
 import type { LengthStyle } from '../../units/lengthStyle.ts';
 import { amountText } from './amountText.ts';
 import type { Column, Table } from './table.ts';
+import { phrase, phraseOf } from '../../phrases/phrase.ts';
 
 const columns: readonly Column[] = [
-  { heading: 'Item', align: 'left', share: 2 },
-  { heading: 'Needed', align: 'right', share: 1 },
-  { heading: 'Each', align: 'right', share: 1 },
-  { heading: 'Bought as', align: 'left', share: 1.5 },
-  { heading: 'How it was counted', align: 'left', share: 3 },
-  { heading: 'Rule from', align: 'left', share: 2 },
+  { heading: phrase`Item`, align: 'left', share: 2 },
+  { heading: phrase`Needed`, align: 'right', share: 1 },
+  { heading: phraseOf('length')`Each`, align: 'right', share: 1 },
+  { heading: phrase`Bought as`, align: 'left', share: 1.5 },
+  { heading: phrase`How it was counted`, align: 'left', share: 3 },
+  { heading: phrase`Rule from`, align: 'left', share: 2 },
 ];
 
 const yardText = (count: number): string =>
-  `${count} ${count === 1 ? 'length' : 'lengths'} from the yard`;
+  count === 1 ? phrase`1 length from the yard` : phrase`${count} lengths from the yard`;
 
 /** What is bought, and what lies in the yard and goes on the truck with it. */
 const soldText = (line: LoadLine, style: LengthStyle): string => {
   const { sold } = line;
   if (sold === null) return '';
-  if (sold.count === 0 && sold.fromYard > 0) return `none, ${yardText(sold.fromYard)}`;
-  const left = sold.left > 1e-6 ? `, ${amountText(sold.left, line, style)} left` : '';
-  const yard = sold.fromYard > 0 ? `, and ${yardText(sold.fromYard)}` : '';
+  if (sold.count === 0 && sold.fromYard > 0) return phrase`none, ${yardText(sold.fromYard)}`;
+  const left = sold.left > 1e-6 ? phrase`, ${amountText(sold.left, line, style)} left` : '';
+  const yard = sold.fromYard > 0 ? phrase`, and ${yardText(sold.fromYard)}` : '';
   return `${sold.count} × ${sold.pack}${left}${yard}`;
 };
 
 /** Everything that goes on the truck: what is needed, what is bought for it, and the rule that counted it. */
 export const loadTable = ({ lines }: Pick<Load, 'lines'>, { lengths }: Site): Table => ({
-  title: 'Load list',
+  title: phrase`Load list`,
   columns,
   rows: lines.map((line) => [
     line.item,
@@ -41,6 +42,6 @@ export const loadTable = ({ lines }: Pick<Load, 'lines'>, { lengths }: Site): Ta
     line.rule,
     line.sold === null || line.sold.source === line.source
       ? line.source
-      : `${line.source}; packs: ${line.sold.source}`,
+      : phrase`${line.source}; packs: ${line.sold.source}`,
   ]),
 });

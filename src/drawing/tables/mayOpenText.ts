@@ -4,20 +4,23 @@ import { mayOpen, type FreeSwing } from '../../engine/sweep/mayOpen.ts';
 import type { Site } from '../../site/site.ts';
 import { formatAngle } from '../../units/formatAngle.ts';
 import { radians } from '../../units/radians.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** A last bit of an angle keeps no gate shut. */
 const hair = 1e-9;
 
 const leads = {
-  'true true': 'either way',
-  'true false': 'only the way it opens now',
-  'false true': 'only the other way',
-  'false false': 'neither way',
+  'true true': (by: string) => phrase`either way by ${by}`,
+  'true false': (by: string) => phrase`only the way it opens now by ${by}`,
+  'false true': (by: string) => phrase`only the other way by ${by}`,
+  'false false': (by: string) => phrase`neither way by ${by}`,
 } as const;
 
 const metAt = (site: Site, { stop, over }: FreeSwing): string[] => [
-  ...(over === null ? [] : [`swings over ${metName(site, over.met)}`]),
-  ...(stop === null ? [] : [`meets ${metName(site, stop.met)} at ${formatAngle(stop.turned)}`]),
+  ...(over === null ? [] : [phrase`swings over ${metName(site, over.met)}`]),
+  ...(stop === null
+    ? []
+    : [phrase`meets ${metName(site, stop.met)} at ${formatAngle(stop.turned)}`]),
 ];
 
 /**
@@ -37,13 +40,14 @@ export const mayOpenText = (
   const planned = Math.abs(leaf.turns);
   const [here, there] = [now, other].map(({ free }) => free >= planned - hair);
   const told = [
-    ['This way', now],
-    ['The other way', other],
+    [(says: string) => phrase`This way it ${says}.`, now],
+    [(says: string) => phrase`The other way it ${says}.`, other],
   ] as const;
-  const met = told.flatMap(([way, swing]) => {
-    const says = metAt(site, swing);
-    return says.length === 0 ? [] : [` ${way} it ${says.join(' and ')}.`];
+  const met = told.flatMap(([say, swing]) => {
+    const [first, second] = metAt(site, swing);
+    if (first === undefined) return [];
+    return [` ${say(second === undefined ? first : phrase`${first} and ${second}`)}`];
   });
   const lead = leads[`${here === true} ${there === true}`];
-  return `${lead} by ${formatAngle(radians(planned))}.${met.join('')}`;
+  return `${lead(formatAngle(radians(planned)))}.${met.join('')}`;
 };

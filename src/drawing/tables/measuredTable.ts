@@ -6,11 +6,12 @@ import type { ObservationId } from '../../site/ids.ts';
 import type { Observation } from '../../site/observation.ts';
 import type { Site } from '../../site/site.ts';
 import type { Column, Table } from './table.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 const columns: readonly Column[] = [
-  { heading: 'What was measured', align: 'left', share: 1 },
-  { heading: 'Reads', align: 'right', share: 0 },
-  { heading: 'By the others', align: 'left', share: 0.6 },
+  { heading: phrase`What was measured`, align: 'left', share: 1 },
+  { heading: phrase`Reads`, align: 'right', share: 0 },
+  { heading: phrase`By the others`, align: 'left', share: 0.6 },
 ];
 
 /**
@@ -21,7 +22,7 @@ export const measuredTable = (
   site: Site,
   { posts, survey }: Pick<Layout, 'posts' | 'survey'>,
 ): Table => ({
-  title: 'Measured',
+  title: phrase`Measured`,
   columns,
   rows: (Object.entries(site.observations) as [ObservationId, Observation][]).map(([id, seen]) => {
     const reading = survey.readings[id];

@@ -10,17 +10,18 @@ import { gateKind, gateTitle } from './gateKind.ts';
 import { rollText } from './rollText.ts';
 import { swingTexts } from './swingTexts.ts';
 import type { Column, Table } from './table.ts';
+import { phrase, phraseOf } from '../../phrases/phrase.ts';
 
 const columns: readonly Column[] = [
-  { heading: 'Gate', align: 'left', share: 2 },
-  { heading: 'Leaves', align: 'right', share: 1 },
-  { heading: 'Hold', align: 'right', share: 1 },
-  { heading: 'From', align: 'right', share: 1 },
-  { heading: 'To', align: 'right', share: 1 },
-  { heading: 'Hinged at', align: 'left', share: 1 },
-  { heading: 'Opens', align: 'left', share: 2 },
-  { heading: 'Centres', align: 'right', share: 1 },
-  { heading: 'Called', align: 'right', share: 1 },
+  { heading: phrase`Gate`, align: 'left', share: 2 },
+  { heading: phrase`Leaves`, align: 'right', share: 1 },
+  { heading: phraseOf('heading')`Hold`, align: 'right', share: 1 },
+  { heading: phraseOf('width')`From`, align: 'right', share: 1 },
+  { heading: phraseOf('width')`To`, align: 'right', share: 1 },
+  { heading: phrase`Hinged at`, align: 'left', share: 1 },
+  { heading: phrase`Opens`, align: 'left', share: 2 },
+  { heading: phrase`Centres`, align: 'right', share: 1 },
+  { heading: phrase`Called`, align: 'right', share: 1 },
 ];
 
 /** The widths of the leaves, those that are alike once. */
@@ -36,14 +37,14 @@ const row = (gate: GateLayout, layout: Layout, site: Site): string[] => {
   const held = heldTexts(gate.opening, style);
   const swing = swingTexts(gate, layout);
   const leaves = gate.opening.terms.filter(({ role }) => role === 'leaf');
-  const placed = gate.posts === null ? 'not placed' : '';
+  const placed = gate.posts === null ? phrase`not placed` : '';
   const nominal = site.gates[gate.id]?.nominal ?? null;
   return [
     `${gateTitle(gate, site)}, ${gateKind(gate)}`,
     leavesText(leaves.map(({ planned }) => write(planned))),
     openingText(gate.opening.target, site.lengths),
-    held?.from ?? 'not for sure',
-    held?.to ?? 'not for sure',
+    held?.from ?? phrase`not for sure`,
+    held?.to ?? phrase`not for sure`,
     swing?.hingedAt ?? '',
     swing?.opens ?? rollText(gate, layout) ?? placed,
     openingText(inches(distance(gate.start, gate.end)), site.lengths),
@@ -53,7 +54,7 @@ const row = (gate: GateLayout, layout: Layout, site: Site): string[] => {
 
 /** Every gate with the clear opening to hold, from inside face to inside face of its posts. */
 export const openingTable = (layout: Layout, site: Site): Table => ({
-  title: 'Opening schedule: clear widths between the inside faces of the gate posts',
+  title: phrase`Opening schedule: clear widths between the inside faces of the gate posts`,
   columns,
   rows: Object.values(layout.gates).map((gate) => row(gate, layout, site)),
 });

@@ -2,19 +2,20 @@ import type { PricedLoad } from '../../engine/price/pricedLoad.ts';
 import { formatMoney, type Money } from '../../units/money.ts';
 import { taskText } from './hoursTexts.ts';
 import type { Column, Table } from './table.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 const columns: readonly Column[] = [
-  { heading: 'Item', align: 'left', share: 2 },
-  { heading: 'Code', align: 'left', share: 1.5 },
-  { heading: 'Quantity', align: 'right', share: 1 },
-  { heading: 'Unit', align: 'left', share: 0 },
-  { heading: 'Price', align: 'right', share: 1 },
-  { heading: 'Total', align: 'right', share: 1 },
+  { heading: phrase`Item`, align: 'left', share: 2 },
+  { heading: phrase`Code`, align: 'left', share: 1.5 },
+  { heading: phrase`Quantity`, align: 'right', share: 1 },
+  { heading: phrase`Unit`, align: 'left', share: 0 },
+  { heading: phrase`Price`, align: 'right', share: 1 },
+  { heading: phrase`Total`, align: 'right', share: 1 },
 ];
 
 const quantityText = (quantity: number): string => String(Number(quantity.toFixed(2)));
 
-const noPrice = 'no price';
+const noPrice = phrase`no price`;
 
 /** A load list with its prices, the work with whose hours, and what it all comes to; what has no price says so. */
 export const priceTable = (priced: PricedLoad): Table => {
@@ -28,7 +29,7 @@ export const priceTable = (priced: PricedLoad): Table => {
     formatMoney(amount),
   ];
   return {
-    title: `Priced load list${currency === '' ? '' : `, ${currency}`}`,
+    title: `${phrase`Priced load list`}${currency === '' ? '' : `, ${currency}`}`,
     columns,
     rows: [
       ...lines.map(({ line, quantity, unit, price, total }) => [
@@ -41,17 +42,17 @@ export const priceTable = (priced: PricedLoad): Table => {
       ]),
       ...tasks.map((task) => [
         taskText(task),
-        'hour',
+        phrase`hour`,
         quantityText(task.hours),
-        'hour',
+        phrase`hour`,
         '',
         task.total === null ? noPrice : formatMoney(task.total),
       ]),
-      sum('Materials', priced.materials),
-      sum('Labour', priced.labour),
-      sum('Margin', priced.margin),
-      sum('Tax', priced.tax),
-      sum('Total', priced.total),
+      sum(phrase`Materials`, priced.materials),
+      sum(phrase`Labour`, priced.labour),
+      sum(phrase`Margin`, priced.margin),
+      sum(phrase`Tax`, priced.tax),
+      sum(phrase`Total`, priced.total),
     ],
   };
 };

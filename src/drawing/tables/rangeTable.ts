@@ -3,6 +3,7 @@ import { inches, type Inches } from '../../units/inches.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import type { LengthStyle } from '../../units/lengthStyle.ts';
 import type { Column, Table } from './table.ts';
+import { phrase, phraseOf } from '../../phrases/phrase.ts';
 
 /** The three ranges of an opening: holds for sure, may hold, and by the statistics of its terms. */
 export const ranges = ['sure', 'possible', 'statistical'] as const;
@@ -42,7 +43,10 @@ export const rangeSteps = (
   });
   if (range !== 'statistical') return steps;
   const usual = Math.hypot(...terms.filter(isUnsure).map(({ low, high }) => (high - low) / 2));
-  return [...steps, { label: 'Root of the sum of squared half spreads', from: usual, to: -usual }];
+  return [
+    ...steps,
+    { label: phrase`Root of the sum of squared half spreads`, from: usual, to: -usual },
+  ];
 };
 
 /** The ends of a range as the opening has them, inches. */
@@ -52,10 +56,16 @@ export const rangeEnds = (opening: Opening, range: Range): readonly [from: Inche
   return [opening.likelyFrom, opening.likelyTo];
 };
 
+const titles: Readonly<Record<Range, string>> = {
+  sure: phrase`Working of the sure range`,
+  possible: phrase`Working of the possible range`,
+  statistical: phrase`Working of the statistical range`,
+};
+
 const columns: readonly Column[] = [
-  { heading: 'What is added up', align: 'left', share: 2 },
-  { heading: 'From', align: 'right', share: 1 },
-  { heading: 'To', align: 'right', share: 1 },
+  { heading: phrase`What is added up`, align: 'left', share: 2 },
+  { heading: phraseOf('width')`From`, align: 'right', share: 1 },
+  { heading: phraseOf('width')`To`, align: 'right', share: 1 },
 ];
 
 /** The working of one range as a table, its sums in the last row. */
@@ -63,11 +73,11 @@ export const rangeTable = (opening: Opening, range: Range, style: LengthStyle): 
   const write = (value: number): string => formatLength(inches(value), style);
   const [from, to] = rangeEnds(opening, range);
   return {
-    title: `Working of the ${range} range`,
+    title: titles[range],
     columns,
     rows: [
       ...rangeSteps(opening, range).map((step) => [step.label, write(step.from), write(step.to)]),
-      ['Added up', write(from), write(to)],
+      [phrase`Added up`, write(from), write(to)],
     ],
   };
 };

@@ -1,6 +1,8 @@
 import type { GateLayout, Layout, SlideLayout } from '../../engine/layout.ts';
 import { bearing } from '../../geometry/bearing.ts';
 import { subtract } from '../../geometry/subtract.ts';
+import { phrase } from '../../phrases/phrase.ts';
+import { sideWords } from './sideWords.ts';
 
 /** True for a leaf that rolls in past the gate post nearer to the end of the leg. */
 const rollsToEnd = ({ stored }: SlideLayout, gate: GateLayout): boolean =>
@@ -18,7 +20,9 @@ export const rollText = (gate: GateLayout, { posts }: Pick<Layout, 'posts'>): st
   const [own, other] = toEnd ? [end, start] : [start, end];
   const { x, y } = subtract(slide.stored.end, gate.middle);
   const leftOfLeg = Math.cos(gate.bearing) * y - Math.sin(gate.bearing) * x > 0;
-  const side = leftOfLeg === toEnd ? 'right' : 'left';
-  const past = gate.slides.length > 1 ? `apart past ${start} and ${end}` : `past ${own}`;
-  return `rolls ${past}, on the ${side}, looking from ${own} to ${other}`;
+  const side = leftOfLeg === toEnd ? sideWords.right : sideWords.left;
+  const [near, far] = [`${own}`, `${other}`];
+  return gate.slides.length > 1
+    ? phrase`rolls apart past ${`${start}`} and ${`${end}`}, on the ${side}, looking from ${near} to ${far}`
+    : phrase`rolls past ${near}, on the ${side}, looking from ${near} to ${far}`;
 };

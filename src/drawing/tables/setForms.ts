@@ -7,18 +7,20 @@ import type { Site } from '../../site/site.ts';
 import { heldTexts } from '../opening/heldTexts.ts';
 import { openingText } from '../opening/openingText.ts';
 import { gatePosts, gateTitle } from './gateKind.ts';
+import { phrase } from '../../phrases/phrase.ts';
+import type { SetColumn } from './setColumns.ts';
 
 /** What the forms of the set record are called. */
 export const setFormTitles = {
-  widths: 'Openings as set',
-  leans: 'Posts of the openings',
-  leaves: 'Leaves measured again',
-  posts: 'Posts as set',
+  widths: phrase`Openings as set`,
+  leans: phrase`Posts of the openings`,
+  leaves: phrase`Leaves measured again`,
+  posts: phrase`Posts as set`,
 } as const;
 
 /** Rows of texts under headings that a hand fills in; an empty text is a blank. */
 export interface SetRows {
-  readonly headings: readonly string[];
+  readonly columns: readonly SetColumn[];
   readonly rows: readonly (readonly string[])[];
 }
 
@@ -44,12 +46,12 @@ const drawnOf = (site: Site, layout: Layout): Drawn[] => {
 
 const rangeText = ({ opening }: GateLayout, site: Site): string => {
   const held = heldTexts(opening, site.lengths);
-  return held === null ? 'no width for sure' : `${held.from} to ${held.to}`;
+  return held === null ? phrase`no width for sure` : phrase`${held.from} to ${held.to}`;
 };
 
 /** What is found between the posts of every gate: width at the top and the bottom, by whom and when. */
 export const widthsForm = (site: Site, layout: Layout): SetRows => ({
-  headings: ['Opening', 'Hold', 'From – to', 'Top', 'Bottom', 'By', 'On'],
+  columns: ['opening', 'hold', 'range', 'top', 'bottom', 'by', 'on'],
   rows: drawnOf(site, layout).map(({ layout: own, gate: { asSet }, name, write }) => [
     name,
     openingText(own.opening.target, site.lengths),
@@ -63,7 +65,7 @@ export const widthsForm = (site: Site, layout: Layout): SetRows => ({
 
 /** How far the top of each post of every gate leans into the opening, and what else there is to say. */
 export const leansForm = (site: Site, layout: Layout): SetRows => ({
-  headings: ['Opening', 'First post leans in', 'Second post leans in', 'Remark'],
+  columns: ['opening', 'first lean', 'second lean', 'remark'],
   rows: drawnOf(site, layout).map(({ gate: { asSet }, name, write }) => [
     name,
     write(asSet?.leans.start),
@@ -90,11 +92,16 @@ const leafRow = (
 
 /** Leaves and hinges as they are measured again on site. */
 export const leavesForm = (site: Site, layout: Layout): SetRows => ({
-  headings: ['Leaf', 'Top', 'Middle', 'Bottom', 'Hinges take'],
+  columns: ['leaf', 'top', 'middle', 'bottom', 'hinges'],
   rows: drawnOf(site, layout).flatMap((drawn) => {
     const leaves = leavesOf(drawn.gate);
     return leaves.map(({ id }, n) =>
-      leafRow(drawn, leaves.length === 1 ? 'leaf' : `leaf ${n + 1}`, drawn.gate.asSet, id),
+      leafRow(
+        drawn,
+        leaves.length === 1 ? phrase`leaf` : phrase`leaf ${n + 1}`,
+        drawn.gate.asSet,
+        id,
+      ),
     );
   }),
 });

@@ -7,25 +7,18 @@ import { formatLength } from '../../units/formatLength.ts';
 import { runName } from '../plan/runName.ts';
 import { postWord } from './postWord.ts';
 import { shortStyle } from './shortStyle.ts';
+import { phrase } from '../../phrases/phrase.ts';
+import type { SetColumn } from './setColumns.ts';
 
 /** Every post once, with what is planned of it and blanks for what came of it. */
 export interface SetPosts {
-  readonly headings: readonly string[];
+  readonly columns: readonly SetColumn[];
   readonly rows: readonly (readonly string[])[];
   /** The tape that each is read by. */
   readonly groups: readonly string[];
 }
 
-const headings = [
-  'Post',
-  'What',
-  'Tape reads',
-  'Set at',
-  'Deep',
-  'Dug to',
-  'Plumb',
-  'Note',
-] as const;
+const columns = ['post', 'what', 'reads', 'set at', 'deep', 'dug to', 'plumb', 'note'] as const;
 
 const row = (post: Post, reads: string, site: Site): string[] => [
   post.tag,
@@ -33,7 +26,7 @@ const row = (post: Post, reads: string, site: Site): string[] => [
   reads,
   '',
   post.wall?.set.kind === 'plate'
-    ? 'plate'
+    ? phrase`plate`
     : formatLength(post.hole.depth, shortStyle(site.lengths)),
   '',
   '',
@@ -41,7 +34,7 @@ const row = (post: Post, reads: string, site: Site): string[] => [
 ];
 
 const groupOf = (run: Run, layout: Layout, tape: TapeReadings): string =>
-  `Tape ${runName(run, layout)}, hooked at ${hookTag(tape, layout)}`;
+  phrase`Tape ${runName(run, layout)}, hooked at ${hookTag(tape, layout)}`;
 
 /**
  * The posts of a set in the order in which the tapes meet them, each by the first tape that it is on;
@@ -63,10 +56,13 @@ export const setPosts = (site: Site, layout: Layout): SetPosts => {
     }
   }
   const rest = Object.values<Post>(layout.posts).filter(({ id }) => !seen.has(id));
-  const beside = rest.map((post) => ({ cells: row(post, '', site), group: 'Beside the fence' }));
+  const beside = rest.map((post) => ({
+    cells: row(post, '', site),
+    group: phrase`Beside the fence`,
+  }));
   const all = [...listed, ...beside];
   return {
-    headings,
+    columns,
     rows: all.map(({ cells }) => cells),
     groups: all.map(({ group }) => group),
   };

@@ -17,6 +17,8 @@ import type { Table } from './table.ts';
 import { tieCheckTable, tieTable } from './tieTables.ts';
 import { townRuleTable } from './townRuleTable.ts';
 import { workingTable } from './workingTable.ts';
+import { phrase } from '../../phrases/phrase.ts';
+import { setHeadings } from './setColumns.ts';
 
 /** The tables of a set of sheets by name, in the order of its pages. */
 export const sheetTableNames = [
@@ -55,47 +57,47 @@ const single =
 
 /** A form of the set record with what is in it already; cells that a hand fills in are empty. */
 const form = (title: string, make: (site: Site, layout: Layout) => SetRows): Make =>
-  single('Form', (site, layout) => {
-    const { headings, rows } = make(site, layout);
+  single(phrase`Form`, (site, layout) => {
+    const { columns, rows } = make(site, layout);
     return {
       title,
       rows,
-      columns: headings.map((heading) => ({ heading, align: 'left', share: 1 })),
+      columns: columns.map((of) => ({ heading: setHeadings[of], align: 'left', share: 1 })),
     };
   });
 
 const linesOf = ({ lines }: Layout): LineLayout[] => Object.values(lines);
 
 const makes: Readonly<Record<SheetTableName, Make>> = {
-  counts: single('Table', (site, layout) => countsTable(site, layout, Infinity)),
-  openings: single('Table', (site, layout) => openingTable(layout, site)),
+  counts: single(phrase`Table`, (site, layout) => countsTable(site, layout, Infinity)),
+  openings: single(phrase`Table`, (site, layout) => openingTable(layout, site)),
   workings: (site, { gates }) => ({
-    of: 'Gate',
+    of: phrase`Gate`,
     tables: Object.values<GateLayout>(gates).map((gate) => workingTable(gate, site)),
   }),
   holes: (site, layout) => ({
-    of: 'Fence line',
+    of: phrase`Fence line`,
     tables: linesOf(layout).map((line) => holeTable(line, layout, site)),
   }),
   curves: (site, layout) => ({
-    of: 'Curve',
+    of: phrase`Curve`,
     tables: linesOf(layout).flatMap((line) =>
       curveTables(line, layout, site).map(({ table }) => table),
     ),
   }),
-  ties: single('Table', (site, layout) => tieTable(postTies(site, layout), layout, site)),
-  'tie-checks': single('Table', (site, layout) =>
+  ties: single(phrase`Table`, (site, layout) => tieTable(postTies(site, layout), layout, site)),
+  'tie-checks': single(phrase`Table`, (site, layout) =>
     tieCheckTable(postTies(site, layout), layout, site),
   ),
-  load: single('List', (site, layout) => loadTable(loadOf(site, layout), site)),
+  load: single(phrase`List`, (site, layout) => loadTable(loadOf(site, layout), site)),
   cuts: (site, layout) => ({
-    of: 'Cut of',
+    of: phrase`Cut of`,
     tables: loadOf(site, layout).tickets.map((ticket) => cutTable(ticket, site)),
   }),
-  flags: single('Table', flagTable),
-  measured: single('Table', measuredTable),
-  structure: single('Table', structureTable),
-  towns: single('Table', townRuleTable),
+  flags: single(phrase`Table`, flagTable),
+  measured: single(phrase`Table`, measuredTable),
+  structure: single(phrase`Table`, structureTable),
+  towns: single(phrase`Table`, townRuleTable),
   'set-openings': form(setFormTitles.widths, widthsForm),
   'set-leans': form(setFormTitles.leans, leansForm),
   'set-leaves': form(setFormTitles.leaves, leavesForm),
@@ -106,8 +108,9 @@ const makes: Readonly<Record<SheetTableName, Make>> = {
 export const rowsOf = (tables: readonly Table[]): { count: number; none: string | null } => {
   const count = tables.reduce((sum, { rows }) => sum + rows.length, 0);
   if (count > 0) return { count, none: null };
-  const left = tables.length === 0 ? 'the file is empty' : 'the file has its headings alone';
-  return { count, none: `this table has no rows here: ${left}` };
+  const left =
+    tables.length === 0 ? phrase`the file is empty` : phrase`the file has its headings alone`;
+  return { count, none: phrase`this table has no rows here: ${left}` };
 };
 
 /** The tables of a site's sheets that go by a name, whole: of the load list with how it was counted. */

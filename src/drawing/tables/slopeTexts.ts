@@ -10,6 +10,7 @@ import type { LengthStyle } from '../../units/lengthStyle.ts';
 import { gradeText } from '../tape/gradeText.ts';
 import { infillOn } from '../plan/infillOn.ts';
 import { shortStyle } from './shortStyle.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** Ground that rises by less than this along a stretch, and is nowhere steeper, is level; ours. */
 const level = { rise: 1, grade: 0.005 } as const;
@@ -26,11 +27,14 @@ const wayText = (
   { style, of }: { readonly style: LengthStyle; readonly of: Infill['kind'] },
 ): string => {
   const write = (length: number) => formatLength(inches(Math.abs(length)), shortStyle(style));
-  if (way === 'step') return `steps ${step < 0 ? 'down' : 'up'} by ${write(step)} at each post`;
-  if (way === 'wall') return 'steps as the wall does';
-  if (of !== 'chain link') return `${infillWord({ kind: of })} follow the grade`;
+  if (way === 'step')
+    return step < 0
+      ? phrase`steps down by ${write(step)} at each post`
+      : phrase`steps up by ${write(step)} at each post`;
+  if (way === 'wall') return phrase`steps as the wall does`;
+  if (of !== 'chain link') return phrase`${infillWord({ kind: of })} follow the grade`;
   const cut = Math.max(0, ...bays.map(({ endCut }) => endCut));
-  return `follows the grade, ends of the fabric cut up to ${write(cut)} out of square`;
+  return phrase`follows the grade, ends of the fabric cut up to ${write(cut)} out of square`;
 };
 
 const stretchText = (
@@ -47,9 +51,13 @@ const stretchText = (
   const tag = (n: number): string => posts[fence.stands.at(n) ?? 'post:']?.tag ?? '?';
   const by = formatLength(inches(Math.abs(rise)), style);
   // over a step of a wall there is no grade
-  const grade = fence.way === 'wall' ? '' : `, steepest ${gradeText(steepest)}`;
+  const grade = fence.way === 'wall' ? '' : phrase`, steepest ${gradeText(steepest)}`;
   const way = wayText(fence, { style, of });
-  return [`${tag(0)} to ${tag(-1)} ${rise < 0 ? 'falls' : 'rises'} ${by}${grade}; ${way}.`];
+  return [
+    rise < 0
+      ? phrase`${tag(0)} to ${tag(-1)} falls ${by}${grade}; ${way}.`
+      : phrase`${tag(0)} to ${tag(-1)} rises ${by}${grade}; ${way}.`,
+  ];
 };
 
 /** Whether lengths along a run differ from those on the level by as much as a tape shows. */
@@ -66,6 +74,6 @@ export const slopeTexts = (line: LineLayout, layout: Layout, site: Site): string
   const stretches = line.runs.flatMap((run) =>
     (run.ground?.fences ?? []).flatMap((fence) => stretchText(run, fence, layout, how)),
   );
-  const along = line.runs.some(isSloped) ? ['Lengths are along the grade.'] : [];
+  const along = line.runs.some(isSloped) ? [phrase`Lengths are along the grade.`] : [];
   return [...along, ...stretches];
 };

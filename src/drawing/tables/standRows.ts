@@ -16,6 +16,8 @@ import { gatePosts, gateTitle } from './gateKind.ts';
 import { pipeSize } from '../../units/pipeSize.ts';
 import { shortStyle } from './shortStyle.ts';
 import { receiverText } from './receiverText.ts';
+import { phrase } from '../../phrases/phrase.ts';
+import { postWord } from './postWord.ts';
 
 interface Beside {
   readonly run: Run;
@@ -34,6 +36,11 @@ const besideTrack = (run: Run, at: SitePoint): { along: number; left: number } =
 };
 
 /** Where a thing stands by the tape of its gate's run: what that reads there from either end, and how far off it. */
+const offText = (left: number, away: string): string => {
+  if (Math.abs(left) < 1 / 64) return phrase`in the line`;
+  return left > 0 ? phrase`${away} left of the line` : phrase`${away} right of the line`;
+};
+
 const byTape = ({ run, site }: Beside, at: SitePoint) => {
   const { along, left: leftOf } = besideTrack(run, at);
   const hook = site.lines[run.line]?.hook ?? 'start';
@@ -41,11 +48,10 @@ const byTape = ({ run, site }: Beside, at: SitePoint) => {
   const reads = roundLength(fromHook(run, inches(along), hook), site.lengths);
   const total = roundLength(run.length, site.lengths);
   const away = formatLength(inches(Math.abs(left)), fineStyle(site.lengths));
-  const side = left > 0 ? 'left' : 'right';
   return {
     reads: formatLength(reads, site.lengths),
     back: formatLength(inches(total - reads), site.lengths),
-    off: Math.abs(left) < 1 / 64 ? 'in the line' : `${away} ${side} of the line`,
+    off: offText(left, away),
   };
 };
 
@@ -55,15 +61,15 @@ const sizes = (site: Site, { diameter, depth }: Post['hole']): string => {
 };
 
 const called: Readonly<Partial<Record<Post['kind'], string>>> = {
-  roller: 'roller post',
-  'hold-open': 'post that holds a leaf open',
-  stop: 'stop between the leaves',
+  roller: phrase`roller post`,
+  'hold-open': phrase`post that holds a leaf open`,
+  stop: phrase`stop between the leaves`,
 };
 
 const postRow = (beside: Beside, post: Post): string[] => {
   const { run, gate, layout, site } = beside;
   const { reads, back, off } = byTape(beside, post.at);
-  const what = called[post.kind] ?? post.kind;
+  const what = called[post.kind] ?? postWord(post);
   const write = (length: Inches): string => formatLength(length, shortStyle(site.lengths));
   return [
     runName(run, layout),
@@ -86,7 +92,7 @@ const receiverRow = (beside: Beside): string[][] => {
   if (gate.receiver === null || told === null) return [];
   const { reads, back, off } = byTape(beside, gate.receiver.at);
   const inside = pipeSize(told.inside, site.lengths);
-  const what = `receiver, ${gateTitle(gate, site)}, ${off}: ${receiverText(told)}, ${inside} inside`;
+  const what = phrase`receiver, ${gateTitle(gate, site)}, ${off}: ${receiverText(told)}, ${inside} inside`;
   const hole = sizes(site, gate.receiver.hole);
   const stretch = gatePosts(gate, layout);
   return [[runName(run, layout), stretch, '', what, reads, back, '', '', hole, '', '']];

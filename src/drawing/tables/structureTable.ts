@@ -9,12 +9,13 @@ import { fineStyle } from '../../units/fineStyle.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import type { Inches } from '../../units/inches.ts';
 import type { Column, Table } from './table.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 const columns: readonly Column[] = [
-  { heading: 'Posts of', align: 'left', share: 0.5 },
-  { heading: 'Planned', align: 'left', share: 0 },
-  { heading: 'Compared with', align: 'left', share: 1 },
-  { heading: 'By', align: 'left', share: 0.8 },
+  { heading: phrase`Posts of`, align: 'left', share: 0.5 },
+  { heading: phrase`Planned`, align: 'left', share: 0 },
+  { heading: phrase`Compared with`, align: 'left', share: 1 },
+  { heading: phrase`By`, align: 'left', share: 0.8 },
 ];
 
 type Say = (length: Inches) => string;
@@ -25,41 +26,50 @@ interface Writes {
   readonly fine: Say;
 }
 
-const bent = (inchPounds: number): string => `${Math.round(inchPounds / 12)} ft-lb`;
+const uses: Readonly<Record<PostStructure['use'], string>> = {
+  'gate post': phrase`gate post`,
+  'terminal post': phrase`terminal post`,
+  'line post': phrase`line post`,
+};
+
+const bent = (inchPounds: number): string => phrase`${Math.round(inchPounds / 12)} ft-lb`;
 
 const windRow = ({ use, wide, wind, pipe }: PostStructure, { say, fine }: Writes): string[][] => {
   if (wind === null) return [];
-  const planned = use === 'line post' ? `bays to ${say(wide)}` : `holds ${say(wide)}`;
+  const planned = use === 'line post' ? phrase`bays to ${say(wide)}` : phrase`holds ${say(wide)}`;
   if (wind === 'too solid') {
-    return [[planned, 'wind: more solid than open frames go', openFrameSource.text]];
+    return [[planned, phrase`wind: more solid than open frames go`, openFrameSource.text]];
   }
   if (wind === 'square') {
-    return [[planned, 'wind: square posts are not compared', 'for a licensed professional']];
+    return [
+      [planned, phrase`wind: square posts are not compared`, phrase`for a licensed professional`],
+    ];
   }
   const { nameWith, solidity, push, bends, capacity, longest, steel } = wind;
-  const most = use === 'line post' ? `bays to ${say(longest)}` : `${say(longest)} at most`;
+  const most =
+    use === 'line post' ? phrase`bays to ${say(longest)}` : phrase`${say(longest)} at most`;
   return [
     [
       planned,
-      `${nameWith(fine)}, ${(100 * solidity).toFixed(0)} % solid: ${Math.round(push.pounds)} lb at ${say(push.height)}, ${bent(bends)} of ${bent(capacity)} that ${pipe.label} of ${steel} steel may bear; ${most}`,
+      phrase`${nameWith(fine)}, ${(100 * solidity).toFixed(0)} % solid: ${Math.round(push.pounds)} lb at ${say(push.height)}, ${bent(bends)} of ${bent(capacity)} that ${pipe.label} of ${steel} steel may bear; ${most}`,
       `${windSource.text}; ${openFrameSource.text}; ${bendingSource.text}`,
     ],
   ];
 };
 
 const askedText = ({ depth }: FootingRow, say: Say): string =>
-  depth === null ? `more than ${say(deepest)} deep` : `${say(depth)} deep`;
+  depth === null ? phrase`more than ${say(deepest)} deep` : phrase`${say(depth)} deep`;
 
 const ruleRows = ({ footing, post, lateral }: PostStructure, say: Say): string[][] =>
   footing.rows.map((row) => [
-    `hole ${say(post.hole.depth)} deep`,
-    `${row.rule}${row.rule === 'pole' ? ` in ${lateral} psf a foot` : ''}: ${askedText(row, say)}`,
+    phrase`hole ${say(post.hole.depth)} deep`,
+    `${row.rule}${row.trials.length > 0 ? phrase` in ${lateral} psf a foot` : ''}: ${askedText(row, say)}`,
     row.source,
   ]);
 
 const rowsOf = (label: string, one: PostStructure, writes: Writes): string[][] =>
   [...windRow(one, writes), ...ruleRows(one, writes.say)].map((row, n) => [
-    n === 0 ? `${label}: ${one.use} ${one.post.tag}` : '',
+    n === 0 ? `${label}: ${uses[one.use]} ${one.post.tag}` : '',
     ...row,
   ]);
 
@@ -78,5 +88,5 @@ export const structureTable = (
   const rows = [...postStructures(site, layout)].flatMap(([id, posts]) =>
     posts.flatMap((one) => rowsOf(site.specs[id]?.label ?? '', one, writes)),
   );
-  return { title: 'Posts, compared', columns, rows };
+  return { title: phrase`Posts, compared`, columns, rows };
 };

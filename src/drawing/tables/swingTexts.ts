@@ -1,4 +1,5 @@
 import type { GateLayout, LeafLayout, Layout } from '../../engine/layout.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** Where a gate hangs and to which side it opens, as a crew reads it. */
 export interface SwingTexts {
@@ -23,9 +24,12 @@ export const swingTexts = (
   if (gate.posts === null || leaf === undefined) return null;
   const [start, end] = [gate.posts.start, gate.posts.end].map((id) => posts[id]?.tag ?? '?');
   const [own, other] = hangsAtStart(leaf, gate) ? [start, end] : [end, start];
-  const side = leaf.turns > 0 ? 'left' : 'right';
+  const [near, far] = [`${own}`, `${other}`];
   return {
-    hingedAt: gate.leaves.length === 1 ? `${own}` : `${own} and ${other}`,
-    opens: `to the ${side}, looking from ${own} to ${other}`,
+    hingedAt: gate.leaves.length === 1 ? near : phrase`${near} and ${far}`,
+    opens:
+      leaf.turns > 0
+        ? phrase`to the left, looking from ${near} to ${far}`
+        : phrase`to the right, looking from ${near} to ${far}`,
   };
 };

@@ -3,6 +3,8 @@ export interface Column {
   readonly heading: string;
   readonly align: 'left' | 'right';
   readonly share: number;
+  /** What stands in it, where something is decided by that. */
+  readonly is?: 'run' | 'stretch' | 'above ground';
 }
 
 /** A table as texts, for sheets and for lists alike. Every row has a cell for each column. */

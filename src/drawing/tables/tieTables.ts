@@ -10,6 +10,8 @@ import type { LengthStyle } from '../../units/lengthStyle.ts';
 import { postWord } from './postWord.ts';
 import { shortStyle } from './shortStyle.ts';
 import type { Column, Table } from './table.ts';
+import { phrase } from '../../phrases/phrase.ts';
+import { sideWords } from './sideWords.ts';
 
 /** Shifts are told to 1/16 in or to the millimetre, rounded up. */
 const shiftStyle = (lengths: LengthStyle): LengthStyle => ({
@@ -25,17 +27,18 @@ export const shiftText = (shift: Inches, lengths: LengthStyle): string => {
   return formatLength(inches(Math.ceil(shift / step - 1e-6) * step), style);
 };
 
-const nameOf = ({ name, sketched }: Reference): string => (sketched ? `${name} (sketched)` : name);
+const nameOf = ({ name, sketched }: Reference): string =>
+  sketched ? phrase`${name} (sketched)` : name;
 
 const tapeColumns: readonly Column[] = [
-  { heading: 'Post', align: 'left', share: 0 },
-  { heading: 'What', align: 'left', share: 1 },
-  { heading: 'Tape from', align: 'left', share: 2 },
-  { heading: 'reads', align: 'right', share: 0 },
-  { heading: 'Tape from', align: 'left', share: 2 },
-  { heading: 'reads', align: 'right', share: 0 },
-  { heading: 'Lies', align: 'left', share: 0 },
-  { heading: 'Shift', align: 'right', share: 0 },
+  { heading: phrase`Post`, align: 'left', share: 0 },
+  { heading: phrase`What`, align: 'left', share: 1 },
+  { heading: phrase`Tape from`, align: 'left', share: 2 },
+  { heading: phrase`reads`, align: 'right', share: 0 },
+  { heading: phrase`Tape from`, align: 'left', share: 2 },
+  { heading: phrase`reads`, align: 'right', share: 0 },
+  { heading: phrase`Lies`, align: 'left', share: 0 },
+  { heading: phrase`Shift`, align: 'right', share: 0 },
 ];
 
 const tapeCells = ({ from, reads }: TieTape, lengths: LengthStyle): string[] => [
@@ -46,44 +49,44 @@ const tapeCells = ({ from, reads }: TieTape, lengths: LengthStyle): string[] => 
 const tapesRow = ({ first, second, side, shift }: TwoTapes, { lengths }: Site): string[] => [
   ...tapeCells(first, lengths),
   ...tapeCells(second, lengths),
-  side,
+  sideWords[side],
   shiftText(shift, lengths),
 ];
 
 /** The two tapes that every terminal post is found by; a row each, in the order of the posts. */
 export const tieTable = (ties: readonly PostTie[], layout: Layout, site: Site): Table => ({
-  title: 'Two tapes to each terminal post',
+  title: phrase`Two tapes to each terminal post`,
   columns: tapeColumns,
   rows: ties.flatMap(({ post: id, tapes }) => {
     const post = layout.posts[id];
     if (post === undefined) return [];
-    const own = tapes === null ? ['none', '', '', '', '', ''] : tapesRow(tapes, site);
+    const own = tapes === null ? [phrase`none`, '', '', '', '', ''] : tapesRow(tapes, site);
     return [[post.tag, postWord(post), ...own]];
   }),
 });
 
 const offsetColumns: readonly Column[] = [
-  { heading: 'Post', align: 'left', share: 0 },
-  { heading: 'Check: tape from', align: 'left', share: 1 },
-  { heading: 'reads', align: 'right', share: 0 },
-  { heading: 'Or along, from', align: 'left', share: 1 },
-  { heading: 'along', align: 'right', share: 0 },
-  { heading: 'square off', align: 'right', share: 0 },
-  { heading: 'Lies', align: 'left', share: 0 },
+  { heading: phrase`Post`, align: 'left', share: 0 },
+  { heading: phrase`Check: tape from`, align: 'left', share: 1 },
+  { heading: phrase`reads`, align: 'right', share: 0 },
+  { heading: phrase`Or along, from`, align: 'left', share: 1 },
+  { heading: phrase`along`, align: 'right', share: 0 },
+  { heading: phrase`square off`, align: 'right', share: 0 },
+  { heading: phrase`Lies`, align: 'left', share: 0 },
 ];
 
 /** A wall by its two ends; what both names begin with is said once. */
 const wallName = (from: Reference, to: Reference): string => {
   const [of, ...rest] = to.name.split(', ');
   const short = rest.length > 0 && from.name.startsWith(`${of}, `) ? rest.join(', ') : to.name;
-  return `${nameOf(from)} to ${short}`;
+  return phrase`${nameOf(from)} to ${short}`;
 };
 
 /** The third tape as a check, and the offset of every terminal post that has one of them. */
 export const tieCheckTable = (ties: readonly PostTie[], layout: Layout, site: Site): Table => {
   const write = (length: Inches): string => formatLength(length, site.lengths);
   return {
-    title: 'A third tape as a check, and square off a wall or lot line',
+    title: phrase`A third tape as a check, and square off a wall or lot line`,
     columns: offsetColumns,
     rows: ties.flatMap(({ post: id, tapes, offset }) => {
       const post = layout.posts[id];
@@ -92,14 +95,14 @@ export const tieCheckTable = (ties: readonly PostTie[], layout: Layout, site: Si
       return [
         [
           post.tag,
-          ...(check === null ? ['no third mark', ''] : tapeCells(check, site.lengths)),
+          ...(check === null ? [phrase`no third mark`, ''] : tapeCells(check, site.lengths)),
           ...(offset === null
             ? ['', '', '', '']
             : [
                 wallName(offset.from, offset.to),
                 write(offset.along),
                 write(offset.off),
-                offset.side,
+                sideWords[offset.side],
               ]),
         ],
       ];

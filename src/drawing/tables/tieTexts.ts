@@ -6,16 +6,17 @@ import { formatLength } from '../../units/formatLength.ts';
 import { lengthOfSteps } from '../../units/lengthOfSteps.ts';
 import { inches } from '../../units/inches.ts';
 import { shiftText } from './tieTables.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 const how = (slip: string): string =>
-  `All distances are level and go to the middle of the post. Where the two tapes cross, on the side told, is the post; left and right are those of one who stands at the first mark and looks to the second. Along a wall the same: from its first corner to its other. Shift is how far the post moves when one of the two tapes is ${slip} off.`;
+  phrase`All distances are level and go to the middle of the post. Where the two tapes cross, on the side told, is the post; left and right are those of one who stands at the first mark and looks to the second. Along a wall the same: from its first corner to its other. Shift is how far the post moves when one of the two tapes is ${slip} off.`;
 
-const sketched =
-  'The plan is as it was sketched: these distances are taken from it, and no tape has checked them. Where a third tape does not fit, the plan is wrong there.';
+const sketched = phrase`The plan is as it was sketched: these distances are taken from it, and no tape has checked them. Where a third tape does not fit, the plan is wrong there.`;
 
 const tagsOf = (ties: readonly PostTie[], { posts }: Layout): string => {
   const tags = ties.flatMap(({ post }) => posts[post]?.tag ?? []);
-  return `${tags.length === 1 ? 'post' : 'posts'} ${tags.join(', ')}`;
+  const all = tags.join(', ');
+  return tags.length === 1 ? phrase`post ${all}` : phrase`posts ${all}`;
 };
 
 const tapesIn = ({ tapes }: PostTie) => (tapes === null ? [] : [tapes.first, tapes.second]);
@@ -27,7 +28,7 @@ const slopeText = (ties: readonly PostTie[], layout: Layout, { lengths }: Site):
   const most = inches(Math.max(0, ...steep.map(({ onSlope }) => onSlope ?? 0)));
   if (steep.length === 0) return [];
   return [
-    `The ground falls: hold the tapes level and plumb down. Along the ground they read up to ${shiftText(most, lengths)} more, at ${tagsOf(steep, layout)}.`,
+    phrase`The ground falls: hold the tapes level and plumb down. Along the ground they read up to ${shiftText(most, lengths)} more, at ${tagsOf(steep, layout)}.`,
   ];
 };
 
@@ -43,18 +44,18 @@ export const tieTexts = (ties: readonly PostTie[], layout: Layout, site: Site): 
   return [
     how(shiftText(slipOf(site.lengths), site.lengths)),
     ...(layout.survey.stands === 'sketched' ? [sketched] : []),
-    ...(over.length === 0 ? [] : [`Longer than a tape of ${tape}: ${tagsOf(over, layout)}.`]),
+    ...(over.length === 0 ? [] : [phrase`Longer than a tape of ${tape}: ${tagsOf(over, layout)}.`]),
     ...slopeText(ties, layout, site),
     ...(unheld.length === 0
       ? []
-      : [`From marks that were sketched and not measured: ${tagsOf(unheld, layout)}.`]),
+      : [phrase`From marks that were sketched and not measured: ${tagsOf(unheld, layout)}.`]),
     ...(loose.length === 0
       ? []
       : [
-          `Posts that stand where they were sketched, held by no reading: ${tagsOf(loose, layout)}.`,
+          phrase`Posts that stand where they were sketched, held by no reading: ${tagsOf(loose, layout)}.`,
         ]),
     ...ties.flatMap(({ post, lacks }) =>
-      lacks === null ? [] : [`Post ${layout.posts[post]?.tag ?? '?'} has no tie: ${lacks}.`],
+      lacks === null ? [] : [phrase`Post ${layout.posts[post]?.tag ?? '?'} has no tie: ${lacks}.`],
     ),
   ];
 };

@@ -2,11 +2,12 @@ import { townRuleText } from '../../engine/checks/townRuleText.ts';
 import type { Site } from '../../site/site.ts';
 import type { TownRule } from '../../site/townRule.ts';
 import type { Column, Table } from './table.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 const columns: readonly Column[] = [
-  { heading: 'Town', align: 'left', share: 0.3 },
-  { heading: 'Asks', align: 'left', share: 1 },
-  { heading: 'Where it says so', align: 'left', share: 0.5 },
+  { heading: phrase`Town`, align: 'left', share: 0.3 },
+  { heading: phrase`Asks`, align: 'left', share: 1 },
+  { heading: phrase`Where it says so`, align: 'left', share: 0.5 },
 ];
 
 /** A row that is longer would be higher than a page of small paper; characters. Ours. */
@@ -28,5 +29,5 @@ export const townRuleTable = ({ townRules, lengths }: Site): Table => {
       m === 0 ? [town, part.trim(), source] : ['', part.trim(), ''],
     );
   });
-  return { title: 'Rules of towns', columns, rows };
+  return { title: phrase`Rules of towns`, columns, rows };
 };

@@ -1,5 +1,6 @@
 import type { Comparison } from '../../engine/compare/comparison.ts';
 import { comparedName } from './comparedName.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** Of each yard side by side what has no price, by its code; no text for one that is priced whole. */
 export const unpricedTexts = ({ columns }: Comparison): string[] =>
@@ -7,5 +8,7 @@ export const unpricedTexts = ({ columns }: Comparison): string[] =>
     const unpriced = one.priced?.unpriced ?? [];
     if (unpriced.length === 0) return [];
     const codes = unpriced.join(', ');
-    return [`${comparedName(one)}: no price for ${codes}: nothing of these is in its amounts`];
+    return [
+      phrase`${comparedName(one)}: no price for ${codes}: nothing of these is in its amounts`,
+    ];
   });

@@ -2,13 +2,16 @@ import type { GateLayout } from '../../engine/layout.ts';
 import { writer } from '../../engine/set/setCase.ts';
 import type { Site } from '../../site/site.ts';
 import type { Table } from './table.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 const setText = ({ id }: GateLayout, site: Site): string => {
   const asSet = site.gates[id]?.asSet ?? null;
   if (asSet === null) return '';
   const write = writer({ site });
-  const top = `${write(asSet.top)} top`;
-  return asSet.bottom === null ? top : `${top}, ${write(asSet.bottom)} bottom`;
+  const top = write(asSet.top);
+  return asSet.bottom === null
+    ? phrase`${top} top`
+    : phrase`${top} top, ${write(asSet.bottom)} bottom`;
 };
 
 /**
@@ -20,7 +23,7 @@ export const withSet = (table: Table, gates: readonly GateLayout[], site: Site):
   if (texts.every((text) => text === '')) return table;
   return {
     ...table,
-    columns: [...table.columns, { heading: 'As set', align: 'left', share: 1 }],
+    columns: [...table.columns, { heading: phrase`As set`, align: 'left', share: 1 }],
     rows: table.rows.map((row, n) => [...row, texts[n] ?? '']),
   };
 };

@@ -5,13 +5,14 @@ import { formatLength } from '../../units/formatLength.ts';
 import { heldTexts } from '../opening/heldTexts.ts';
 import { gateTitle } from './gateKind.ts';
 import type { Column, Table } from './table.ts';
+import { phrase, phraseOf } from '../../phrases/phrase.ts';
 
 const columns: readonly Column[] = [
-  { heading: 'What takes up the opening', align: 'left', share: 2 },
-  { heading: 'Low', align: 'right', share: 1 },
-  { heading: 'Planned', align: 'right', share: 1 },
-  { heading: 'High', align: 'right', share: 1 },
-  { heading: 'From', align: 'left', share: 2 },
+  { heading: phrase`What takes up the opening`, align: 'left', share: 2 },
+  { heading: phrase`Low`, align: 'right', share: 1 },
+  { heading: phrase`Planned`, align: 'right', share: 1 },
+  { heading: phrase`High`, align: 'right', share: 1 },
+  { heading: phraseOf('source')`From`, align: 'left', share: 2 },
 ];
 
 /** The working of one opening: each term as it stands between the posts, and what they make. */
@@ -20,7 +21,7 @@ export const workingTable = (gate: GateLayout, site: Site): Table => {
     formatLength(value, fineStyle(site.lengths));
   const { terms, target } = gate.opening;
   const held = heldTexts(gate.opening, site.lengths);
-  const unsure = 'not for sure';
+  const unsure = phrase`not for sure`;
   const whole = [held?.from ?? unsure, write(target), held?.to ?? unsure];
   return {
     title: gateTitle(gate, site),
@@ -33,7 +34,7 @@ export const workingTable = (gate: GateLayout, site: Site): Table => {
         write(high),
         source,
       ]),
-      ['Opening: holds from, hold, holds to', ...whole, 'planned sizes added up'],
+      [phrase`Opening: holds from, hold, holds to`, ...whole, phrase`planned sizes added up`],
     ],
   };
 };

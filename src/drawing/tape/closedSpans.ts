@@ -11,6 +11,8 @@ import { inches, type Inches } from '../../units/inches.ts';
 import type { Hatch } from '../hatch.ts';
 import type { Ink } from '../ink.ts';
 import { pens } from '../pens.ts';
+import { phrase } from '../../phrases/phrase.ts';
+import { serviceWords } from '../plan/serviceWords.ts';
 
 /** What ground without holes is called on a tape, and how it is drawn there. */
 interface ClosedSign {
@@ -29,16 +31,20 @@ export interface ClosedSpan extends ClosedSign {
 /** A name of the site's own stands on a strip where it is no longer than this. */
 const shortName = 14;
 
-const byHand: ClosedSign = { name: 'KEPT CLEAR', ink: 'keep-out', hatch: 'cross' };
+const byHand: ClosedSign = { name: phrase`KEPT CLEAR`, ink: 'keep-out', hatch: 'cross' };
 
 const signOf = (feature: Feature | undefined): ClosedSign => {
   const hatch = 'diagonal';
   if (feature?.kind === 'utility') {
-    return { name: feature.service.toUpperCase(), ink: pens[feature.service].ink, hatch };
+    return {
+      name: serviceWords[feature.service].toUpperCase(),
+      ink: pens[feature.service].ink,
+      hatch,
+    };
   }
-  if (feature?.kind === 'tree') return { name: 'ROOTS', ink: 'tree', hatch };
+  if (feature?.kind === 'tree') return { name: phrase`ROOTS`, ink: 'tree', hatch };
   const own = (feature?.label ?? '').replace(/\s+/g, ' ').trim();
-  const name = own !== '' && own.length <= shortName ? own : 'KEEP OUT';
+  const name = own !== '' && own.length <= shortName ? own : phrase`KEEP OUT`;
   return { name, ink: 'keep-out', hatch };
 };
 

@@ -1,3 +1,5 @@
+import { phrase } from '../../phrases/phrase.ts';
+
 /** Heights of a profile are drawn larger than lengths by one of these; ours, the usual round ones. */
 export const exaggerations = [10, 5, 4, 2, 1] as const;
 
@@ -16,8 +18,8 @@ export const exaggeration = (rise: number, most: number): number =>
 
 /** An exaggeration in words, as it stands beside a profile. */
 export const exaggerationText = (times: number): string => {
-  if (times === 1) return 'heights and lengths to one scale';
+  if (times === 1) return phrase`heights and lengths to one scale`;
   return times > 1
-    ? `heights drawn ${times} times as large as lengths`
-    : `heights drawn 1/${Math.round(1 / times)} as large as lengths`;
+    ? phrase`heights drawn ${times} times as large as lengths`
+    : phrase`heights drawn 1/${Math.round(1 / times)} as large as lengths`;
 };

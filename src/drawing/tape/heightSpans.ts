@@ -9,6 +9,7 @@ import { formatLength } from '../../units/formatLength.ts';
 import { inches, type Inches } from '../../units/inches.ts';
 import { pathPoints } from '../plan/pathPoints.ts';
 import type { ClosedSpan } from './closedSpans.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /**
  * Where a run passes through ground with a height limit, named by the limit that holds for its build;
@@ -22,7 +23,7 @@ export const heightSpans = (run: Run, site: Site): readonly ClosedSpan[] => {
   return Object.values<Feature>(site.features).flatMap((feature) => {
     if (feature.kind !== 'height zone') return [];
     const { limit } = heightLimitOf(feature, spec);
-    const name = `UP TO ${formatLength(limit, fineStyle(site.lengths))} HIGH`;
+    const name = phrase`UP TO ${formatLength(limit, fineStyle(site.lengths))} HIGH`;
     return trackInside(run, pathPoints(site, feature.path)).map(({ from, to }): ClosedSpan => ({
       name,
       ink: 'height zone',

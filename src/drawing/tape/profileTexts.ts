@@ -13,6 +13,7 @@ import { shortStyle } from '../tables/shortStyle.ts';
 import { gradeText } from './gradeText.ts';
 import { yAt, type ProfileScale } from './profileScale.ts';
 import type { Height, ProfileView } from './profileView.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** What a profile is lettered with: its scale, how lengths are written, and where there is room. */
 export interface ProfileSheet {
@@ -121,7 +122,7 @@ const postHeights = (view: ProfileView, sheet: ProfileSheet): readonly Text[] =>
 
 const gaps = (view: ProfileView, sheet: ProfileSheet, top: number): readonly Text[] =>
   view.unknown.flatMap(({ from, to }) => {
-    const style = look('not known', 'dimension');
+    const style = look(phrase`not known`, 'dimension');
     const fits = labelSize(style).width + 0.1 < to - from;
     return fits ? letter(style, (from + to) / 2, [(top + sheet.scale.base) / 2], sheet) : [];
   });

@@ -11,6 +11,7 @@ import type { ClosedSpan } from './closedSpans.ts';
 import { tapeLevels } from './tapeLevels.ts';
 import type { TapePiece } from './tapePiece.ts';
 import { xAt, type TapeReach } from './tapeReach.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 const { fence, gateName, bodyTop, bodyBottom } = tapeLevels;
 
@@ -106,5 +107,5 @@ export const tapeClosed = (
     .map((station) => fromHook(run, station, hook))
     .toSorted((a, b) => a - b)
     .map((reading) => formatLength(reading, style));
-  return { lines, texts: [], left: [`${span.name} from ${low} to ${high}`] };
+  return { lines, texts: [], left: [phrase`${span.name} from ${low ?? ''} to ${high ?? ''}`] };
 };

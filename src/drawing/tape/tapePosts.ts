@@ -20,6 +20,7 @@ import {
   type TapePiece,
 } from './tapePiece.ts';
 import { xAt, type TapeReach } from './tapeReach.ts';
+import { phrase, phraseOf } from '../../phrases/phrase.ts';
 
 const { tags, fence, bodyBottom, readings: hang } = tapeLevels;
 
@@ -100,7 +101,7 @@ const letterReading = (text: string, x: number, post: Post, room: Lettering): Le
     };
     return { lines: shift === 0 ? [] : [lead], texts: [found], left: [] };
   }
-  return { lines: [], texts: [], left: [`${post.tag} at ${text}`] };
+  return { lines: [], texts: [], left: [phraseOf('tape')`${post.tag} at ${text}`] };
 };
 
 const letterBack = (text: Text, post: Post, room: Lettering): Lettered => {
@@ -110,7 +111,7 @@ const letterBack = (text: Text, post: Post, room: Lettering): Lettered => {
     room.take(textBox(found));
     return { lines: [], texts: [found], left: [] };
   }
-  return { lines: [], texts: [], left: [`${post.tag} ${text.text} from the other end`] };
+  return { lines: [], texts: [], left: [phrase`${post.tag} ${text.text} from the other end`] };
 };
 
 const letterTag = (post: Post, x: number, room: Lettering): Lettered => {

@@ -14,6 +14,7 @@ import { avoidFabric, overPosts, profileTexts, underBase } from './profileTexts.
 import { profileView, type ProfileView } from './profileView.ts';
 import type { Posts, TapePiece } from './tapePiece.ts';
 import { xAt, type TapeReach } from './tapeReach.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** The pieces of a strip with their places on it, and what stands on them. */
 export interface ProfileUnder {
@@ -61,8 +62,8 @@ const keyText = (views: readonly ProfileView[], { lowest }: ProfileScale, style:
   const gap = views.some(({ unknown }) => unknown.length > 0);
   const base = heightText(lowest, style);
   return [
-    `Over posts: height above ground. Under the line at ${base}: heights of the ground, and grades from left to right.`,
-    ...(gap ? ['In the gaps the ground is not known.'] : []),
+    phrase`Over posts: height above ground. Under the line at ${base}: heights of the ground, and grades from left to right.`,
+    ...(gap ? [phrase`In the gaps the ground is not known.`] : []),
   ].join(' ');
 };
 
@@ -108,7 +109,7 @@ export const tapeProfile = (
   const { top, most, left, width } = place;
   const rough = profileScale(views, { along, most, top });
   if (rough === null || isLevel(views)) return null;
-  const name = `Profile, ${exaggerationText(rough.times)}.`;
+  const name = phrase`Profile, ${exaggerationText(rough.times)}.`;
   const head = caption(name, keyText(views, rough, style), place);
   const under = Math.max(...head.map(({ at }) => at.y)) + lineHeight / 2 + overPosts;
   const scale = { ...rough, base: rough.base + under - top };

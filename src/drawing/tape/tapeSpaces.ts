@@ -20,6 +20,7 @@ import { openingText } from '../opening/openingText.ts';
 import { tapeLevels } from './tapeLevels.ts';
 import { readingsOf, spanOf, stopsOf, type PieceStop, type TapePiece } from './tapePiece.ts';
 import { xAt, type TapeReach } from './tapeReach.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 const { fence, gateName, tags } = tapeLevels;
 
@@ -153,9 +154,9 @@ const drawOpening = (between: Between, reach: TapeReach, sheet: TapeSheet): Lett
   const gate = space?.kind === 'gate' ? layout.gates[space.gate] : undefined;
   if (gate === undefined) return nothing;
   const { x, width } = faces(between, reach, gate.opening.target);
-  const name = site.gates[gate.id]?.label.trim() || 'Gate';
+  const name = site.gates[gate.id]?.label.trim() || phrase`Gate`;
   const cut = shorten(printable(name), longestName, nameLook.size, nameLook.weight);
-  const text = `${cut}: hold ${openingText(gate.opening.target, style)}`;
+  const text = phrase`${cut}: hold ${openingText(gate.opening.target, style)}`;
   const half = textWidth(text, nameLook.size, nameLook.weight) / 2;
   const inside = (at: number): number => Math.max(half, Math.min(sheet.width - half, at));
   const middle = x + width / 2;

@@ -9,6 +9,7 @@ import type { MarkId } from '../../site/ids.ts';
 import type { Mark } from '../../site/mark.ts';
 import type { Site } from '../../site/site.ts';
 import { writeCsv } from './writeCsv.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** In what units stakes are written, and what is added to their coordinates, inches. */
 export interface StakesBy {
@@ -30,7 +31,7 @@ const byTag = (a: Post, b: Post): number => a.tag.localeCompare(b.tag, 'en', { n
 const postStakes = ({ posts }: Layout): Stake[] =>
   Object.values<Post>(posts)
     .toSorted(byTag)
-    .map(({ at, tag, kind }) => ({ at, code: `post ${tag}, ${kind}` }));
+    .map(({ at, tag, kind }) => ({ at, code: phrase`post ${tag}, ${kind}` }));
 
 /** Every mark that no post stands on. */
 const markStakes = (site: Site, { posts }: Layout): Stake[] => {

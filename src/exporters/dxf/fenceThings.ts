@@ -16,6 +16,7 @@ import { drawnThings } from './drawnThings.ts';
 import type { DxfLayer } from './dxfLayers.ts';
 import type { DxfScale } from './dxfScale.ts';
 import type { DxfThing } from './dxfThing.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** What the posts of a fence line are set out along, through its gates, curves as curves. */
 const lineThings = ({ legs }: LineLayout, closed: boolean): DxfThing[] => {
@@ -62,10 +63,10 @@ const gateThings = (
   if (!layout.placed) return [];
   const at = moved(layout.middle, radians(layout.bearing + Math.PI / 2), clear);
   const label = gate?.label.trim() ?? '';
-  const held = `opening ${openingText(layout.opening.target, site.lengths)}`;
+  const held = phrase`opening ${openingText(layout.opening.target, site.lengths)}`;
   return [
     ...drawGate(layout).flatMap((one) => drawnThings([one], gateLayer(one))),
-    { kind: 'text', layer: 'GATES', at, text: `${label || 'Gate'}, ${held}` },
+    { kind: 'text', layer: 'GATES', at, text: `${label || phrase`Gate`}, ${held}` },
   ];
 };
 

@@ -11,6 +11,7 @@ import { isClosed } from '../../site/pathFeature.ts';
 import type { Shot } from '../../site/shot.ts';
 import type { Site } from '../../site/site.ts';
 import { read, unread, type Parsed } from '../../units/parsed.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** Pieces of a curve lie no farther than this inside it, inches. */
 const off = 1 / 4;
@@ -103,7 +104,7 @@ const ringOf = (points: readonly SitePoint[]): readonly SitePoint[] => {
 export const toGeoJson = (site: Site, layout: Layout): Parsed<string> => {
   if (site.origin === null) {
     return unread(
-      'this yard does not know where on earth it is: bring in a GeoJSON, or find a mark by satellites, first',
+      phrase`this yard does not know where on earth it is: bring in a GeoJSON, or find a mark by satellites, first`,
     );
   }
   const plane = localPlane(site.origin);

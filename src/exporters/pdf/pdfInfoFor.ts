@@ -3,6 +3,7 @@ import type { Site } from '../../site/site.ts';
 import type { SiteFile } from '../../site/siteFile.ts';
 import { pdfDay } from './pdfDay.ts';
 import type { PdfInfo } from './pdfInfo.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** A set of pages that becomes a PDF. */
 export interface PdfSet {
@@ -13,6 +14,12 @@ export interface PdfSet {
   readonly file: SiteFile | null;
 }
 
+const sorts: Readonly<Record<PdfSet['sort'], string>> = {
+  'Crew sheet': phrase`Crew sheet`,
+  'Order sheet': phrase`Order sheet`,
+  Proposal: phrase`Proposal`,
+};
+
 /**
  * What the PDF of a set says of itself. All of it follows from the site and the sort: the day is that of
  * the job, and no clock is asked, so that one state of a site gives one file wherever and whenever it is made.
@@ -21,12 +28,16 @@ export const pdfInfoFor = ({ job }: Site, { sort, siteText, file }: PdfSet): Pdf
   const check = checkValue(siteText);
   const whole = file?.text ?? siteText;
   const parts = ['1', '2', '3'].map((part) => checkValue(`${part} ${sort} ${whole}`));
-  const revision = job.revision.trim() === '' ? '' : `, revision ${job.revision.trim()}`;
+  const called = sorts[sort];
+  const revision = job.revision.trim();
   return {
-    title: job.name.trim() || 'Site without a name',
+    title: job.name.trim() || phrase`Site without a name`,
     author: job.drawnBy.trim(),
-    subject: `${sort}${revision}, check value ${check}`,
-    keywords: ['fence', 'gates', sort.toLowerCase(), check],
+    subject:
+      revision === ''
+        ? phrase`${called}, check value ${check}`
+        : phrase`${called}, revision ${revision}, check value ${check}`,
+    keywords: [phrase`fence`, phrase`gates`, called.toLowerCase(), check],
     day: pdfDay(job.date),
     id: [check, ...parts].join('').toLowerCase(),
   };

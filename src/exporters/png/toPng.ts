@@ -5,6 +5,7 @@ import { toSvg } from '../svg/toSvg.ts';
 import { atTrueSize } from './atTrueSize.ts';
 import { pixelsOf } from './pixelsOf.ts';
 import type { PngParts } from './pngParts.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** The library takes its module once for good. */
 let started: Promise<void> | null = null;
@@ -51,7 +52,7 @@ export const toPng = async (
     return read(atTrueSize(rastered(toSvg(page, pixels.value), parts), dpi));
   } catch {
     return unread(
-      `PNG of page ${page.title} at ${dpi} dpi: it could not be made: expected a lower resolution`,
+      phrase`PNG of page ${page.title} at ${dpi} dpi: it could not be made: expected a lower resolution`,
     );
   }
 };

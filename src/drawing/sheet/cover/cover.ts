@@ -16,6 +16,7 @@ import type { Reader } from '../setParts.ts';
 import { countsTable, mostCounts } from '../../tables/countsTable.ts';
 import { flagLines } from './flagLines.ts';
 import { sheetIndex, type IndexEntry, type SheetIndex } from './sheetIndex.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 
 /** Whose set it is, the other sheets, and which of them lists the flags. */
 export interface CoverOf {
@@ -46,15 +47,15 @@ const leastIndex = 1.1;
 const mostBlocks = 7;
 
 const setOf: Readonly<Record<Reader, string>> = {
-  rep: 'Set for the sales rep',
-  office: 'Set for the office',
-  crew: 'Set for the crew',
+  rep: phrase`Set for the sales rep`,
+  office: phrase`Set for the office`,
+  crew: phrase`Set for the crew`,
 };
 
 const head = ({ job }: Site, reader: Reader | null, { x, y, width }: Rect): Atom[] => {
-  const name = job.name.trim() === '' ? 'Job without a name' : job.name;
+  const name = job.name.trim() === '' ? phrase`Job without a name` : job.name;
   const size = sizeToFit(name, width, nameSizes, 'bold');
-  const set = reader === null ? 'Whole set' : setOf[reader];
+  const set = reader === null ? phrase`Whole set` : setOf[reader];
   return [
     ...lineOfText(name, x, y + 0.26, { size, weight: 'bold', width }),
     ...lineOfText(job.customer, x, y + 0.6, { size: letters.strong, width: width * 0.66 }),
@@ -97,7 +98,7 @@ const drawPicture = (site: Site, layout: Layout, room: Rect): readonly Layer[] =
       clear,
       leastField: 0.3,
     },
-    () => ['A picture only: build by the sheets.'],
+    () => [phrase`A picture only: build by the sheets.`],
   ).layers;
 
 const linksAt = ({ links }: SheetIndex, { x, y }: Pick<Rect, 'x' | 'y'>): Link[] =>

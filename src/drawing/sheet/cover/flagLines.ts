@@ -6,6 +6,7 @@ import { paragraph } from '../flow/paragraph.ts';
 import { stackBlocks } from '../flow/stackBlocks.ts';
 import { letters, lineSpacing } from '../letters.ts';
 import { lineOfText } from '../lineOfText.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 
 /** So many flags that stop the work are told on the cover, a line each; the list has all in full. */
 const mostStops = 3;
@@ -13,9 +14,9 @@ const height = letters.body * lineSpacing;
 
 /** Flags of each level, of one and of more. */
 const words = {
-  stop: ['stop', 'stops'],
-  settle: ['to settle', 'to settle'],
-  caution: ['caution', 'cautions'],
+  stop: (count: number) => (count === 1 ? phrase`1 stop` : phrase`${count} stops`),
+  settle: (count: number) => phrase`${count} to settle`,
+  caution: (count: number) => (count === 1 ? phrase`1 caution` : phrase`${count} cautions`),
 } as const;
 const levels = ['stop', 'settle', 'caution'] as const;
 
@@ -27,17 +28,16 @@ export const flagLines = (
 ): Block => {
   const counts = levels.flatMap((level) => {
     const count = flags.filter((flag) => flag.level === level).length;
-    const [one, more] = words[level];
-    return count === 0 ? [] : [`${count} ${count === 1 ? one : more}`];
+    return count === 0 ? [] : [words[level](count)];
   });
-  const where = sheet === null ? '' : ` All are listed on sheet ${sheet}.`;
-  const says = counts.length === 0 ? 'No flag stands.' : `${counts.join(', ')}.${where}`;
+  const where = sheet === null ? '' : phrase` All are listed on sheet ${sheet}.`;
+  const says = counts.length === 0 ? phrase`No flag stands.` : `${counts.join(', ')}.${where}`;
   const stops = flags.flatMap((flag, n) =>
-    flag.level === 'stop' ? [`${flagName(n)} stop: ${flag.message}`] : [],
+    flag.level === 'stop' ? [phrase`${flagName(n)} stop: ${flag.message}`] : [],
   );
   const told = stops.slice(0, mostStops).map((text) => ({
     height,
     atoms: lineOfText(text, 0, height / 2, { ink: 'stop', weight: 'bold', width }),
   }));
-  return stackBlocks([subheading('Flags', width), ...paragraph(says, width), ...told]);
+  return stackBlocks([subheading(phrase`Flags`, width), ...paragraph(says, width), ...told]);
 };

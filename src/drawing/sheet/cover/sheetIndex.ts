@@ -4,6 +4,7 @@ import type { Block } from '../flow/block.ts';
 import { letters, lineSpacing } from '../letters.ts';
 import { lineOfText } from '../lineOfText.ts';
 import type { Link } from '../page.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 
 /** A sheet as the index lists it: sheets that follow one another under one name are one entry. */
 export interface IndexEntry {
@@ -45,7 +46,7 @@ export const sheetIndex = (
   width: number,
   height: number,
 ): SheetIndex => {
-  const head = subheading('Sheets', width);
+  const head = subheading(phrase`Sheets`, width);
   const most = Math.max(2, Math.floor((height - head.height) / line));
   const shown = entries.length <= most ? entries : entries.slice(0, most - 1);
   const left = entries.slice(shown.length).reduce((sum, { from, to }) => sum + to - from + 1, 0);
@@ -57,7 +58,7 @@ export const sheetIndex = (
   const more =
     left === 0
       ? []
-      : lineOfText(`and ${left} more`, numbers, rowAt(shown.length) + line / 2, {
+      : lineOfText(phrase`and ${left} more`, numbers, rowAt(shown.length) + line / 2, {
           width: width - numbers,
         });
   const count = shown.length + (left === 0 ? 0 : 1);

@@ -4,8 +4,9 @@ import { textWidth } from '../../textWidth.ts';
 import { letters } from '../letters.ts';
 import type { Block, Row } from './block.ts';
 import { stackBlocks } from './stackBlocks.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 
-const continued = ', continued';
+const continued = phrase`, continued`;
 
 /** The name of a group that goes on, cut to `width` (paper inches) so that it still says so. */
 const continuedName = (name: string, width: number): string => {

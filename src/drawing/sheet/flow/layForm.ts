@@ -11,6 +11,7 @@ import { cellAt, groupCell, inCell } from './inCell.ts';
 import { subheading } from './heading.ts';
 import { inGroups } from './inGroups.ts';
 import { stackBlocks } from './stackBlocks.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 
 /** A column of a form: `hand` is the room that a hand needs in it, paper inches; 0 for print alone. */
 export interface FormColumn {
@@ -150,7 +151,7 @@ export const layForm = (form: Form, width: number): Stack => {
   );
   return {
     head: stackBlocks([subheading(title, width), head]),
-    again: stackBlocks([subheading(`${title}, continued`, width), head]),
+    again: stackBlocks([subheading(phrase`${title}, continued`, width), head]),
     rows,
     gap: 0.24,
   };

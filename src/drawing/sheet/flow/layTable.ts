@@ -12,6 +12,7 @@ import { cellAt, groupCell, inCell } from './inCell.ts';
 import { subheading } from './heading.ts';
 import { inGroups } from './inGroups.ts';
 import { stackBlocks } from './stackBlocks.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 
 const line = letters.body * lineSpacing;
 /** A column made to measure for a text still holds it after its last bits are rounded; inches. */
@@ -122,11 +123,11 @@ export const layTable = (table: Table, width: number, pad = usualPad): Stack => 
     stackBlocks([...(title === '' ? [] : [subheading(title, width)]), columns]);
   const none: Block = {
     height: line + 2 * pad,
-    atoms: lineOfText('none', cellPad, pad + line / 2, { ink: 'dimension' }),
+    atoms: lineOfText(phrase`none`, cellPad, pad + line / 2, { ink: 'dimension' }),
   };
   return {
     head: named(table.title),
-    again: named(table.title === '' ? '' : `${table.title}, continued`),
+    again: named(table.title === '' ? '' : phrase`${table.title}, continued`),
     rows:
       rows.length === 0
         ? [none]

@@ -3,11 +3,12 @@ import type { Infill } from '../../../site/infill.ts';
 import type { Site } from '../../../site/site.ts';
 import { infillOn } from '../../plan/infillOn.ts';
 import { fenceSign, type KeyEntry } from './keySigns.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 
 const fences = [
-  ['chain link', 'chain-link fence'],
-  ['boards', 'fence of boards on rails'],
-  ['panels', 'fence of panels'],
+  ['chain link', phrase`chain-link fence`],
+  ['boards', phrase`fence of boards on rails`],
+  ['panels', phrase`fence of panels`],
 ] as const satisfies readonly (readonly [Infill['kind'], string])[];
 
 /** Fence by what is between its posts; chain link where nothing is drawn yet. */

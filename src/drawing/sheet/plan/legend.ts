@@ -16,6 +16,8 @@ import { groundKey } from './groundKey.ts';
 import { keyRows } from './keyRows.ts';
 import { groundSign, lineSign, postSign, signWidth, type KeyEntry } from './keySigns.ts';
 import { utilityKey } from './utilityKey.ts';
+import { phrase } from '../../../phrases/phrase.ts';
+import { heightZoneWords } from '../../plan/heightZoneWords.ts';
 
 /** Ground with a height limit: its level lines tell it from other ground in grey too. */
 const heightZoneSign = (): Atom[] => {
@@ -41,18 +43,18 @@ const heightZoneSign = (): Atom[] => {
 /** Ground with a height limit, by what it is; the limits are written on it. */
 const heightEntries = (site: Site): KeyEntry[] => {
   const shown = Object.values(site.features).flatMap((feature) =>
-    feature.kind === 'height zone' ? [feature.of] : [],
+    feature.kind === 'height zone' ? [heightZoneWords[feature.of]] : [],
   );
   if (shown.length === 0) return [];
   const kinds = [...new Set(shown)].toSorted().join(', ');
-  return [{ sign: heightZoneSign(), text: `${kinds}: fence no higher than written` }];
+  return [{ sign: heightZoneSign(), text: phrase`${kinds}: fence no higher than written` }];
 };
 
 /** Flags stand on the plan with their names; what each says is listed on another sheet. */
 const flagEntries = (sheet: number | null): KeyEntry[] => {
   if (sheet === null) return [];
   const foot = { x: signWidth / 2, y: 0.08 };
-  const says = (number: number): string => `flags F1, F2, …: see sheet ${number}`;
+  const says = (number: number): string => phrase`flags F1, F2, …: see sheet ${number}`;
   return [
     {
       sign: flagAtoms(foot, 'caution', { staff: 0.17, cloth: 0.1 }),
@@ -75,14 +77,23 @@ const gateEntries = (site: Site): KeyEntry[] => {
   const gates = Object.values(site.gates);
   const ways = new Set(gates.map(({ way }) => way.kind));
   const shown: readonly (readonly [boolean, KeyEntry])[] = [
-    [ways.has('swing') || ways.has('centre stop'), { sign: lineSign('leaf'), text: 'gate, open' }],
-    [ways.has('cantilever'), { sign: lineSign('leaf'), text: 'gate that rolls, closed' }],
-    [ways.has('cantilever'), { sign: lineSign('swing'), text: 'rolled aside; R roller post' }],
-    [gates.some(({ holdOpen }) => holdOpen), { sign: [], text: 'H: post that holds a leaf open' }],
-    [ways.has('centre stop'), { sign: [], text: 'S: stop between two leaves' }],
+    [
+      ways.has('swing') || ways.has('centre stop'),
+      { sign: lineSign('leaf'), text: phrase`gate, open` },
+    ],
+    [ways.has('cantilever'), { sign: lineSign('leaf'), text: phrase`gate that rolls, closed` }],
+    [
+      ways.has('cantilever'),
+      { sign: lineSign('swing'), text: phrase`rolled aside; R roller post` },
+    ],
+    [
+      gates.some(({ holdOpen }) => holdOpen),
+      { sign: [], text: phrase`H: post that holds a leaf open` },
+    ],
+    [ways.has('centre stop'), { sign: [], text: phrase`S: stop between two leaves` }],
     [
       gates.some(({ receiver }) => receiver !== null),
-      { sign: dotSign(), text: 'receiver of a drop rod' },
+      { sign: dotSign(), text: phrase`receiver of a drop rod` },
     ],
   ];
   return shown.flatMap(([has, entry]) => (has ? [entry] : []));
@@ -101,11 +112,11 @@ const postEntries = (site: Site, layout: Layout): KeyEntry[] => {
   const isKept = Object.values(site.pins).some(({ holds }) => holds.kind === 'clear');
   const kept = groundSign('keep-out', 0.05, 'keep-out');
   return [
-    ...(pulls.length > 0 ? [{ sign: postSign(), text: `pull post: ${some}` }] : []),
+    ...(pulls.length > 0 ? [{ sign: postSign(), text: phrase`pull post: ${some}` }] : []),
     ...(posts.some(({ id }) => isHeld(id))
-      ? [{ sign: pinSign(), text: 'post held at its place' }]
+      ? [{ sign: pinSign(), text: phrase`post held at its place` }]
       : []),
-    ...(isKept ? [{ sign: kept, text: 'kept clear of holes by hand' }] : []),
+    ...(isKept ? [{ sign: kept, text: phrase`kept clear of holes by hand` }] : []),
   ];
 };
 
@@ -117,32 +128,39 @@ const groundEntries = (site: Site, layout: Layout): KeyEntry[] => {
   const step = contourStep(ground, site.lengths);
   const interval = step === null ? '' : formatLength(step, site.lengths);
   return [
-    { sign: signAtoms('shot', middle), text: 'grade shot, height over the datum' },
-    ...(step === null ? [] : [{ sign: lineSign('contour'), text: `contour, every ${interval}` }]),
+    { sign: signAtoms('shot', middle), text: phrase`grade shot, height over the datum` },
+    ...(step === null
+      ? []
+      : [{ sign: lineSign('contour'), text: phrase`contour, every ${interval}` }]),
     ...(drawLeafRooms(site, layout).length === 0
       ? []
-      : [{ sign: signAtoms('low', { ...middle, y: 0.04 }), text: 'leaf nearest to the ground' }]),
+      : [
+          {
+            sign: signAtoms('low', { ...middle, y: 0.04 }),
+            text: phrase`leaf nearest to the ground`,
+          },
+        ]),
   ];
 };
 
 /** What fence stands on that is not the ground. */
 const wallEntries = ({ lines }: Layout): KeyEntry[] =>
   Object.values(lines).some(({ runs }) => runs.some(({ wall }) => wall !== null))
-    ? [{ sign: groundSign('building', 0.12, 'building'), text: 'wall or kerb under a fence' }]
+    ? [{ sign: groundSign('building', 0.12, 'building'), text: phrase`wall or kerb under a fence` }]
     : [];
 
 /** Marks with a name on which nothing stands; of rough ones what that means. */
 const markEntries = (site: Site): KeyEntry[] => {
   const marks = namedLoneMarks(site);
   if (marks.length === 0) return [];
-  const rough = marks.some((lone) => lone.rough) ? '; rough: by GPS, not taped' : '';
-  const text = `mark on the ground${rough}`;
+  const rough = marks.some((lone) => lone.rough) ? phrase`; rough: by GPS, not taped` : '';
+  const text = phrase`mark on the ground${rough}`;
   return [{ sign: signAtoms('mark', { x: signWidth / 2, y: 0 }), text }];
 };
 
 const entriesOf = (site: Site, layout: Layout, flagSheet: number | null): KeyEntry[] => [
   ...fenceKey(site),
-  { sign: postSign(), text: 'post in its hole' },
+  { sign: postSign(), text: phrase`post in its hole` },
   ...postEntries(site, layout),
   ...flagEntries(flagSheet),
   ...gateEntries(site),

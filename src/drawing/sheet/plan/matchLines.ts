@@ -4,6 +4,7 @@ import type { Primitive } from '../../primitive.ts';
 import { letters } from '../letters.ts';
 import { planAnchor } from './planAnchor.ts';
 import type { PlanTile } from './planTiles.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 
 type Edge = readonly [SitePoint, SitePoint];
 
@@ -39,7 +40,7 @@ const matchLine = (points: Edge, sheet: number): Primitive[] => {
     {
       kind: 'text',
       at: { x: from.x + (to.x - from.x) * early, y: from.y + (to.y - from.y) * early },
-      text: `MATCH LINE, SHEET ${sheet}`,
+      text: phrase`MATCH LINE, SHEET ${sheet}`,
       size: letters.small,
       rise: 0.05,
       angle: radians(isUpright ? Math.PI / 2 : 0),

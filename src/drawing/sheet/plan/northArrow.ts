@@ -2,6 +2,7 @@ import type { Atom } from '../../atom.ts';
 import { circleOutline, polylineOutline } from '../../explode/polylineOutline.ts';
 import { letters } from '../letters.ts';
 import { lineOfText } from '../lineOfText.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 
 /** An arrow to the north, which is up on every plan; its circle is about 0, 0, paper inches. */
 export const northArrow = (): Atom[] => {
@@ -20,6 +21,6 @@ export const northArrow = (): Atom[] => {
     { do: 'fill', ink: 'line', opacity: 1, outline: half(-1) },
     { do: 'fill', ink: 'paper', opacity: 1, outline: half(1) },
     { do: 'stroke', pen, outline: half(1) },
-    ...lineOfText('N', 0, -0.3, { size: letters.small, weight: 'bold', align: 'middle' }),
+    ...lineOfText(phrase`N`, 0, -0.3, { size: letters.small, weight: 'bold', align: 'middle' }),
   ];
 };

@@ -14,6 +14,7 @@ import { planAnchor } from './planAnchor.ts';
 import { planKey, planScale, planSheet } from './planSheet.ts';
 import { planTiles, type PlanTile, type PlanTiles } from './planTiles.ts';
 import { tileRoom, tileSheet } from './tileSheet.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 
 /** A plan on a sheet before it has a title block: what leads elsewhere, and what found no room. */
 export interface PlanPage {
@@ -73,7 +74,7 @@ const partOutline = ({ bounds }: PlanTile, sheet: number): Primitive[] => {
     {
       kind: 'text',
       at: { x: (minX + maxX) / 2, y: (minY + maxY) / 2 },
-      text: `sheet ${sheet}`,
+      text: phrase`sheet ${sheet}`,
       size: letters.small,
       rise: 0,
       angle: radians(0),
@@ -118,7 +119,7 @@ const wholePage = (
     ...withBubbles(drawn, layout, details),
   ]);
   const key = planKey(site, layout, content, flags);
-  const title = tiles === null ? 'Plan' : 'Plan, whole';
+  const title = tiles === null ? phrase`Plan` : phrase`Plan, whole`;
   return {
     title,
     indexed: title,
@@ -141,8 +142,8 @@ const partPage = (
   const what = { drawn: withBubbles(drawn, layout, details), content, system };
   const { key, ...part } = tileSheet(layout, what, tiles, { n, sheets, whole: first });
   return {
-    title: `Plan, part ${n + 1} of ${sheets.length}`,
-    indexed: 'Plan, in parts',
+    title: phrase`Plan, part ${n + 1} of ${sheets.length}`,
+    indexed: phrase`Plan, in parts`,
     layers: [...part.layers, { name: 'sheet', atoms: key.atoms }],
     leads: part.leads,
     links: key.links,

@@ -10,19 +10,20 @@ import type { Rect } from '../rect.ts';
 import type { Scale } from '../scales.ts';
 import { legend } from './legend.ts';
 import { planFoot, scaledPlan, scaleFor, type PlanPlace, type ScaledPlan } from './scaledPlan.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 
 /** Room round the ground for chains of dimensions, and over and under the key. */
 const forChains = 0.85;
 const beforeKey = 0.05;
 
-const rule =
-  'Chains run from centre to centre of posts; openings are clear, from inside face to inside face.';
+const rules = [
+  phrase`Chains run from centre to centre of posts;`,
+  phrase`openings are clear, from inside face to inside face.`,
+] as const;
 
 /** What the numbers mean, in one line or two. */
 const says = (room: number): readonly string[] =>
-  textWidth(rule, letters.small, 'regular') <= room
-    ? [rule]
-    : [rule.slice(0, rule.indexOf(';') + 1), rule.slice(rule.indexOf(';') + 2)];
+  textWidth(rules.join(' '), letters.small, 'regular') <= room ? [rules.join(' ')] : rules;
 
 /** The part of a sheet's content that the ground is drawn in: the key and the foot lie under it. */
 const placeIn = (

@@ -21,6 +21,7 @@ import { graphPaper } from './graphPaper.ts';
 import { groundBounds } from './groundBounds.ts';
 import { northArrow } from './northArrow.ts';
 import { roundStep } from './roundStep.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 
 /** A plan on a sheet: its layers, the scale that it came to, the texts that found no room, what leads on. */
 export interface ScaledPlan {
@@ -88,7 +89,7 @@ export const scaleFor = ({ drawn, window, clear, system, view }: PlanPlace): Sca
 
 /** The scale and what a square of the graph paper is, in one line, or in two where that is too long. */
 const scaleWords = (scale: string, square: string, room: number): readonly string[] => {
-  const parts = [`Scale ${scale}.`, `One square is ${square}.`];
+  const parts = [phrase`Scale ${scale}.`, phrase`One square is ${square}.`];
   const whole = parts.join(' ');
   return textWidth(whole, letters.body, 'bold') <= room ? [whole] : parts;
 };

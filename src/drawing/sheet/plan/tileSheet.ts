@@ -6,6 +6,7 @@ import { keyPlan, type KeyPlan } from './keyPlan.ts';
 import { matchLines } from './matchLines.ts';
 import type { PlanTiles } from './planTiles.ts';
 import { planFoot, scaledPlan, type ScaledPlan } from './scaledPlan.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 
 /** Room round a part for its chains and for what lies beyond its match lines, paper inches. */
 export const roundTile = 0.85;
@@ -72,7 +73,7 @@ export const tileSheet = (
     leastField: planFoot / 2,
   };
   const plan = scaledPlan(place, () => [
-    `A part of the plan: the whole, and the key to its signs, on sheet ${whole}.`,
+    phrase`A part of the plan: the whole, and the key to its signs, on sheet ${whole}.`,
   ]);
   return { ...plan, key: keyPlan(layout, tiles, { sheets, here: n }, room) };
 };

@@ -5,6 +5,7 @@ import { heading } from '../flow/heading.ts';
 import { loose } from '../flow/stacks.ts';
 import { unbroken } from '../flow/unbroken.ts';
 import { inRanges } from './inRanges.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 
 const text = (title: string, paragraphs: readonly string[], width: number): Stack[] => {
   const blocks = paragraphs.flatMap((own) => unbroken(own, width));
@@ -27,8 +28,8 @@ const cautionTexts = (): string[] =>
 export const cautionsSection = (site: Site, left: readonly string[], width: number): Stack[] => {
   const off = left.length === 0 ? [] : [`${inRanges(left).join('; ')}.`];
   return [
-    ...text('Notes', notesOf(site), width),
-    ...text('Not lettered on the plan for want of room', off, width),
-    ...text('Cautions', cautionTexts(), width),
+    ...text(phrase`Notes`, notesOf(site), width),
+    ...text(phrase`Not lettered on the plan for want of room`, off, width),
+    ...text(phrase`Cautions`, cautionTexts(), width),
   ];
 };

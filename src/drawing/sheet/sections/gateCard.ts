@@ -16,6 +16,7 @@ import { stackBlocks } from '../flow/stackBlocks.ts';
 import { laid } from '../papers.ts';
 import { scalesOf, type Scale } from '../scales.ts';
 import { sheetFrame } from '../sheetFrame.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 
 /** What stands on the card of a gate beside its pictures, set to a width. */
 export interface CardParts {
@@ -99,10 +100,12 @@ const lowest = (blocks: readonly Block[]): Block | null =>
 const stopText = (stop: Meeting | null, site: Site): string[] =>
   stop === null
     ? []
-    : [`Before it is open it meets ${metName(site, stop.met)}, at ${formatAngle(stop.turned)}.`];
+    : [
+        phrase`Before it is open it meets ${metName(site, stop.met)}, at ${formatAngle(stop.turned)}.`,
+      ];
 
 const leftText = (left: readonly string[]): string[] =>
-  left.length === 0 ? [] : [`No room in the picture for: ${left.join('; ')}.`];
+  left.length === 0 ? [] : [phrase`No room in the picture for: ${left.join('; ')}.`];
 
 const drawnAt = (sight: GateSight, site: Site, stop: Meeting | null, scale: Scale): Drawn => {
   const detail = gateDetail(sight, site, scale.ratio, stop);
@@ -173,7 +176,11 @@ export const gateCard = (
   const { width } = room;
   const sight = gateSight(site, layout, gate);
   if (sight === null) {
-    return without(parts, 'No detail is drawn before the gate is placed: see its flag.', width);
+    return without(
+      parts,
+      phrase`No detail is drawn before the gate is placed: see its flag.`,
+      width,
+    );
   }
   const seen = { sight, site, stop: stopOf(sight.gate, gate, around) };
   // nothing hangs in a gap: two posts want no whole page
@@ -181,6 +188,6 @@ export const gateCard = (
   const height = Math.min(room.height, moves ? highestCard : highestCard / 2);
   return (
     pictured(seen, parts, { ...room, height }) ??
-    without(parts, 'Its detail has no room on this paper.', width)
+    without(parts, phrase`Its detail has no room on this paper.`, width)
   );
 };

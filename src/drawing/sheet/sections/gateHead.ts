@@ -13,6 +13,7 @@ import { paragraph } from '../flow/paragraph.ts';
 import { stackBlocks } from '../flow/stackBlocks.ts';
 import { letters } from '../letters.ts';
 import { lineOfText } from '../lineOfText.ts';
+import { phrase, phraseOf } from '../../../phrases/phrase.ts';
 
 /** Room for a length of feet, inches and a fraction, for initials and for a date. */
 const hands = { length: 0.78, by: 0.5, on: 0.65 } as const;
@@ -20,10 +21,18 @@ const hands = { length: 0.78, by: 0.5, on: 0.65 } as const;
 const blanks = (asSet: AsSet | null, write: (length: number) => string): readonly Blank[] => {
   const bottom = asSet?.bottom ?? null;
   return [
-    { label: 'As set: top', hand: hands.length, known: asSet === null ? '' : write(asSet.top) },
-    { label: 'bottom', hand: hands.length, known: bottom === null ? '' : write(bottom) },
-    { label: 'by', hand: hands.by, known: asSet?.by ?? '' },
-    { label: 'on', hand: hands.on, known: asSet?.on ?? '' },
+    {
+      label: phrase`As set: top`,
+      hand: hands.length,
+      known: asSet === null ? '' : write(asSet.top),
+    },
+    {
+      label: phraseOf('opening')`bottom`,
+      hand: hands.length,
+      known: bottom === null ? '' : write(bottom),
+    },
+    { label: phraseOf('person')`by`, hand: hands.by, known: asSet?.by ?? '' },
+    { label: phraseOf('day')`on`, hand: hands.on, known: asSet?.on ?? '' },
   ];
 };
 
@@ -58,6 +67,6 @@ export const gateHead = (
     titleAndRow(title, blanks(gate?.asSet ?? null, writer({ site })), width),
     ...(words === null
       ? []
-      : paragraph(`As set: ${words.words}. ${words.gap}`, width, inks[words.level])),
+      : paragraph(phrase`As set: ${words.words}. ${words.gap}`, width, inks[words.level])),
   ]);
 };

@@ -12,6 +12,7 @@ import { heldTexts } from '../../opening/heldTexts.ts';
 import { openingText } from '../../opening/openingText.ts';
 import { pipeSize } from '../../../units/pipeSize.ts';
 import { receiverText } from '../../tables/receiverText.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 
 type Say = (length: number) => string;
 
@@ -20,27 +21,33 @@ const halvesLine = ({ opening }: GateLayout, site: Site): string[] => {
   if (halves === null) return [];
   const told = halves.map((half) => {
     const held = heldTexts(half, site.lengths);
-    const range = held === null ? 'no width for sure' : `from ${held.from} to ${held.to}`;
+    const range =
+      held === null ? phrase`no width for sure` : phrase`from ${held.from} to ${held.to}`;
     return `${openingText(half.target, site.lengths)} (${range})`;
   });
-  return [`From each post to the face of the stop hold ${told.join(' and ')}.`];
+  const [first = '', second = ''] = told;
+  return [phrase`From each post to the face of the stop hold ${first} and ${second}.`];
 };
 
 const slideLine = ({ way }: Gate, { slides }: GateLayout, say: Say): string[] => {
   const [slide] = slides;
-  const leaf = slides.length > 1 ? 'each leaf' : 'the leaf';
-  const first = slides.length > 1 ? 'its first roller post' : 'the first roller post';
   if (way.kind !== 'cantilever' || slide === undefined) return [];
   const { overlap, counterbalance, rollers, behind } = way;
-  return [
-    `Closed, ${leaf} reaches ${say(overlap + counterbalance)} past the face of ${first} (overlap ${say(overlap)}, counterbalance ${say(counterbalance)}). Roller posts ${say(rollers)} apart, ${say(behind)} off the fence line. Rolled aside it takes ${say(slide.width)} along the fence.`,
-  ];
+  const past = say(overlap + counterbalance);
+  const reaches =
+    slides.length > 1
+      ? phrase`Closed, each leaf reaches ${past} past the face of its first roller post`
+      : phrase`Closed, the leaf reaches ${past} past the face of the first roller post`;
+  const parts = phrase`(overlap ${say(overlap)}, counterbalance ${say(counterbalance)}).`;
+  const stands = phrase`Roller posts ${say(rollers)} apart, ${say(behind)} off the fence line.`;
+  const aside = phrase`Rolled aside it takes ${say(slide.width)} along the fence.`;
+  return [`${reaches} ${parts} ${stands} ${aside}`];
 };
 
 const passageLine = (gate: Gate, layout: GateLayout, say: Say): string[] =>
   layout.leaves.length === 0
     ? []
-    : [`Clear passage with the gate open: ${say(clearPassage(gate, layout).clear)}.`];
+    : [phrase`Clear passage with the gate open: ${say(clearPassage(gate, layout).clear)}.`];
 
 const receiverLine = (
   { receiver, bottom }: Gate,
@@ -51,9 +58,9 @@ const receiverLine = (
   const { depth, inside, rod } = receiver;
   const say: Say = (length) => formatLength(inches(length), fineStyle(style));
   const reach = bottom === null ? null : rodReach(receiver, bottom);
-  const goes = reach === null || reach <= 0 ? '' : ` The rod goes in ${say(reach)} at most.`;
+  const goes = reach === null || reach <= 0 ? '' : phrase` The rod goes in ${say(reach)} at most.`;
   return [
-    `Receiver: ${receiverText(receiver)}, ${pipeSize(inside, style)} inside for a rod of ${say(rod)}, ${say(depth)} deep.${goes}`,
+    phrase`Receiver: ${receiverText(receiver)}, ${pipeSize(inside, style)} inside for a rod of ${say(rod)}, ${say(depth)} deep.${goes}`,
   ];
 };
 

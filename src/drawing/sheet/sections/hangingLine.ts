@@ -3,6 +3,7 @@ import { trussFrom } from '../../../engine/structure/leafWeight.ts';
 import type { Gate } from '../../../site/gate.ts';
 import type { Site } from '../../../site/site.ts';
 import { notesFor, type NoteFor } from '../../../trade/hangingNotes.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 
 const noteKeys = (site: Site, gate: Gate, { leaves, slides }: GateLayout): Set<NoteFor> => {
   const latch = gate.latch === null ? undefined : site.hardware[gate.latch];
@@ -21,5 +22,5 @@ const noteKeys = (site: Site, gate: Gate, { leaves, slides }: GateLayout): Set<N
 export const hangingLine = (layout: GateLayout, site: Site): string => {
   const gate = site.gates[layout.id];
   const notes = gate === undefined ? [] : notesFor(noteKeys(site, gate, layout));
-  return notes.length === 0 ? '' : `Hanging: ${notes.join(' ')}`;
+  return notes.length === 0 ? '' : phrase`Hanging: ${notes.join(' ')}`;
 };

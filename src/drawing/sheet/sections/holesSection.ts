@@ -17,6 +17,7 @@ import { layTable } from '../flow/layTable.ts';
 import { paragraph } from '../flow/paragraph.ts';
 import { stackBlocks } from '../flow/stackBlocks.ts';
 import { loose, under } from '../flow/stacks.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 
 /** A site, its layout and the width of the column that they are set in, paper inches. */
 interface Setting {
@@ -39,10 +40,9 @@ const rowPad = 0.03;
 const profileHeight = 1;
 
 /** Of a plan that no tape checks: said where the holes are, and not in a section of its own. */
-const sketched = 'The plan is as it was sketched: nothing in it was taped.';
-const reckoned = 'Post lengths are reckoned for posts that stand on the bottom of the hole.';
-const byTheOpening =
-  'Set the first gate post by the tape, the other by the opening to hold: the opening governs.';
+const sketched = phrase`The plan is as it was sketched: nothing in it was taped.`;
+const reckoned = phrase`Post lengths are reckoned for posts that stand on the bottom of the hole.`;
+const byTheOpening = phrase`Set the first gate post by the tape, the other by the opening to hold: the opening governs.`;
 
 const space = (height: number): Block => ({ ...nothing, height });
 
@@ -58,7 +58,7 @@ const stripBlock = (pieces: readonly TapePiece[], { site, layout, width }: Setti
   const how = { width, style, mostScale, profile: profileHeight, otherEnd: 'shown' } as const;
   const strip = tapeStrip(site, layout, pieces, how);
   if (strip.left.length === 0) return raised(strip);
-  const rest = paragraph(`Also here: ${strip.left.join('; ')}.`, width, 'dimension');
+  const rest = paragraph(phrase`Also here: ${strip.left.join('; ')}.`, width, 'dimension');
   return stackBlocks([raised(strip), ...rest]);
 };
 
@@ -68,11 +68,12 @@ const stripStack = (line: LineLayout, setting: Setting): Stack => {
   const hook = site.lines[line.id]?.hook ?? 'start';
   const capacity = (width - 2 * tapeMargin) / sheetScale;
   const rows = packPieces(line.runs, hook, { capacity, fold: tapeFold / sheetScale });
-  const name = `${site.lines[line.id]?.label.trim() || 'Fence line'}: each tape hooked at its claw, lighter figures from its other end`;
+  const label = site.lines[line.id]?.label.trim() || phrase`Fence line`;
+  const name = phrase`${label}: each tape hooked at its claw, lighter figures from its other end`;
   const strips = rows.map((pieces) => stripBlock(pieces, setting));
   return {
     head: subheading(name, width),
-    again: subheading(`${name}, continued`, width),
+    again: subheading(phrase`${name}, continued`, width),
     rows: strips.map((strip, n) => (n === 0 ? strip : stackBlocks([space(0.12), strip]))),
     gap: 0.3,
   };
@@ -81,8 +82,8 @@ const stripStack = (line: LineLayout, setting: Setting): Stack => {
 /** The holes of a line in the groups of their stretches, which say what run and stretch are. */
 const holeStack = (line: LineLayout, { site, layout, width }: Setting): Stack => {
   const text = aboveGround(line, layout, site);
-  const said = text === null ? [] : ['Above ground'];
-  const table = withoutColumns(holeTable(line, layout, site), ['Run', 'Stretch', ...said]);
+  const said = text === null ? [] : (['above ground'] as const);
+  const table = withoutColumns(holeTable(line, layout, site), ['run', 'stretch', ...said]);
   const { head, ...rest } = layTable(table, width, rowPad);
   const over = text === null ? [] : [...paragraph(text, width), space(0.08)];
   return { ...rest, head: stackBlocks([...over, head]), gap: 0.24 };
@@ -92,9 +93,9 @@ const holeStack = (line: LineLayout, { site, layout, width }: Setting): Stack =>
 const slopeStack = (line: LineLayout, { site, layout, width }: Setting): Stack[] => {
   const texts = slopeTexts(line, layout, site);
   if (texts.length === 0) return [];
-  const name = site.lines[line.id]?.label.trim() || 'Fence line';
+  const name = site.lines[line.id]?.label.trim() || phrase`Fence line`;
   const rows = texts.flatMap((text) => paragraph(text, width));
-  return [loose(subheading(`Slopes of ${name}`, width), rows, 0.14)];
+  return [loose(subheading(phrase`Slopes of ${name}`, width), rows, 0.14)];
 };
 
 /** What each curve of a line is set out by. */
@@ -125,6 +126,6 @@ export const holesSection = (site: Site, layout: Layout, width: number): Stack[]
   if (first === undefined) return [];
   const measured = layout.survey.stands === 'sketched' ? [sketched] : [];
   const spec = paragraph([...specTexts(site), reckoned, ...measured].join(' '), width);
-  const head = stackBlocks([heading('Tapes and holes', width), ...spec, space(0.12)]);
+  const head = stackBlocks([heading(phrase`Tapes and holes`, width), ...spec, space(0.12)]);
   return [under(head, first), ...rest];
 };

@@ -1,3 +1,5 @@
+import { phrase } from '../../../phrases/phrase.ts';
+
 /** Whole numbers, rising, with those that follow one another drawn together; two stay two. */
 const drawnTogether = (numbers: readonly number[]): string[] => {
   const ranges: [number, number][] = [];
@@ -21,6 +23,6 @@ export const inRanges = (texts: readonly string[]): string[] => {
   const numbers = [...new Set(texts.filter(isNumber).map(Number))].sort((a, b) => a - b);
   const rest = texts.filter((text) => !isNumber(text));
   if (numbers.length === 0) return rest;
-  const word = numbers.length === 1 ? 'post' : 'posts';
-  return [...rest, `${word} ${drawnTogether(numbers).join(', ')}`];
+  const all = drawnTogether(numbers).join(', ');
+  return [...rest, numbers.length === 1 ? phrase`post ${all}` : phrase`posts ${all}`];
 };

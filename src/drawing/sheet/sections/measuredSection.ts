@@ -8,12 +8,13 @@ import { heading } from '../flow/heading.ts';
 import { layTable } from '../flow/layTable.ts';
 import { paragraph } from '../flow/paragraph.ts';
 import { loose } from '../flow/stacks.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 
 /** Which marks no reading holds, by their names; null where all are held, or nothing is said of them. */
 const sketchedText = (site: Site, { posts, survey }: Layout): string | null => {
   if (survey.loose.length === 0) return null;
   const names = survey.loose.map((id) => markName(site, posts, id));
-  return `As sketched, held by no reading: ${names.join(', ')}.`;
+  return phrase`As sketched, held by no reading: ${names.join(', ')}.`;
 };
 
 /**
@@ -25,5 +26,8 @@ export const measuredSection = (site: Site, layout: Layout, width: number): Stac
   if (table.rows.length === 0) return [];
   const texts = [`${standsText(layout.survey)}.`, sketchedText(site, layout)];
   const said = texts.flatMap((text) => (text === null ? [] : paragraph(text, width)));
-  return [loose(heading('How the plan was measured', width), said, 0.3), layTable(table, width)];
+  return [
+    loose(heading(phrase`How the plan was measured`, width), said, 0.3),
+    layTable(table, width),
+  ];
 };

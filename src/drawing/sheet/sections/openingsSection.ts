@@ -24,6 +24,7 @@ import { layTable } from '../flow/layTable.ts';
 import type { ColumnSize } from '../flow/paginate.ts';
 import { stackBlocks } from '../flow/stackBlocks.ts';
 import { oneBlock, under } from '../flow/stacks.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 
 /** A column from here on has room in its schedule for what was set. */
 const sideBySide = 9;
@@ -34,29 +35,33 @@ const rowPad = { schedule: 0.02, working: 0 } as const;
 
 /** Both posts of a gate with their outside diameters, once where these are alike. */
 const postsText = ({ posts }: GateLayout, layout: Layout, site: Site): string => {
-  if (posts === null) return 'not placed: see its flag';
+  if (posts === null) return phrase`not placed: see its flag`;
   const pipes = [posts.start, posts.end].flatMap((id) => layout.posts[id] ?? []);
-  const sizes = pipes.map(({ od }) => `${pipeSize(od, site.lengths)} OD`);
+  const sizes = pipes.map(({ od }) => phrase`${pipeSize(od, site.lengths)} OD`);
   const [one = '', other = ''] = sizes;
-  if (one === other) return `posts ${pipes.map(({ tag }) => tag).join(' and ')} ${one}`;
-  return `posts ${pipes.map(({ tag }, n) => `${tag} ${sizes[n] ?? ''}`).join(', ')}`;
+  const [first = '', second = ''] = pipes.map(({ tag }) => tag);
+  if (one === other) return phrase`posts ${first} and ${second} ${one}`;
+  return phrase`posts ${pipes.map(({ tag }, n) => `${tag} ${sizes[n] ?? ''}`).join(', ')}`;
+};
+
+const leavesText = ([one, other]: readonly string[]): string => {
+  if (one === undefined) return '';
+  return other === undefined ? phrase`, leaf ${one}` : phrase`, leaves ${one} and ${other}`;
 };
 
 const kindLine = (gate: GateLayout, layout: Layout, site: Site): string => {
   const leaves = gate.opening.terms.filter(({ role }) => role === 'leaf');
-  const widths = leaves
-    .map(({ planned }) => formatLength(planned, fineStyle(site.lengths)))
-    .join(' and ');
-  const of = leaves.length === 0 ? '' : `, ${leaves.length > 1 ? 'leaves' : 'leaf'} ${widths}`;
+  const widths = leaves.map(({ planned }) => formatLength(planned, fineStyle(site.lengths)));
+  const of = leavesText(widths);
   const kind = gateKind(gate);
   return `${kind.charAt(0).toUpperCase()}${kind.slice(1)}${of}, ${postsText(gate, layout, site)}.`;
 };
 
 const swingLine = (gate: GateLayout, layout: Layout): string => {
   const swing = swingTexts(gate, layout);
-  if (swing !== null) return `Hinged at ${swing.hingedAt}, opens ${swing.opens}.`;
+  if (swing !== null) return phrase`Hinged at ${swing.hingedAt}, opens ${swing.opens}.`;
   const rolls = rollText(gate, layout);
-  return rolls === null ? '' : `The gate ${rolls}.`;
+  return rolls === null ? '' : phrase`The gate ${rolls}.`;
 };
 
 const barOf = (gate: GateLayout, site: Site, width: number): Block => {
@@ -90,7 +95,7 @@ const workingOf = (gate: GateLayout, site: Site, width: number): Block => {
 const cardParts = (gate: GateLayout, layout: Layout, site: Site): CardParts => {
   const target = openingText(gate.opening.target, site.lengths);
   const number = detailNumber(layout, gate.id);
-  const name = `${number} ${gateTitle(gate, site)}, ${gatePosts(gate, layout)}: hold ${target}`;
+  const name = `${number} ${gateTitle(gate, site)}, ${gatePosts(gate, layout)}: ${phrase`hold ${target}`}`;
   return {
     head: (width) => gateHead(name, gate, { site, width }),
     texts: gateTexts(gate, layout, site).filter((text) => text !== ''),
@@ -146,7 +151,7 @@ export const openingsSection = (site: Site, layout: Layout, column: ColumnSize):
   const schedule = openingTable(layout, site);
   // what was set stands at each gate; in the schedule only where no other column suffers from it
   const table = width < sideBySide ? schedule : withSet(schedule, gates, site);
-  const first = under(heading('Openings', width), layTable(table, width, rowPad.schedule));
+  const first = under(heading(phrase`Openings`, width), layTable(table, width, rowPad.schedule));
   const used = [first.head, ...first.rows].reduce((sum, { height }) => sum + height, 0);
   const yard = { site, layout, around: surroundingsOf(site, layout) };
   const set: Setter = (gate, room) => gateCard(gate, yard, cardParts(gate, layout, site), room);

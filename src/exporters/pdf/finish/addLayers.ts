@@ -1,15 +1,16 @@
 import { PDFDict, PDFName, type PDFDocument, type PDFRef } from 'pdf-lib';
 import { layerNames, type LayerName } from '../../../drawing/layerNames.ts';
 import { pdfText } from './pdfText.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 
 /** What a reader's list of layers calls them. */
 const titles: Readonly<Record<LayerName, string>> = {
-  sheet: 'Sheet and tables',
-  yard: 'Yard',
-  fence: 'Fence',
-  dimensions: 'Dimensions',
-  names: 'Names and numbers',
-  flags: 'Flags',
+  sheet: phrase`Sheet and tables`,
+  yard: phrase`Yard`,
+  fence: phrase`Fence`,
+  dimensions: phrase`Dimensions`,
+  names: phrase`Names and numbers`,
+  flags: phrase`Flags`,
 };
 
 /**
@@ -26,7 +27,7 @@ export const addLayers = (doc: PDFDocument, used: ReadonlySet<LayerName>): void 
     });
   if (groups.length === 0) return;
   const refs = groups.map(([, ref]) => ref);
-  const shown = { Name: pdfText('Layers'), BaseState: 'ON', ON: refs, Order: refs };
+  const shown = { Name: pdfText(phrase`Layers`), BaseState: 'ON', ON: refs, Order: refs };
   catalog.set(PDFName.of('OCProperties'), context.obj({ OCGs: refs, D: shown }));
   const named = context.register(context.obj(Object.fromEntries(groups)));
   for (const page of doc.getPages()) {

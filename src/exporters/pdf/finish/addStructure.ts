@@ -3,6 +3,7 @@ import type { Mark } from '../paintPage.ts';
 import type { LaidLink } from './addLinks.ts';
 import { addTable, goesOn, type MarkedCell, type Place } from './addTable.ts';
 import { pdfText } from './pdfText.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 
 /** A page as one who hears it goes through it. */
 export interface HeardPage {
@@ -31,7 +32,7 @@ const textsOf = (doc: PDFDocument, { title, marks }: HeardPage, place: Place) =>
   const { context } = doc;
   const part = { P: place.under, Pg: place.page };
   const drawn = marks.flatMap(({ role }, n) => (role === 'Figure' ? [n] : []));
-  const whole = { ...part, S: 'Figure', Alt: pdfText(`${title}, drawn`), K: drawn };
+  const whole = { ...part, S: 'Figure', Alt: pdfText(phrase`${title}, drawn`), K: drawn };
   const figure = drawn.length === 0 ? null : context.register(context.obj(whole));
   const owners = new Map<number, PDFRef>();
   const all = new Set<PDFRef>();

@@ -1,6 +1,7 @@
 import { PDFDict, PDFName, PDFString, type PDFDocument } from 'pdf-lib';
 import type { SiteFile } from '../../../site/siteFile.ts';
 import { pdfText } from './pdfText.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 
 const name = PDFName.of;
 
@@ -31,7 +32,7 @@ export const attachFile = (
       F: PDFString.of(plain(file.name)),
       UF: shown,
       EF: { F: ref, UF: ref },
-      Desc: pdfText('The drawing that this sheet was made from'),
+      Desc: pdfText(phrase`The drawing that this sheet was made from`),
       AFRelationship: 'Source',
     }),
   );

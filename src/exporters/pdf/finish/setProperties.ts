@@ -1,9 +1,11 @@
 import { PDFDict, PDFName, PDFString, type PDFDocument } from 'pdf-lib';
 import type { PdfInfo } from '../pdfInfo.ts';
 import { pdfText } from './pdfText.ts';
+import type { Language } from '../../../phrases/languages.ts';
+import { language } from '../../../phrases/speak.ts';
 
-/** The language of every word that the program prints (BCP 47). */
-const language = 'en-US';
+/** The tags of the languages that the program prints (BCP 47): as they are spoken where yards are built by feet. */
+const tags: Readonly<Record<Language, string>> = { en: 'en-US', es: 'es-US' };
 
 /** Says in a PDF what it is, in which language, and its day where it has one; no other moment is left in it. */
 export const setProperties = (
@@ -21,6 +23,6 @@ export const setProperties = (
   if (producer !== undefined) info.set(PDFName.of('Producer'), producer);
   if (context.trailerInfo.Info === undefined) context.trailerInfo.Info = context.register(info);
   else context.assign(context.trailerInfo.Info as never, info);
-  catalog.set(PDFName.of('Lang'), PDFString.of(language));
+  catalog.set(PDFName.of('Lang'), PDFString.of(tags[language()]));
   catalog.set(PDFName.of('ViewerPreferences'), context.obj({ DisplayDocTitle: true }));
 };

@@ -76,7 +76,7 @@ describe('setRecordSection', () => {
 
   it('[D135] lists every post once, with its tape and a box to tick', () => {
     for (const { site, layout } of sampleYards) {
-      const { rows, groups, headings } = setPosts(site, layout);
+      const { rows, groups, columns } = setPosts(site, layout);
       const tags = rows.map(([tag]) => tag);
       expect(tags.toSorted()).toEqual(
         Object.values(layout.posts)
@@ -84,7 +84,7 @@ describe('setRecordSection', () => {
           .toSorted(),
       );
       expect(groups).toHaveLength(rows.length);
-      expect(rows.every((row) => row.length === headings.length)).toBe(true);
+      expect(rows.every((row) => row.length === columns.length)).toBe(true);
     }
     const { rows, groups } = setPosts(yard, layOutSite(yard));
     expect(rows[1]?.slice(0, 5)).toEqual(['B', 'gate', '10\'-0"', '', '36"']);
