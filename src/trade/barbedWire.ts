@@ -1,11 +1,12 @@
 import { inches } from '../units/inches.ts';
 import type { Source } from './source.ts';
+import { phrase } from '../phrases/phrase.ts';
 
 /** A strand as wind meets it: two wires twisted, inches across. */
 export const barbedStrand = {
   across: inches(0.198),
   source: {
-    text: 'a strand is two 12-1/2 ga wires of .099 in: ASTM A121, from memory',
+    text: phrase`a strand is two 12-1/2 ga wires of .099 in: ASTM A121, from memory`,
     status: 'memory',
   },
 } as const;
@@ -14,7 +15,7 @@ export const barbedStrand = {
 export const barbedArms = {
   reach: inches(12),
   source: {
-    text: 'arms 45 ± 5°, outer strand 12 ± 2 in out: RR-F-191/4F 3.5',
+    text: phrase`arms 45 ± 5°, outer strand 12 ± 2 in out: RR-F-191/4F 3.5`,
     status: 'published',
   },
 } as const;
@@ -23,7 +24,7 @@ export const barbedArms = {
 export const leastBarbed: { readonly length: typeof barbedArms.reach; readonly source: Source } = {
   length: inches(72),
   source: {
-    text: 'barbed wire 6 ft over grade at least: ASTM F2200, for automated gates, as summarised in operator manuals',
+    text: phrase`barbed wire 6 ft over grade at least: ASTM F2200, for automated gates, as summarised in operator manuals`,
     status: 'published',
   },
 };

@@ -1,9 +1,10 @@
 import { inches } from '../units/inches.ts';
 import { squarePost } from './squarePosts.ts';
 import type { Source } from './source.ts';
+import { phrase } from '../phrases/phrase.ts';
 
 const source: Source = {
-  text: 'common practice, no published source; dressed sizes of lumber by the American Softwood Lumber Standard PS 20, from memory',
+  text: phrase`common practice, no published source; dressed sizes of lumber by the American Softwood Lumber Standard PS 20, from memory`,
   status: 'practice',
 };
 

@@ -1,6 +1,7 @@
 import { fromDegrees } from '../units/radians.ts';
 import type { Source } from './source.ts';
 import type { Radians } from '../units/radians.ts';
+import { phrase } from '../phrases/phrase.ts';
 
 /** A turn above which somebody asks for a corner post. */
 export interface CornerAngle {
@@ -21,8 +22,8 @@ export const defaultCornerAngle = row(
 
 /** What is published, from strict to lenient; ASTM F567-07 says only "abrupt". */
 export const cornerAngles: readonly CornerAngle[] = [
-  row(5, 'Caltrans Standard Specifications 80-2.01B: wire fence, steel posts'),
+  row(5, phrase`Caltrans Standard Specifications 80-2.01B: wire fence, steel posts`),
   row(10, 'Iowa DOT Standard Specifications 2519'),
-  row(15, 'Caltrans Standard Specifications 80-2.01B: wire fence, wood posts'),
+  row(15, phrase`Caltrans Standard Specifications 80-2.01B: wire fence, wood posts`),
   defaultCornerAngle,
 ];

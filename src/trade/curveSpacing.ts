@@ -1,5 +1,6 @@
 import { inches, type Inches } from '../units/inches.ts';
 import type { Source } from './source.ts';
+import { phrase } from '../phrases/phrase.ts';
 
 /** Line posts on curves of a radius of at least `from` stand no farther apart than `length`; inches. */
 export interface CurveSpacing {
@@ -21,7 +22,7 @@ export const curveSpacings: readonly CurveSpacing[] = [
 ];
 
 export const curveSpacingSource: Source = {
-  text: 'Tremonton UT 3.18.010: 10 ft at 500 ft of radius and over, 8 ft from 500 to 200, 6 ft from 200 to 100, 5 ft at 100 ft and under',
+  text: phrase`Tremonton UT 3.18.010: 10 ft at 500 ft of radius and over, 8 ft from 500 to 200, 6 ft from 200 to 100, 5 ft at 100 ft and under`,
   status: 'published',
 };
 

@@ -3,6 +3,7 @@ import { schedule40 } from './schedule40.ts';
 import type { FencePipe } from './pipes.ts';
 import type { Source } from './source.ts';
 import type { Inches } from '../units/inches.ts';
+import { phrase } from '../phrases/phrase.ts';
 
 /** The posts and top rail that a fence of some height is usually built with. */
 export interface PostSizes {
@@ -16,19 +17,25 @@ export interface PostSizes {
 }
 
 const ordinance = (heights: string): Source => ({
-  text: `Byesville OH fence code (after ASTM F567 and F761), ${heights}; read by trade name`,
+  text: phrase`Byesville OH fence code (after ASTM F567 and F761), ${heights}; read by trade name`,
   status: 'published',
 });
 const industrial = (heights: string, more = ''): Source => ({
-  text: `ASTM F1043 industrial posts, ${heights}${more}; from memory`,
+  text: phrase`ASTM F1043 industrial posts, ${heights}${more}; from memory`,
   status: 'memory',
 });
 
 const rows = [
-  [60, 1.66, 2.375, 1.315, ordinance('up to 5 ft')],
-  [72, 1.9, 2.375, 1.315, ordinance('6 ft')],
-  [96, 2.375, 2.875, 1.66, industrial('over 6 to 8 ft')],
-  [144, 2.875, 4, 1.66, industrial('over 8 to 12 ft', ' (terminals 2.875 to 4: the larger)')],
+  [60, 1.66, 2.375, 1.315, ordinance(phrase`up to 5 ft`)],
+  [72, 1.9, 2.375, 1.315, ordinance(phrase`6 ft`)],
+  [96, 2.375, 2.875, 1.66, industrial(phrase`over 6 to 8 ft`)],
+  [
+    144,
+    2.875,
+    4,
+    1.66,
+    industrial(phrase`over 8 to 12 ft`, phrase` (terminals 2.875 to 4: the larger)`),
+  ],
 ] as const;
 
 /** Rows by rising height. They are starting points for a fence spec, not a finding. */

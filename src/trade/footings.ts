@@ -1,19 +1,20 @@
 import { inches } from '../units/inches.ts';
 import type { Source } from './source.ts';
 import type { Inches } from '../units/inches.ts';
+import { phrase } from '../phrases/phrase.ts';
 
 /** Where the rules for holes come from. */
 export const holeRule: Source = { text: 'ASTM F567-07 5.1', status: 'published' };
 
 /** Where the rule for holes of square posts comes from. */
 export const squareHoleRule: Source = {
-  text: 'three times the side of a square post: common practice, no published source; as deep as ASTM F567-07 5.1 has it for chain link',
+  text: phrase`three times the side of a square post: common practice, no published source; as deep as ASTM F567-07 5.1 has it for chain link`,
   status: 'practice',
 };
 
 /** Where the sizes of augers come from. */
 export const augerSizes: Source = {
-  text: 'auger sizes 6, 8, 9, 10, 12, 14, 16, 18, 24 in: common practice, no published source',
+  text: phrase`auger sizes 6, 8, 9, 10, 12, 14, 16, 18, 24 in: common practice, no published source`,
   status: 'practice',
 };
 

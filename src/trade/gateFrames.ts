@@ -2,12 +2,13 @@ import { inches, type Inches } from '../units/inches.ts';
 import type { FencePipe } from './pipes.ts';
 import { schedule40 } from './schedule40.ts';
 import type { Source } from './source.ts';
+import { phrase } from '../phrases/phrase.ts';
 
 /** Up to here a leaf has the lighter frame, inches. */
 const lightUpTo = { width: inches(96), height: inches(72) };
 
 export const frameRule: Source = {
-  text: 'frame of 1.660 in OD up to 8 ft wide and 6 ft high, else 1.900: ASTM F900, from memory',
+  text: phrase`frame of 1.660 in OD up to 8 ft wide and 6 ft high, else 1.900: ASTM F900, from memory`,
   status: 'memory',
 };
 

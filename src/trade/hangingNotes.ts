@@ -1,4 +1,5 @@
 import type { Source } from './source.ts';
+import { phrase } from '../phrases/phrase.ts';
 
 /** What must be so of a gate for a note to be printed on its detail. */
 export type NoteFor =
@@ -11,7 +12,7 @@ export interface HangingNote {
 }
 
 export const hangingSource: Source = {
-  text: 'hanging notes: common practice, no published source',
+  text: phrase`hanging notes: common practice, no published source`,
   status: 'practice',
 };
 
@@ -19,36 +20,39 @@ export const hangingSource: Source = {
 export const hangingNotes: readonly HangingNote[] = [
   {
     for: 'leaf that turns',
-    text: 'Two hinge sets to a leaf, one near the top and one near the bottom.',
+    text: phrase`Two hinge sets to a leaf, one near the top and one near the bottom.`,
   },
   {
     for: 'leaf that turns',
-    text: 'Hinge and latch bolts all point one way, their nuts on the secure side.',
+    text: phrase`Hinge and latch bolts all point one way, their nuts on the secure side.`,
   },
   {
     for: 'wide leaf',
-    text: 'A leaf 5 ft or wider on corner fittings has an adjustable truss rod of 5/16 in or more (ASTM F900-11 4.1), and no panel wider than 5 ft between uprights (ASTM F654-03 5.1.1).',
+    text: phrase`A leaf 5 ft or wider on corner fittings has an adjustable truss rod of 5/16 in or more (ASTM F900-11 4.1), and no panel wider than 5 ft between uprights (ASTM F654-03 5.1.1).`,
   },
   {
     for: 'two leaves',
-    text: 'Tops of both leaves level with each other before anything is tightened.',
+    text: phrase`Tops of both leaves level with each other before anything is tightened.`,
   },
   {
     for: 'leaf that turns',
-    text: 'Swing every leaf as far as it opens: its bottom clears the ground all the way.',
+    text: phrase`Swing every leaf as far as it opens: its bottom clears the ground all the way.`,
   },
-  { for: 'drop rod', text: 'Lifted, the rod rests clear of the ground through the whole swing.' },
   {
     for: 'drop rod',
-    text: 'Close both leaves and look along them: straight, then mark and make the receiver.',
+    text: phrase`Lifted, the rod rests clear of the ground through the whole swing.`,
+  },
+  {
+    for: 'drop rod',
+    text: phrase`Close both leaves and look along them: straight, then mark and make the receiver.`,
   },
   {
     for: 'leaf that rolls',
-    text: 'Roller posts plumb and in line with each other before the leaf is put on.',
+    text: phrase`Roller posts plumb and in line with each other before the leaf is put on.`,
   },
   {
     for: 'leaf that rolls',
-    text: 'Roll the leaf from end to end: it stays on both rollers, and its stops hold at both ends.',
+    text: phrase`Roll the leaf from end to end: it stays on both rollers, and its stops hold at both ends.`,
   },
 ];
 

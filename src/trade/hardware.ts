@@ -1,6 +1,7 @@
 import { inches } from '../units/inches.ts';
 import type { Source } from './source.ts';
 import type { Inches } from '../units/inches.ts';
+import { phrase } from '../phrases/phrase.ts';
 
 /**
  * What a part takes up, in inches, before anybody has measured the one on order. No standard says
@@ -26,28 +27,28 @@ const takes = (low: number, planned: number, high: number): AssumedHardware['tak
 });
 
 const practice = (text: string): Source => ({
-  text: `${text}: common practice, no published source`,
+  text: phrase`${text}: common practice, no published source`,
   status: 'practice',
 });
 
-const memory = (text: string): Source => ({ text: `${text}, from memory`, status: 'memory' });
+const memory = (text: string): Source => ({ text: phrase`${text}, from memory`, status: 'memory' });
 
 /** Planned at its largest: an opening too narrow cannot be mended, a little wide is caught up. */
 export const residentialHinge: AssumedHardware = {
   kind: 'hinge',
-  label: 'Male and female hinge, residential',
+  label: phrase`Male and female hinge, residential`,
   takes: takes(1.625, 1.875, 1.875),
   spread: 'uncertain',
-  source: practice('1-5/8 to 1-7/8 in for each hinge'),
+  source: practice(phrase`1-5/8 to 1-7/8 in for each hinge`),
 };
 
 /** For wide and heavy leaves: 180 degree, bulldog or strap hinges. */
 export const heavyHinge: AssumedHardware = {
   kind: 'hinge',
-  label: 'Heavy hinge, 180 degree or strap',
+  label: phrase`Heavy hinge, 180 degree or strap`,
   takes: takes(2, 2.5, 2.5),
   spread: 'uncertain',
-  source: memory('2 to 2-1/2 in for each hinge'),
+  source: memory(phrase`2 to 2-1/2 in for each hinge`),
 };
 
 /**
@@ -56,10 +57,10 @@ export const heavyHinge: AssumedHardware = {
  */
 export const forkLatch: AssumedHardware = {
   kind: 'latch',
-  label: 'Fork latch',
+  label: phrase`Fork latch`,
   takes: takes(1.75, 1.875, 2.125),
   spread: 'uncertain',
-  source: practice('about 2 in at the latch, 1-3/4 to 2-1/8 from leaf and hinge'),
+  source: practice(phrase`about 2 in at the latch, 1-3/4 to 2-1/8 from leaf and hinge`),
 };
 
 /**
@@ -68,10 +69,10 @@ export const forkLatch: AssumedHardware = {
  */
 export const dropRod: AssumedHardware = {
   kind: 'drop rod',
-  label: 'Drop rod latch',
+  label: phrase`Drop rod latch`,
   takes: takes(2.5, 2.5, 3),
   spread: 'uncertain',
-  source: practice('2-1/2 to 3 in between the leaves'),
+  source: practice(phrase`2-1/2 to 3 in between the leaves`),
 };
 
 const uncertain = 'uncertain';
@@ -80,17 +81,17 @@ const uncertain = 'uncertain';
 const otherHinges: readonly AssumedHardware[] = [
   {
     kind: 'hinge',
-    label: 'Bulldog hinge',
+    label: phrase`Bulldog hinge`,
     takes: takes(2, 2.5, 2.5),
     spread: uncertain,
-    source: memory('2 to 2-1/2 in for each commercial hinge'),
+    source: memory(phrase`2 to 2-1/2 in for each commercial hinge`),
   },
   {
     kind: 'hinge',
-    label: 'Threaded male hinge, adjustable',
+    label: phrase`Threaded male hinge, adjustable`,
     takes: takes(1.5, 1.875, 2.25),
     spread: 'adjustable',
-    source: memory('set by its nuts to 1-1/2 to 2-1/4 in'),
+    source: memory(phrase`set by its nuts to 1-1/2 to 2-1/4 in`),
   },
 ];
 
@@ -98,24 +99,24 @@ const otherHinges: readonly AssumedHardware[] = [
 const otherLatches: readonly AssumedHardware[] = [
   {
     kind: 'latch',
-    label: 'Heavy latch',
+    label: phrase`Heavy latch`,
     takes: takes(1.5, 1.75, 2),
     spread: uncertain,
-    source: memory('heavy latches 1-1/2 to 2 in'),
+    source: memory(phrase`heavy latches 1-1/2 to 2 in`),
   },
   {
     kind: 'latch',
-    label: 'Latch of a leaf that rolls',
+    label: phrase`Latch of a leaf that rolls`,
     takes: takes(1, 1.5, 2),
     spread: uncertain,
-    source: memory('1 to 2 in between the nose of the leaf and its post'),
+    source: memory(phrase`1 to 2 in between the nose of the leaf and its post`),
   },
   {
     kind: 'drop rod',
-    label: 'Drop rod with a fork',
+    label: phrase`Drop rod with a fork`,
     takes: takes(1.75, 2, 2.5),
     spread: uncertain,
-    source: practice('planned at 2 in, a fork catches up to 2-1/2'),
+    source: practice(phrase`planned at 2 in, a fork catches up to 2-1/2`),
   },
 ];
 
@@ -125,7 +126,7 @@ const closer = (label: string): AssumedHardware => ({
   label,
   takes: takes(0, 0, 0),
   spread: uncertain,
-  source: memory('stands beside the hinges and takes up no width'),
+  source: memory(phrase`stands beside the hinges and takes up no width`),
 });
 
 /** Everything that can be assumed, in the order in which it is offered. */
@@ -136,6 +137,6 @@ export const assumedHardware: readonly AssumedHardware[] = [
   forkLatch,
   dropRod,
   ...otherLatches,
-  closer('Spring closer'),
-  closer('Hydraulic closer'),
+  closer(phrase`Spring closer`),
+  closer(phrase`Hydraulic closer`),
 ];

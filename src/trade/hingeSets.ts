@@ -1,4 +1,5 @@
 import type { Source } from './source.ts';
+import { phrase } from '../phrases/phrase.ts';
 
 /**
  * A hinge set is what sits at one hinge point of a leaf. Two carry it, one near the top and one near
@@ -7,7 +8,7 @@ import type { Source } from './source.ts';
 export const hingeSets = {
   perLeaf: 2,
   source: {
-    text: 'two hinge sets a leaf: common practice, no published source',
+    text: phrase`two hinge sets a leaf: common practice, no published source`,
     status: 'practice',
   },
 } as const satisfies { readonly perLeaf: number; readonly source: Source };

@@ -1,5 +1,6 @@
 import { inches, type Inches } from '../units/inches.ts';
 import type { Source } from './source.ts';
+import { phrase } from '../phrases/phrase.ts';
 
 /** How far levels may close off, as somebody asks for it: so much for the root of a length levelled. */
 export interface LevelClosing {
@@ -16,18 +17,18 @@ const perRootMile = (feet: number): number => (feet * 12) / Math.sqrt(63_360);
 /** From fine to rough. Building works ask for less than any of these. */
 export const levelClosings: readonly LevelClosing[] = [
   {
-    name: 'third order',
+    name: phrase`third order`,
     perRoot: perRootKilometre(12),
     source: {
-      text: 'FGCS Standards and Specifications for Geodetic Control Networks (1984): 12 mm for the root of the kilometres; from memory',
+      text: phrase`FGCS Standards and Specifications for Geodetic Control Networks (1984): 12 mm for the root of the kilometres; from memory`,
       status: 'memory',
     },
   },
   {
-    name: 'ordinary levels',
+    name: phrase`ordinary levels`,
     perRoot: perRootMile(0.1),
     source: {
-      text: 'survey handbooks, ordinary levelling: 0.1 ft for the root of the miles; from memory',
+      text: phrase`survey handbooks, ordinary levelling: 0.1 ft for the root of the miles; from memory`,
       status: 'memory',
     },
   },

@@ -1,4 +1,5 @@
 import type { Source } from './source.ts';
+import { phrase } from '../phrases/phrase.ts';
 
 /** How wind takes a member: flat sides, or round. */
 export type MemberShape = 'flat' | 'round';
@@ -15,7 +16,7 @@ export interface OpenFrameRow {
 }
 
 export const openFrameSource: Source = {
-  text: 'ASCE 7-16 Table 29.4-2, open signs and lattice frameworks',
+  text: phrase`ASCE 7-16 Table 29.4-2, open signs and lattice frameworks`,
   status: 'published',
 };
 

@@ -1,8 +1,9 @@
 import { inches } from '../units/inches.ts';
 import { squarePost } from './squarePosts.ts';
 import type { Source } from './source.ts';
+import { phrase } from '../phrases/phrase.ts';
 
-const source: Source = { text: 'common practice, no published source', status: 'practice' };
+const source: Source = { text: phrase`common practice, no published source`, status: 'practice' };
 
 /** A fence of panels as a company starts from: lengths in inches. */
 export const panelFence = {

@@ -1,6 +1,7 @@
 import { inches } from '../units/inches.ts';
 import type { Source } from './source.ts';
 import type { Inches } from '../units/inches.ts';
+import { phrase } from '../phrases/phrase.ts';
 
 /** A pipe of the fence trade. Outside diameter and wall are what it is; the label is what people call it. */
 export interface FencePipe {
@@ -12,10 +13,10 @@ export interface FencePipe {
 }
 
 const fromMemory = (text: string): Source => ({ text, status: 'memory' });
-const f1083 = fromMemory('ASTM F1083, regular pipe (schedule 40); from memory');
-const f1043 = fromMemory('ASTM F1043 Group IC, high strength pipe; from memory');
+const f1083 = fromMemory(phrase`ASTM F1083, regular pipe (schedule 40); from memory`);
+const f1043 = fromMemory(phrase`ASTM F1043 Group IC, high strength pipe; from memory`);
 const table: Source = {
-  text: 'reprinted schedule 40 pipe table: diameter and wall; weight from memory',
+  text: phrase`reprinted schedule 40 pipe table: diameter and wall; weight from memory`,
   status: 'published',
 };
 const everett: Source = {
@@ -38,13 +39,19 @@ const rows = [
   ['4 schedule 40', 4, 0.226, 9.11, f1083],
   ['4 high strength', 4, 0.16, 6.56, f1043],
   ['6-5/8 schedule 40', 6.625, 0.28, 18.97, f1083],
-  ['8-5/8 light wall', 8.625, 0.277, 24.7, fromMemory('older fence specifications; from memory')],
+  [
+    '8-5/8 light wall',
+    8.625,
+    0.277,
+    24.7,
+    fromMemory(phrase`older fence specifications; from memory`),
+  ],
   ['8-5/8 schedule 40', 8.625, 0.322, 28.55, f1083],
 ] as const;
 
 /** The trap in trade names: the same name means two pipes. */
 export const pipeSource: Source = {
-  text: 'A trade name is a label: fence pipe called 2-1/2 measures 2.375 in outside, a plumber’s pipe of that name 2.875. Order by outside diameter and wall. Diameters of 1.9, 2.375 and 2.875 with their walls: reprinted schedule 40 table; others from memory of ASTM F1083 and F1043, to be confirmed.',
+  text: phrase`A trade name is a label: fence pipe called 2-1/2 measures 2.375 in outside, a plumber’s pipe of that name 2.875. Order by outside diameter and wall. Diameters of 1.9, 2.375 and 2.875 with their walls: reprinted schedule 40 table; others from memory of ASTM F1083 and F1043, to be confirmed.`,
   status: 'memory',
 };
 

@@ -1,5 +1,6 @@
 import { inches, type Inches } from '../units/inches.ts';
 import type { Source } from './source.ts';
+import { phrase } from '../phrases/phrase.ts';
 
 /** One published limit of a barrier round a pool, inches. */
 export interface PoolLimit {
@@ -13,17 +14,17 @@ const published = (limit: number, text: string): PoolLimit => ({
 });
 const remembered = (limit: number, text: string): PoolLimit => ({
   limit: inches(limit),
-  source: { text: `${text}; from memory`, status: 'memory' },
+  source: { text: phrase`${text}; from memory`, status: 'memory' },
 });
 
-const cpsc = 'CPSC pool barrier guidelines, reprint';
+const cpsc = phrase`CPSC pool barrier guidelines, reprint`;
 
 /** The least height, on the side away from the pool. */
 export const poolHeight = published(48, cpsc);
 
 /** The most below the fabric, from strict to mild: they disagree. */
 export const poolGaps: readonly PoolLimit[] = [
-  published(2, 'IRC AG105.2 text, over grass or gravel'),
+  published(2, phrase`IRC AG105.2 text, over grass or gravel`),
   published(4, cpsc),
 ];
 
@@ -37,7 +38,7 @@ export const poolMeshes: readonly PoolLimit[] = [
 /** Rails nearer to each other than this are a ladder: they belong on the pool's side. */
 export const poolRails = published(
   45,
-  'Fairfax MN 211-1 and Rutherford County TN, as many codes have it',
+  phrase`Fairfax MN 211-1 and Rutherford County TN, as many codes have it`,
 );
 
 /** What slats may leave open in a wider mesh. */
@@ -54,6 +55,6 @@ export const poolLatchBelowTop = inches(3);
 
 /** The rule of gates: away from the pool, closing and latching by themselves. */
 export const poolGates: Source = {
-  text: 'CPSC Publication 362: gates open away from the pool, close and latch by themselves',
+  text: phrase`CPSC Publication 362: gates open away from the pool, close and latch by themselves`,
   status: 'published',
 };

@@ -1,6 +1,7 @@
 import { inches } from '../units/inches.ts';
 import type { Source } from './source.ts';
 import type { Inches } from '../units/inches.ts';
+import { phrase } from '../phrases/phrase.ts';
 
 /** How far posts stand above the nominal top of the fabric, inches; negative is below it. */
 export interface PostTops {
@@ -23,5 +24,5 @@ export const defaultPostTops: PostTops = {
 export const courtPostTops: PostTops = {
   terminal: inches(1),
   line: inches(-3),
-  source: { text: 'common practice, no published source', status: 'practice' },
+  source: { text: phrase`common practice, no published source`, status: 'practice' },
 };

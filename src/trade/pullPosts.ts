@@ -1,5 +1,6 @@
 import { inches, type Inches } from '../units/inches.ts';
 import type { Source } from './source.ts';
+import { phrase } from '../phrases/phrase.ts';
 
 /** The farthest between posts that fabric is pulled from, as somebody asks for it. */
 export interface PullInterval {
@@ -26,11 +27,11 @@ export const defaultPullInterval = interval(
 
 /** What is published, from often to seldom. */
 export const pullIntervals: readonly PullInterval[] = [
-  interval(69_000 / 25.4, 'UK practice (BS 1722 class): straining post every 69 m'),
+  interval(69_000 / 25.4, phrase`UK practice (BS 1722 class): straining post every 69 m`),
   defaultPullInterval,
   interval(
     12 * 1000,
-    'Caltrans Standard Specifications 80-3.03: 1,000 ft unless fabric is machine-stretched',
+    phrase`Caltrans Standard Specifications 80-3.03: 1,000 ft unless fabric is machine-stretched`,
   ),
 ];
 
@@ -41,7 +42,7 @@ export const pullIntervals: readonly PullInterval[] = [
 export const defaultPullGrade: PullGrade = {
   ratio: 0.15,
   source: {
-    text: 'Chain Link Fencing: Detailed Instructions (Scribd 154728461): 15 per 100 ft',
+    text: phrase`Chain Link Fencing: Detailed Instructions (Scribd 154728461): 15 per 100 ft`,
     status: 'published',
   },
 };
@@ -52,7 +53,7 @@ export const pullGrades: readonly PullGrade[] = [
   {
     ratio: Math.tan(Math.PI / 6),
     source: {
-      text: 'Iowa DOT Standard Specifications 2519: angle post at 30 degrees or more',
+      text: phrase`Iowa DOT Standard Specifications 2519: angle post at 30 degrees or more`,
       status: 'published',
     },
   },

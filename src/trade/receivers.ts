@@ -1,5 +1,6 @@
 import { inches, type Inches } from '../units/inches.ts';
 import type { Source } from './source.ts';
+import { phrase } from '../phrases/phrase.ts';
 
 /** The ground at the meeting edge of two leaves. */
 export type RodGround = 'firm soil' | 'loose soil' | 'concrete' | 'paving';
@@ -22,7 +23,7 @@ export const receiverDepth = {
   least: inches(16),
   most: inches(24),
   source: {
-    text: 'receiver 16 to 24 in deep, deeper in looser ground: common practice, no published source',
+    text: phrase`receiver 16 to 24 in deep, deeper in looser ground: common practice, no published source`,
     status: 'practice',
   },
 } as const satisfies { least: Inches; most: Inches; source: Source };
@@ -40,29 +41,29 @@ const rows: Readonly<Record<RodGround, { kind: ReceiverKind; depth: Inches; why:
   'firm soil': {
     kind: 'driven pipe',
     depth: receiverDepth.least,
-    why: 'a pipe with its end flattened, driven until it is flush',
+    why: phrase`a pipe with its end flattened, driven until it is flush`,
   },
   'loose soil': {
     kind: 'set in concrete',
     depth: receiverDepth.most,
-    why: 'a driven pipe works loose: a sleeve in concrete, at the deep end of the range',
+    why: phrase`a driven pipe works loose: a sleeve in concrete, at the deep end of the range`,
   },
   concrete: {
     kind: 'drilled',
     depth: receiverDepth.least,
-    why: 'a hole drilled through the slab into the ground under it, so that it drains',
+    why: phrase`a hole drilled through the slab into the ground under it, so that it drains`,
   },
   paving: {
     kind: 'set in concrete',
     depth: receiverDepth.least,
-    why: 'a sleeve in concrete, flush with the paving',
+    why: phrase`a sleeve in concrete, flush with the paving`,
   },
 };
 
 /** What to begin with in ground of a sort: everything in it can be changed. */
 export const receiverFor = (ground: RodGround): ProposedReceiver => {
   const { kind, depth, why } = rows[ground];
-  const text = `${why}: common practice, no published source`;
+  const text = phrase`${why}: common practice, no published source`;
   return {
     kind,
     ground,
@@ -83,12 +84,12 @@ export const receiverHole = (
   inside: Inches,
 ): { readonly diameter: Inches; readonly source: Source } => {
   if (kind === 'set in concrete') {
-    const text = 'sleeve in concrete of 10 to 12 in across, top flush: from memory';
+    const text = phrase`sleeve in concrete of 10 to 12 in across, top flush: from memory`;
     return { diameter: sleeveFooting, source: { text, status: 'memory' } };
   }
   const text =
     kind === 'drilled'
-      ? 'as wide as the receiver inside'
-      : 'no hole is bored: the pipe is driven, as wide as its inside';
+      ? phrase`as wide as the receiver inside`
+      : phrase`no hole is bored: the pipe is driven, as wide as its inside`;
   return { diameter: inside, source: { text, status: 'derived' } };
 };

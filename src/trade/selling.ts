@@ -1,5 +1,6 @@
 import { inches, type Inches } from '../units/inches.ts';
 import type { Source } from './source.ts';
+import { phrase } from '../phrases/phrase.ts';
 
 /** How a thing is sold, and how many more of it go on the truck than were counted. */
 export interface Selling {
@@ -13,29 +14,49 @@ export interface Selling {
 }
 
 const practice: Source = {
-  text: 'common practice, no published source',
+  text: phrase`common practice, no published source`,
   status: 'practice',
 };
-const memory: Source = { text: 'from memory', status: 'memory' };
+const memory: Source = { text: phrase`from memory`, status: 'memory' };
 
 const feet = (value: number): Inches => inches(12 * value);
 
 /** What is not named here is sold one by one, or by the length, with no spares. */
 export const selling: readonly Selling[] = [
-  { code: 'tie-post', pack: { name: 'bag of 100', holds: 100 }, spare: 0.05, source: practice },
-  { code: 'tie-rail', pack: { name: 'bag of 100', holds: 100 }, spare: 0.05, source: practice },
-  { code: 'hog-ring', pack: { name: 'box of 100', holds: 100 }, spare: 0.05, source: practice },
-  { code: 'bolt', pack: { name: 'box of 100', holds: 100 }, spare: 0.02, source: practice },
-  { code: 'bolt-large', pack: { name: 'box of 50', holds: 50 }, spare: 0.02, source: practice },
+  {
+    code: 'tie-post',
+    pack: { name: phrase`bag of 100`, holds: 100 },
+    spare: 0.05,
+    source: practice,
+  },
+  {
+    code: 'tie-rail',
+    pack: { name: phrase`bag of 100`, holds: 100 },
+    spare: 0.05,
+    source: practice,
+  },
+  {
+    code: 'hog-ring',
+    pack: { name: phrase`box of 100`, holds: 100 },
+    spare: 0.05,
+    source: practice,
+  },
+  { code: 'bolt', pack: { name: phrase`box of 100`, holds: 100 }, spare: 0.02, source: practice },
+  {
+    code: 'bolt-large',
+    pack: { name: phrase`box of 50`, holds: 50 },
+    spare: 0.02,
+    source: practice,
+  },
   {
     code: 'tension-wire',
-    pack: { name: 'coil of 1,000 ft', holds: feet(1000) },
+    pack: { name: phrase`coil of 1,000 ft`, holds: feet(1000) },
     spare: 0,
     source: practice,
   },
   {
     code: 'barbed-wire',
-    pack: { name: 'roll of 80 rods, 1,320 ft', holds: feet(1320) },
+    pack: { name: phrase`roll of 80 rods, 1,320 ft`, holds: feet(1320) },
     spare: 0,
     source: memory,
   },
@@ -56,6 +77,6 @@ export const concreteBags: readonly ConcreteBag[] = [
 ];
 
 export const concreteBagSource: Source = {
-  text: 'yield as data sheets of bag makers tell it: common practice, no published source',
+  text: phrase`yield as data sheets of bag makers tell it: common practice, no published source`,
   status: 'practice',
 };

@@ -1,5 +1,6 @@
 import { inches, type Inches } from '../units/inches.ts';
 import type { Source } from './source.ts';
+import { phrase } from '../phrases/phrase.ts';
 
 /** A leg of a sight triangle, along each of the two ways that meet, inches. */
 export interface SightLegs {
@@ -49,38 +50,38 @@ export const sightTriangles: readonly SightTriangle[] = [
     'Dubuque IA',
     [legs('either', 10)],
     { solid: 24, clearTo: 96 },
-    'municipal code, 10 ft, clear from 2 ft to 8 ft',
+    phrase`municipal code, 10 ft, clear from 2 ft to 8 ft`,
   ),
   town(
     'San Marcos TX',
     [legs('streets', 25), legs('alley', 10)],
     { solid: 30 },
-    'city fence rules, 25 ft at streets, 10 ft at an alley, 30 in',
+    phrase`city fence rules, 25 ft at streets, 10 ft at an alley, 30 in`,
   ),
-  town('El Segundo CA', [legs('either', 10)], { solid: 30 }, 'municipal code, 10 ft, 30 in'),
+  town('El Segundo CA', [legs('either', 10)], { solid: 30 }, phrase`municipal code, 10 ft, 30 in`),
   town(
     'Zanesville OH',
     [legs('streets', 30), legs('drive', 10)],
     { solid: 30, open: 42 },
-    'municipal code, 30 ft at streets, 10 ft at a drive, solid 2.5 ft, open fence 3.5 ft',
+    phrase`municipal code, 30 ft at streets, 10 ft at a drive, solid 2.5 ft, open fence 3.5 ft`,
   ),
-  town('Norfolk NE', [legs('either', 25)], { solid: 36 }, 'city rules, 25 ft, 3 ft'),
+  town('Norfolk NE', [legs('either', 25)], { solid: 36 }, phrase`city rules, 25 ft, 3 ft`),
   town(
     'Woodridge IL',
     [legs('either', 25), legs('either', 10)],
     { solid: 36, clearTo: 96 },
-    'municipal code, 25 ft and 10 ft, clear from 3 ft to 8 ft',
+    phrase`municipal code, 25 ft and 10 ft, clear from 3 ft to 8 ft`,
   ),
 ];
 
-const unknown = 'a default until somebody says what the local code has';
+const unknown = phrase`a default until somebody says what the local code has`;
 
 /** Legs of a new sight triangle, inches: where streets meet and where a drive meets one. */
 export const usualSightLegs = {
   streets: legs('streets', 25).length,
   drive: legs('drive', 10).length,
   source: {
-    text: `San Marcos TX: 25 ft at streets, as Woodridge IL and Norfolk NE have; Zanesville OH: 10 ft at a drive; ${unknown}`,
+    text: phrase`San Marcos TX: 25 ft at streets, as Woodridge IL and Norfolk NE have; Zanesville OH: 10 ft at a drive; ${unknown}`,
     status: 'published',
   } satisfies Source,
 };
@@ -90,7 +91,7 @@ export const usualSightLimit = {
   solid: inches(30),
   open: inches(30),
   source: {
-    text: `San Marcos TX and El Segundo CA: 30 in; ${unknown}`,
+    text: phrase`San Marcos TX and El Segundo CA: 30 in; ${unknown}`,
     status: 'published',
   } satisfies Source,
 };

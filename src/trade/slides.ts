@@ -1,8 +1,9 @@
 import { inches, type Inches } from '../units/inches.ts';
 import type { Source } from './source.ts';
+import { phrase } from '../phrases/phrase.ts';
 
 const practice = (text: string): Source => ({
-  text: `${text}: common practice, no published source`,
+  text: phrase`${text}: common practice, no published source`,
   status: 'practice',
 });
 
@@ -12,7 +13,7 @@ export const leastCounterbalance = {
   share: 0.5,
   /** Inches, however narrow the opening. */
   least: inches(48),
-  source: practice('counterbalance of at least half the opening, and 4 ft'),
+  source: practice(phrase`counterbalance of at least half the opening, and 4 ft`),
 } as const;
 
 /** The least overhang of a leaf for the opening that it closes, inches. */
@@ -24,7 +25,7 @@ const overhangRows = [
 ] as const;
 
 export const overhangSource: Source = {
-  text: 'ASTM F1184 Class 2 overhang; from memory',
+  text: phrase`ASTM F1184 Class 2 overhang; from memory`,
   status: 'memory',
 };
 
@@ -37,7 +38,7 @@ export const overhangFor = (closes: Inches): Inches | null => {
 /** The widest opening that one leaf closes, inches; two leaves that meet close twice as much. */
 export const widestSlide = {
   each: inches(384),
-  source: practice('about 32 ft for one leaf that rolls, 64 ft for two'),
+  source: practice(phrase`about 32 ft for one leaf that rolls, 64 ft for two`),
 } as const;
 
 /** A slide to begin with, all in inches; everything in it can be changed. */
@@ -66,7 +67,7 @@ const withTail = (counterbalance: Inches): ProposedSlide => ({
   counterbalance,
   rollers: inches(counterbalance - tail),
   behind,
-  source: practice('meshed part 6 in longer than the opening, roller posts behind the fence'),
+  source: practice(phrase`meshed part 6 in longer than the opening, roller posts behind the fence`),
 });
 
 /**

@@ -1,4 +1,5 @@
 import type { Source } from './source.ts';
+import { phrase } from '../phrases/phrase.ts';
 
 /** What ground bears, by the classes of the building code. */
 export interface Soil {
@@ -15,11 +16,11 @@ export interface Soil {
 const table: Source = { text: 'IBC 2012 Table 1806.2', status: 'published' };
 
 const rows = [
-  ['bedrock', 'crystalline bedrock', 12_000, 1_200],
-  ['soft rock', 'sedimentary and foliated rock', 4_000, 400],
-  ['gravel', 'sandy gravel and gravel (GW, GP)', 3_000, 200],
-  ['sand', 'sand, silty or clayey sand, silty or clayey gravel', 2_000, 150],
-  ['clay', 'clay, sandy or silty clay, clayey silt, silt', 1_500, 100],
+  ['bedrock', phrase`crystalline bedrock`, 12_000, 1_200],
+  ['soft rock', phrase`sedimentary and foliated rock`, 4_000, 400],
+  ['gravel', phrase`sandy gravel and gravel (GW, GP)`, 3_000, 200],
+  ['sand', phrase`sand, silty or clayey sand, silty or clayey gravel`, 2_000, 150],
+  ['clay', phrase`clay, sandy or silty clay, clayey silt, silt`, 1_500, 100],
 ] as const;
 
 /** The whole table, the strongest first. What the ground is, is for a person to say who saw it. */
@@ -40,7 +41,7 @@ export const weakestSoil: Soil = soils.reduce((least, one) =>
 export const isolatedPoles = {
   factor: 2,
   source: {
-    text: 'IBC 1806.3.4: twice the lateral figures for isolated poles that 1/2 in of movement at grade does not harm; under short-term loads alone, from memory',
+    text: phrase`IBC 1806.3.4: twice the lateral figures for isolated poles that 1/2 in of movement at grade does not harm; under short-term loads alone, from memory`,
     status: 'published',
   } satisfies Source,
 };

@@ -1,5 +1,6 @@
 import { inches, type Inches } from '../units/inches.ts';
 import type { Source } from './source.ts';
+import { phrase } from '../phrases/phrase.ts';
 
 /** A square post: its side and wall in inches, solid where the wall is half of the side. */
 export interface SquarePost {
@@ -10,11 +11,11 @@ export interface SquarePost {
 }
 
 const lumber: Source = {
-  text: 'dressed sizes of the American Softwood Lumber Standard PS 20; from memory',
+  text: phrase`dressed sizes of the American Softwood Lumber Standard PS 20; from memory`,
   status: 'memory',
 };
 const practice: Source = {
-  text: 'common practice, no published source; measure the post that is there',
+  text: phrase`common practice, no published source; measure the post that is there`,
   status: 'practice',
 };
 

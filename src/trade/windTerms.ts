@@ -1,4 +1,5 @@
 import type { Source } from './source.ts';
+import { phrase } from '../phrases/phrase.ts';
 
 /** How open the land is from which the wind comes. */
 export interface Exposure {
@@ -12,15 +13,20 @@ export interface Exposure {
 
 /** Where the terms of velocity pressure come from. */
 export const windSource: Source = {
-  text: 'ASCE 7-16 chapters 26 and 29; from memory',
+  text: phrase`ASCE 7-16 chapters 26 and 29; from memory`,
   status: 'memory',
 };
 
 /** From sheltered to open. C is taken where nobody has said. */
 export const exposures: readonly Exposure[] = [
-  { name: 'B', label: 'town, suburb, woods', coefficient: 0.57, alpha: 7 },
-  { name: 'C', label: 'open land with scattered obstructions', coefficient: 0.85, alpha: 9.5 },
-  { name: 'D', label: 'beside open water', coefficient: 1.03, alpha: 11.5 },
+  { name: 'B', label: phrase`town, suburb, woods`, coefficient: 0.57, alpha: 7 },
+  {
+    name: 'C',
+    label: phrase`open land with scattered obstructions`,
+    coefficient: 0.85,
+    alpha: 9.5,
+  },
+  { name: 'D', label: phrase`beside open water`, coefficient: 1.03, alpha: 11.5 },
 ];
 
 const level = 180;
@@ -52,6 +58,6 @@ export const allowableWindOnIce = 0.7;
 export const bendingDivisor = 1.67;
 
 export const bendingSource: Source = {
-  text: 'AISC 360-16 F1 and F8, round pipe that does not buckle, allowable strength; from memory',
+  text: phrase`AISC 360-16 F1 and F8, round pipe that does not buckle, allowable strength; from memory`,
   status: 'memory',
 };

@@ -1,3 +1,4 @@
+import { phrase } from '../phrases/phrase.ts';
 const grouped = (text: string): string => text.replace(/\B(?=(?:\d{3})+(?!\d))/g, ',');
 
 const squareFoot = 144;
@@ -13,5 +14,5 @@ export const formatCount = (value: number): string => grouped(value.toFixed(0));
  */
 export const formatArea = (area: number): string => {
   const metres = (area / squareMetre).toFixed(1).split('.');
-  return `${formatCount(area / squareFoot)} sq ft, ${(area / acre).toFixed(3)} acres, ${grouped(metres[0] ?? '')}.${metres[1]} m²`;
+  return phrase`${formatCount(area / squareFoot)} sq ft, ${(area / acre).toFixed(3)} acres, ${grouped(metres[0] ?? '')}.${metres[1] ?? ''} m²`;
 };

@@ -1,8 +1,9 @@
 import { formatDegrees } from './formatDegrees.ts';
 import { fromDegrees, toDegrees, type Radians } from './radians.ts';
+import { phrase } from '../phrases/phrase.ts';
 
 const turn = 360 * 3600;
-const compass = ['due north', 'due east', 'due south', 'due west'];
+const compass = [phrase`due north`, phrase`due east`, phrase`due south`, phrase`due west`];
 
 /**
  * A finite direction clockwise from north as a quadrant bearing, `N 26°10'30" E`, rounded to whole

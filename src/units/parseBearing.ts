@@ -3,6 +3,7 @@ import { read, unread, type Parsed } from './parsed.ts';
 import { plainDeed, smallLetters } from './plainDeed.ts';
 import { longestText, quotedText } from './quotedText.ts';
 import { fromDegrees, type Radians } from './radians.ts';
+import { phrase } from '../phrases/phrase.ts';
 
 const north = 'north|south|n|s';
 const east = 'east|west|e|w';
@@ -20,14 +21,14 @@ const azimuth = /^(?:azimuth|az\.?)? ?(?:of )?(\d.*)$/;
 
 const cardinals: Readonly<Record<string, number>> = { n: 0, e: 90, s: 180, w: 270 };
 
-const expected = `expected a bearing such as N 26°10'30" E or an azimuth such as 117°22'40"`;
+const expected = phrase`expected a bearing such as N 26°10'30" E or an azimuth such as 117°22'40"`;
 
 /** Degrees clockwise from north of the three parts of a quadrant bearing, in small letters. */
 export const quadrantDegrees = (from: string, angle: string, to: string): Parsed<number> => {
   const turned = parseDegrees(angle.replace(/^[\s.,-]+|[\s,-]+$/g, ''));
   if (!turned.ok) return turned;
   if (turned.value > 90) {
-    return unread(`${quotedText(angle)} in a bearing is over 90°: ${expected}`);
+    return unread(phrase`${quotedText(angle)} in a bearing is over 90°: ${expected}`);
   }
   const off = to.startsWith('e') ? turned.value : -turned.value;
   if (from.startsWith('s')) return read(180 - off);
@@ -42,10 +43,10 @@ const degreesOf = (line: string): Parsed<number> => {
   const way = cardinal.exec(line)?.[1]?.[0];
   if (way !== undefined) return read(cardinals[way] ?? 0);
   const turned = azimuth.exec(line)?.[1];
-  if (turned === undefined) return unread(`is not a bearing: ${expected}`);
+  if (turned === undefined) return unread(phrase`is not a bearing: ${expected}`);
   const degrees = parseDegrees(turned);
   if (degrees.ok && degrees.value >= 360)
-    return unread('is a whole turn or more: expected under 360°');
+    return unread(phrase`is a whole turn or more: expected under 360°`);
   return degrees;
 };
 
@@ -58,8 +59,9 @@ const degreesOf = (line: string): Parsed<number> => {
  */
 export const parseBearing = (text: string): Parsed<Radians> => {
   const line = smallLetters(plainDeed(text)).replace(/\s+/g, ' ').trim();
-  if (line === '') return unread(`${quotedText(text)} is empty: ${expected}`);
-  if (line.length > 2 * longestText) return unread(`${quotedText(text)} is too long: ${expected}`);
+  if (line === '') return unread(phrase`${quotedText(text)} is empty: ${expected}`);
+  if (line.length > 2 * longestText)
+    return unread(phrase`${quotedText(text)} is too long: ${expected}`);
   const degrees = degreesOf(line);
   if (degrees.ok) return read(fromDegrees(degrees.value));
   return unread(

@@ -1,5 +1,6 @@
 import { read, unread, type Parsed } from './parsed.ts';
 import { quotedText } from './quotedText.ts';
+import { phrase } from '../phrases/phrase.ts';
 
 /** The least and the most that a number may be. */
 export interface DecimalLimits {
@@ -17,11 +18,11 @@ export const parseDecimal = (text: string, { low, high }: DecimalLimits): Parsed
   const bare = text.trim();
   const value = form.test(bare) ? Number(bare) : null;
   if (value !== null && value >= low && value <= high) return read(value);
-  const found = bare === '' ? 'nothing' : quotedText(text);
+  const found = bare === '' ? phrase`nothing` : quotedText(text);
   const comma = /^\d+,\d+$/.test(bare);
   return unread(
     comma
-      ? `expected a point before the decimals, as in 0.5; found ${found}`
-      : `expected a number from ${low} to ${high} such as 1.5, found ${found}`,
+      ? phrase`expected a point before the decimals, as in 0.5; found ${found}`
+      : phrase`expected a number from ${low} to ${high} such as 1.5, found ${found}`,
   );
 };

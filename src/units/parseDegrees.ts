@@ -1,5 +1,6 @@
 import { read, unread, type Parsed } from './parsed.ts';
 import { quotedText } from './quotedText.ts';
+import { phrase } from '../phrases/phrase.ts';
 
 const number = String.raw`\d{1,3}(?:\.\d{1,12})?`;
 const part = String.raw`\d{1,2}(?:\.\d{1,12})?`;
@@ -29,14 +30,16 @@ export const parseDegrees = (text: string): Parsed<number> => {
   if (fraction !== null) return read(fraction);
   const found = degreesForm.exec(text.trim());
   if (found === null) {
-    return unread(`${quotedText(text)} is not an angle: expected degrees such as 26°10'30"`);
+    return unread(phrase`${quotedText(text)} is not an angle: expected degrees such as 26°10'30"`);
   }
   const [, degrees = '', minutes, seconds] = found;
   if ((minutes !== undefined && degrees.includes('.')) || (seconds && minutes?.includes('.'))) {
-    return unread(`${quotedText(text)} has decimals before its last part: expected 26°10'30"`);
+    return unread(
+      phrase`${quotedText(text)} has decimals before its last part: expected 26°10'30"`,
+    );
   }
   if (Number(minutes ?? 0) >= 60 || Number(seconds ?? 0) >= 60) {
-    return unread(`${quotedText(text)} has 60 minutes or seconds or more: expected under 60`);
+    return unread(phrase`${quotedText(text)} has 60 minutes or seconds or more: expected under 60`);
   }
   // in whole seconds, so that 26°10'30" is the same number however it is written
   return read((Number(degrees) * 3600 + Number(minutes ?? 0) * 60 + Number(seconds ?? 0)) / 3600);

@@ -4,10 +4,11 @@ import { landUnits, type LandUnit } from './landUnits.ts';
 import { read, unread, type Parsed } from './parsed.ts';
 import { plainDeed, smallLetters } from './plainDeed.ts';
 import { longestText, quotedText } from './quotedText.ts';
+import { phrase } from '../phrases/phrase.ts';
 
 const bareForm = /^(?:\d{1,3}(?:,\d{3})+(?:\.\d*)?|\d+(?:\.\d*)?|\.\d+)$/;
 
-const expected = 'expected a distance such as 285.10 feet, 4 chains 25 links or 86.90 m';
+const expected = phrase`expected a distance such as 285.10 feet, 4 chains 25 links or 86.90 m`;
 
 /** Inches in one of a unit of land. */
 export const inchesIn = (unit: LandUnit['name']): number =>
@@ -21,12 +22,12 @@ export const inchesIn = (unit: LandUnit['name']): number =>
 export const parseLandLength = (text: string, bare: LandUnit['name'] = 'feet'): Parsed<Inches> => {
   const refused = (why: string) => unread(`${quotedText(text)} ${why}: ${expected}`);
   const line = smallLetters(plainDeed(text)).replace(/\s+/g, ' ').trim();
-  if (line === '') return refused('is empty');
-  if (line.length > longestText) return refused('is too long');
+  if (line === '') return refused(phrase`is empty`);
+  if (line.length > longestText) return refused(phrase`is too long`);
   if (bareForm.test(line)) return read(inches(Number(line.replaceAll(',', '')) * inchesIn(bare)));
   const [found, more] = landLengths(line);
-  if (found === undefined || more !== undefined) return refused('is not a distance');
+  if (found === undefined || more !== undefined) return refused(phrase`is not a distance`);
   return found.at === 0 && found.end === line.length
     ? read(found.length)
-    : refused('is not a distance');
+    : refused(phrase`is not a distance`);
 };

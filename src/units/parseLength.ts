@@ -4,6 +4,7 @@ import { read, unread, type Parsed } from './parsed.ts';
 import { plainText } from './plainText.ts';
 import { longestText, quotedText } from './quotedText.ts';
 import { tapeInches } from './tapeInches.ts';
+import { phrase } from '../phrases/phrase.ts';
 
 /** What a number is taken to be followed by where nothing follows it. */
 const bareMark: Readonly<Record<LengthSystem, string>> = {
@@ -22,16 +23,17 @@ const bareFraction = /^(?:\d+(?: |-| - ))?\d+\/\d+$/;
 const metricForm = /^(\d+(?:\.\d*)?|\.\d+) ?(mm|cm|m)$/;
 const thousands = /(?<![\d.,])[1-9]\d{0,2}(?:,\d{3})+(?![\d,])/g;
 
-const expected = `expected a length such as 9'-10 1/2", 56 1/4 or 3005 mm`;
+const expected = phrase`expected a length such as 9'-10 1/2", 56 1/4 or 3005 mm`;
 
 /** The text without the commas of its thousands; refused where a comma may be a decimal one. */
 const withoutCommas = (text: string): Parsed<string> => {
   const bare = text.replace(thousands, (digits) => digits.replaceAll(',', ''));
-  if (/\d,|,\d/.test(bare)) return unread('has a decimal comma: expected a point, such as 9.5');
+  if (/\d,|,\d/.test(bare))
+    return unread(phrase`has a decimal comma: expected a point, such as 9.5`);
   // 3,005 m may be three metres or three thousand
   if (bare !== text && /\d ?c?m$/.test(text)) {
     return unread(
-      'has a comma that can be read in two ways: expected a point or none, such as 3.005 m',
+      phrase`has a comma that can be read in two ways: expected a point or none, such as 3.005 m`,
     );
   }
   return read(bare);
@@ -61,12 +63,12 @@ const unsigned = (text: string): Parsed<number> => {
 export const parseLength = (text: string, bare: LengthSystem = 'inches'): Parsed<Inches> => {
   const refused = (why: string) => unread(`${quotedText(text)} ${why}`);
   const line = plainText(text);
-  if (line === '') return refused(`is empty: ${expected}`);
-  if (text.trim().length > longestText) return refused(`is too long: ${expected}`);
+  if (line === '') return refused(phrase`is empty: ${expected}`);
+  if (text.trim().length > longestText) return refused(phrase`is too long: ${expected}`);
   const negative = line.startsWith('-');
   const size = negative ? line.slice(1).trim() : line;
   if (bareMark[bare] === "'" && bareFraction.test(size)) {
-    return refused(`may be feet or inches: expected a unit, such as 9'-10 1/2" or 56 1/4"`);
+    return refused(phrase`may be feet or inches: expected a unit, such as 9'-10 1/2" or 56 1/4"`);
   }
   const value = unsigned(bareForm.test(size) ? `${size}${bareMark[bare]}` : size);
   if (!value.ok) return refused(value.reason);

@@ -3,6 +3,7 @@ import type { LengthSystem } from './lengthStyle.ts';
 import { parseLength } from './parseLength.ts';
 import { read, unread, type Parsed } from './parsed.ts';
 import { quotedText } from './quotedText.ts';
+import { phrase } from '../phrases/phrase.ts';
 
 /** The most lengths that one text may list. */
 const most = 24;
@@ -19,7 +20,7 @@ export const parseLengths = (
 ): Parsed<readonly Inches[]> => {
   const parts = text.split(/[,;]/);
   if (parts.length > most) {
-    return unread(`${quotedText(text)} is too long a list: expected at most ${most} lengths`);
+    return unread(phrase`${quotedText(text)} is too long a list: expected at most ${most} lengths`);
   }
   const lengths: Inches[] = [];
   for (const part of parts) {

@@ -1,5 +1,6 @@
 import { read, unread, type Parsed } from './parsed.ts';
 import { quotedText } from './quotedText.ts';
+import { phrase } from '../phrases/phrase.ts';
 
 const form = /^(?:1 ?(?::|in|\/) ?)?(\d{1,3}(?:,\d{3})+|\d{1,7})$/;
 
@@ -7,5 +8,7 @@ const form = /^(?:1 ?(?::|in|\/) ?)?(\d{1,3}(?:,\d{3})+|\d{1,7})$/;
 export const parseParts = (text: string): Parsed<number> => {
   const parts = Number(form.exec(text.trim())?.[1]?.replaceAll(',', ''));
   if (parts >= 1 && parts < 1e7) return read(parts);
-  return unread(`${quotedText(text)} is not a precision: expected the n of 1:n, such as 5000`);
+  return unread(
+    phrase`${quotedText(text)} is not a precision: expected the n of 1:n, such as 5000`,
+  );
 };

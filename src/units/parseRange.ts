@@ -4,6 +4,7 @@ import { parseLength } from './parseLength.ts';
 import { read, unread, type Parsed } from './parsed.ts';
 import { plainText } from './plainText.ts';
 import { quotedText } from './quotedText.ts';
+import { phrase } from '../phrases/phrase.ts';
 
 /** A length known between two bounds, in inches; low is never above high. */
 export interface LengthRange {
@@ -26,14 +27,14 @@ const lowText = (low: string, high: string): string =>
  * @returns inches of either sign, low at most high; or one line that quotes the text.
  */
 export const parseRange = (text: string, bare: LengthSystem = 'inches'): Parsed<LengthRange> => {
-  const refused = (why: string) => unread(`${quotedText(text)} ${why}, such as 1 3/4..2`);
+  const refused = (why: string) => unread(phrase`${quotedText(text)} ${why}, such as 1 3/4..2`);
   const parts = text.split(between);
   const [first = '', last = first] = parts;
   if (parts.length > 2 || text.includes('...')) {
-    return refused('is not a range: expected two lengths');
+    return refused(phrase`is not a range: expected two lengths`);
   }
   if (parts.length === 2 && parts.some((part) => part.trim() === '')) {
-    return refused('has one end only: expected two lengths');
+    return refused(phrase`has one end only: expected two lengths`);
   }
   const low = parseLength(lowText(first, last), bare);
   if (!low.ok) {
@@ -44,7 +45,7 @@ export const parseRange = (text: string, bare: LengthSystem = 'inches'): Parsed<
   const high = parseLength(last, bare);
   if (!high.ok) return high;
   if (low.value > high.value) {
-    return refused('falls: expected the smaller length first');
+    return refused(phrase`falls: expected the smaller length first`);
   }
   return read({ low: low.value, high: high.value });
 };

@@ -1,4 +1,5 @@
 import { read, unread, type Parsed } from './parsed.ts';
+import { phrase } from '../phrases/phrase.ts';
 
 const number = String.raw`\d+(?:\.\d*)?|\.\d+`;
 const quantityForm = new RegExp(`^(?:(?:(\\d+)[ -])?(\\d+)/(\\d+)|(${number}))$`);
@@ -10,14 +11,14 @@ const inchMark = / ?(?:"|inches|inch|in\.?)$/;
 /** A decimal, a fraction, or a whole number and a fraction under 1; the reason lacks its subject. */
 const quantity = (text: string): Parsed<number> => {
   const found = quantityForm.exec(text);
-  if (found === null) return unread('is not a length');
+  if (found === null) return unread(phrase`is not a length`);
   const [, whole, top, bottom, decimal] = found;
   if (decimal !== undefined) return read(Number(decimal));
-  if (Number(bottom) === 0) return unread('divides by zero');
+  if (Number(bottom) === 0) return unread(phrase`divides by zero`);
   const fraction = Number(top) / Number(bottom);
   if (whole === undefined) return read(fraction);
   // 5/4 alone is how some rules are read; 1 5/4 is a slip of the finger
-  if (fraction >= 1) return unread('has a fraction that is not under 1');
+  if (fraction >= 1) return unread(phrase`has a fraction that is not under 1`);
   return read(Number(whole) + fraction);
 };
 
@@ -27,7 +28,7 @@ const dashed = (text: string): Parsed<number> | null => {
   if (feet === undefined || rest === undefined) return null;
   const more = quantity(rest);
   if (!more.ok) return more;
-  return more.value < 12 ? read(Number(feet) * 12 + more.value) : unread('is not a length');
+  return more.value < 12 ? read(Number(feet) * 12 + more.value) : unread(phrase`is not a length`);
 };
 
 /**
@@ -42,7 +43,7 @@ export const tapeInches = (text: string): Parsed<number> => {
   const [, feetText = '', rest = ''] = found;
   const feet = quantity(feetText);
   if (!feet.ok || rest === '') return feet.ok ? read(feet.value * 12) : feet;
-  if (!/^\d+$/.test(feetText)) return unread('has part of a foot and then inches');
+  if (!/^\d+$/.test(feetText)) return unread(phrase`has part of a foot and then inches`);
   const more = quantity(rest.replace(inchMark, ''));
   return more.ok ? read(feet.value * 12 + more.value) : more;
 };

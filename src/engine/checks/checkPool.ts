@@ -149,7 +149,7 @@ const poolSide = (
 };
 
 const latchFlags = (gate: Gate, spec: FenceSpec, say: Say): GateFlag[] => {
-  const rule = phrase`latch of a pool gate`;
+  const rule = 'latch of a pool gate';
   if (gate.latchHeight === null) {
     return [
       {

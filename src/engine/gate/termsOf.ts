@@ -74,7 +74,7 @@ const plannedTerm = (role: 'stop' | 'gap', label: string, size: Inches): Term =>
 const tailTerms = (way: Extract<GateWay, { kind: 'cantilever' }>, label: string): Term[] => {
   const { overlap, counterbalance, rollers } = way;
   const spared = Math.min(overlap, Math.max(0, overlap + counterbalance - rollers));
-  const planned = { role: 'overlap', of: null, source: 'planned', on: '' } as const;
+  const planned = { role: 'overlap', of: null, source: phrase`planned`, on: '' } as const;
   return [
     {
       ...planned,

@@ -30,5 +30,5 @@ export const markName = (site: Site, posts: Layout['posts'], id: MarkId): string
     if (name !== null) return name;
   }
   const post = posts[`post:${id}`];
-  return post === undefined ? id.replace(':', ' ') : phrase`post ${post.tag}`;
+  return post === undefined ? phrase`mark ${id.slice(5)}` : phrase`post ${post.tag}`;
 };
