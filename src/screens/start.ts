@@ -16,9 +16,9 @@ import { townRuleKind } from '../store/townRuleKind.ts';
 import { rememberLayouts } from '../store/derived.ts';
 import { deviceJobShelf } from '../store/deviceJobShelf.ts';
 import { loadKept, type Kept } from '../store/loadKept.ts';
-import type { JobHead, JobShelf } from '../store/jobShelf.ts';
+import type { JobShelf } from '../store/jobShelf.ts';
 import type { KeptState } from '../store/keptState.ts';
-import type { Keeping } from '../store/keeping.ts';
+import type { Keeping, Written } from '../store/keeping.ts';
 import { keep, mostHistory, type Keeper } from '../store/persist.ts';
 import { pictureBytes } from '../store/picturesApart.ts';
 import { devicePictureShelf, type PictureShelf } from '../store/pictureShelf.ts';
@@ -103,12 +103,18 @@ const prunePictures = async (
 /** Another window of the program hears on this channel which job was written, and how often it has been. */
 export const jobsChannel = 'lathline jobs';
 
-/** Tells other windows of a write, where the browser can. */
-const teller = (): ((written: Pick<JobHead, 'id' | 'writes'>) => void) => {
-  if (typeof BroadcastChannel === 'undefined') return () => undefined;
+/** Tells other windows of a write and hears of theirs, where the browser can. */
+const otherWindows = (): Pick<Keeping, 'tell' | 'hear'> => {
+  if (typeof BroadcastChannel === 'undefined')
+    return { tell: () => undefined, hear: () => undefined };
   const channel = new BroadcastChannel(jobsChannel);
-  // oxlint-disable-next-line unicorn/require-post-message-target-origin -- a channel has no other origins
-  return (written) => channel.postMessage(written);
+  return {
+    // oxlint-disable-next-line unicorn/require-post-message-target-origin -- a channel has no other origins
+    tell: (written) => channel.postMessage(written),
+    hear: (heard) => {
+      channel.addEventListener('message', ({ data }: MessageEvent<Written>) => heard(data));
+    },
+  };
 };
 
 /** The keeper of the pad, which starts with what was kept. */
@@ -120,11 +126,12 @@ const startKeeper = (kept: Kept, parts: Pick<Keeping, 'shelf' | 'bytes' | 'site'
     ...parts,
     known: jobs.map(({ ledger }) => ledger),
     now: Date.now,
-    tell: teller(),
+    ...otherWindows(),
     most: mostHistory,
   });
   document.addEventListener('visibilitychange', () => {
     if (document.visibilityState === 'hidden') void keeper.now();
+    else keeper.catchUp();
   });
   const mark = ({ job, there, all }: KeptState) => {
     // what lies on the device for certain, for whoever has to know it

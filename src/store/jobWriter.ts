@@ -11,8 +11,8 @@ export interface WriterEars {
   readonly arrived: (head: JobHead, trail: Trail) => void;
   /** A write failed, and with it what of the desk went along. Told once until the job has been written again. */
   readonly failed: (job: JobId, error: unknown, desk: Desk) => void;
-  /** Another window has written the job: what this window has of it goes on under a name of its own. */
-  readonly parted: (job: JobId, other: JobId) => void;
+  /** Another window has written the job: nothing of this window comes there before the two are joined. */
+  readonly overtaken: (job: JobId) => void;
 }
 
 /** Writes jobs, one transaction after the other. */
@@ -21,6 +21,8 @@ export interface JobWriter {
   readonly ledgerOf: (job: JobId) => Ledger | undefined;
   /** Writes what leads from the trail sent last to this one, by one move; all of it where that is not known to lie there. */
   readonly write: (job: JobId, trail: Trail, desk: Desk) => void;
+  /** What this window has of a job goes on as a job of its own, which is not on the shelf yet. */
+  readonly part: (job: JobId) => JobId | null;
   /** When all that was sent has arrived or failed. */
   readonly settled: () => Promise<void>;
 }
@@ -33,7 +35,7 @@ interface Parts extends WriterEars {
 
 /** The writer of a shelf: the one place from which jobs that are worked on are written. */
 export const jobWriter = (parts: Parts): JobWriter => {
-  const { shelf, now, fresh, arrived, failed, parted } = parts;
+  const { shelf, now, fresh, arrived, failed, overtaken } = parts;
   const ledgers = new Map<JobId, Ledger>();
   const pending = new Set<Promise<void>>();
   const by = fresh();
@@ -50,11 +52,8 @@ export const jobWriter = (parts: Parts): JobWriter => {
     const unsound: Ledger = { ...known, sound: false };
     const found = error instanceof ShelfRefusal ? error.found : known.there;
     if (found !== null && !sameStamp(found, known.there)) {
-      const other = fresh();
-      const head = { ...known.head, id: other, writes: 0, made: now() };
-      ledgers.delete(id);
-      ledgers.set(other, { ...unsound, head, sent: null, there: null });
-      parted(id, other);
+      ledgers.set(id, unsound);
+      overtaken(id);
       return;
     }
     ledgers.set(id, found === null ? { ...unsound, sent: null, there: null } : unsound);
@@ -74,6 +73,15 @@ export const jobWriter = (parts: Parts): JobWriter => {
       );
       pending.add(write);
       void write.then(() => pending.delete(write));
+    },
+    part: (job) => {
+      const known = ledgers.get(job);
+      if (known === undefined) return null;
+      const other = fresh();
+      const head = { ...known.head, id: other, writes: 0, made: now() };
+      ledgers.delete(job);
+      ledgers.set(other, { ...known, head, sound: false, sent: null, there: null });
+      return other;
     },
     settled: async () => {
       while (pending.size > 0) await Promise.all(pending);

@@ -1,6 +1,9 @@
+import type { Conflict } from '../site/merge/conflict.ts';
 import type { Site } from '../site/site.ts';
+import type { KeptDocument } from './change.ts';
 import { freshJobId, type JobId } from './jobId.ts';
 import { ShelfRefusal, type JobHead, type JobShelf } from './jobShelf.ts';
+import { jobJoiner } from './jobJoiner.ts';
 import { jobWriter, type JobWriter } from './jobWriter.ts';
 import { keepTrouble } from './keepTrouble.ts';
 import { deskKeeper } from './keptDesk.ts';
@@ -11,6 +14,9 @@ import type { SessionStore } from './session.ts';
 import type { SiteStore } from './siteStore.ts';
 import type { Trail } from './trail.ts';
 
+/** Which job was written, and how often it has been. */
+export type Written = Pick<JobHead, 'id' | 'writes'>;
+
 /** What is to be kept, and where. */
 export interface Keeping {
   readonly shelf: JobShelf;
@@ -20,8 +26,9 @@ export interface Keeping {
   /** The jobs that were read from the shelf and are on the pad. */
   readonly known: readonly Ledger[];
   readonly now: () => number;
-  /** Tells other windows what was written. */
-  readonly tell: (written: Pick<JobHead, 'id' | 'writes'>) => void;
+  /** Tells other windows what was written, and hears it of them. */
+  readonly tell: (written: Written) => void;
+  readonly hear: (heard: (written: Written) => void) => void;
   /** Bytes that the steps of one job may take on the device. */
   readonly most: number;
 }
@@ -29,8 +36,14 @@ export interface Keeping {
 const parted: KeepTrouble = {
   kind: 'other window',
   line:
-    'Another window has changed this job. What you drew here goes on as a job of its own; ' +
-    'both are under Jobs.',
+    'Another window has changed this job, and it cannot be read. What you drew here goes on as a job of ' +
+    'its own; both are under Jobs.',
+};
+
+/** One line about what two windows changed at once. */
+const clashed = ([first, ...rest]: readonly Conflict[]): string => {
+  const what = `${first?.what ?? ''}${rest.length === 0 ? '' : ` and ${rest.length} more`}`;
+  return `Both windows changed ${what}. It stands as it was changed here; undo shows it as it was changed there.`;
 };
 
 const noRoom: KeepTrouble = {
@@ -49,6 +62,10 @@ export interface Sender {
   readonly onPad: () => JobId;
   /** Sends a job as its trail is now; the bytes of pictures in the file of `drawn` go before it. */
   readonly send: (job: JobId, drawn: Site | null) => void;
+  /** Brings the job on the pad up to what another window may have written. */
+  readonly catchUp: () => void;
+  /** Whether the pad is being given what another window wrote. */
+  readonly isGiving: () => boolean;
   /** Does something after what is on its way. */
   readonly after: (deed: () => Promise<void>) => void;
   readonly keepDesk: () => Promise<void>;
@@ -60,8 +77,13 @@ export interface Sender {
 
 /** The way from the pad to the shelf, with what becomes of what fails on it. */
 export const createSender = (keeping: Keeping): Sender => {
-  const { shelf, bytes, site, session, known, now, tell } = keeping;
+  const { shelf, bytes, site, session, known, now, tell, hear } = keeping;
   const trails = new Map(known.map(({ head, trail }) => [head.id, trail]));
+  const lying = new Map<JobId, KeptDocument>(
+    known.flatMap(({ head, trail, there: kept }) =>
+      kept === null ? [] : [[head.id, trail.present] as const],
+    ),
+  );
   const onPad = (): JobId => site.getState().pad.job;
   const first = known.find(({ head }) => head.id === onPad());
   const there = first?.sound ? { writes: first.head.writes, at: first.trail.at } : null;
@@ -78,13 +100,18 @@ export const createSender = (keeping: Keeping): Sender => {
     if (drawn !== null && !bytes.has(drawn)) {
       after(() => bytes.write(drawn).catch(() => teller.say(noRoom)));
     }
-    after(() => writer.write(job, trail, desk.taken()));
+    const times = joiner.times(job);
+    after(() => {
+      // what was joined meanwhile has it
+      if (joiner.times(job) === times) writer.write(job, trail, desk.taken());
+    });
   };
   const writer = jobWriter({
     shelf,
     now,
     fresh: freshJobId,
     arrived: ({ id, writes, at }, trail) => {
+      lying.set(id, trail.present);
       tell({ id, writes });
       if (id !== onPad()) return;
       teller.arrived({ job: id, there: { writes, at }, all: trail === trails.get(id) });
@@ -97,14 +124,41 @@ export const createSender = (keeping: Keeping): Sender => {
       desk.gone();
       return send(job, null);
     },
-    parted: (job, other) => {
-      const trail = trails.get(job);
-      if (trail !== undefined) trails.set(other, trail);
-      trails.delete(job);
-      teller.say(parted);
-      if (onPad() === job) site.getState().rename(other);
-      send(other, null);
-    },
+    overtaken: (job) => after(() => joinWith(job)),
+  });
+  const joiner = jobJoiner({ shelf, bytes, site, writer, trails, lying });
+  /** What cannot be joined goes on as a job of its own. */
+  const part = (job: JobId): void => {
+    const trail = trails.get(job);
+    const other = writer.part(job);
+    if (trail === undefined || other === null) return;
+    trails.set(other, trail);
+    trails.delete(job);
+    teller.say(parted);
+    if (onPad() === job) site.getState().rename(other);
+    send(other, null);
+  };
+  const joinWith = async (job: JobId): Promise<void> => {
+    try {
+      const joining = await joiner.join(job);
+      if (joining.is === 'gone') return await lost();
+      if (joining.is === 'nothing') return;
+      const { conflicts, trail } = joining.how;
+      if (conflicts.length > 0) session.setState({ say: clashed(conflicts) });
+      if (joining.is === 'joined') {
+        teller.sent(job);
+        return writer.write(job, trail, desk.taken());
+      }
+      const head = writer.ledgerOf(job)?.head;
+      if (head !== undefined)
+        teller.arrived({ job, there: { writes: head.writes, at: trail.at }, all: true });
+    } catch {
+      if (writer.ledgerOf(job)?.sound === false) part(job);
+    }
+  };
+  const catchUp = (): void => after(() => joinWith(onPad()));
+  hear(({ id, writes }) => {
+    if (id === onPad() && (writer.ledgerOf(id)?.sent?.writes ?? 0) <= writes) catchUp();
   });
   for (const ledger of known) writer.know(ledger);
   const keepDesk = async (): Promise<void> => {
@@ -136,5 +190,17 @@ export const createSender = (keeping: Keeping): Sender => {
     await queue;
     await writer.settled();
   };
-  return { teller, writer, trails, onPad, send, after, keepDesk, lost, settled };
+  return {
+    teller,
+    writer,
+    trails,
+    onPad,
+    send,
+    catchUp,
+    isGiving: joiner.isGiving,
+    after,
+    keepDesk,
+    lost,
+    settled,
+  };
 };

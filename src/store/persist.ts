@@ -15,6 +15,8 @@ export interface Keeper {
   readonly state: Cell<KeptState>;
   /** Keeps the session too as it stands, and tries again what failed. */
   readonly now: () => Promise<void>;
+  /** Brings the job on the pad up to what another window may have written while this one did not hear. */
+  readonly catchUp: () => void;
   /** A job that was read from the shelf is about to come onto the pad. */
   readonly know: (ledger: Ledger) => void;
   /** The head of a job as this window knows it; undefined for one that was not on its pad. */
@@ -74,6 +76,8 @@ export const keep = (keeping: Keeping): Keeper => {
     trails,
     onPad,
     send,
+    catchUp,
+    isGiving,
     after: later,
     keepDesk,
     lost,
@@ -120,6 +124,8 @@ export const keep = (keeping: Keeping): Keeper => {
   };
 
   const hear = (after: SiteState, before: SiteState): void => {
+    // its trail is there already
+    if (isGiving()) return;
     if (after.pad.job !== before.pad.job) {
       // under another name it is the same history
       if (after.history !== before.history) switched(after, before);
@@ -147,6 +153,7 @@ export const keep = (keeping: Keeping): Keeper => {
   return {
     state: teller.state,
     now: again,
+    catchUp,
     know: (ledger) => {
       trails.set(ledger.head.id, ledger.trail);
       writer.know(ledger);

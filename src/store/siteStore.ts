@@ -45,6 +45,8 @@ export interface SiteState {
   readonly take: (job: JobAgain, under: JobAgain | null) => void;
   /** Says which job undo goes on to at the beginning of the one on the pad. */
   readonly lay: (under: JobAgain | null) => void;
+  /** The job on the pad goes on with another history, as another window has it; no draft outlasts that. */
+  readonly follow: (job: JobAgain) => void;
   /** The job on the pad goes on under another name. */
   readonly rename: (job: JobId) => void;
   /** Forgets the oldest versions, so many. */
@@ -120,6 +122,10 @@ export const createSiteStore = (first: Site, label = 'New site', fresh = freshJo
           return { ...again(job), under: below };
         }),
       lay: (under) => step((now) => ({ ...now, under: under === null ? null : again(under) })),
+      follow: (job) =>
+        step((now) =>
+          now.job === job.job ? { ...now, history: again(job).history, over: null } : now,
+        ),
       rename: (job) => step((now) => ({ ...now, job })),
       forget: (count) =>
         step((now) => ({
