@@ -32,17 +32,21 @@ export const selfCrossing = <Space extends string>(
       return { n, start, end, low: Math.min(start.x, end.x), high: Math.max(start.x, end.x) };
     })
     .toSorted((a, b) => a.low - b.low);
-  // only sides that share some of their width can cross
-  let open: Side<Space>[] = [];
+  // only sides that share some of their width can cross; those that are passed are taken out in place
+  const open: Side<Space>[] = [];
   for (const side of sides) {
-    open = open.filter(({ high }) => high >= side.low);
+    let kept = 0;
     for (const other of open) {
+      if (other.high < side.low) continue;
+      open[kept] = other;
+      kept += 1;
       if (misses(side, other) || misses(other, side)) continue;
       const crossing = segmentIntersection(side, other);
       if (crossing !== null && inside(crossing.alongFirst) && inside(crossing.alongSecond)) {
         return crossing.point;
       }
     }
+    open.length = kept;
     open.push(side);
   }
   return null;

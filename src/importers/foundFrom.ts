@@ -32,7 +32,7 @@ const clean = (one: Drawn): Parsed<Drawn> => {
   }
   if (!('path' in one)) return read(one);
   if (!one.path.bows.every((bow) => Math.abs(bow) <= farthest))
-    return unread('bows out over 10 miles');
+    return unread('has a curve of over 10 miles');
   const path = cleanPath(one.path);
   return path.ok ? read({ ...one, path: path.value }) : path;
 };

@@ -1,8 +1,10 @@
+import { deflateSync } from 'node:zlib';
 import { describe, expect, it } from 'vitest';
 import { arcPoints } from '../../src/geometry/arcPoints.ts';
 import { bowed } from '../../src/geometry/bowed.ts';
 import type { SitePoint } from '../../src/geometry/point.ts';
 import { fromDxf } from '../../src/importers/dxf/fromDxf.ts';
+import { siteInPdf } from '../../src/importers/pdf/siteInPdf.ts';
 import { fromGeoJson } from '../../src/importers/geojson/fromGeoJson.ts';
 import { bringIn } from '../../src/site/edits/bringIn.ts';
 import { emptySite } from '../../src/site/emptySite.ts';
@@ -12,6 +14,8 @@ import { inches } from '../../src/units/inches.ts';
 import { quotedText } from '../../src/units/quotedText.ts';
 import { block, dxfText, entity, line } from '../importers/dxf/dxfText.ts';
 import { foundIn, reasonOf } from '../importers/foundIn.ts';
+import { oneBlock, packed } from './mutate/deflated.ts';
+import { carried, carrying, madePdf } from './mutate/madePdf.ts';
 
 // small files of the sorts that spoilt ones were found by `npm run fuzz` to throw, hang or fill memory with
 const dxf = (...entities: readonly string[]) =>
@@ -36,7 +40,7 @@ describe('files that were found to trip a reader', () => {
       entity('LWPOLYLINE', 'A', [70, 0], [10, 0], [20, 0], [42, size], [10, 9], [20, 0]);
     const found = foundIn(dxf(line('A', 0, 0, 0, 5), bulge('1e300'), bulge('0.5')));
     expect(found.refused).toEqual([
-      { where: 'entity 2, LWPOLYLINE on A', reason: 'bows out over 10 miles' },
+      { where: 'entity 2, LWPOLYLINE on A', reason: 'has a curve of over 10 miles' },
     ]);
     expect(found.groups.flatMap((group) => ('paths' in group ? group.paths : []))).not.toEqual([]);
   });
@@ -97,5 +101,63 @@ describe('files that were found to trip a reader', () => {
     expect(bring).toThrow(
       'LOT: expected at most 200000 corners in all lines, found more: leave some layers out',
     );
+  });
+
+  it.each([
+    ['a file that unpacks to 150 MB in one block', carried(oneBlock(97, 600_000))],
+    ['one packed over and over', carried(packed(97, 1e8, 2), '[/FlateDecode /FlateDecode]')],
+  ])('[I66] %s is told to be too large', async (_, file) => {
+    const found = await siteInPdf(madePdf([...carrying(), file]));
+    expect(found).toMatchObject({
+      site: { reason: 'the site file in it, “yard.site.json”: too large: expected at most 60 MB' },
+    });
+  });
+
+  it('[I66] a file in more filters than any writer uses is told', async () => {
+    const file = carried(packed(97, 100, 1), `[${'/FlateDecode '.repeat(500)}]`);
+    expect(await siteInPdf(madePdf([...carrying(), file]))).toMatchObject({
+      site: {
+        reason: 'the site file in it, “yard.site.json”: it is packed 500 times: expected at most 4',
+      },
+    });
+  });
+
+  const list = (type: string, stream: Uint8Array, more: string) => ({
+    fields: `/Type /${type} /Filter /FlateDecode /Length ${stream.length} ${more}`,
+    stream,
+  });
+  const file = carried(new Uint8Array(deflateSync('{}')));
+
+  it.each([
+    ['a packed list of 150 MB', list('ObjStm', oneBlock(32, 600_000), '/N 1 /First 4'), /damaged/],
+    [
+      'a list of a thousand million places',
+      list('XRef', packed(0, 100, 1), '/Size 1000000000 /W [1 2 1] /Root 1 0 R'),
+      /expected format/,
+    ],
+  ])('[I65] %s holds nothing up', async (_, object, said) => {
+    const found = await siteInPdf(madePdf([...carrying(), file, object]));
+    expect(found).toMatchObject({ site: { reason: expect.stringMatching(said) } });
+  });
+
+  it.each(['%', '1', '1 ', '('])(
+    '[I65] nor does a million of %j between its objects',
+    async (mark) => {
+      const bytes = madePdf([...carrying(), file], `${mark.repeat(200_000)}\n`);
+      const found = await siteInPdf(bytes);
+      expect(found).toMatchObject({ site: { reason: expect.stringMatching(/expected format/) } });
+    },
+  );
+
+  it('[I67] names without end make no line without end', () => {
+    const sorts = Array.from({ length: 40 }, (_, n) => entity(`SORT${n}${'X'.repeat(500)}`, '0'));
+    const found = foundIn(dxf(...sorts, line('A', 0, 0, 5, 0)));
+    expect(found.told.find((told) => told.startsWith('Cannot be brought'))).toMatch(
+      /^.{1,300}, 32 of other sorts$/,
+    );
+    const layers = Array.from({ length: 40 }, (_, n) => [`${n} ${'L'.repeat(190)}`, 1, 7] as const);
+    const hidden = dxfText({ layers, entities: layers.map(([name]) => line(name, 0, 0, 5, 0)) });
+    const off = foundIn(fromDxf(hidden, { chosen: null, usual: 'feet' })).told.at(-1);
+    expect(off).toMatch(/^Off or frozen in the file.{1,270} and \d+ more$/);
   });
 });

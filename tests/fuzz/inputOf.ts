@@ -22,7 +22,7 @@ export const mostBytes = 1_000_000;
 const inText =
   (change: TextMutation): ByteMutation =>
   (bytes, of) =>
-    new TextEncoder().encode(change(new TextDecoder().decode(bytes), of));
+    new TextEncoder().encode(change(new TextDecoder().decode(bytes), of).slice(0, mostBytes));
 
 const anyText: ByteMutation = (bytes, of) => inText(of.pick(textMutations))(bytes, of);
 const anyBytes: ByteMutation = (bytes, of) => of.pick(byteMutations)(bytes, of);

@@ -1,4 +1,5 @@
 import { fork, type ChildProcess } from 'node:child_process';
+import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Kind } from './seeds.ts';
 import type { Task, Told } from './told.ts';
@@ -6,8 +7,18 @@ import type { Task, Told } from './told.ts';
 /** What one input of at most 1 MB may take: seconds of work, and megabytes over what was there before. */
 export const most = { seconds: 2, megabytes: 500 } as const;
 
-/** Seconds of the clock after which what has not come back is a hang; a machine in use is slow. */
-const patience = 15;
+/** Seconds of work after which what has not come back is a hang, and of the clock where work is not told. */
+const patience = { work: 2.5 * most.seconds, clock: 90 } as const;
+
+/** Seconds that a process worked so far, as Linux tells them (proc(5), fields 14 and 15, of 1/100 s); null elsewhere. */
+const workOf = (pid: number | undefined): number | null => {
+  try {
+    const fields = readFileSync(`/proc/${pid}/stat`, 'utf8').split(') ').at(-1)?.split(' ') ?? [];
+    return (Number(fields[11]) + Number(fields[12])) / 100;
+  } catch {
+    return null;
+  }
+};
 
 /** Megabytes of the heap of JavaScript, at which the process ends itself: those of one input and of what is there. */
 const heap = most.megabytes + 150;
@@ -106,16 +117,31 @@ const readSome = (task: Task, account: Account): Promise<number> =>
   new Promise((done) => {
     const child = started();
     let [begun, next, said]: [Begun | null, number, string] = [null, task.from, ''];
+    let since: readonly [clock: number, work: number | null] = [performance.now(), null];
     const late = () => {
-      if (begun !== null) account.fault(begun, 'hang', `did not come back within ${patience} s`);
+      const [clock, work] = since;
+      const now = workOf(child.pid);
+      const worked = work === null || now === null ? 0 : now - work;
+      const waited = (performance.now() - clock) / 1000;
+      if (
+        begun === null
+          ? waited < 2 * patience.clock
+          : worked < patience.work && waited < patience.clock
+      )
+        return;
+      if (begun !== null)
+        account.fault(
+          begun,
+          'hang',
+          `did not come back: ${worked} s of work, ${Math.round(waited)} s`,
+        );
       begun = null;
       child.kill('SIGKILL');
     };
-    let timer = setTimeout(late, 4 * patience * 1000);
+    const timer = setInterval(late, 500);
     child.stderr?.on('data', (text: Buffer) => (said = `${said}${text.toString()}`.slice(-4000)));
     child.on('message', (told: Told) => {
-      clearTimeout(timer);
-      timer = setTimeout(late, patience * 1000);
+      since = [performance.now(), told.is === 'begun' ? workOf(child.pid) : null];
       if (told.is === 'begun') {
         begun = told;
         next = told.input + 1;
@@ -126,7 +152,7 @@ const readSome = (task: Task, account: Account): Promise<number> =>
       begun = null;
     });
     child.on('close', (code, signal) => {
-      clearTimeout(timer);
+      clearInterval(timer);
       const full = /heap out of memory|Reached heap limit/.test(said);
       if (begun !== null && full) account.fault(begun, 'memory', `over ${heap} MB of heap`);
       else if (begun !== null)

@@ -1,4 +1,5 @@
 import type { Dxf, DxfBlock, DxfEntity } from 'dxf';
+import { distance } from '../../geometry/distance.ts';
 import { farthest } from '../../geometry/tolerance.ts';
 import { straightened } from '../../site/straightened.ts';
 import type { FoundRefusal } from '../../site/found.ts';
@@ -136,9 +137,19 @@ const explodeInsert = (entity: DxfEntity, place: Place, work: Work): string | nu
   return null;
 };
 
-/** How far the legs of a shape bow out, in the units of its file; what can be refused before any piece of it is made. */
-const reach = (shape: NonNullable<EntityShape>): number =>
-  shape.kind === 'path' ? shape.path.bows.reduce((so, bow) => Math.max(so, Math.abs(bow)), 0) : 0;
+/**
+ * How far the curved legs of a shape reach, in the units of its file: half their chords, and how far they bow
+ * out. What is too large is so refused before any piece of it is made.
+ */
+const reach = (shape: NonNullable<EntityShape>): number => {
+  if (shape.kind !== 'path') return 0;
+  const { points, bows } = shape.path;
+  return bows.reduce((so, bow, n) => {
+    const [from, to] = [points[n], points[(n + 1) % points.length]];
+    if (bow === 0 || from === undefined || to === undefined) return so;
+    return Math.max(so, Math.abs(bow), distance(from, to) / 2);
+  }, 0);
+};
 
 const pointsOf = (shape: NonNullable<EntityShape>): number =>
   shape.kind === 'path' ? shape.path.points.length : 1;
@@ -153,7 +164,8 @@ const drawOne = (entity: DxfEntity, place: Place, work: Work): string | null => 
   if (shape.value === null) return null;
   const affine = chained(place.affine, scaled(facing(entity), 1));
   const far = reach(shape.value) * largest(affine);
-  if (!(far <= farthest)) return 'bows out over 10 miles';
+  if (!Number.isFinite(areaScale(affine))) return 'expected numbers for its coordinates';
+  if (!(far <= farthest)) return 'has a curve of over 10 miles';
   const drawn = placed(shape.value, affine, layerOf(entity, place), place.where);
   if ('path' in drawn) count(work, place.depth, drawn.path.points.length - pointsOf(shape.value));
   if (!isPlaced(drawn)) return 'expected numbers for its coordinates';
@@ -185,7 +197,8 @@ export const exploded = (dxf: Dxf, inchesPerUnit: number): Exploded => {
       onPaper += 1;
       return;
     }
-    const where = `entity ${n + 1}, ${entity.type} on ${labelText(entity.layer ?? '0')}`;
+    const layer = labelText(entity.layer ?? '0');
+    const where = `entity ${n + 1}, ${labelText(entity.type).slice(0, 24)} on ${layer.slice(0, 80)}`;
     const affine = scaled(inchesPerUnit, inchesPerUnit);
     explode(entity, { affine, layer: null, depth: 0, where }, work);
   });

@@ -4,6 +4,7 @@ import { read, unread, type Parsed } from '../../units/parsed.ts';
 import { inchesIn, type FileUnit } from '../fileUnit.ts';
 import { foundFrom } from '../foundFrom.ts';
 import { heightsLost } from '../heightsLost.ts';
+import { labelText } from '../labelText.ts';
 import { dxfCounts, type DxfCounts } from './dxfCounts.ts';
 import { dxfLines } from './dxfLines.ts';
 import { drawnTypes } from './entityShape.ts';
@@ -42,11 +43,17 @@ const unitOf = ({ header }: Dxf, { chosen, usual }: DxfUnits): [FileUnit, string
   return [usual, `The file names no unit: read in ${usual}`];
 };
 
-const othersIn = (counts: DxfCounts): string =>
-  [...counts]
-    .filter(([type]) => !drawnTypes.has(type))
-    .map(([type, count]) => `${count} ${type}`)
-    .join(', ');
+/** Sorts of entities that are told one by one, and the letters of their names. */
+const [mostSorts, longestSort] = [8, 24];
+
+const othersIn = (counts: DxfCounts): string => {
+  const others = [...counts].filter(([type]) => !drawnTypes.has(type));
+  const told = others
+    .slice(0, mostSorts)
+    .map(([type, count]) => `${count} ${labelText(type).slice(0, longestSort)}`);
+  const rest = others.slice(mostSorts).reduce((sum, [, count]) => sum + count, 0);
+  return [...told, ...(rest === 0 ? [] : [`${rest} of other sorts`])].join(', ');
+};
 
 const leftOut = (counts: DxfCounts, onPaper: number): string[] => {
   const others = othersIn(counts);

@@ -3,7 +3,9 @@ import type { Found } from '../../site/found.ts';
 import { labelText } from '../labelText.ts';
 
 /** Layers that are told one by one. */
-const mostTold = 12;
+const mostTold = 8;
+/** The letters of a name that are told. */
+const longest = 24;
 
 /** Layers that are off (a colour below 0) or frozen (the first flag), in capitals; public DXF reference. */
 const hiddenIn = ({ tables }: Dxf): ReadonlySet<string> =>
@@ -19,7 +21,10 @@ export const withHiddenLayers = (found: Found, dxf: Dxf): Found => {
   const isHidden = (layer: string) => hidden.has(layer.toUpperCase());
   const layers = [...new Set(found.groups.map(({ layer }) => layer))].filter(isHidden);
   if (layers.length === 0) return found;
-  const list = layers.slice(0, mostTold).join(', ');
+  const list = layers
+    .slice(0, mostTold)
+    .map((layer) => (layer.length > longest ? `${layer.slice(0, longest - 1)}…` : layer))
+    .join(', ');
   const more = layers.length > mostTold ? ` and ${layers.length - mostTold} more` : '';
   return {
     ...found,

@@ -1,9 +1,6 @@
 import {
-  decodePDFRawStream,
-  ParseSpeeds,
   PDFArray,
   PDFDict,
-  PDFDocument,
   PDFHexString,
   PDFName,
   PDFRawStream,
@@ -12,34 +9,10 @@ import {
 } from 'pdf-lib';
 import { read, unread, type Parsed } from '../../units/parsed.ts';
 import { mostHeld, type HeldFile } from './heldFile.ts';
+import { pdfParts } from './pdfParts.ts';
+import { unpacked } from './unpacked.ts';
 
 const name = PDFName.of;
-/** Bytes that are unpacked at a time. */
-const step = 1_000_000;
-
-const unpacked = (stream: PDFRawStream): Parsed<Uint8Array> => {
-  try {
-    const source = decodePDFRawStream(stream);
-    const parts: Uint8Array[] = [];
-    let size = 0;
-    for (;;) {
-      const part = Uint8Array.from(source.getBytes(step));
-      if (part.length === 0) break;
-      parts.push(part);
-      size += part.length;
-      if (size > mostHeld) return unread(`too large: expected at most ${mostHeld / 1e6} MB`);
-    }
-    const whole = new Uint8Array(size);
-    let at = 0;
-    for (const part of parts) {
-      whole.set(part, at);
-      at += part.length;
-    }
-    return read(whole);
-  } catch {
-    return unread('it is damaged: expected a file that can be unpacked');
-  }
-};
 
 /** Every description of a file in a tree of names; one that leads back into itself is gone through once. */
 const specsIn = (node: PDFObject | undefined, seen: Set<PDFObject>): PDFDict[] => {
@@ -61,7 +34,7 @@ const heldBy = (spec: PDFDict): HeldFile[] => {
   const stream = held.lookup(name('UF')) ?? held.lookup(name('F'));
   if (!(stream instanceof PDFRawStream)) return [];
   const isText = named instanceof PDFString || named instanceof PDFHexString;
-  return [{ name: isText ? named.decodeText() : '', bytes: () => unpacked(stream) }];
+  return [{ name: isText ? named.decodeText() : '', bytes: () => unpacked(stream, mostHeld) }];
 };
 
 /**
@@ -70,12 +43,7 @@ const heldBy = (spec: PDFDict): HeldFile[] => {
  */
 export const filesInPdf = async (bytes: Uint8Array): Promise<Parsed<readonly HeldFile[]>> => {
   try {
-    const { catalog, isEncrypted } = await PDFDocument.load(bytes, {
-      updateMetadata: false,
-      ignoreEncryption: true,
-      throwOnInvalidObject: true,
-      parseSpeed: ParseSpeeds.Fastest,
-    });
+    const { catalog, isEncrypted } = await pdfParts(bytes);
     if (isEncrypted) return read([]);
     const names = catalog.lookup(name('Names'));
     const tree = names instanceof PDFDict ? names.lookup(name('EmbeddedFiles')) : undefined;

@@ -4,8 +4,8 @@ import type { Parsed } from '../../units/parsed.ts';
 export interface HeldFile {
   readonly name: string;
   /** Its bytes; unread with one line where they cannot be unpacked or are more than `mostHeld`. */
-  readonly bytes: () => Parsed<Uint8Array>;
+  readonly bytes: () => Promise<Parsed<Uint8Array>>;
 }
 
-/** Bytes of the largest file that is taken out of a PDF: those of the longest site file, all in letters of four bytes. */
-export const mostHeld = 80_000_000;
+/** Bytes of the largest file that is taken out of a PDF: those of the longest site file, all in letters of three bytes. */
+export const mostHeld = 60_000_000;

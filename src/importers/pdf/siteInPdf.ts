@@ -20,8 +20,8 @@ const signs = { file: '/EmbeddedFile', password: '/Encrypt', json: 'application#
 
 const isSiteFile = ({ name }: HeldFile): boolean => name.toLowerCase().endsWith(siteEnding);
 
-const opened = ({ name, bytes }: HeldFile): Parsed<Site> => {
-  const held = bytes();
+const opened = async ({ name, bytes }: HeldFile): Promise<Parsed<Site>> => {
+  const held = await bytes();
   if (!held.ok) return unread(`the site file in it, ${quotedText(name)}: ${held.reason}`);
   // a stray byte spoils a text or a name, and the rest of the drawing can still be had
   const site = openSite(new TextDecoder('utf-8').decode(held.value));
@@ -56,7 +56,7 @@ export const siteInPdf = async (bytes: Uint8Array): Promise<InPdf> => {
     const why = `no site file is in it, but ${listed(files.value)}: expected one that ends in ${siteEnding}`;
     return { is: 'foreign', why };
   }
-  if (more.length === 0) return { is: 'site', site: opened(site) };
+  if (more.length === 0) return { is: 'site', site: await opened(site) };
   const several = `${more.length + 1} site files are in it, ${listed([site, ...more])}: expected one`;
   return { is: 'site', site: unread(several) };
 };

@@ -56,7 +56,11 @@ const remove: ByteMutation = (bytes, random) => {
 const repeat: ByteMutation = (bytes, random) => {
   const [from, to] = slice(bytes, random);
   const part = bytes.subarray(from, to);
-  const times = 1 + random.below(random.pick([2, 2, 2, 200]));
+  // what comes behind the first million bytes is cut off
+  const times = Math.min(
+    1 + random.below(random.pick([2, 2, 2, 200])),
+    Math.ceil(1e6 / part.length),
+  );
   return put(bytes, to, joined(...Array.from({ length: times }, () => part)));
 };
 

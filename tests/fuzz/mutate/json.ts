@@ -79,7 +79,8 @@ const changes: readonly ((box: Box, key: string, random: Random, all: readonly B
   },
   (box, key, random) => {
     const value = Reflect.get(box, key) as unknown;
-    const times = random.pick([1, 20, 2000]);
+    const room = Math.ceil(500_000 / (JSON.stringify(value) ?? '').length);
+    const times = Math.min(room, random.pick([1, 20, 2000]));
     for (let n = 0; n < times; n += 1) {
       if (Array.isArray(box)) box.push(value);
       else set(box, `${key}${n}`, value);
@@ -88,7 +89,7 @@ const changes: readonly ((box: Box, key: string, random: Random, all: readonly B
 ];
 
 const written = (value: unknown): string =>
-  JSON.stringify(value, null, 1).replace(/"\\u0001((?:[^"\\]|\\.)*)\\u0001"/g, (_, raw: string) =>
+  JSON.stringify(value).replace(/"\\u0001((?:[^"\\]|\\.)*)\\u0001"/g, (_, raw: string) =>
     raw.replaceAll('\\"', '"'),
   );
 

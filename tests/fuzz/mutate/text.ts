@@ -138,6 +138,9 @@ const insert = inWindow((text, random) => {
   return text.slice(0, at) + random.pick(oddWords) + text.slice(at);
 });
 
+/** What repeats a text makes it no longer than this: what is behind would be cut off. */
+const mostText = 1_000_000;
+
 const swapLines: TextMutation = (text, random) => {
   const lines = text.split('\n');
   const [a, b] = [random.below(lines.length), random.below(lines.length)];
@@ -157,7 +160,8 @@ const repeatLines: TextMutation = (text, random) => {
   const lines = text.split('\n');
   const at = random.below(lines.length);
   const some = lines.slice(at, at + 1 + random.below(12));
-  const times = random.pick([1, 1, 3, 500]);
+  const room = Math.ceil(mostText / (some.join('\n').length + 1));
+  const times = Math.min(room, random.pick([1, 1, 3, 500]));
   return [
     ...lines.slice(0, at),
     ...Array.from({ length: times }, () => some).flat(),

@@ -120,7 +120,7 @@ describe('siteInPdf', () => {
     const large = await attached({ 'y.site.json': new Uint8Array(mostHeld + 1) });
     expect(large.length).toBeLessThan(1_000_000);
     expect(await textIn(large)).toBe(
-      'the site file in it, “y.site.json”: too large: expected at most 80 MB',
+      'the site file in it, “y.site.json”: too large: expected at most 60 MB',
     );
     expect(await textIn(await attached({ 'a.site.json': '', 'b.site.json': '' }))).toBe(
       '2 site files are in it, “a.site.json”, “b.site.json”: expected one',
