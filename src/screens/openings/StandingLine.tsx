@@ -10,7 +10,10 @@ export const StandingLine = ({ gate }: { readonly gate: GateId }) => {
   if (found === undefined) return null;
   return (
     <p className={`standing ${found.standing.kind}`}>
-      {standingText(found, lengths)} <a href="#openings">Check it in Openings</a>
+      {standingText(found, lengths)}{' '}
+      <a className="reached" href="#openings">
+        Check it in Openings
+      </a>
     </p>
   );
 };
