@@ -7,6 +7,7 @@ import { depthAt } from './projective.ts';
 import { subtract } from './subtract.ts';
 import type { Tie } from './tie.ts';
 import { spot } from './tolerance.ts';
+import { phrase } from '../phrases/phrase.ts';
 
 /** Nearer than this on a picture nobody can tap two points, pixels. Ours, no published source. */
 const leastPixels = 2;
@@ -43,7 +44,7 @@ const unseen = (ties: FourTies): string | null => {
   const ahead = ties.every(({ u, v }) => depthAt(map, { x: u, y: v }) > 0);
   // y runs down on a picture and north on the ground: what is seen from above is turned over
   if (ahead && determinant(map) < 0) return null;
-  return 'the four points do not go round the same way on the picture and on the ground';
+  return phrase`the four points do not go round the same way on the picture and on the ground`;
 };
 
 /**
@@ -53,12 +54,12 @@ const unseen = (ties: FourTies): string | null => {
  */
 export const tiesFault = (ties: readonly Tie[]): string | null => {
   const count = ties.length;
-  if (count !== 2 && count !== 4) return `expected two points or four, found ${count}`;
+  if (count !== 2 && count !== 4) return phrase`expected two points or four, found ${count}`;
   const seen = ties.map(({ u, v }) => ({ x: u, y: v }));
-  if (together(seen, leastPixels)) return 'two of the points are on one spot of the picture';
-  if (together(ties, spot)) return 'two of the points are on one spot of the ground';
+  if (together(seen, leastPixels)) return phrase`two of the points are on one spot of the picture`;
+  if (together(ties, spot)) return phrase`two of the points are on one spot of the ground`;
   if (count === 2) return null;
-  if (inRow(seen)) return 'three of the points are in a row on the picture';
-  if (inRow(ties)) return 'three of the points are in a row on the ground';
+  if (inRow(seen)) return phrase`three of the points are in a row on the picture`;
+  if (inRow(ties)) return phrase`three of the points are in a row on the ground`;
   return unseen(ties as unknown as FourTies);
 };

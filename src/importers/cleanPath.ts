@@ -1,6 +1,7 @@
 import { sameSpot } from '../geometry/sameSpot.ts';
 import type { FoundPath } from '../site/found.ts';
 import { read, unread, type Parsed } from '../units/parsed.ts';
+import { phrase } from '../phrases/phrase.ts';
 
 /**
  * A path without corners that lie on the spot of their neighbour (1/64 in); one that is closed by its
@@ -22,7 +23,7 @@ export const cleanPath = (path: FoundPath): Parsed<FoundPath> => {
   const corners = meets ? kept.slice(0, -1) : kept;
   const round =
     (path.closed || meets) && (corners.length > 2 || corners.some(({ bow }) => bow !== 0));
-  if (corners.length < 2) return unread('expected a line of some length, found one spot');
+  if (corners.length < 2) return unread(phrase`expected a line of some length, found one spot`);
   return read({
     name: path.name,
     points: corners.map(({ point }) => point),

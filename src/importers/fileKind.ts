@@ -1,5 +1,6 @@
 import { read, unread, type Parsed } from '../units/parsed.ts';
 import { quotedText } from '../units/quotedText.ts';
+import { phrase } from '../phrases/phrase.ts';
 
 export type FileKind = 'geojson' | 'dxf' | 'csv';
 
@@ -18,7 +19,7 @@ export const fileKind = (name: string): Parsed<FileKind> => {
   const kind = Object.hasOwn(endings, ending) ? endings[ending] : undefined;
   if (kind !== undefined) return read(kind);
   return unread(
-    `expected a file that ends in .geojson, .json, .dxf, .csv, .tsv or .txt, found ${quotedText(name)}`,
+    phrase`expected a file that ends in .geojson, .json, .dxf, .csv, .tsv or .txt, found ${quotedText(name)}`,
   );
 };
 
@@ -35,12 +36,12 @@ export const looks = (text: string): FileKind => {
 const nouns: Readonly<Record<FileKind, string>> = {
   geojson: 'GeoJSON',
   dxf: 'DXF',
-  csv: 'a list of points',
+  csv: phrase`a list of points`,
 };
 
 /** Null where a text can be what its file's name says; else one line that says what it looks like. */
 export const kindFault = (kind: FileKind, text: string): string | null => {
   const found = looks(text);
   if (found === kind || found === 'csv') return null;
-  return `expected ${nouns[kind]} by its name, found ${nouns[found]}`;
+  return phrase`expected ${nouns[kind]} by its name, found ${nouns[found]}`;
 };

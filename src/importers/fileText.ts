@@ -1,4 +1,5 @@
 import { read, unread, type Parsed } from '../units/parsed.ts';
+import { phrase } from '../phrases/phrase.ts';
 
 /** More than any file of a yard has. */
 export const mostBytes = 64 * 1024 * 1024;
@@ -10,11 +11,11 @@ export const mostBytes = 64 * 1024 * 1024;
  */
 export const fileText = (bytes: Uint8Array): Parsed<string> => {
   if (bytes.length > mostBytes)
-    return unread(`too large: expected at most ${mostBytes / 2 ** 20} MB`);
-  if (bytes.length === 0) return unread('expected text, found an empty file');
+    return unread(phrase`too large: expected at most ${mostBytes / 2 ** 20} MB`);
+  if (bytes.length === 0) return unread(phrase`expected text, found an empty file`);
   if (bytes[0] === 0xff && bytes[1] === 0xfe)
     return read(new TextDecoder('utf-16le').decode(bytes));
-  if (bytes.includes(0)) return unread('expected text, found something else');
+  if (bytes.includes(0)) return unread(phrase`expected text, found something else`);
   try {
     return read(new TextDecoder('utf-8', { fatal: true }).decode(bytes));
   } catch {

@@ -1,5 +1,9 @@
+import { phrase } from '../phrases/phrase.ts';
+
 /** Tells how many lines of a file have heights that are not brought; nothing for none. */
 export const heightsLost = (lines: number): string[] =>
   lines === 0
     ? []
-    : [`Lines lie flat on a yard: the heights of ${lines.toLocaleString('en-US')} are left out`];
+    : [
+        phrase`Lines lie flat on a yard: the heights of ${lines.toLocaleString('en-US')} are left out`,
+      ];

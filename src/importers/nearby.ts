@@ -3,6 +3,7 @@ import { farthest } from '../geometry/tolerance.ts';
 import type { FoundRefusal } from '../site/found.ts';
 import type { Drawn } from './drawn.ts';
 import { together } from './together.ts';
+import { phrase } from '../phrases/phrase.ts';
 
 /** Things of a file near to 0, 0, and by how much they were moved to come there, inches. */
 export interface Nearby {
@@ -44,7 +45,7 @@ const without = (drawn: readonly Drawn[], reason: string): Nearby => {
 export const nearby = (drawn: readonly Drawn[], step: number | null): Nearby => {
   const points = drawn.flatMap(pointsOf);
   if (!points.some(isFar)) return { drawn, moved: null, refused: [] };
-  if (step === null) return without(drawn, 'lies over 10 miles from 0, 0 of the yard');
+  if (step === null) return without(drawn, phrase`lies over 10 miles from 0, 0 of the yard`);
   const round = (value: number) => Math.round(value / step) * step;
   const most = together(points, farthest);
   const by = {
@@ -53,5 +54,5 @@ export const nearby = (drawn: readonly Drawn[], step: number | null): Nearby => 
   };
   const all = drawn.map((one) => movedBy(one, by));
   const moved = by.x === 0 && by.y === 0 ? null : by;
-  return { ...without(all, 'lies over 10 miles from the others'), moved };
+  return { ...without(all, phrase`lies over 10 miles from the others`), moved };
 };

@@ -1,5 +1,6 @@
 import { placeLine } from './issueLine.ts';
 import { limits, mapNames } from './limits.ts';
+import { phrase } from '../phrases/phrase.ts';
 
 type Found = { readonly value: object; readonly path: readonly string[] };
 
@@ -24,16 +25,16 @@ export const excess = (root: unknown): string | null => {
 };
 
 const faultOf = ({ value, path }: Found): string | null => {
-  const place = placeLine(path) || 'site file';
+  const place = placeLine(path) || phrase`site file`;
   if (path.length > limits.depth) {
-    return `${placeLine(path.slice(0, 3))}: expected at most ${limits.depth} objects in one another, found more`;
+    return phrase`${placeLine(path.slice(0, 3))}: expected at most ${limits.depth} objects in one another, found more`;
   }
   if (Object.hasOwn(value, '__proto__')) {
-    return `${place}: expected no field of that name, found "__proto__"`;
+    return phrase`${place}: expected no field of that name, found "__proto__"`;
   }
   const most = mostIn(path);
   const count = Object.keys(value).length;
-  return count <= most ? null : `${place}: expected at most ${most} entries, found ${count}`;
+  return count <= most ? null : phrase`${place}: expected at most ${most} entries, found ${count}`;
 };
 
 const mostIn = (path: readonly string[]): number => {

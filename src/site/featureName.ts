@@ -1,14 +1,15 @@
 import type { Feature } from './feature.ts';
+import { phrase } from '../phrases/phrase.ts';
 
 const names: Readonly<Record<Exclude<Feature['kind'], 'height zone'>, string>> = {
-  building: 'Building',
-  paving: 'Paving',
-  pool: 'Pool',
-  'keep-out': 'Keep-out',
-  boundary: 'Boundary',
-  utility: 'Utility',
-  tree: 'Tree',
-  note: 'Note',
+  building: phrase`Building`,
+  paving: phrase`Paving`,
+  pool: phrase`Pool`,
+  'keep-out': phrase`Keep-out`,
+  boundary: phrase`Boundary`,
+  utility: phrase`Utility`,
+  tree: phrase`Tree`,
+  note: phrase`Note`,
 };
 
 const zones = { 'sight triangle': 'Sight triangle', 'front yard': 'Front yard' } as const;

@@ -4,6 +4,7 @@ import { pathSchema } from './path.ts';
 import { label, signedLength } from './quantities.ts';
 import { wallTopSchema } from './wallTop.ts';
 import type { Frozen } from './frozen.ts';
+import { phrase } from '../phrases/phrase.ts';
 
 /** A chain of legs, open or closed, built to one fence spec. */
 export const fenceLineSchema = z.strictObject({
@@ -21,7 +22,7 @@ export const fenceLineSchema = z.strictObject({
    */
   curved: z.record(
     vertexId,
-    signedLength.refine((off) => off !== 0, 'a length other than 0'),
+    signedLength.refine((off) => off !== 0, phrase`a length other than 0`),
   ),
   /** The legs that stand on a wall or kerb. */
   walls: z.record(vertexId, wallTopSchema),

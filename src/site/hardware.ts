@@ -1,18 +1,19 @@
 import { z } from './z.ts';
 import { label, length, positiveLength, remark } from './quantities.ts';
 import type { Frozen } from './frozen.ts';
+import { phrase } from '../phrases/phrase.ts';
 
 /** What a part takes up, in inches: smallest, planned, largest. */
 export const takesSchema = z
   .strictObject({ low: length, planned: length, high: length })
   .refine(({ low, planned, high }) => low <= planned && planned <= high, {
-    message: 'expected low, planned and high in rising order',
+    message: phrase`low, planned and high in rising order`,
   });
 
 /** Outside diameters that a part fits, in inches. */
 const fit = z
   .strictObject({ low: positiveLength, high: positiveLength })
-  .refine(({ low, high }) => low <= high, { message: 'expected low at most high' })
+  .refine(({ low, high }) => low <= high, { message: phrase`low at most high` })
   .nullable();
 
 const rising = (readings: readonly number[]): boolean =>
@@ -36,7 +37,10 @@ export const hardwareSchema = z.strictObject({
   /** The day on which it was measured or put in the book, as a person wrote it. */
   on: label,
   /** What was read off each part on order, inches, smallest first. */
-  readings: z.array(length).max(24).refine(rising, { message: 'expected the smallest first' }),
+  readings: z
+    .array(length)
+    .max(24)
+    .refine(rising, { message: phrase`the smallest first` }),
   /** The posts and frames it fits, by outside diameter; null where nobody has said. */
   fits: z.strictObject({ post: fit, frame: fit }),
   /** Of a hinge: from the face of the post to the pin, in inches; null where nobody has said. */

@@ -1,5 +1,6 @@
 import type { z } from './z.ts';
 import { quoted } from './quoted.ts';
+import { phrase } from '../phrases/phrase.ts';
 
 type Issue = z.core.$ZodIssue;
 
@@ -11,24 +12,24 @@ interface Fault {
 }
 
 const kinds: Readonly<Record<string, string>> = {
-  string: 'text',
-  number: 'a number',
-  boolean: 'true or false',
-  object: 'an object',
-  record: 'an object',
+  string: phrase`text`,
+  number: phrase`a number`,
+  boolean: phrase`true or false`,
+  object: phrase`an object`,
+  record: phrase`an object`,
 };
 
-const choice = (values: readonly unknown[]): string => values.map(quoted).join(' or ');
+const choice = (values: readonly unknown[]): string => values.map(quoted).join(phrase` or `);
 
 /** `^mark:[…` is an id that starts with `mark:`; other patterns here are order keys. */
 const form = (pattern: string): string => {
   const kind = /^\^([a-z]+:)/.exec(pattern)?.[1];
   const hex = /\^\[0-9a-f\]\{(\d+)\}\$/.exec(pattern)?.[1];
-  if (hex !== undefined) return `${hex} hex digits`;
-  if (kind === 'picture:') return 'an id of "picture:" and 64 hex digits';
+  if (hex !== undefined) return phrase`${hex} hex digits`;
+  if (kind === 'picture:') return phrase`an id of "picture:" and 64 hex digits`;
   return kind === undefined
-    ? 'up to 60 letters and digits'
-    : `an id such as ${quoted(`${kind}12`)}`;
+    ? phrase`up to 60 letters and digits`
+    : phrase`an id such as ${quoted(`${kind}12`)}`;
 };
 
 const expectedOf = (issue: Issue): string => {
@@ -36,9 +37,13 @@ const expectedOf = (issue: Issue): string => {
     case 'invalid_type':
       return kinds[issue.expected] ?? issue.expected;
     case 'too_small':
-      return `${issue.inclusive ? 'at least' : 'more than'} ${issue.minimum}`;
+      return issue.inclusive
+        ? phrase`at least ${`${issue.minimum}`}`
+        : phrase`more than ${`${issue.minimum}`}`;
     case 'too_big':
-      return `at most ${issue.maximum}${issue.origin === 'string' ? ' characters' : ''}`;
+      return issue.origin === 'string'
+        ? phrase`at most ${`${issue.maximum}`} characters`
+        : phrase`at most ${`${issue.maximum}`}`;
     case 'invalid_value':
       return choice(issue.values);
     case 'invalid_union':
@@ -46,9 +51,9 @@ const expectedOf = (issue: Issue): string => {
     case 'invalid_format':
       return form('pattern' in issue && typeof issue.pattern === 'string' ? issue.pattern : '');
     case 'invalid_key':
-      return issue.issues.map(expectedOf)[0] ?? 'another name';
+      return issue.issues.map(expectedOf)[0] ?? phrase`another name`;
     default:
-      return issue.message.replace(/^expected /, '');
+      return issue.message;
   }
 };
 
@@ -71,7 +76,7 @@ const faultOf = (issue: Issue, root: unknown): Fault => {
   const [key] = issue.code === 'unrecognized_keys' ? issue.keys : [];
   if (key !== undefined) {
     const where = [...issue.path, key];
-    return { where, expected: 'no such field', found: valueAt(root, where) };
+    return { where, expected: phrase`no such field`, found: valueAt(root, where) };
   }
   const found = issue.code === 'invalid_key' ? issue.path.at(-1) : valueAt(root, issue.path);
   return { where: issue.path, expected: expectedOf(issue), found };
@@ -93,9 +98,9 @@ export const issueLine = (
   from: readonly string[],
 ): string => {
   const [first, ...others] = error.issues;
-  if (first === undefined) return `${placeLine(from)}: expected another value`;
+  if (first === undefined) return phrase`${placeLine(from)}: expected another value`;
   const { where, expected, found } = faultOf(first, root);
-  const more = others.length === 0 ? '' : ` (and ${others.length} more like it)`;
-  const place = placeLine([...from, ...where]) || 'site file';
-  return `${place}: expected ${expected}, found ${quoted(found)}${more}`;
+  const more = others.length === 0 ? '' : phrase` (and ${others.length} more like it)`;
+  const place = placeLine([...from, ...where]) || phrase`site file`;
+  return phrase`${place}: expected ${expected}, found ${quoted(found)}${more}`;
 };

@@ -6,6 +6,7 @@ import { legsOf } from './legsOf.ts';
 import type { DrawnLeg } from './legsOf.ts';
 import { quoted } from './quoted.ts';
 import type { Site } from './site.ts';
+import { phrase } from '../phrases/phrase.ts';
 
 /** Where a leg lies on the ground, from its start to its end. */
 export const legGround = (site: Site, leg: Pick<DrawnLeg, 'start' | 'end'>): Segment<'site'> => ({
@@ -17,5 +18,5 @@ export const legGround = (site: Site, leg: Pick<DrawnLeg, 'start' | 'end'>): Seg
 export const legAt = (line: FenceLine, id: VertexId): DrawnLeg => {
   const leg = legsOf(line).find((drawn) => drawn.id === id);
   if (leg !== undefined) return leg;
-  throw new RangeError(`leg: expected the start of a leg of this line, found ${quoted(id)}`);
+  throw new RangeError(phrase`leg: expected the start of a leg of this line, found ${quoted(id)}`);
 };

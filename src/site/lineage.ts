@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import type { Frozen } from './frozen.ts';
+import { phrase } from '../phrases/phrase.ts';
 
 /** Saves of which a document remembers the digest. Ours: a month of daily sending, in 3 kB. */
 export const mostSaves = 32;
@@ -17,7 +18,7 @@ export const lineageSchema = z.strictObject({
   /** The documents that this one was, by digest; the larger the number, the later. */
   saves: z
     .record(z.string().regex(/^[0-9a-f]{64}$/), z.int().min(1).max(1_000_000_000))
-    .refine((saves) => Object.keys(saves).length <= mostSaves, `at most ${mostSaves} saves`),
+    .refine((saves) => Object.keys(saves).length <= mostSaves, phrase`at most ${mostSaves} saves`),
 });
 
 export type Lineage = Frozen<z.infer<typeof lineageSchema>>;

@@ -6,6 +6,7 @@ import type { Mark } from './mark.ts';
 import { nextIds } from './nextId.ts';
 import type { Site } from './site.ts';
 import { withEntries } from './withEntries.ts';
+import { phrase } from '../phrases/phrase.ts';
 
 /** A point that is to have a mark, and the name that the mark is to have; may be empty. */
 export interface NamedPoint {
@@ -15,7 +16,7 @@ export interface NamedPoint {
 
 const noRoom = (count: number): RangeError =>
   new RangeError(
-    `marks: expected at most ${limits.marks} entries, found ${count}: leave some layers out`,
+    phrase`marks: expected at most ${limits.marks} entries, found ${count}: leave some layers out`,
   );
 
 /**

@@ -8,6 +8,7 @@ import { brokenReference } from './references.ts';
 import { siteSchema } from './site.ts';
 import type { Site } from './site.ts';
 import { upgraded } from './upgraded.ts';
+import { phrase } from '../phrases/phrase.ts';
 
 const format = 'lathline site';
 
@@ -19,7 +20,7 @@ export const openDocument = (value: unknown): Parsed<Site> => {
   const found = isPlain(value) ? value['format'] : value;
   if (!isPlain(value) || found !== format) {
     return unread(
-      `this is not a site file: expected format ${quoted(format)}, found ${quoted(found)}`,
+      phrase`this is not a site file: expected format ${quoted(format)}, found ${quoted(found)}`,
     );
   }
   const tooMuch = excess(value);

@@ -4,6 +4,7 @@ import { limits } from './limits.ts';
 import { openDocument } from './openDocument.ts';
 import { quoted } from './quoted.ts';
 import type { Site } from './site.ts';
+import { phrase } from '../phrases/phrase.ts';
 
 /**
  * Opens a site file from its text. Unread with one line for whatever cannot be opened: text that
@@ -11,11 +12,14 @@ import type { Site } from './site.ts';
  */
 export const openSite = (text: string): Parsed<Site> => {
   if (text.length > limits.text) {
-    return unread(`site file: expected at most ${limits.text} characters, found ${text.length}`);
+    return unread(
+      phrase`site file: expected at most ${limits.text} characters, found ${text.length}`,
+    );
   }
   // some editors put a byte order mark in front
   const plain = text.replace(/^\uFEFF/, '');
-  if (plain.trim() === '') return unread('this is not a site file: expected JSON, found nothing');
+  if (plain.trim() === '')
+    return unread(phrase`this is not a site file: expected JSON, found nothing`);
   const parsed = fromJson(plain);
   return 'value' in parsed ? openDocument(parsed.value) : unread(brokenLine(plain));
 };
@@ -30,5 +34,5 @@ const fromJson = (text: string): { readonly value: unknown } | Record<string, ne
 
 const brokenLine = (text: string): string =>
   text.trimStart().startsWith('{')
-    ? `site file is cut off or damaged: expected whole JSON, found it to end with ${quoted(text.trimEnd().slice(-30))}`
-    : `this is not a site file: expected JSON, found ${quoted(text.trim())}`;
+    ? phrase`site file is cut off or damaged: expected whole JSON, found it to end with ${quoted(text.trimEnd().slice(-30))}`
+    : phrase`this is not a site file: expected JSON, found ${quoted(text.trim())}`;

@@ -1,5 +1,6 @@
 import type { Inches } from '../units/inches.ts';
 import type { Hardware } from './hardware.ts';
+import { phrase } from '../phrases/phrase.ts';
 
 /** What the sizes of a part are called where somebody types them, and how a length is written. */
 export interface PartWords {
@@ -21,14 +22,14 @@ type Sized = readonly [name: string, length: Inches];
 const aboveZero = (sized: readonly Sized[], { write }: PartWords): string | null => {
   const found = sized.find(([, length]) => !(length > 0));
   if (found === undefined) return null;
-  return `${found[0]}: expected more than 0, found ${write(found[1])}`;
+  return phrase`${found[0]}: expected more than 0, found ${write(found[1])}`;
 };
 
 const rising = (sized: readonly Sized[], { write }: PartWords): string | null => {
   const falls = sized.findIndex(([, length], n) => length < (sized[n - 1]?.[1] ?? 0));
   const [above, below] = [sized[falls - 1], sized[falls]];
   if (above === undefined || below === undefined) return null;
-  return `${above[0]} ${write(above[1])} is more than ${below[0].toLowerCase()} ${write(below[1])}: expected the smaller first`;
+  return phrase`${above[0]} ${write(above[1])} is more than ${below[0].toLowerCase()} ${write(below[1])}: expected the smaller first`;
 };
 
 const takesFault = ({ kind, takes }: Hardware, words: PartWords): string | null => {
@@ -40,11 +41,11 @@ const takesFault = ({ kind, takes }: Hardware, words: PartWords): string | null 
   ];
   if (kind === 'closer') {
     const wide = sized.find(([, length]) => length !== 0);
-    return wide === undefined ? null : `${wide[0]}: expected nothing for a closer`;
+    return wide === undefined ? null : phrase`${wide[0]}: expected nothing for a closer`;
   }
   const fault = aboveZero(sized, words) ?? rising(sized, words);
   if (fault !== null || kind === 'hinge' || low < high) return fault;
-  return `${words.high}: expected more than ${words.low.toLowerCase()} ${words.write(low)}; a catch of one size is met by no opening that is set with a tape`;
+  return phrase`${words.high}: expected more than ${words.low.toLowerCase()} ${words.write(low)}; a catch of one size is met by no opening that is set with a tape`;
 };
 
 const fitsFault = ({ fits }: Hardware, words: PartWords): string | null => {
@@ -72,8 +73,8 @@ const fitsFault = ({ fits }: Hardware, words: PartWords): string | null => {
 
 const pinFault = ({ kind, pin }: Hardware, words: PartWords): string | null => {
   if (pin === null) return null;
-  if (kind !== 'hinge') return `${words.pin}: expected nothing but for a hinge`;
-  return pin < 0 ? `${words.pin}: expected 0 or more, found ${words.write(pin)}` : null;
+  if (kind !== 'hinge') return phrase`${words.pin}: expected nothing but for a hinge`;
+  return pin < 0 ? phrase`${words.pin}: expected 0 or more, found ${words.write(pin)}` : null;
 };
 
 /**
@@ -83,7 +84,7 @@ const pinFault = ({ kind, pin }: Hardware, words: PartWords): string | null => {
  * less.
  */
 export const partFault = (part: Hardware, words: PartWords): string | null => {
-  if (part.label.trim() === '') return 'Name: expected one';
+  if (part.label.trim() === '') return phrase`Name: expected one`;
   const readings = part.readings.map((length): Sized => [words.readings, length]);
   return (
     takesFault(part, words) ??

@@ -3,6 +3,7 @@ import type { Feature } from './feature.ts';
 import type { FeatureId } from './ids.ts';
 import { quoted } from './quoted.ts';
 import type { Site } from './site.ts';
+import { phrase } from '../phrases/phrase.ts';
 
 /** A feature that runs from mark to mark: everything but trees and notes. */
 export type PathFeature = Extract<Feature, { readonly path: unknown }>;
@@ -15,5 +16,5 @@ export const isClosed = (feature: PathFeature): boolean =>
 export const pathFeature = (site: Site, id: FeatureId): PathFeature => {
   const feature = entry(site, 'features', id);
   if ('path' in feature) return feature;
-  throw new RangeError(`features: expected one with sides, found ${quoted(id)}`);
+  throw new RangeError(phrase`features: expected one with sides, found ${quoted(id)}`);
 };

@@ -2,6 +2,7 @@ import { generateKeyBetween, generateNKeysBetween } from 'fractional-indexing';
 import type { MarkId, VertexId } from './ids.ts';
 import type { Path } from './path.ts';
 import { quoted } from './quoted.ts';
+import { phrase } from '../phrases/phrase.ts';
 
 /** One mark that a path passes, under the id of the vertex and its order key. */
 export interface Vertex {
@@ -53,7 +54,7 @@ export const orderBetween = (a: string | null, b: string | null): string => {
   const order = freeOrder(a, b);
   if (order !== null) return order;
   throw new RangeError(
-    `order: expected room between two keys, found ${quoted(a)} and ${quoted(b)}`,
+    phrase`order: expected room between two keys, found ${quoted(a)} and ${quoted(b)}`,
   );
 };
 

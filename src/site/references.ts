@@ -14,6 +14,7 @@ import type { Pin } from './pin.ts';
 import { quoted } from './quoted.ts';
 import type { Site } from './site.ts';
 import type { Underlay } from './underlay.ts';
+import { phrase } from '../phrases/phrase.ts';
 
 /** Where it is wrong, what was expected there, what was found. */
 type Wrong = readonly [where: readonly string[], expected: string, found: unknown];
@@ -26,12 +27,12 @@ const wrongKeys = (map: Readonly<Record<string, { readonly order: string }>>): W
   return Object.entries(map).flatMap(([id, { order }]): Wrong[] => {
     const again = seen.has(order);
     seen.add(order);
-    return again ? [[[id, 'order'], 'a key that no other has', order]] : [];
+    return again ? [[[id, 'order'], phrase`a key that no other has`, order]] : [];
   });
 };
 
 const wrongMark = (site: Site, mark: string): Wrong[] =>
-  Object.hasOwn(site.marks, mark) ? [] : [[['mark'], 'a mark of this site', mark]];
+  Object.hasOwn(site.marks, mark) ? [] : [[['mark'], phrase`a mark of this site`, mark]];
 
 const wrongPath = (site: Site, path: Path): Wrong[] => [
   ...Object.entries(path).flatMap(([id, { mark }]) => within(wrongMark(site, mark), 'path', id)),
@@ -44,18 +45,18 @@ const wrongFollows = (site: Site, { follows }: FenceLine): Wrong[] => {
   const found = Object.hasOwn(site.features, feature) ? site.features[feature] : undefined;
   return found?.kind === 'boundary'
     ? []
-    : [[['follows', 'feature'], 'a boundary of this site', feature]];
+    : [[['follows', 'feature'], phrase`a boundary of this site`, feature]];
 };
 
 const wrongLine = (site: Site, line: FenceLine): Wrong[] => [
   ...(Object.hasOwn(site.specs, line.spec)
     ? []
-    : ([[['spec'], 'a fence spec of this site', line.spec]] as const)),
+    : ([[['spec'], phrase`a fence spec of this site`, line.spec]] as const)),
   ...wrongPath(site, line.path),
   ...(['stepped', 'curved', 'walls'] as const).flatMap((map) =>
     Object.keys(line[map])
       .filter((id) => !Object.hasOwn(line.path, id))
-      .map((id): Wrong => [[map], 'a vertex of this line', id]),
+      .map((id): Wrong => [[map], phrase`a vertex of this line`, id]),
   ),
   ...wrongFollows(site, line),
 ];
@@ -66,8 +67,8 @@ const wrongFeature = (site: Site, feature: Feature): Wrong[] =>
 const wrongObservation = (site: Site, observation: Observation): Wrong[] => {
   const seen = new Set<string>();
   return Object.entries(marksObserved(observation)).flatMap(([role, mark]): Wrong[] => {
-    if (!Object.hasOwn(site.marks, mark)) return [[[role], 'a mark of this site', mark]];
-    if (seen.has(mark)) return [[[role], 'another mark than the rest of it', mark]];
+    if (!Object.hasOwn(site.marks, mark)) return [[[role], phrase`a mark of this site`, mark]];
+    if (seen.has(mark)) return [[[role], phrase`another mark than the rest of it`, mark]];
     seen.add(mark);
     return [];
   });
@@ -77,7 +78,7 @@ const wrongTies = ({ ties }: Underlay): Wrong[] => {
   const all = Object.values(ties);
   const fault = tiesFault(all);
   if (fault === null) return [];
-  return [[['ties'], 'points that say where the picture lies', `${all.length}: ${fault}`]];
+  return [[['ties'], phrase`points that say where the picture lies`, `${all.length}: ${fault}`]];
 };
 
 /** The vertices of each line at which a leg starts. */
@@ -88,8 +89,8 @@ const startsOf = (line: FenceLine): ReadonlySet<VertexId> =>
 
 const wrongLeg = ({ line, leg }: Pick<Gate | Pin, 'line' | 'leg'>, starts: Starts): Wrong[] => {
   const legs = starts.get(line);
-  if (legs === undefined) return [[['line'], 'a fence line of this site', line]];
-  return legs.has(leg) ? [] : [[['leg'], `the start of a leg of ${line}`, leg]];
+  if (legs === undefined) return [[['line'], phrase`a fence line of this site`, line]];
+  return legs.has(leg) ? [] : [[['leg'], phrase`the start of a leg of ${line}`, leg]];
 };
 
 const wrongPart = (site: Site, id: string | null, kinds: readonly string[]): Wrong[] => {
@@ -111,12 +112,12 @@ const wrongCount = ({ way, leaves }: Gate): Wrong[] => {
 
 const wrongLeaf = (site: Site, { way }: Gate, { hinge }: Leaf): Wrong[] => {
   if (way.kind === 'cantilever')
-    return hinge === null ? [] : [[['hinge'], 'no hinge on a leaf that rolls', hinge]];
+    return hinge === null ? [] : [[['hinge'], phrase`no hinge on a leaf that rolls`, hinge]];
   return within(wrongPart(site, hinge, ['hinge']), 'hinge');
 };
 
 const wrongLatch = (site: Site, { way, latch }: Gate): Wrong[] => {
-  if (way.kind === 'gap') return latch === null ? [] : [[[], 'no latch on a gap', latch]];
+  if (way.kind === 'gap') return latch === null ? [] : [[[], phrase`no latch on a gap`, latch]];
   return wrongPart(site, latch, ['latch', 'drop rod']);
 };
 
@@ -124,7 +125,7 @@ const wrongAsSet = ({ asSet, leaves }: Gate): Wrong[] =>
   (['leaves', 'hinges'] as const).flatMap((map) =>
     Object.keys(asSet?.[map] ?? {})
       .filter((id) => !Object.hasOwn(leaves, id))
-      .map((id): Wrong => [[map], 'leaves of this gate only', id]),
+      .map((id): Wrong => [[map], phrase`leaves of this gate only`, id]),
   );
 
 const wrongGate = (site: Site, gate: Gate): Wrong[] => [
@@ -141,12 +142,12 @@ const wrongGate = (site: Site, gate: Gate): Wrong[] => [
 const wrongAlternative = (site: Site, { instead }: Alternative): Wrong[] =>
   (Object.entries(instead) as [SpecId, SpecId][]).flatMap(([of, by]): Wrong[] => {
     const gone = [of, by].find((id) => !Object.hasOwn(site.specs, id));
-    if (gone !== undefined) return [[['instead', of], 'fence specs of this site', gone]];
-    return of === by ? [[['instead', of], 'another fence spec than its own', by]] : [];
+    if (gone !== undefined) return [[['instead', of], phrase`fence specs of this site`, gone]];
+    return of === by ? [[['instead', of], phrase`another fence spec than its own`, by]] : [];
   });
 
 const toldOf = ([where, expected, found]: Wrong): string =>
-  `${placeLine(where)}: expected ${expected}, found ${quoted(found)}`;
+  phrase`${placeLine(where)}: expected ${expected}, found ${quoted(found)}`;
 
 /** The starts of one line alone. */
 const startsFor = (site: Site, line: LineId): Starts => {

@@ -12,6 +12,7 @@ import { isClosed } from './pathFeature.ts';
 import { verticesOf } from './pathOrder.ts';
 import { quoted } from './quoted.ts';
 import type { Site } from './site.ts';
+import { phrase } from '../phrases/phrase.ts';
 
 /** A corner of a boundary or of paving, and how far a sight triangle is to reach along both its sides, inches. */
 export interface CornerOf {
@@ -51,11 +52,13 @@ export const sightCorner = (site: Site, { feature, mark, leg }: CornerOf): Sight
   const corner = entry(site, 'marks', mark);
   if (ends.length < 2) {
     throw new RangeError(
-      `sight triangle: expected two sides of a boundary or of paving that meet, found ${ends.length}`,
+      phrase`sight triangle: expected two sides of a boundary or of paving that meet, found ${ends.length}`,
     );
   }
   if (!(leg > spot))
-    throw new RangeError(`sight triangle: expected legs of more than 0, found ${quoted(leg)}`);
+    throw new RangeError(
+      phrase`sight triangle: expected legs of more than 0, found ${quoted(leg)}`,
+    );
   const sides = ends.map((end) => {
     const at: SitePoint = entry(site, 'marks', end);
     return { end, way: bearing(corner, at), length: distance(corner, at) };
@@ -65,7 +68,7 @@ export const sightCorner = (site: Site, { feature, mark, leg }: CornerOf): Sight
   const folds = sides.some(({ length }) => length <= spot);
   if (folds || turn < leastTurn || turn > Math.PI - leastTurn) {
     throw new RangeError(
-      'sight triangle: expected two sides that meet at a corner, found sides in one line',
+      phrase`sight triangle: expected two sides that meet at a corner, found sides in one line`,
     );
   }
   const [first, second] = sides.map(({ end, way, length }): Place =>

@@ -9,5 +9,5 @@ export const soundTownRule = townRuleSchema.superRefine((rule, context) => {
   const fault = townRuleFault(rule);
   if (fault === null) return;
   const { field, expected } = fault;
-  context.addIssue({ code: 'custom', path: [field], message: `expected ${expected}` });
+  context.addIssue({ code: 'custom', path: [field], message: expected });
 });

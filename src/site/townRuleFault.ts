@@ -1,4 +1,5 @@
 import type { TownRule } from './townRule.ts';
+import { phrase } from '../phrases/phrase.ts';
 
 /** What keeps a rule of a town from saying anything: the field, and what was expected there. */
 export interface TownRuleFault {
@@ -11,12 +12,12 @@ export interface TownRuleFault {
  * without one; a rule without a measure says something in words. Null where nothing is.
  */
 export const townRuleFault = ({ town, measure, limit, words }: TownRule): TownRuleFault | null => {
-  if (town.trim() === '') return { field: 'town', expected: 'a name' };
+  if (town.trim() === '') return { field: 'town', expected: phrase`a name` };
   if (measure !== null && limit === null)
-    return { field: 'limit', expected: `a length for “${measure}”` };
+    return { field: 'limit', expected: phrase`a length for “${measure}”` };
   if (measure === null && limit !== null)
-    return { field: 'limit', expected: 'nothing, or a measure that it limits' };
+    return { field: 'limit', expected: phrase`nothing, or a measure that it limits` };
   if (measure === null && words.trim() === '')
-    return { field: 'words', expected: 'what the town asks, or a measure with its limit' };
+    return { field: 'words', expected: phrase`what the town asks, or a measure with its limit` };
   return null;
 };

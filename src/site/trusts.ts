@@ -3,6 +3,7 @@ import { angle, positiveLength, ratio } from './quantities.ts';
 import { inches } from '../units/inches.ts';
 import { fromDegrees } from '../units/radians.ts';
 import type { Frozen } from './frozen.ts';
+import { phrase } from '../phrases/phrase.ts';
 
 /**
  * How far a reading is trusted that nobody has said more of, as one standard deviation: lengths in
@@ -11,10 +12,10 @@ import type { Frozen } from './frozen.ts';
 export const trustsSchema = z.strictObject({
   tapeLeast: positiveLength,
   tapeShare: ratio,
-  square: angle.refine((value) => value > 0, 'an angle above zero'),
+  square: angle.refine((value) => value > 0, phrase`an angle above zero`),
   straight: positiveLength,
   offset: positiveLength,
-  bearing: angle.refine((value) => value > 0, 'an angle above zero'),
+  bearing: angle.refine((value) => value > 0, phrase`an angle above zero`),
 });
 
 export type Trusts = Frozen<z.infer<typeof trustsSchema>>;

@@ -4,6 +4,7 @@ import { quoted } from './quoted.ts';
 import { siteVersion } from './site.ts';
 import { upgrades } from './upgrades.ts';
 import type { PlainDocument, Upgrades } from './upgrades.ts';
+import { phrase } from '../phrases/phrase.ts';
 
 /** The steps to walk, and the version to walk to. */
 export interface UpgradePath {
@@ -23,19 +24,21 @@ export const upgraded = (
   const { version } = document;
   if (typeof version !== 'number' || !Number.isInteger(version) || version < 1) {
     return unread(
-      `version: expected ${to === 1 ? '1' : `a whole number from 1 to ${to}`}, found ${quoted(version)}`,
+      phrase`version: expected ${to === 1 ? '1' : phrase`a whole number from 1 to ${to}`}, found ${quoted(version)}`,
     );
   }
   if (version > to) {
     return unread(
-      `this file was saved by a newer version (format version ${version}); this program reads up to ${to}`,
+      phrase`this file was saved by a newer version (format version ${version}); this program reads up to ${to}`,
     );
   }
   let present = document;
   for (let from = version; from < to; from += 1) {
     const next = stepped(present, steps, from);
     if (next === null) {
-      return unread(`version: expected a file that can be brought to version ${to}, found ${from}`);
+      return unread(
+        phrase`version: expected a file that can be brought to version ${to}, found ${from}`,
+      );
     }
     present = next;
   }

@@ -5,6 +5,7 @@ import { limits } from './limits.ts';
 import type { MapName } from './limits.ts';
 import { siteSchema } from './site.ts';
 import type { Site } from './site.ts';
+import { phrase } from '../phrases/phrase.ts';
 
 /** Entries of one of the maps by their ids. */
 export type Entries<Name extends MapName> = Readonly<
@@ -31,7 +32,7 @@ export const withEntries = <Name extends MapName>(
   const grown = changes.some(([id]) => !Object.hasOwn(before, id));
   const count = grown ? Object.keys(map).length : 0;
   if (count > limits[name]) {
-    throw new RangeError(`${name}: expected at most ${limits[name]} entries, found ${count}`);
+    throw new RangeError(phrase`${name}: expected at most ${limits[name]} entries, found ${count}`);
   }
   return { ...site, [name]: map };
 };

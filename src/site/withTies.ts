@@ -5,12 +5,13 @@ import { nextIds } from './nextId.ts';
 import type { Site } from './site.ts';
 import type { Underlay } from './underlay.ts';
 import { withUnderlay } from './withUnderlay.ts';
+import { phrase } from '../phrases/phrase.ts';
 
 /** An underlay that can be laid elsewhere. RangeError for one that is not there and for one that is locked. */
 export const looseUnderlay = (site: Site, id: UnderlayId): Underlay => {
   const underlay = entry(site, 'underlays', id);
   if (!underlay.locked) return underlay;
-  throw new RangeError(`underlays › ${id}: expected a picture that is not locked`);
+  throw new RangeError(phrase`underlays › ${id}: expected a picture that is not locked`);
 };
 
 /**

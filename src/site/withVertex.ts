@@ -2,6 +2,7 @@ import type { MarkId, VertexId } from './ids.ts';
 import { limits } from './limits.ts';
 import type { Path } from './path.ts';
 import { freeOrder, freshOrders, verticesOf } from './pathOrder.ts';
+import { phrase } from '../phrases/phrase.ts';
 
 /** A vertex that is to join a path. */
 interface Newcomer {
@@ -17,7 +18,7 @@ interface Newcomer {
 export const withVertex = (path: Path, { id, mark }: Newcomer, index: number): Path => {
   const vertices = verticesOf(path);
   if (vertices.length >= limits.path) {
-    throw new RangeError(`path: expected at most ${limits.path} marks, found one more`);
+    throw new RangeError(phrase`path: expected at most ${limits.path} marks, found one more`);
   }
   const order = freeOrder(vertices[index - 1]?.order ?? null, vertices[index]?.order ?? null);
   if (order !== null) return { ...path, [id]: { mark, order } };

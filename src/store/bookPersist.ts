@@ -3,6 +3,7 @@ import type { BookKind } from './bookKind.ts';
 import type { BookShelf } from './bookShelf.ts';
 import { withChange, type BookChange, type BookEntries, type BookStore } from './bookStore.ts';
 import { told } from './told.ts';
+import { phrase } from '../phrases/phrase.ts';
 
 /** What a shelf holds of a book. `trouble` is one line when something cannot be read. */
 export interface KeptBook<Id extends string, Entry> {
@@ -56,8 +57,8 @@ const readBook = <Id extends string, Entry>(
   const entries = withChange(generic, change);
   const unreadable = shelved.size - found.length;
   if (unreadable === 0) return { entries, trouble: null };
-  const count = unreadable === 1 ? '1 entry' : `${unreadable} entries`;
-  const trouble = `The ${kind.called} kept on this device has ${count} that this program cannot read; they stay there.`;
+  const count = unreadable === 1 ? phrase`1 entry` : phrase`${unreadable} entries`;
+  const trouble = phrase`The ${kind.called} kept on this device has ${count} that this program cannot read; they stay there.`;
   return { entries, trouble };
 };
 
@@ -71,7 +72,7 @@ export const loadBook = async <Id extends string, Entry>(
   try {
     return readBook(from, await from.shelf.readAll());
   } catch (error) {
-    const trouble = `The ${from.kind.called} could not be read from this device: ${told(error)}`;
+    const trouble = phrase`The ${from.kind.called} could not be read from this device: ${told(error)}`;
     return { entries: from.generic, trouble };
   }
 };
@@ -134,10 +135,10 @@ export const keepBook = <Id extends string, Entry>(keeping: BookKeeping<Id, Entr
     });
     return queue;
   };
-  const now = () => line(write, `The ${kind.called} is not being kept on the device`);
+  const now = () => line(write, phrase`The ${kind.called} is not being kept on the device`);
   const stop = book.subscribe((state, before) => {
     if (state.entries !== before.entries) void now();
   });
-  const refresh = () => line(read, `The ${kind.called} could not be read from this device`);
+  const refresh = () => line(read, phrase`The ${kind.called} could not be read from this device`);
   return { now, refresh, stop };
 };

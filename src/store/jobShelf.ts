@@ -2,6 +2,7 @@ import type { PictureId } from '../site/ids.ts';
 import type { KeptDocument } from './change.ts';
 import type { JobId } from './jobId.ts';
 import type { Step } from './trail.ts';
+import { phrase } from '../phrases/phrase.ts';
 
 /** A job as the shelf lists it. */
 export interface JobHead {
@@ -70,7 +71,9 @@ export class ShelfRefusal extends Error {
   /** The write that lies there; null where none does. */
   readonly found: Stamp | null;
   constructor(found: Stamp | null) {
-    super(found === null ? 'the job is no longer there' : 'another window has written it');
+    super(
+      found === null ? phrase`the job is no longer there` : phrase`another window has written it`,
+    );
     this.name = 'ShelfRefusal';
     this.found = found;
   }

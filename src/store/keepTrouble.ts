@@ -1,11 +1,10 @@
 import { ShelfRefusal } from './jobShelf.ts';
 import type { KeepTrouble } from './keptState.ts';
 import { told } from './told.ts';
+import { phrase } from '../phrases/phrase.ts';
 
-const full = 'This device has no room left: what you draw now is not kept. Save a file of it.';
-const blocked =
-  'This browser keeps nothing for this program (a private window, or storage is turned off): ' +
-  'what you draw is gone when the page closes. Save a file of it.';
+const full = phrase`This device has no room left: what you draw now is not kept. Save a file of it.`;
+const blocked = phrase`This browser keeps nothing for this program (a private window, or storage is turned off): what you draw is gone when the page closes. Save a file of it.`;
 
 /** What failures of the browser's storage are called, by the specification of IndexedDB. */
 const kinds: Readonly<Record<string, Pick<KeepTrouble, 'kind' | 'line'>>> = {
@@ -15,9 +14,7 @@ const kinds: Readonly<Record<string, Pick<KeepTrouble, 'kind' | 'line'>>> = {
   ReferenceError: { kind: 'blocked', line: blocked },
   VersionError: {
     kind: 'failed',
-    line:
-      'A newer version of this program has been used here: what you draw is not kept. ' +
-      'Save a file of it, then load this page again.',
+    line: phrase`A newer version of this program has been used here: what you draw is not kept. Save a file of it, then load this page again.`,
   },
 };
 
@@ -26,14 +23,12 @@ export const keepTrouble = (error: unknown): KeepTrouble => {
   if (error instanceof ShelfRefusal) {
     return {
       kind: 'emptied',
-      line:
-        'What this browser kept was taken away while the program was open: other jobs are gone. ' +
-        'This one is being written again; save a file of it.',
+      line: phrase`What this browser kept was taken away while the program was open: other jobs are gone. This one is being written again; save a file of it.`,
     };
   }
   const name = error instanceof Error ? error.name : '';
   const known = Object.hasOwn(kinds, name) ? kinds[name] : undefined;
   if (known !== undefined) return known;
-  const line = `This job is not being kept on the device (${told(error)}). Save a file of it.`;
+  const line = phrase`This job is not being kept on the device (${told(error)}). Save a file of it.`;
   return { kind: 'failed', line };
 };

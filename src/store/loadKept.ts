@@ -11,6 +11,7 @@ import { withBytes, type PictureBytes } from './picturesApart.ts';
 import type { JobAgain, LazyVersion } from './siteStore.ts';
 import { told } from './told.ts';
 import { documentAt, lastOf, movedTo, stepTo, type Trail } from './trail.ts';
+import { phrase } from '../phrases/phrase.ts';
 
 /** A job that was read from the device. */
 export interface KeptJob {
@@ -109,11 +110,11 @@ export const loadKept = async (shelves: Shelves): Promise<Kept> => {
       const under = job === null ? null : await readUnder(shelves, job.ledger);
       return { job, under, session, trouble: null };
     } catch (error) {
-      const trouble = `The job kept on this device cannot be opened: ${told(error)}`;
+      const trouble = phrase`The job kept on this device cannot be opened: ${told(error)}`;
       return { ...nothing, session, trouble };
     }
   } catch (error) {
-    const trouble = `Nothing could be read from this device: ${told(error)}`;
+    const trouble = phrase`Nothing could be read from this device: ${told(error)}`;
     return { ...nothing, session: {}, trouble };
   }
 };

@@ -9,6 +9,7 @@ import { freshLedger, type Ledger } from './ledger.ts';
 import { withoutBytes } from './picturesApart.ts';
 import type { SiteState } from './siteStore.ts';
 import { begunTrail, movedTo, stepped, tooOld, withoutOldest, type Trail } from './trail.ts';
+import { phrase } from '../phrases/phrase.ts';
 
 /** Keeps the job on the pad on a shelf. */
 export interface Keeper {
@@ -31,13 +32,13 @@ export const mostHistory = 24_000_000;
 
 const unreadable: KeepTrouble = {
   kind: 'let go',
-  line: 'Older versions of this job cannot be read on this device; what is on the pad is whole.',
+  line: phrase`Older versions of this job cannot be read on this device; what is on the pad is whole.`,
 };
 
 const letGo = (count: number, most: number): KeepTrouble => {
-  const steps = count === 1 ? 'oldest step' : `oldest ${count} steps`;
+  const steps = count === 1 ? phrase`oldest step` : phrase`oldest ${count} steps`;
   const size = Math.round(most / 1_000_000);
-  const line = `The ${steps} of this job can no longer be undone: its history had reached ${size} MB.`;
+  const line = phrase`The ${steps} of this job can no longer be undone: its history had reached ${size} MB.`;
   return { kind: 'let go', line };
 };
 

@@ -8,6 +8,7 @@ import * as versions from './history.ts';
 import { freshJobId, type JobId } from './jobId.ts';
 import * as pads from './onPad.ts';
 import type { OnPad } from './onPad.ts';
+import { phrase } from '../phrases/phrase.ts';
 
 /** A version whose document is had when it is looked at. RangeError where it cannot be read. */
 export interface LazyVersion {
@@ -67,7 +68,7 @@ const readable = (pad: OnPad, move: (pad: OnPad) => OnPad, without: OnPad): OnPa
 };
 
 /** The store of the pad. It starts with a job that begins with `first`; undo does not go behind it. */
-export const createSiteStore = (first: Site, label = 'New site', fresh = freshJobId) => {
+export const createSiteStore = (first: Site, label = phrase`New site`, fresh = freshJobId) => {
   // versions share what did not change, and the documents behind them go when they do
   const behind = new WeakMap<Site, Site>();
   let last: Surveyed | null = null;

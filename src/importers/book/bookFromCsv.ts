@@ -8,6 +8,7 @@ import { bookImport, type BookImport } from './bookImport.ts';
 import { bookTable, type BookColumns } from './bookTable.ts';
 import { keyIn } from './keyIn.ts';
 import { kindIn, readBookRow, type PartCells } from './readBookRow.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** The book that the rows are for, and ids for parts that have none; each call gives a new one. */
 export interface BookImportInto {
@@ -37,7 +38,9 @@ const meantBy = (cells: PartCells, { book, freshId }: BookImportInto): Parsed<Ha
     .filter(([, part]) => part.kind === kind.value && part.label.trim().toLowerCase() === name)
     .map(([id]) => id as HardwareId);
   if (second === undefined) return read(first ?? freshId());
-  return unread(`Name: the book has more than one ${quotedText(cells.Name ?? '')}: expected a Key`);
+  return unread(
+    phrase`Name: the book has more than one ${quotedText(cells.Name ?? '')}: expected a Key`,
+  );
 };
 
 const readRow = (
@@ -50,7 +53,7 @@ const readRow = (
   const kind = kindIn(cells);
   if (!kind.ok) return kind;
   if (old !== undefined && old.kind !== kind.value) {
-    return unread(`Kind: expected ${old.kind} as the book has it, found ${kind.value}`);
+    return unread(phrase`Kind: expected ${old.kind} as the book has it, found ${kind.value}`);
   }
   const part = readBookRow(cells, old ?? null);
   return part.ok ? read({ id: id.value, entry: part.value }) : part;
@@ -70,7 +73,7 @@ export const bookFromCsv = (
   return read(
     bookImport(table.value, {
       book: into.book,
-      called: 'part',
+      called: phrase`part`,
       readRow: (cells) => readRow(cells, into),
     }),
   );

@@ -1,6 +1,7 @@
 import { kept } from '../../site/kept.ts';
 import type { Parsed } from '../../units/parsed.ts';
 import type { BookCells, BookTable } from './bookTable.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** One row that can be taken, and the line on which it begins. */
 export interface TakenRow<Id extends string, Entry> {
@@ -47,7 +48,7 @@ export const bookImport = <Id extends string, Entry, Column extends string>(
     const before = found.ok ? taken.get(found.value.id) : undefined;
     if (!found.ok) refused.push({ line, reason: found.reason });
     else if (before === undefined) taken.set(found.value.id, { line, ...found.value });
-    else refused.push({ line, reason: `the same ${called} as in line ${before.line}` });
+    else refused.push({ line, reason: phrase`the same ${called} as in line ${before.line}` });
   }
   const all = [...taken.values()];
   const known = all.filter(({ id }) => Object.hasOwn(book, id));

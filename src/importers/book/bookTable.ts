@@ -1,6 +1,7 @@
 import { read, unread, type Parsed } from '../../units/parsed.ts';
 import { quotedText } from '../../units/quotedText.ts';
 import { readCsv, type CsvRow } from '../csv/readCsv.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** The cells of a row by the columns that the file has. */
 export type BookCells<Column extends string> = Readonly<Partial<Record<Column, string>>>;
@@ -30,10 +31,12 @@ const headerFault = <Column extends string>(
 ): string | null => {
   const found = header.cells.map((heading) => columnNamed(heading, columns));
   if (columns.needed.some((name) => !found.includes(name))) {
-    return `line ${header.line}: expected a header with the columns ${columns.all.join(', ')}; found ${quotedText(header.cells.join(', '))}`;
+    return phrase`line ${header.line}: expected a header with the columns ${columns.all.join(', ')}; found ${quotedText(header.cells.join(', '))}`;
   }
   const twice = found.find((name, n) => name !== undefined && found.indexOf(name) !== n);
-  return twice === undefined ? null : `line ${header.line}: expected the column ${twice} once`;
+  return twice === undefined
+    ? null
+    : phrase`line ${header.line}: expected the column ${twice} once`;
 };
 
 const cellsOf = <Column extends string>(
@@ -42,7 +45,7 @@ const cellsOf = <Column extends string>(
   columns: BookColumns<Column>,
 ): Parsed<BookCells<Column>> => {
   const [due, found] = [header.cells.length, row.cells.length];
-  if (due !== found) return unread(`expected ${due} cells as in the header, found ${found}`);
+  if (due !== found) return unread(phrase`expected ${due} cells as in the header, found ${found}`);
   const cells = header.cells.flatMap((heading, n) => {
     const name = columnNamed(heading, columns);
     return name === undefined ? [] : [[name, row.cells[n] ?? ''] as const];
@@ -61,7 +64,7 @@ export const bookTable = <Column extends string>(
   const all = readCsv(text);
   if (!all.ok) return all;
   const [header, ...rows] = all.value;
-  if (header === undefined) return unread('line 1: expected a header, found an empty file');
+  if (header === undefined) return unread(phrase`line 1: expected a header, found an empty file`);
   const fault = headerFault(header, columns);
   if (fault !== null) return unread(fault);
   return read({

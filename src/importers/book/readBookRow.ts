@@ -11,6 +11,7 @@ import { read, unread, type Parsed } from '../../units/parsed.ts';
 import { quotedText } from '../../units/quotedText.ts';
 import type { BookColumn } from '../../exporters/csv/bookColumns.ts';
 import { exactText } from '../../exporters/csv/exactText.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** The cells of a row by their columns; a column that the file does not have is not there. */
 export type PartCells = BookCells<BookColumn>;
@@ -55,7 +56,7 @@ const choiceIn = <T extends string>(
   if (cell === '') return old;
   return (
     choices.find((choice) => choice === cell) ??
-    refuse(`${column}: expected ${choices.join(' or ')}, found ${quotedText(cell)}`)
+    refuse(phrase`${column}: expected ${choices.join(phrase` or `)}, found ${quotedText(cell)}`)
   );
 };
 
@@ -65,7 +66,9 @@ export const kindIn = (cells: PartCells): Parsed<Hardware['kind']> => {
   const cell = cells.Kind?.trim().toLowerCase() ?? '';
   const kind = kinds.find((one) => one === cell);
   if (kind !== undefined) return read(kind);
-  return unread(`Kind: expected ${kinds.join(' or ')}, found ${quotedText(cells.Kind ?? '')}`);
+  return unread(
+    phrase`Kind: expected ${kinds.join(phrase` or `)}, found ${quotedText(cells.Kind ?? '')}`,
+  );
 };
 
 const rangeIn = (
@@ -79,7 +82,7 @@ const rangeIn = (
   ];
   if (low === null && high === null) return null;
   if (low !== null && high !== null) return { low, high };
-  return refuse(`${low === null ? ends[0] : ends[1]}: expected a length, found nothing`);
+  return refuse(phrase`${low === null ? ends[0] : ends[1]}: expected a length, found nothing`);
 };
 
 const none = inches(0);
@@ -91,9 +94,9 @@ const takesIn = (cells: PartCells, { kind, takes }: Hardware, told: boolean): Ha
   const planned = lengthIn(cells, 'Planned', old.planned) ?? (kind === 'hinge' ? high : null);
   if (kind === 'closer') return { low: low ?? none, planned: planned ?? none, high: high ?? none };
   return {
-    low: low ?? refuse('Low: expected a length, found nothing'),
-    planned: planned ?? refuse('Planned: expected a length, found nothing'),
-    high: high ?? refuse('High: expected a length, found nothing'),
+    low: low ?? refuse(phrase`Low: expected a length, found nothing`),
+    planned: planned ?? refuse(phrase`Planned: expected a length, found nothing`),
+    high: high ?? refuse(phrase`High: expected a length, found nothing`),
   };
 };
 

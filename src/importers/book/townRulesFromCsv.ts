@@ -13,6 +13,7 @@ import { quotedText } from '../../units/quotedText.ts';
 import { bookImport, type BookImport } from './bookImport.ts';
 import { bookTable, type BookCells, type BookColumns } from './bookTable.ts';
 import { keyIn } from './keyIn.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** The book that the rows are for, and ids for rules that have none; each call gives a new one. */
 export interface TownRulesInto {
@@ -38,16 +39,16 @@ const measureIn = ({ Measure = '' }: Cells): Parsed<TownRule['measure']> => {
   const measure = townMeasures.find((one) => one === cell);
   if (measure !== undefined) return read(measure);
   return unread(
-    `Measure: expected nothing, ${townMeasures.join(', ')}; found ${quotedText(Measure)}`,
+    phrase`Measure: expected nothing, ${townMeasures.join(', ')}; found ${quotedText(Measure)}`,
   );
 };
 
 const limitIn = ({ Limit = '' }: Cells): Parsed<TownRule['limit']> => {
   if (Limit.trim() === '') return read(null);
   const limit = parseLength(Limit);
-  if (!limit.ok) return unread(`Limit: ${limit.reason}`);
+  if (!limit.ok) return unread(phrase`Limit: ${limit.reason}`);
   if (limit.value >= 0) return limit;
-  return unread(`Limit: expected 0 or more, found ${quotedText(Limit)}`);
+  return unread(phrase`Limit: expected 0 or more, found ${quotedText(Limit)}`);
 };
 
 const headings = { town: 'Town', limit: 'Limit', words: 'Words' } as const;
@@ -65,7 +66,7 @@ const ruleIn = (cells: Cells): Parsed<TownRule> => {
     source: cells.Source?.trim() ?? '',
   };
   const fault = townRuleFault(rule);
-  if (fault !== null) return unread(`${headings[fault.field]}: expected ${fault.expected}`);
+  if (fault !== null) return unread(phrase`${headings[fault.field]}: expected ${fault.expected}`);
   const sound = soundTownRule.safeParse(rule);
   return sound.success ? read(rule) : unread(issueLine(sound.error, rule, []));
 };
@@ -85,7 +86,7 @@ const meantBy = (cells: Cells, rule: TownRule, into: TownRulesInto): Parsed<Town
     .map(([id]) => id as TownRuleId);
   if (second === undefined) return read(first ?? into.freshId());
   return unread(
-    `the book has more than one rule of ${quotedText(rule.town)} of this measure and words: expected a Key`,
+    phrase`the book has more than one rule of ${quotedText(rule.town)} of this measure and words: expected a Key`,
   );
 };
 
@@ -113,7 +114,7 @@ export const townRulesFromCsv = (
   return read(
     bookImport(table.value, {
       book: into.book,
-      called: 'rule',
+      called: phrase`rule`,
       readRow: (cells) => readRow(cells, into),
     }),
   );

@@ -2,6 +2,7 @@ import { hourRows, type HourRow } from '../../exporters/csv/hourRows.ts';
 import { parseDecimal } from '../../units/parseDecimal.ts';
 import { read, unread, type Parsed } from '../../units/parsed.ts';
 import { quotedText } from '../../units/quotedText.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** What a row of a price list says of the work: hours by its task, or times as long in rock. */
 export interface HoursRead {
@@ -32,14 +33,14 @@ export const hoursFromRow = (cells: {
   const row = hourRows.find(({ item: own }) => own === item);
   if (row === undefined) {
     const all = hourRows.map(({ item: own }) => own).join(', ');
-    return unread(`Item: expected one of ${all}, found ${quotedText(cells.item)}`);
+    return unread(phrase`Item: expected one of ${all}, found ${quotedText(cells.item)}`);
   }
   const found = row.units.find(({ name }) => name === unit);
   if (found === undefined) {
-    const names = row.units.map(({ name }) => name).join(' or ');
-    return unread(`Unit: expected ${names} of ${row.item}, found ${quotedText(cells.unit)}`);
+    const names = row.units.map(({ name }) => name).join(phrase` or `);
+    return unread(phrase`Unit: expected ${names} of ${row.item}, found ${quotedText(cells.unit)}`);
   }
   const number = parseDecimal(cells.price, row.limits);
-  if (!number.ok) return unread(`Price: ${number.reason}`);
+  if (!number.ok) return unread(phrase`Price: ${number.reason}`);
   return read({ row, value: number.value * found.times });
 };

@@ -1,5 +1,6 @@
 import type { PointColumns } from './pointColumns.ts';
 import type { CsvRow } from './readCsv.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** The columns of a list of points in the order that they stand in, such as `name, y (north), x (east)`. */
 export const orderText = (columns: PointColumns, first: CsvRow): string =>
@@ -11,6 +12,12 @@ export const orderText = (columns: PointColumns, first: CsvRow): string =>
     .toSorted((a, b) => a.at - b.at)
     .map(
       ({ column }) =>
-        ({ label: 'name', x: 'x (east)', y: 'y (north)', z: 'z', remark: 'remark' })[column],
+        ({
+          label: phrase`name`,
+          x: phrase`x (east)`,
+          y: phrase`y (north)`,
+          z: phrase`z`,
+          remark: phrase`remark`,
+        })[column],
     )
     .join(', ');

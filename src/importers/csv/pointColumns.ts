@@ -2,6 +2,7 @@ import { read, unread, type Parsed } from '../../units/parsed.ts';
 import { quotedText } from '../../units/quotedText.ts';
 import type { FileUnit } from '../fileUnit.ts';
 import type { CsvRow } from './readCsv.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** What a file of points has of each. */
 type PointColumn = 'x' | 'y' | 'z' | 'label' | 'remark';
@@ -125,8 +126,9 @@ export const headedColumns = (
   if (x !== null && y !== null && (z !== null || heights === 'if any')) {
     return read({ x, y, z, label: placeOf('label'), remark: placeOf('remark') });
   }
-  const missing = x === null ? 'x or east' : y === null ? 'y or north' : 'z or elevation';
+  const missing =
+    x === null ? phrase`x or east` : y === null ? phrase`y or north` : phrase`z or elevation`;
   return unread(
-    `line ${line}: expected a column for ${missing}, with a unit of ft, in, m, cm, mm or none; found ${quotedText(cells.join(', '))}`,
+    phrase`line ${line}: expected a column for ${missing}, with a unit of ft, in, m, cm, mm or none; found ${quotedText(cells.join(', '))}`,
   );
 };

@@ -15,6 +15,7 @@ import { readCsv, type CsvDelimiter, type CsvRow } from './readCsv.ts';
 import { orderText } from './orderText.ts';
 import { withoutBlankColumns } from './withoutBlankColumns.ts';
 import { readPointRow, type NumberForm } from './readPointRow.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** How a list of points is read. */
 export interface PointForm {
@@ -26,9 +27,9 @@ export interface PointForm {
 }
 
 const named: Readonly<Record<CsvDelimiter, string>> = {
-  ',': 'commas',
-  ';': 'semicolons',
-  '\t': 'tabs',
+  ',': phrase`commas`,
+  ';': phrase`semicolons`,
+  '\t': phrase`tabs`,
 };
 
 /** A list of points: where its columns stand, its first row, and the rows of its points. */
@@ -55,9 +56,11 @@ const decimalOf = (
 
 const unitText = (columns: PointColumns, { chosen, usual }: PointForm): string => {
   const told = placesOf(columns).map(({ unit }) => unit);
-  const all = [...new Set(told.map((unit) => unit ?? chosen ?? usual))].join(' and ');
-  if (told.every((unit) => unit !== null)) return `Read in ${all}, as the headings say`;
-  return chosen === null ? `The file names no unit: read in ${all}` : `Read in ${all}, as chosen`;
+  const all = [...new Set(told.map((unit) => unit ?? chosen ?? usual))].join(phrase` and `);
+  if (told.every((unit) => unit !== null)) return phrase`Read in ${all}, as the headings say`;
+  return chosen === null
+    ? phrase`The file names no unit: read in ${all}`
+    : phrase`Read in ${all}, as chosen`;
 };
 
 const columnsText = (
@@ -66,9 +69,10 @@ const columnsText = (
   order: PointOrder | null,
 ): string => {
   const found = orderText(columns, first);
-  if (headings === 'named') return `Columns parted by ${parted}: ${found}`;
-  const how = order === null ? ': choose another order if that is wrong' : ', as chosen';
-  return `Columns parted by ${parted}, without headings, taken as ${found}${how}`;
+  if (headings === 'named') return phrase`Columns parted by ${parted}: ${found}`;
+  const how =
+    order === null ? phrase`: choose another order if that is wrong` : phrase`, as chosen`;
+  return phrase`Columns parted by ${parted}, without headings, taken as ${found}${how}`;
 };
 
 /** What is behind the columns of a row is of its last one: a remark may have commas. */
@@ -91,7 +95,7 @@ const laidOut = (rows: readonly CsvRow[], order: PointOrder | null): Parsed<Laid
   const bare = bareLaid(rows, order) ?? bareLaid(withoutBlankColumns(rows), order);
   if (bare !== null) return read(bare);
   const [first] = rows;
-  if (first === undefined) return unread('line 1: expected points, found an empty file');
+  if (first === undefined) return unread(phrase`line 1: expected points, found an empty file`);
   const columns = headedColumns(first, 'if any');
   if (!columns.ok) return columns;
   return read({ columns: columns.value, first, headings: 'named', rows: rows.slice(1) });
@@ -100,7 +104,7 @@ const laidOut = (rows: readonly CsvRow[], order: PointOrder | null): Parsed<Laid
 const readRows = (rows: readonly CsvRow[], columns: PointColumns, form: NumberForm) => {
   const [drawn, refused]: [Drawn[], FoundRefusal[]] = [[], []];
   for (const row of rows) {
-    const where = `line ${row.line}`;
+    const where = phrase`line ${row.line}`;
     const point = readPointRow(row, columns, form);
     if (!point.ok) refused.push({ where, reason: point.reason });
     else {
@@ -130,9 +134,9 @@ export const pointsFromCsv = (text: string, form: PointForm): Parsed<Found> => {
   const decimal = decimalOf(rows, columns, delimiter);
   const bare = form.chosen ?? form.usual;
   const { drawn, refused } = readRows(rows, columns, { unit: bare, decimal });
-  const parted = `${named[delimiter]}${decimal === ',' ? ', with decimal commas' : ''}`;
+  const parted = `${named[delimiter]}${decimal === ',' ? phrase`, with decimal commas` : ''}`;
   const told = [unitText(columns, form), columnsText(laid.value, parted, form.order)];
-  const none = 'expected points below the headings, found none';
+  const none = phrase`expected points below the headings, found none`;
   const unit = columns.x.unit ?? bare;
   return foundFrom(drawn, { unit, lines: 'apart', origin: null, told, refused, none });
 };

@@ -4,6 +4,7 @@ import { read, unread, type Parsed } from '../../units/parsed.ts';
 import { quotedText } from '../../units/quotedText.ts';
 import { bookTable, type BookCells, type BookColumns } from '../book/bookTable.ts';
 import { hoursFromRow, type HoursRead } from './hoursFromRow.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 type PriceColumn = 'Item' | 'Unit' | 'Price' | 'Currency' | 'Number';
 
@@ -48,16 +49,18 @@ const codeIn = (cells: BookCells<PriceColumn>): string => {
 
 const priceIn = (cells: BookCells<PriceColumn>): Parsed<Row> => {
   const code = codeIn(cells);
-  if (code === '') return unread('Item: expected the code of an item, found nothing');
+  if (code === '') return unread(phrase`Item: expected the code of an item, found nothing`);
   const unit = unitIn(cells.Unit ?? '');
   const due = Object.hasOwn(ownUnits, code) ? ownUnits[code] : undefined;
   if (unit === null || (due !== undefined && unit !== due)) {
-    const expected = due === undefined ? `one of ${priceUnits.join(', ')}` : `${due} of ${code}`;
-    return unread(`Unit: expected ${expected}, found ${quotedText(cells.Unit ?? '')}`);
+    const expected =
+      due === undefined ? phrase`one of ${priceUnits.join(', ')}` : phrase`${due} of ${code}`;
+    return unread(phrase`Unit: expected ${expected}, found ${quotedText(cells.Unit ?? '')}`);
   }
-  if ((cells.Price ?? '').trim() === '') return unread('Price: expected a price, found nothing');
+  if ((cells.Price ?? '').trim() === '')
+    return unread(phrase`Price: expected a price, found nothing`);
   const price = parseMoney(cells.Price ?? '');
-  if (!price.ok) return unread(`Price: ${price.reason}`);
+  if (!price.ok) return unread(phrase`Price: ${price.reason}`);
   const number = (cells.Number ?? '').trim();
   return read({ says: 'price', code, price: { unit, price: price.value, number } });
 };
@@ -89,7 +92,7 @@ interface Taken {
 const takeHours = (taken: Taken, { row, value }: HoursRead): string | null => {
   const { task, item } = row;
   const isThere = task === null ? taken.rock !== null : taken.hours.has(task);
-  if (isThere) return `Item: ${quotedText(item)} has a number already: the first counts`;
+  if (isThere) return phrase`Item: ${quotedText(item)} has a number already: the first counts`;
   if (task === null) taken.rock = value;
   else taken.hours.set(task, value);
   return null;
@@ -103,10 +106,10 @@ const takePrice = (
 ): string | null => {
   const { currency, prices } = taken;
   if (own !== '' && currency !== '' && own !== currency) {
-    return `Currency: expected ${currency} as in the rows before, found ${quotedText(own)}`;
+    return phrase`Currency: expected ${currency} as in the rows before, found ${quotedText(own)}`;
   }
   if (prices.has(code)) {
-    return `Item: ${quotedText(code)} has a price already: the first counts`;
+    return phrase`Item: ${quotedText(code)} has a price already: the first counts`;
   }
   if (own !== '') taken.currency = own;
   prices.set(code, price);

@@ -1,6 +1,7 @@
 import { startsFormula } from '../../exporters/csv/startsFormula.ts';
 import { read, unread, type Parsed } from '../../units/parsed.ts';
 import { quotedText } from '../../units/quotedText.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** A row of cells and the line of the text on which it begins, the first being 1. */
 export interface CsvRow {
@@ -16,9 +17,9 @@ const fieldOf = (delimiter: CsvDelimiter): RegExp =>
   new RegExp(`(?:"((?:[^"]|"")*)"|([^${delimiter}\\r\\n]*))(${delimiter}|\\r\\n|\\r|\\n|$)`, 'y');
 
 const named: Readonly<Record<CsvDelimiter, string>> = {
-  ',': 'comma',
-  ';': 'semicolon',
-  '\t': 'tab',
+  ',': phrase`comma`,
+  ';': phrase`semicolon`,
+  '\t': phrase`tab`,
 };
 
 const kept = (text: string): string =>
@@ -30,9 +31,9 @@ const faultAt = (text: string, at: number, line: number, delimiter: CsvDelimiter
   const rest = text.slice(at);
   const closed = /^"(?:[^"]|"")*"/.exec(rest);
   if (closed === null)
-    return `line ${line}: a quotation mark is not closed: expected another before the end of the file, found ${quotedText(rest)}`;
+    return phrase`line ${line}: a quotation mark is not closed: expected another before the end of the file, found ${quotedText(rest)}`;
   const after = rest.slice(closed[0].length).split(/[\r\n]/)[0] ?? '';
-  return `line ${line + linesIn(closed[0])}: expected a ${named[delimiter]} behind a closing quotation mark, found ${quotedText(after)}`;
+  return phrase`line ${line + linesIn(closed[0])}: expected a ${named[delimiter]} behind a closing quotation mark, found ${quotedText(after)}`;
 };
 
 const blank = ({ cells }: CsvRow): boolean => cells.length === 1 && cells[0]?.trim() === '';

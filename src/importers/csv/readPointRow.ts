@@ -6,6 +6,7 @@ import { inchesIn, type FileUnit } from '../fileUnit.ts';
 import { labelText } from '../labelText.ts';
 import type { PointColumns, PointPlace } from './pointColumns.ts';
 import type { CsvRow } from './readCsv.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** One point of a file, inches: x east, y north, z up where the file has its height. */
 export interface PointRow {
@@ -46,7 +47,7 @@ const lengthIn = (cell: string, unit: FileUnit, decimal: '.' | ','): Parsed<Inch
 const cellIn = (row: CsvRow, axis: string, place: PointPlace, form: NumberForm): Parsed<Inches> => {
   const cell = row.cells[place.at] ?? '';
   const found = lengthIn(cell, place.unit ?? form.unit, form.decimal);
-  return found.ok ? found : unread(`${axis}: expected a number, found ${quotedText(cell)}`);
+  return found.ok ? found : unread(phrase`${axis}: expected a number, found ${quotedText(cell)}`);
 };
 
 /** Reads one row of points; unread with one line that names the column. An empty height is none. */

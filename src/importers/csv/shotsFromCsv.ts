@@ -9,6 +9,7 @@ import { bareColumns, headedColumns, type PointColumns } from './pointColumns.ts
 import { orderText } from './orderText.ts';
 import { readCsv, type CsvRow } from './readCsv.ts';
 import { readPointRow } from './readPointRow.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** What a file has of grade shots, before they are let. */
 export interface ShotImport {
@@ -36,22 +37,22 @@ const readRow = (row: CsvRow, columns: PointColumns, unit: FileUnit): Parsed<Sho
   const point = readPointRow(row, columns, { unit, decimal: '.' });
   if (!point.ok) return point;
   const { x, y, z, name } = point.value;
-  if (z === null) return unread('z: expected a number, found “”');
+  if (z === null) return unread(phrase`z: expected a number, found “”`);
   const far = axes.find((axis) => Math.abs(point.value[axis] ?? 0) > farthest);
   if (far === undefined) return read({ x, y, z, label: name });
   const cell = row.cells[columns[far]?.at ?? -1] ?? '';
-  return unread(`${far}: expected at most 10 miles from 0, found ${quotedText(cell)}`);
+  return unread(phrase`${far}: expected at most 10 miles from 0, found ${quotedText(cell)}`);
 };
 
 const keyOf = ({ x, y, z }: Shot): string => `${x} ${y} ${z}`;
 
 const unitsText = (columns: PointColumns, bare: FileUnit): string => {
   const told = axes.map((axis) => columns[axis]?.unit ?? null);
-  const all = [...new Set(told.map((unit) => unit ?? bare))].join(' and ');
-  if (told.every((unit) => unit !== null)) return `${all}, as the headings say`;
+  const all = [...new Set(told.map((unit) => unit ?? bare))].join(phrase` and `);
+  if (told.every((unit) => unit !== null)) return phrase`${all}, as the headings say`;
   return told.every((unit) => unit === null)
-    ? `${all}, as this yard is measured`
-    : `${all}, as the headings say or this yard is measured`;
+    ? phrase`${all}, as this yard is measured`
+    : phrase`${all}, as the headings say or this yard is measured`;
 };
 
 /**
@@ -64,7 +65,7 @@ export const shotsFromCsv = (text: string, into: ShotImportInto): Parsed<ShotImp
   const all = readCsv(text);
   if (!all.ok) return all;
   const [first] = all.value;
-  if (first === undefined) return unread('line 1: expected grade shots, found an empty file');
+  if (first === undefined) return unread(phrase`line 1: expected grade shots, found an empty file`);
   const bare = bareColumns(first, null);
   const columns = bare === null ? headedColumns(first, 'needed') : read(bare);
   if (!columns.ok) return columns;
@@ -80,6 +81,6 @@ export const shotsFromCsv = (text: string, into: ShotImportInto): Parsed<ShotImp
     else taken.push({ line: row.line, shot: shot.value });
   }
   const order =
-    bare === null ? '' : `, columns without headings taken as ${orderText(bare, first)}`;
+    bare === null ? '' : phrase`, columns without headings taken as ${orderText(bare, first)}`;
   return read({ taken, same, refused, units: `${unitsText(columns.value, unit)}${order}` });
 };

@@ -1,5 +1,6 @@
 import { read, unread, type Parsed } from '../../units/parsed.ts';
 import { quotedText } from '../../units/quotedText.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** How many of each sort of entity a file draws, in its drawing and in its blocks. */
 export type DxfCounts = ReadonlyMap<string, number>;
@@ -20,17 +21,18 @@ export const dxfCounts = (lines: readonly string[]): Parsed<DxfCounts> => {
     const [group, value = ''] = [Number(lines[n]), (lines[n + 1] ?? '').trim()];
     if (group !== 0) continue;
     if (value === 'VERTEX' && !inPolyline) {
-      return unread(`line ${n + 2}: expected a VERTEX in a polyline only`);
+      return unread(phrase`line ${n + 2}: expected a VERTEX in a polyline only`);
     }
     inPolyline = value === 'POLYLINE' || (inPolyline && !ends.has(value));
     if (value === 'SECTION') {
-      if (section !== null) return unread(`line ${n + 2}: expected the end of ${section}`);
+      if (section !== null) return unread(phrase`line ${n + 2}: expected the end of ${section}`);
       section = (lines[n + 3] ?? '').trim();
     } else if (value === 'ENDSEC') section = null;
     else if (section !== null && drawing.has(section) && !parts.has(value)) {
       counts.set(value, (counts.get(value) ?? 0) + 1);
     }
   }
-  if (section !== null) return unread(`ends too early: expected the end of ${quotedText(section)}`);
+  if (section !== null)
+    return unread(phrase`ends too early: expected the end of ${quotedText(section)}`);
   return read(counts);
 };

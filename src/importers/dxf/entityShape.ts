@@ -4,6 +4,7 @@ import type { SitePoint } from '../../geometry/point.ts';
 import type { FoundPath } from '../../site/found.ts';
 import { read, unread, type Parsed } from '../../units/parsed.ts';
 import { plainDxfText } from './plainDxfText.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** Entities that can stand on a site, or hold what can. */
 export const drawnTypes: ReadonlySet<string> = new Set([
@@ -109,8 +110,8 @@ const isFinite = (shape: EntityShape): boolean => {
  */
 export const entityShape = (entity: DxfEntity): Parsed<EntityShape> => {
   if (entity.polygonMesh === true || entity.polyfaceMesh === true) {
-    return unread('is a mesh of faces: expected lines');
+    return unread(phrase`is a mesh of faces: expected lines`);
   }
   const shape = shapeOf(entity);
-  return isFinite(shape) ? read(shape) : unread('expected numbers for its coordinates');
+  return isFinite(shape) ? read(shape) : unread(phrase`expected numbers for its coordinates`);
 };

@@ -11,6 +11,7 @@ import { drawnTypes } from './entityShape.ts';
 import { exploded } from './exploded.ts';
 import { raisedLines } from './raisedLines.ts';
 import { withHiddenLayers } from './withHiddenLayers.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** In what units a DXF is read: as chosen, else as it says, else the usual ones of the site. */
 export interface DxfUnits {
@@ -30,17 +31,17 @@ const named: Readonly<Record<number, FileUnit>> = {
 };
 
 const unitOf = ({ header }: Dxf, { chosen, usual }: DxfUnits): [FileUnit, string] => {
-  if (chosen !== null) return [chosen, `Read in ${chosen}, as chosen`];
+  if (chosen !== null) return [chosen, phrase`Read in ${chosen}, as chosen`];
   const value = header.insUnits ?? 0;
   const said = named[value];
-  if (said !== undefined) return [said, `Read in ${said}, as the file says`];
+  if (said !== undefined) return [said, phrase`Read in ${said}, as the file says`];
   if (value !== 0 && Number.isFinite(value)) {
     return [
       usual,
-      `The file names a unit that is not read here ($INSUNITS ${value}): read in ${usual}, choose another if that is wrong`,
+      phrase`The file names a unit that is not read here ($INSUNITS ${value}): read in ${usual}, choose another if that is wrong`,
     ];
   }
-  return [usual, `The file names no unit: read in ${usual}`];
+  return [usual, phrase`The file names no unit: read in ${usual}`];
 };
 
 /** Sorts of entities that are told one by one, and the letters of their names. */
@@ -58,24 +59,24 @@ const othersIn = (counts: DxfCounts): string => {
 const leftOut = (counts: DxfCounts, onPaper: number): string[] => {
   const others = othersIn(counts);
   return [
-    ...(others === '' ? [] : [`Cannot be brought and is left out: ${others}`]),
+    ...(others === '' ? [] : [phrase`Cannot be brought and is left out: ${others}`]),
     ...(onPaper === 0
       ? []
-      : [`Left out, since it lies on a page and not on the ground: ${onPaper}`]),
+      : [phrase`Left out, since it lies on a page and not on the ground: ${onPaper}`]),
   ];
 };
 
 const noneText = (counts: DxfCounts, onPaper: number): string => {
-  const paper = onPaper === 0 ? '' : `${onPaper} on a page and not on the ground`;
+  const paper = onPaper === 0 ? '' : phrase`${onPaper} on a page and not on the ground`;
   const found = [othersIn(counts), paper].filter((one) => one !== '').join(', ');
-  return `expected lines, arcs, points or texts, found ${found === '' ? 'none' : `only ${found}`}`;
+  return phrase`expected lines, arcs, points or texts, found ${found === '' ? phrase`none` : phrase`only ${found}`}`;
 };
 
 const parsed = (text: string): Parsed<Dxf> => {
   try {
     return read(parseString(text));
   } catch {
-    return unread('expected a DXF, found sections that cannot be read');
+    return unread(phrase`expected a DXF, found sections that cannot be read`);
   }
 };
 

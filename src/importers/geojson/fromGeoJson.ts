@@ -16,6 +16,7 @@ import { together } from '../together.ts';
 import { geoFeatures, type NamedItem } from './geoFeatures.ts';
 import type { GeoShape } from './geometryShapes.ts';
 import type { Position } from './position.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 interface Placed extends Omit<NamedItem, 'shape'> {
   readonly shape: GeoShape;
@@ -54,7 +55,7 @@ const drawnFrom = (
   const base = { where, layer: layer ?? wholeFile } as const;
   if (shape.kind === 'point') {
     const { height } = shape.positions[0] ?? { height: null };
-    if (at === undefined) return unread('expected a position');
+    if (at === undefined) return unread(phrase`expected a position`);
     if (layer === 'note' && name !== '') return read({ ...base, kind: 'text', name, at });
     const metres = height === null ? null : height * inchesIn.metres;
     const z = told ?? metres;
@@ -64,19 +65,19 @@ const drawnFrom = (
   const crossing = closed ? selfCrossing(points) : null;
   if (crossing !== null) {
     const { longitude, latitude } = plane.toEarth(crossing);
-    return unread(`crosses itself at ${rounded(longitude)}, ${rounded(latitude)}`);
+    return unread(phrase`crosses itself at ${rounded(longitude)}, ${rounded(latitude)}`);
   }
-  const label = shape.kind === 'hole' && name !== '' ? `${name}, hole` : name;
+  const label = shape.kind === 'hole' && name !== '' ? phrase`${name}, hole` : name;
   const own = limits !== null && { limits };
   const path = { name: label, points, bows: points.map(() => 0), closed, ...own };
   return read({ ...base, kind: shape.kind === 'hole' ? 'hole' : 'path', path });
 };
 
 /** The line for a hole whose ring is refused. */
-const ringless = 'is a hole in a ring that cannot be brought';
+const ringless = phrase`is a hole in a ring that cannot be brought`;
 
 const inThousand = (share: number): string =>
-  `${Math.max(0.001, Math.ceil(share * 1e6) / 1000).toFixed(3)} in 1,000`;
+  phrase`${Math.max(0.001, Math.ceil(share * 1e6) / 1000).toFixed(3)} in 1,000`;
 
 const placeText = ({ latitude, longitude }: PlaceOnEarth): string =>
   `${latitude.toFixed(6)}, ${longitude.toFixed(6)}`;
@@ -93,9 +94,9 @@ const flatText = (drawn: readonly Drawn[], origin: Origin, from: string): string
   const { share, north } = laidFlat(inches(away), origin.latitude);
   const higher = lengthenedBy(inches(12_000), inches(12_000)) / 12_000;
   return [
-    `Laid flat about latitude and longitude ${placeText(origin)}, ${from}`,
-    `Lengths are out by less than ${inThousand(share)}, north by up to ${toDegrees(radians(north)).toFixed(2)}°`,
-    `Lengths are those near sea level; ground 1,000 ft above it is ${inThousand(higher)} longer`,
+    phrase`Laid flat about latitude and longitude ${placeText(origin)}, ${from}`,
+    phrase`Lengths are out by less than ${inThousand(share)}, north by up to ${toDegrees(radians(north)).toFixed(2)}°`,
+    phrase`Lengths are those near sea level; ground 1,000 ft above it is ${inThousand(higher)} longer`,
   ];
 };
 
@@ -105,8 +106,10 @@ const parsedJson = (text: string): Parsed<unknown> => {
   } catch {
     const end = text.trimEnd();
     return /[}\]]$/.test(end)
-      ? unread(`expected JSON, found ${quotedText(end)}`)
-      : unread(`ends too early: expected JSON, found ${quotedText(end.slice(-40))} at its end`);
+      ? unread(phrase`expected JSON, found ${quotedText(end)}`)
+      : unread(
+          phrase`ends too early: expected JSON, found ${quotedText(end.slice(-40))} at its end`,
+        );
   }
 };
 
@@ -140,13 +143,14 @@ export const fromGeoJson = (text: string, origin: Origin | null): Parsed<Found> 
     else refused.push({ where, reason: one.reason });
     if (!one.ok) gone.add(where);
   }
-  const from = origin === null ? 'the middle of the file' : 'where 0, 0 of this yard is';
+  const from =
+    origin === null ? phrase`the middle of the file` : phrase`where 0, 0 of this yard is`;
   const { unplaced } = features.value;
   const told = [
     ...flatText(drawn, about, from),
     ...heightsLost(shapes.filter(({ shape }) => isRaised(shape)).length),
-    ...(unplaced === 0 ? [] : [`Left out, since they say no place: ${unplaced}`]),
+    ...(unplaced === 0 ? [] : [phrase`Left out, since they say no place: ${unplaced}`]),
   ];
-  const none = 'expected parcels, lines or points, found none';
+  const none = phrase`expected parcels, lines or points, found none`;
   return foundFrom(drawn, { unit: 'feet', lines: 'apart', origin: about, told, refused, none });
 };

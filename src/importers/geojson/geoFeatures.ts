@@ -5,6 +5,7 @@ import { read, unread, type Parsed } from '../../units/parsed.ts';
 import { labelText } from '../labelText.ts';
 import { geometryShapes, geometryTypes, type GeoItem } from './geometryShapes.ts';
 import { shown } from './position.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** A shape of a file, or the line that refuses it, and the name of what it belongs to. */
 export interface NamedItem extends GeoItem {
@@ -93,13 +94,13 @@ const crsFault = ({ crs }: Plain): string | null => {
   const properties = isPlain(crs) ? crs['properties'] : undefined;
   const name = isPlain(properties) ? properties['name'] : undefined;
   if (typeof name === 'string' && usual.test(name)) return null;
-  return `crs: expected longitude and latitude on WGS 84 (RFC 7946), found ${shown(name ?? crs)}`;
+  return phrase`crs: expected longitude and latitude on WGS 84 (RFC 7946), found ${shown(name ?? crs)}`;
 };
 
 const featureItems = (value: unknown, where: string): NamedItem[] | null => {
   if (!isPlain(value) || value['type'] !== 'Feature') {
     const found = shown(isPlain(value) ? value['type'] : value);
-    return [{ where, ...bare, shape: unread(`expected a feature, found ${found}`) }];
+    return [{ where, ...bare, shape: unread(phrase`expected a feature, found ${found}`) }];
   }
   if (value['geometry'] === null) return null;
   const items = geometryShapes(value['geometry'], `${where} › geometry`);
@@ -123,13 +124,14 @@ const collected = (all: readonly (readonly NamedItem[] | null)[]): GeoFeatures =
  * with one line for a document that is none, or of another reference system.
  */
 export const geoFeatures = (document: unknown): Parsed<GeoFeatures> => {
-  if (!isPlain(document)) return unread(`expected a GeoJSON object, found ${shown(document)}`);
+  if (!isPlain(document))
+    return unread(phrase`expected a GeoJSON object, found ${shown(document)}`);
   const fault = crsFault(document);
   if (fault !== null) return unread(fault);
   const { type, features } = document;
   if (type === 'FeatureCollection') {
     if (!Array.isArray(features)) {
-      return unread(`features: expected a list, found ${shown(features)}`);
+      return unread(phrase`features: expected a list, found ${shown(features)}`);
     }
     const all = features.map((one: unknown, n) => featureItems(one, `features › ${n + 1}`));
     return read(collected(all));
@@ -139,5 +141,7 @@ export const geoFeatures = (document: unknown): Parsed<GeoFeatures> => {
     const items = geometryShapes(document, 'geometry').map((one) => ({ ...one, ...bare }));
     return read({ items, unplaced: 0 });
   }
-  return unread(`type: expected FeatureCollection, Feature or a geometry, found ${shown(type)}`);
+  return unread(
+    phrase`type: expected FeatureCollection, Feature or a geometry, found ${shown(type)}`,
+  );
 };

@@ -1,5 +1,6 @@
 import { read, unread, type Parsed } from '../../units/parsed.ts';
 import { readPosition, shown, type Position } from './position.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** One line, ring or point of a GeoJSON file, on earth. A ring is without its last position. */
 export interface GeoShape {
@@ -19,19 +20,21 @@ export interface GeoItem {
 const deepest = 8;
 
 const listIn = (value: unknown, of: string): Parsed<readonly unknown[]> =>
-  Array.isArray(value) ? read(value) : unread(`expected a list of ${of}, found ${shown(value)}`);
+  Array.isArray(value)
+    ? read(value)
+    : unread(phrase`expected a list of ${of}, found ${shown(value)}`);
 
 const positionsIn = (value: unknown, least: number): Parsed<readonly Position[]> => {
-  const list = listIn(value, 'positions');
+  const list = listIn(value, phrase`positions`);
   if (!list.ok) return list;
   const positions: Position[] = [];
   for (const [n, one] of list.value.entries()) {
     const position = readPosition(one);
-    if (!position.ok) return unread(`position ${n + 1}: ${position.reason}`);
+    if (!position.ok) return unread(phrase`position ${n + 1}: ${position.reason}`);
     positions.push(position.value);
   }
   if (positions.length >= least) return read(positions);
-  return unread(`expected ${least} positions or more, found ${positions.length}`);
+  return unread(phrase`expected ${least} positions or more, found ${positions.length}`);
 };
 
 /** A linear ring (RFC 7946, 3.1.6): four positions or more, the last the same as the first. */
@@ -41,7 +44,7 @@ const ringIn = (value: unknown): Parsed<readonly Position[]> => {
   const [first, last] = [positions.value[0], positions.value.at(-1)];
   const closed = first?.longitude === last?.longitude && first?.latitude === last?.latitude;
   if (closed) return read(positions.value.slice(0, -1));
-  return unread('expected a ring that ends where it begins, found one that stays open');
+  return unread(phrase`expected a ring that ends where it begins, found one that stays open`);
 };
 
 const item = (
@@ -114,11 +117,11 @@ const isEmpty = (coordinates: unknown): boolean =>
 export const geometryShapes = (value: unknown, where: string, depth = 0): GeoItem[] => {
   const refuse = (reason: string): GeoItem[] => [{ where, shape: unread(reason) }];
   if (typeof value !== 'object' || value === null) {
-    return refuse(`expected a geometry, found ${shown(value)}`);
+    return refuse(phrase`expected a geometry, found ${shown(value)}`);
   }
   const { type, coordinates, geometries } = value as Record<string, unknown>;
   if (type === 'GeometryCollection') {
-    if (depth >= deepest) return refuse('expected collections less deep in one another');
+    if (depth >= deepest) return refuse(phrase`expected collections less deep in one another`);
     return each(geometries, where, ['geometries', 'geometry'], (inner, at) =>
       geometryShapes(inner, at, depth + 1),
     );
@@ -126,5 +129,5 @@ export const geometryShapes = (value: unknown, where: string, depth = 0): GeoIte
   const reader =
     typeof type === 'string' && Object.hasOwn(readers, type) ? readers[type] : undefined;
   if (reader !== undefined) return isEmpty(coordinates) ? [] : reader(coordinates, where);
-  return refuse(`type: expected ${geometryTypes.join(', ')}; found ${shown(type)}`);
+  return refuse(phrase`type: expected ${geometryTypes.join(', ')}; found ${shown(type)}`);
 };

@@ -4,6 +4,7 @@ import { jpegFrame } from './jpegFrame.ts';
 import { pictureKind, type PictureType } from './pictureKind.ts';
 import { pngFrame } from './pngFrame.ts';
 import { webpFrame } from './webpFrame.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** What the head of a picture says before any of it is decoded. */
 export interface PictureHeader extends Frame {
@@ -20,10 +21,10 @@ const millions = (pixels: number): string => `${Math.round(pixels / 1e6).toLocal
 const tooLarge = (width: number, height: number): string | null => {
   const pixels = width * height;
   if (pixels > mostPixels.all) {
-    return `expected at most ${millions(mostPixels.all)} megapixels, found ${width} × ${height} (${millions(pixels)} megapixels)`;
+    return phrase`expected at most ${millions(mostPixels.all)} megapixels, found ${width} × ${height} (${millions(pixels)} megapixels)`;
   }
   if (Math.max(width, height) <= mostPixels.side) return null;
-  return `expected sides of at most ${mostPixels.side} pixels, found ${width} × ${height}`;
+  return phrase`expected sides of at most ${mostPixels.side} pixels, found ${width} × ${height}`;
 };
 
 /**
@@ -34,12 +35,13 @@ const tooLarge = (width: number, height: number): string | null => {
 export const pictureHeader = (bytes: Uint8Array): Parsed<PictureHeader> => {
   const type = pictureKind(bytes);
   if (type === null || type === 'application/pdf') {
-    return unread('expected a JPEG, PNG or WebP picture, found something else');
+    return unread(phrase`expected a JPEG, PNG or WebP picture, found something else`);
   }
   const frame = frames[type](new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength));
-  if (frame === null) return unread('the picture is cut off or damaged: its head has no size');
+  if (frame === null)
+    return unread(phrase`the picture is cut off or damaged: its head has no size`);
   const { width, height } = frame;
-  if (width === 0 || height === 0) return unread('the picture is damaged: it has no pixels');
+  if (width === 0 || height === 0) return unread(phrase`the picture is damaged: it has no pixels`);
   const fault = tooLarge(width, height);
   return fault === null ? read({ type, ...frame }) : unread(fault);
 };

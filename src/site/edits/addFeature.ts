@@ -10,6 +10,8 @@ import { nextId, nextIds } from '../nextId.ts';
 import { freshOrders } from '../pathOrder.ts';
 import type { Site } from '../site.ts';
 import { withEntry } from '../withEntries.ts';
+import { phrase } from '../../phrases/phrase.ts';
+import { featureWords } from '../../site/featureWords.ts';
 
 /**
  * Adds a feature under `nextId(site, 'feature')`, at marks that are there or points that become
@@ -19,9 +21,9 @@ import { withEntry } from '../withEntries.ts';
 export const addFeature = (site: Site, fields: FeatureFields, places: readonly Place[]): Site => {
   const [least, most] = span(fields);
   if (places.length < least || places.length > most) {
-    const range = least === most ? `${least}` : `${least} to ${most}`;
+    const range = least === most ? `${least}` : phrase`${least} to ${most}`;
     throw new RangeError(
-      `features: expected a ${fields.kind} with ${range} marks, found ${places.length}`,
+      phrase`features: expected a ${featureWords[fields.kind]} with ${range} marks, found ${places.length}`,
     );
   }
   let marked = site;

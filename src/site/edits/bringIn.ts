@@ -18,6 +18,7 @@ import { straightened } from '../straightened.ts';
 import { withEntries } from '../withEntries.ts';
 import { addShots } from './addShots.ts';
 import { addSpec } from './addSpec.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 type HeightZone = Extract<Feature, { kind: 'height zone' }>;
 type Utility = Extract<Feature, { kind: 'utility' }>;
@@ -51,7 +52,7 @@ const choiceOf = (group: FoundGroup, { becomes }: BringChoices): Becomes => {
   if (choice === undefined) return 'leave out';
   if (offers[group.shape].includes(choice)) return choice;
   throw new RangeError(
-    `${group.layer}: expected ${offers[group.shape].join(' or ')}, found ${quoted(choice)}`,
+    phrase`${group.layer}: expected ${offers[group.shape].join(phrase` or `)}, found ${quoted(choice)}`,
   );
 };
 
@@ -75,7 +76,7 @@ const linesOf = (chosen: readonly Chosen[], chord: Inches): Line[] => {
       corners += lines.at(-1)?.path.points.length ?? 0;
       if (corners > mostCorners) {
         throw new RangeError(
-          `${group.layer}: expected at most ${mostCorners} corners in all lines, found more: leave some layers out`,
+          phrase`${group.layer}: expected at most ${mostCorners} corners in all lines, found more: leave some layers out`,
         );
       }
     }
@@ -92,7 +93,7 @@ const checkRoom = (site: Site, name: 'features' | 'lines', more: number): void =
   const count = Object.keys(site[name]).length + more;
   if (more === 0 || count <= limits[name]) return;
   throw new RangeError(
-    `${name}: expected at most ${limits[name]} entries, found ${count}: leave some layers out`,
+    phrase`${name}: expected at most ${limits[name]} entries, found ${count}: leave some layers out`,
   );
 };
 
@@ -113,7 +114,7 @@ const cornersOf = ({ path, becomes }: Line, marks: readonly MarkId[]): Corner[] 
   const least = leastMarks({ kind, closed: path.closed });
   if (corners.length >= least) return corners;
   throw new RangeError(
-    `${quoted(path.name)}: expected ${least} corners more than 1/64 in apart, found ${corners.length}`,
+    phrase`${quoted(path.name)}: expected ${least} corners more than 1/64 in apart, found ${corners.length}`,
   );
 };
 
@@ -205,7 +206,8 @@ const withFences = (
   fence: BringChoices['fence'],
 ): Site => {
   if (fences.length === 0) return site;
-  if (fence === null) throw new RangeError('specs: expected a spec for fence lines, found nothing');
+  if (fence === null)
+    throw new RangeError(phrase`specs: expected a spec for fence lines, found nothing`);
   const lines = fences.map(({ line, corners, ids }) => fenceOf(line, corners, ids, fence.id));
   return withEntries(addSpec(site, fence.id, fence.spec), 'lines', numbered(site, 'line', lines));
 };

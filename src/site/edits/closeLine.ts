@@ -4,6 +4,7 @@ import { keptLegNotes } from '../legNotes.ts';
 import { verticesOf } from '../pathOrder.ts';
 import type { Site } from '../site.ts';
 import { withEntry } from '../withEntries.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /**
  * Closes a line: a last leg runs back to its first mark. A line that already came back to its
@@ -18,7 +19,7 @@ export const closeLine = (site: Site, id: LineId): Site => {
   const rest = back ? vertices.slice(0, -1) : vertices;
   if (rest.length < 3) {
     throw new RangeError(
-      `lines › ${id}: expected three marks or more to close, found ${rest.length}`,
+      phrase`lines › ${id}: expected three marks or more to close, found ${rest.length}`,
     );
   }
   const path = Object.fromEntries(rest.map(({ id: vertex, ...stop }) => [vertex, stop]));

@@ -9,6 +9,7 @@ import { quoted } from '../quoted.ts';
 import type { Site } from '../site.ts';
 import { inches } from '../../units/inches.ts';
 import { withEntry } from '../withEntries.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** A leg of a line, and how far off its chord its middle is to be: left above 0, straight at 0; inches. */
 export interface LegBow {
@@ -32,7 +33,7 @@ export const curveLeg = (site: Site, { line: id, leg, bow }: LegBow): Site => {
   const chord = distance(start, end);
   if (bow !== 0 && !(Math.abs(bow) <= mostBow * chord)) {
     throw new RangeError(
-      `lines › ${id} › leg › ${leg}: expected a middle ordinate of at most ${mostBow} times the chord, found ${quoted(bow)}`,
+      phrase`lines › ${id} › leg › ${leg}: expected a middle ordinate of at most ${mostBow} times the chord, found ${quoted(bow)}`,
     );
   }
   const others = Object.entries(line.curved).filter(([other]) => other !== leg);

@@ -7,6 +7,7 @@ import type { LineId, VertexId } from '../ids.ts';
 import { legAt, legGround } from '../legGround.ts';
 import type { Site } from '../site.ts';
 import { curveLeg } from './curveLeg.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /**
  * Bows a leg so that it passes a third point; straight where that lies on its chord. RangeError for an
@@ -20,7 +21,7 @@ export const curveThrough = (site: Site, line: LineId, leg: VertexId, at: SitePo
   const between = Math.min(before, after) > slack && before + after < distance(start, end) + slack;
   if (bow === null && !between) {
     throw new RangeError(
-      `lines › ${line} › leg › ${leg}: expected a third point off its chord or between its marks, found one in line with them`,
+      phrase`lines › ${line} › leg › ${leg}: expected a third point off its chord or between its marks, found one in line with them`,
     );
   }
   return curveLeg(site, { line, leg, bow: bow === null || Math.abs(bow) < spot ? 0 : bow });

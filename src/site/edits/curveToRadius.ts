@@ -6,6 +6,7 @@ import { legAt, legGround } from '../legGround.ts';
 import { quoted } from '../quoted.ts';
 import type { Site } from '../site.ts';
 import { curveLeg } from './curveLeg.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** A leg, the radius that it is to have in inches, and the side of its chord that it bows to. */
 export interface LegRadius {
@@ -27,7 +28,7 @@ export const curveToRadius = (site: Site, { line, leg, radius, side }: LegRadius
   const lesser = middleOrdinate(radius, chord);
   if (lesser === null) {
     throw new RangeError(
-      `lines › ${line} › leg › ${leg}: expected a radius of at least half the chord, ${chord / 2} in, found ${quoted(radius)}`,
+      phrase`lines › ${line} › leg › ${leg}: expected a radius of at least half the chord, ${chord / 2} in, found ${quoted(radius)}`,
     );
   }
   const over = Math.abs(fence.curved[leg] ?? 0) > chord / 2;

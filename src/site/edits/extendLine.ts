@@ -8,6 +8,7 @@ import { quoted } from '../quoted.ts';
 import type { Site } from '../site.ts';
 import { withEntry } from '../withEntries.ts';
 import { withVertex } from '../withVertex.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /**
  * Lengthens an open line from its `end` or its `start` to a mark, or to a point that becomes one.
@@ -21,7 +22,7 @@ export const extendLine = (
   from: 'start' | 'end' = 'end',
 ): Site => {
   const line = entry(site, 'lines', id);
-  if (line.closed) throw new RangeError(`lines: expected an open line, found ${quoted(id)}`);
+  if (line.closed) throw new RangeError(phrase`lines: expected an open line, found ${quoted(id)}`);
   const vertices = verticesOf(line.path);
   const index = from === 'start' ? 0 : vertices.length;
   const reached = markAt(site, place);

@@ -10,6 +10,7 @@ import { withEntry } from '../withEntries.ts';
 import { closeLine } from './closeLine.ts';
 import { extendLine } from './extendLine.ts';
 import { startLine } from './startLine.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /**
  * Draws a fence line of a spec so far inside a boundary (inches; on its left where it is open), under
@@ -19,12 +20,12 @@ import { startLine } from './startLine.ts';
 export const followBoundary = (site: Site, id: FeatureId, spec: SpecId, inside: number): Site => {
   const boundary = entry(site, 'features', id);
   if (boundary.kind !== 'boundary') {
-    throw new RangeError(`features: expected a boundary, found ${quoted(id)}`);
+    throw new RangeError(phrase`features: expected a boundary, found ${quoted(id)}`);
   }
   const by = checked(signedLength, inside, ['lines', 'follows', 'inside']);
   const [first, ...rest] = placesInside(site, boundary, by);
   if (first === undefined)
-    throw new RangeError(`features › ${id}: expected a boundary with corners`);
+    throw new RangeError(phrase`features › ${id}: expected a boundary with corners`);
   const line = nextId(site, 'line');
   const drawn = rest.reduce(
     (so, place) => extendLine(so, line, place),

@@ -15,6 +15,7 @@ import { withoutMarks } from '../withoutMarks.ts';
 import { closeLine } from './closeLine.ts';
 import { removeCorner } from './removeCorner.ts';
 import { removeVertex } from './removeVertex.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /**
  * Makes one mark of two: whatever stood on `gone` stands on `into`, at its place, and `gone` is no
@@ -103,7 +104,9 @@ const settledLine = (site: Site, id: LineId, mark: MarkId): Site => {
   const again = twin(line, mark);
   if (again === null) return cameBack(line, mark) ? closeLine(site, id) : site;
   if (Object.keys(line.path).length <= 2) {
-    throw new RangeError('These marks are the two ends of one leg: expected ends that can meet');
+    throw new RangeError(
+      phrase`These marks are the two ends of one leg: expected ends that can meet`,
+    );
   }
   return settledLine(removeVertex(site, id, again), id, mark);
 };

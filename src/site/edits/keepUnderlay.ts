@@ -4,20 +4,21 @@ import { limits } from '../limits.ts';
 import type { Picture } from '../picture.ts';
 import type { Site } from '../site.ts';
 import { withEntry, withoutEntries } from '../withEntries.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** Base64 characters as megabytes of the picture, rounded up to a tenth. */
 const megabytes = (characters: number): string =>
-  `${(Math.ceil((characters * 30) / 4e6) / 10).toFixed(1)} MB`;
+  phrase`${(Math.ceil((characters * 30) / 4e6) / 10).toFixed(1)} MB`;
 
 const tooLarge = (site: Site, picture: Picture, id: string): string | null => {
   const own = picture.data.length;
   if (own > limits.pictureText) {
-    return `at most ${megabytes(limits.pictureText)}, found ${megabytes(own)}`;
+    return phrase`at most ${megabytes(limits.pictureText)}, found ${megabytes(own)}`;
   }
   const others = Object.entries<Picture>(site.pictures).filter(([other]) => other !== id);
   const all = others.reduce((sum, [, { data }]) => sum + data.length, own);
   if (all <= limits.picturesText) return null;
-  return `at most ${megabytes(limits.picturesText)} of pictures, found ${megabytes(all)} with this one`;
+  return phrase`at most ${megabytes(limits.picturesText)} of pictures, found ${megabytes(all)} with this one`;
 };
 
 /**
@@ -29,6 +30,6 @@ export const keepUnderlay = (site: Site, id: UnderlayId, kept: Picture | null): 
   const { picture } = entry(site, 'underlays', id);
   if (kept === null) return withoutEntries(site, 'pictures', [picture]);
   const fault = tooLarge(site, kept, picture);
-  if (fault !== null) throw new RangeError(`picture in the file: expected ${fault}`);
+  if (fault !== null) throw new RangeError(phrase`picture in the file: expected ${fault}`);
   return withEntry(site, 'pictures', picture, kept);
 };

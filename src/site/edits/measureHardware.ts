@@ -4,6 +4,7 @@ import type { HardwareId } from '../ids.ts';
 import { measuredPart } from '../measuredPart.ts';
 import type { Site } from '../site.ts';
 import { withEntry } from '../withEntries.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /**
  * Puts down what was read off each part on order, in inches, and the day; what the part takes
@@ -17,7 +18,7 @@ export const measureHardware = (
 ): Site => {
   const part = measuredPart(entry(site, 'hardware', id), readings, on);
   if (part === null) {
-    throw new RangeError(`hardware › ${id} › readings: expected at least one, found none`);
+    throw new RangeError(phrase`hardware › ${id} › readings: expected at least one, found none`);
   }
   return withEntry(site, 'hardware', id, part);
 };

@@ -5,6 +5,7 @@ import type { MarkId } from '../ids.ts';
 import { quoted } from '../quoted.ts';
 import type { Site } from '../site.ts';
 import { moveMark } from './moveMark.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /**
  * Puts a mark as far on the other side of the line through two others: two tapes from these meet on
@@ -17,7 +18,7 @@ export const mirrorMark = (site: Site, id: MarkId, across: readonly [MarkId, Mar
   const square = way.x * way.x + way.y * way.y;
   if (square === 0) {
     throw new RangeError(
-      `marks: expected two marks apart to mirror at, found ${quoted(across.join(' '))} on one spot`,
+      phrase`marks: expected two marks apart to mirror at, found ${quoted(across.join(' '))} on one spot`,
     );
   }
   const off = cross(way, subtract({ x: here.x, y: here.y }, { x: start.x, y: start.y })) / square;

@@ -8,6 +8,7 @@ import type { UnderlayId } from '../ids.ts';
 import type { Site } from '../site.ts';
 import { tiesOf } from '../tiesOf.ts';
 import { looseUnderlay, withTies } from '../withTies.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** A picture as a whole turned (counter-clockwise) and made so many times larger about a point, then moved. */
 export interface Placing {
@@ -27,7 +28,7 @@ export const placeUnderlay = (
   id: UnderlayId,
   { about, turn, times, by }: Placing,
 ): Site => {
-  if (!(times > 0)) throw new RangeError(`size: expected more than 0 times, found ${times}`);
+  if (!(times > 0)) throw new RangeError(phrase`size: expected more than 0 times, found ${times}`);
   const underlay = looseUnderlay(site, id);
   const ties = tiesOf(underlay).map(({ u, v, x, y }) => {
     const off = scale(subtract(rotated<'site'>({ x, y }, about, turn), about), times);

@@ -5,6 +5,8 @@ import { pathFeature } from '../pathFeature.ts';
 import { quoted } from '../quoted.ts';
 import type { Site } from '../site.ts';
 import { withEntry } from '../withEntries.ts';
+import { phrase } from '../../phrases/phrase.ts';
+import { featureWords } from '../../site/featureWords.ts';
 
 /**
  * Takes a corner out of a feature, and its mark if nothing else stands on it and nothing keeps it
@@ -16,14 +18,14 @@ export const removeCorner = (site: Site, id: FeatureId, corner: VertexId): Site 
   const gone = feature.path[corner];
   if (!Object.hasOwn(feature.path, corner) || gone === undefined) {
     throw new RangeError(
-      `features › ${id} › path: expected a corner of it, found ${quoted(corner)}`,
+      phrase`features › ${id} › path: expected a corner of it, found ${quoted(corner)}`,
     );
   }
   const rest = Object.entries(feature.path).filter(([stop]) => stop !== corner);
   const least = leastMarks(feature);
   if (rest.length < least) {
     throw new RangeError(
-      `A ${feature.kind} needs ${least} marks: expected one to spare, found ${rest.length + 1}`,
+      phrase`A ${featureWords[feature.kind]} needs ${least} marks: expected one to spare, found ${rest.length + 1}`,
     );
   }
   const shorter = { ...feature, path: Object.fromEntries(rest) };

@@ -16,6 +16,7 @@ import { quoted } from '../quoted.ts';
 import type { Site } from '../site.ts';
 import { withEntry } from '../withEntries.ts';
 import { removeLine } from './removeLine.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /**
  * Takes a vertex out of a line, and its mark if nothing else stands on it and nothing keeps it
@@ -29,7 +30,9 @@ export const removeVertex = (site: Site, id: LineId, vertex: VertexId): Site => 
   const line = entry(site, 'lines', id);
   const gone = line.path[vertex];
   if (!Object.hasOwn(line.path, vertex) || gone === undefined) {
-    throw new RangeError(`lines › ${id} › path: expected a vertex of it, found ${quoted(vertex)}`);
+    throw new RangeError(
+      phrase`lines › ${id} › path: expected a vertex of it, found ${quoted(vertex)}`,
+    );
   }
   if (Object.keys(line.path).length === 1) return removeLine(site, id);
   const rehung = rehang(site, id, vertex);

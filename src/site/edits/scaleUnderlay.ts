@@ -11,6 +11,7 @@ import type { UnderlayId } from '../ids.ts';
 import type { Site } from '../site.ts';
 import { tiesOf } from '../tiesOf.ts';
 import { looseUnderlay, withTies } from '../withTies.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** Two points of a picture, and how far apart they are known to be on the ground. */
 export interface KnownDistance {
@@ -33,17 +34,19 @@ export const scaleUnderlay = (
   const { toSite, depth } = pictureMap(tiesOf(underlay));
   if (!(depth(from) > 0 && depth(to) > 0)) {
     throw new RangeError(
-      'distance: expected two points of the ground, found one beyond its horizon',
+      phrase`distance: expected two points of the ground, found one beyond its horizon`,
     );
   }
   const [here, there] = [toSite(from), toSite(to)];
   const lies = distance(here, there);
   if (!(lies >= spot)) {
-    throw new RangeError('distance: expected two points of the picture, found both on one spot');
+    throw new RangeError(
+      phrase`distance: expected two points of the picture, found both on one spot`,
+    );
   }
   if (!(length >= spot)) {
     const found = formatLength(length, site.lengths);
-    throw new RangeError(`distance: expected more than 0, found ${found}`);
+    throw new RangeError(phrase`distance: expected more than 0, found ${found}`);
   }
   const times = length / lies;
   const ties = tiesOf(underlay).map(({ u, v, ...at }) => ({

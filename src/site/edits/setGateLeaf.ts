@@ -4,6 +4,7 @@ import type { GateId, LeafId } from '../ids.ts';
 import { quoted } from '../quoted.ts';
 import type { Site } from '../site.ts';
 import { withGate } from '../withGate.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /**
  * Changes what is known of one leaf: widths, height and frame in inches, where they are from and of
@@ -18,7 +19,9 @@ export const setGateLeaf = (
   const gate = entry(site, 'gates', id);
   const old = Object.hasOwn(gate.leaves, leaf) ? gate.leaves[leaf] : undefined;
   if (old === undefined) {
-    throw new RangeError(`gates › ${id} › leaves: expected a leaf of it, found ${quoted(leaf)}`);
+    throw new RangeError(
+      phrase`gates › ${id} › leaves: expected a leaf of it, found ${quoted(leaf)}`,
+    );
   }
   return withGate(site, id, { ...gate, leaves: { ...gate.leaves, [leaf]: { ...old, ...fields } } });
 };

@@ -6,6 +6,7 @@ import { freeOrder, freshOrders, inOrder } from '../pathOrder.ts';
 import { quoted } from '../quoted.ts';
 import type { Site } from '../site.ts';
 import { withGate } from '../withGate.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /**
  * Gives a gate one leaf or two. The leaf at the hinged end stays, of leaves that roll the one at
@@ -19,7 +20,7 @@ export const setGateLeaves = (site: Site, id: GateId, count: 1 | 2): Site => {
   const stays = sorted.at(keptEnd(gate) === 'start' ? 0 : -1);
   if ((count !== 1 && count !== 2) || stays === undefined) {
     throw new RangeError(
-      `gates › ${id} › leaves: expected one leaf or two, found ${quoted(count)}`,
+      phrase`gates › ${id} › leaves: expected one leaf or two, found ${quoted(count)}`,
     );
   }
   if (count === sorted.length) return site;

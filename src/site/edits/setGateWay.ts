@@ -12,6 +12,7 @@ import type { Site } from '../site.ts';
 import { untoldLeaf } from '../untold.ts';
 import { withGate } from '../withGate.ts';
 import { setGateLeaves } from './setGateLeaves.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** The hinge and latch that a gate takes when it gets leaves that have none. */
 export interface WayParts {
@@ -40,7 +41,7 @@ const filledGap = (site: Site, gate: Gate, way: GateWay, parts: WayParts): Gate 
   const each = (clear - middle) / count + beyondOpening(site, way, hinge);
   if (!(each > 0)) {
     throw new RangeError(
-      `gap of ${quoted(clear)} in: expected more than its hinges and latch take up`,
+      phrase`gap of ${quoted(clear)} in: expected more than its hinges and latch take up`,
     );
   }
   const leaf = { ...untoldLeaf, widths: oneWidth(inches(each)), from: 'catalogue', hinge } as const;

@@ -15,6 +15,7 @@ import { positiveLength } from '../quantities.ts';
 import type { Site } from '../site.ts';
 import { moveMarks } from './moveMarks.ts';
 import { setTape } from './setTape.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /**
  * Gives a leg a length in inches, along the bearing that it has. The length of a curved leg is that
@@ -31,7 +32,9 @@ export const setLegLength = (site: Site, id: LineId, leg: VertexId, length: numb
   const track = legTrack(site, line, drawn);
   const way = unitVector(track.start, track.end);
   if (way === null) {
-    throw new RangeError(`lines › ${id} › leg › ${leg}: expected two marks apart, found one spot`);
+    throw new RangeError(
+      phrase`lines › ${id} › leg › ${leg}: expected two marks apart, found one spot`,
+    );
   }
   const chord = distance(track.start, track.end);
   const by = scale(

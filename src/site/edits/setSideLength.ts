@@ -11,6 +11,7 @@ import { sideAt, sidesOf } from '../sideAt.ts';
 import type { Site } from '../site.ts';
 import { moveMarks } from './moveMarks.ts';
 import { setTape } from './setTape.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /**
  * Gives a side of a feature a length in inches, along the bearing that it has. Round closed ground
@@ -24,7 +25,9 @@ export const setSideLength = (site: Site, id: FeatureId, side: VertexId, length:
   const ground = legGround(site, drawn);
   const way = unitVector(ground.start, ground.end);
   if (way === null) {
-    throw new RangeError(`features › ${id}: expected a side of two marks apart, found one spot`);
+    throw new RangeError(
+      phrase`features › ${id}: expected a side of two marks apart, found one spot`,
+    );
   }
   const by = scale(way, wanted - distance(ground.start, ground.end));
   const moved = moveMarks(site, movingMarks(site, id, drawn), by);

@@ -8,6 +8,7 @@ import { namedAlternative } from '../namedAlternative.ts';
 import { nextId } from '../nextId.ts';
 import type { Site } from '../site.ts';
 import { withEntries, withEntry } from '../withEntries.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** The builds of the plan, each with the one that its lines have from now on; no two have the same. */
 type Turned = ReadonlyMap<SpecId, SpecId>;
@@ -18,7 +19,7 @@ const longest = 200;
 const copyFor = (site: Site, of: SpecId, plan: SpecId): FenceSpec => {
   const { label } = entry(site, 'specs', plan);
   const shared = entry(site, 'specs', of);
-  return { ...shared, label: `${shared.label}, for ${label}`.slice(0, longest) };
+  return { ...shared, label: phrase`${shared.label}, for ${label}`.slice(0, longest) };
 };
 
 /** What each build of the plan becomes, and the site with the copies that this takes. */
