@@ -13,7 +13,7 @@ const inchesIn = { feet: 12, metres: 1000 / 25.4 } as const;
 const numberOf = (call: Call, name: string): Parsed<number> => {
   const text = valueOf(call, name);
   if (text === null) return read(0);
-  if (/^[-+]?(?:\d+\.?\d*|\.\d+)$/.test(text) && Math.abs(Number(text)) <= 1e9) {
+  if (/^[-+]?(?:\d+(?:\.\d*)?|\.\d+)$/.test(text) && Math.abs(Number(text)) <= 1e9) {
     return read(Number(text));
   }
   return unread(`--${name}: ${quotedText(text)}: expected a number such as 2100000`);

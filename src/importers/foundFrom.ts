@@ -66,7 +66,9 @@ const withJoined = (drawn: readonly Drawn[]): readonly Drawn[] => {
 
 const countOf = (drawn: readonly Drawn[]): number => drawn.filter((one) => 'path' in one).length;
 
-const number = (value: number): string => value.toLocaleString('en-US');
+/** With commas, and past a million million by its power of ten. */
+const number = (value: number): string =>
+  Math.abs(value) < 1e12 ? value.toLocaleString('en-US') : value.toExponential(3);
 
 /**
  * What a file has, by layer and shape, near to 0, 0 and without corners on one spot. What cannot stand

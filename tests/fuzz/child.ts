@@ -33,7 +33,11 @@ const readOne = async ({ kind, bytes }: Input) => {
   try {
     const taken = await readers[kind](bytes);
     const used = { ms: ms(), megabytes: megabytes() };
-    return { opened: taken.opened, ...used, fault: faultOf(taken) };
+    return {
+      opened: taken.opened,
+      ...used,
+      fault: faultOf(taken, new TextDecoder('latin1').decode(bytes)),
+    };
   } catch (error) {
     const said = error instanceof Error ? (error.stack ?? error.message) : String(error);
     return {

@@ -7,6 +7,8 @@ import { fromDxf } from '../../src/importers/dxf/fromDxf.ts';
 import { siteInPdf } from '../../src/importers/pdf/siteInPdf.ts';
 import { fromGeoJson } from '../../src/importers/geojson/fromGeoJson.ts';
 import { bringIn } from '../../src/site/edits/bringIn.ts';
+import { openSite } from '../../src/site/openSite.ts';
+import { pointsFromCsv } from '../../src/importers/csv/pointsFromCsv.ts';
 import { emptySite } from '../../src/site/emptySite.ts';
 import { straightened } from '../../src/site/straightened.ts';
 import { usualHeights } from '../../src/trade/usualHeights.ts';
@@ -159,5 +161,25 @@ describe('files that were found to trip a reader', () => {
     const hidden = dxfText({ layers, entities: layers.map(([name]) => line(name, 0, 0, 5, 0)) });
     const off = foundIn(fromDxf(hidden, { chosen: null, usual: 'feet' })).told.at(-1);
     expect(off).toMatch(/^Off or frozen in the file.{1,270} and \d+ more$/);
+  });
+
+  it('[I67] how far a file was moved is told in few letters, however far', () => {
+    const { told } = foundIn(dxf(line('A', 0, 1e299, 9, 1e299)));
+    expect(told.at(-1)).toBe('Moved: 0, 0 is here 0 east, 1.000e+299 north in the file, in inches');
+  });
+
+  it('[I67] what is all control characters is quoted in a short line', () => {
+    const said = openSite('\u0011'.repeat(1000));
+    expect(reasonOf(said)).toMatch(
+      /^this is not a site file: expected JSON, found "(?:\\u0011){13}…"$/,
+    );
+  });
+
+  it('[I69] a cell of digits without end is refused at once', () => {
+    const begun = performance.now();
+    const text = `x,y\n${'12'.repeat(400_000)}x,1\n0,0\n`;
+    const found = foundIn(pointsFromCsv(text, { chosen: null, usual: 'feet', order: null }));
+    expect(found.refused.map(({ where }) => where)).toEqual(['line 2']);
+    expect(performance.now() - begun).toBeLessThan(2000);
   });
 });

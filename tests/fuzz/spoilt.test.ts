@@ -26,15 +26,15 @@ describe('spoilt files of every kind', () => {
   );
 
   it('[I68] a line that is none and a site that opens no more are found', () => {
-    const told = (line: string) => faultOf({ opened: true, sites: [], lines: [line] });
+    const told = (line: string) => faultOf({ opened: true, sites: [], lines: [line] }, '');
     expect(told('line 3: expected a number, found “x”')).toBeNull();
     expect(told('Maximum call stack size exceeded')).toMatch(/unforeseen/);
     expect(told('two\nlines')).toMatch(/more than one line/);
     expect(told('x'.repeat(301))).toMatch(/301 characters/);
     const site = sampleYards[0]?.site;
     if (site === undefined) throw new Error('expected a sample');
-    expect(faultOf({ opened: true, sites: [site], lines: [] })).toBeNull();
+    expect(faultOf({ opened: true, sites: [site], lines: [] }, '')).toBeNull();
     const broken = { ...site, marks: {} };
-    expect(faultOf({ opened: true, sites: [broken], lines: [] })).toMatch(/^half-opened/);
+    expect(faultOf({ opened: true, sites: [broken], lines: [] }, '')).toMatch(/^half-opened/);
   });
 });

@@ -23,7 +23,7 @@ export interface NumberForm {
 }
 
 /** A number alone, such as surveyors' programs write. */
-const bareNumber = /^([-+]?)(\d+\.?\d*|\.\d+)$/;
+const bareNumber = /^([-+]?)(\d+(?:\.\d*)?|\.\d+)$/;
 
 /** Written out for `parseLength`, which converts metres to the last bit. */
 const marks: Readonly<Partial<Record<FileUnit, string>>> = {

@@ -38,7 +38,7 @@ const tables = (
 /** A number as surveys write it; null for another text. */
 const numberIn = (text: string): number | null => {
   const plain = text.trim().replace(/(?<=\d),(?=\d{3}(?:\D|$))/g, '');
-  return /^[-+]?(?:\d+\.?\d*|\.\d+)$/.test(plain) && Math.abs(Number(plain)) <= 1e9
+  return /^[-+]?(?:\d+(?:\.\d*)?|\.\d+)$/.test(plain) && Math.abs(Number(plain)) <= 1e9
     ? Number(plain)
     : null;
 };
