@@ -1,4 +1,4 @@
-import type { Conflict } from '../site/merge/conflict.ts';
+import { phrase } from '../phrases/phrase.ts';
 import type { Site } from '../site/site.ts';
 import type { KeptDocument } from './change.ts';
 import { freshJobId, type JobId } from './jobId.ts';
@@ -6,13 +6,14 @@ import { ShelfRefusal, type JobHead, type JobShelf } from './jobShelf.ts';
 import { jobJoiner } from './jobJoiner.ts';
 import { jobWriter, type JobWriter } from './jobWriter.ts';
 import { keepTrouble } from './keepTrouble.ts';
-import { deskKeeper } from './keptDesk.ts';
+import { deskKeeper, type DeskKeeper } from './keptDesk.ts';
 import { createKeptTeller, type KeepTrouble, type KeptTeller } from './keptState.ts';
 import type { Ledger } from './ledger.ts';
 import type { PictureBytes } from './picturesApart.ts';
 import type { SessionStore } from './session.ts';
 import type { SiteStore } from './siteStore.ts';
 import type { Trail } from './trail.ts';
+import { windowJoins } from './windowJoins.ts';
 
 /** Which job was written, and how often it has been. */
 export type Written = Pick<JobHead, 'id' | 'writes'>;
@@ -33,24 +34,9 @@ export interface Keeping {
   readonly most: number;
 }
 
-const parted: KeepTrouble = {
-  kind: 'other window',
-  line:
-    'Another window has changed this job, and it cannot be read. What you drew here goes on as a job of ' +
-    'its own; both are under Jobs.',
-};
-
-/** One line about what two windows changed at once. */
-const clashed = ([first, ...rest]: readonly Conflict[]): string => {
-  const what = `${first?.what ?? ''}${rest.length === 0 ? '' : ` and ${rest.length} more`}`;
-  return `Both windows changed ${what}. It stands as it was changed here; undo shows it as it was changed there.`;
-};
-
 const noRoom: KeepTrouble = {
   kind: 'pictures',
-  line:
-    'This device has no room for the pictures under the drawing; all else is kept. ' +
-    'Save a file of it.',
+  line: phrase`This device has no room for the pictures under the drawing; all else is kept. Save a file of it.`,
 };
 
 /** Sends what happens on the pad to the shelf, in order. */
@@ -74,6 +60,26 @@ export interface Sender {
   /** When everything has arrived or failed. */
   readonly settled: () => Promise<void>;
 }
+
+type LostParts = Pick<Keeping, 'shelf'> &
+  Pick<Sender, 'writer' | 'teller' | 'onPad' | 'send'> & { readonly desk: DeskKeeper };
+
+/** Writes the job on the pad again where it is no longer on the shelf. */
+const lookForLost = async (parts: LostParts): Promise<void> => {
+  const { shelf, writer, teller, desk, onPad, send } = parts;
+  const ledger = writer.ledgerOf(onPad());
+  if (ledger === undefined || ledger.there === null) return;
+  try {
+    const heads = await shelf.heads();
+    if (heads.some(({ id }) => id === ledger.head.id)) return;
+    teller.say(keepTrouble(new ShelfRefusal(null)));
+    writer.know({ ...ledger, sent: null, there: null, sound: false });
+    desk.gone();
+    send(onPad(), null);
+  } catch (error) {
+    teller.say(keepTrouble(error));
+  }
+};
 
 /** The way from the pad to the shelf, with what becomes of what fails on it. */
 export const createSender = (keeping: Keeping): Sender => {
@@ -127,35 +133,8 @@ export const createSender = (keeping: Keeping): Sender => {
     overtaken: (job) => after(() => joinWith(job)),
   });
   const joiner = jobJoiner({ shelf, bytes, site, writer, trails, lying });
-  /** What cannot be joined goes on as a job of its own. */
-  const part = (job: JobId): void => {
-    const trail = trails.get(job);
-    const other = writer.part(job);
-    if (trail === undefined || other === null) return;
-    trails.set(other, trail);
-    trails.delete(job);
-    teller.say(parted);
-    if (onPad() === job) site.getState().rename(other);
-    send(other, null);
-  };
-  const joinWith = async (job: JobId): Promise<void> => {
-    try {
-      const joining = await joiner.join(job);
-      if (joining.is === 'gone') return await lost();
-      if (joining.is === 'nothing') return;
-      const { conflicts, trail } = joining.how;
-      if (conflicts.length > 0) session.setState({ say: clashed(conflicts) });
-      if (joining.is === 'joined') {
-        teller.sent(job);
-        return writer.write(job, trail, desk.taken());
-      }
-      const head = writer.ledgerOf(job)?.head;
-      if (head !== undefined)
-        teller.arrived({ job, there: { writes: head.writes, at: trail.at }, all: true });
-    } catch {
-      if (writer.ledgerOf(job)?.sound === false) part(job);
-    }
-  };
+  const lost = () => lookForLost({ shelf, writer, teller, desk, onPad, send });
+  const joinWith = windowJoins({ site, session, writer, trails, joiner, teller, desk, send, lost });
   const catchUp = (): void => after(() => joinWith(onPad()));
   hear(({ id, writes }) => {
     if (id === onPad() && (writer.ledgerOf(id)?.sent?.writes ?? 0) <= writes) catchUp();
@@ -168,20 +147,6 @@ export const createSender = (keeping: Keeping): Sender => {
       desk.back(rest);
       teller.say(keepTrouble(error));
     });
-  };
-  const lost = async (): Promise<void> => {
-    const ledger = writer.ledgerOf(onPad());
-    if (ledger === undefined || ledger.there === null) return;
-    try {
-      const heads = await shelf.heads();
-      if (heads.some(({ id }) => id === ledger.head.id)) return;
-      teller.say(keepTrouble(new ShelfRefusal(null)));
-      writer.know({ ...ledger, sent: null, there: null, sound: false });
-      desk.gone();
-      send(onPad(), null);
-    } catch (error) {
-      teller.say(keepTrouble(error));
-    }
   };
   const settled = async (): Promise<void> => {
     await queue;

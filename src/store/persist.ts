@@ -2,8 +2,8 @@ import type { Site } from '../site/site.ts';
 import type { Cell } from './cell.ts';
 import type { History } from './history.ts';
 import type { JobId } from './jobId.ts';
-import type { JobHead } from './jobShelf.ts';
-import { createSender, type Keeping } from './keeping.ts';
+import type { JobHead, JobShelf } from './jobShelf.ts';
+import { createSender, type Keeping, type Sender } from './keeping.ts';
 import type { KeepTrouble, KeptState } from './keptState.ts';
 import { freshLedger, type Ledger } from './ledger.ts';
 import { withoutBytes } from './picturesApart.ts';
@@ -61,6 +61,17 @@ const isBlank = ({ steps, present }: Trail): boolean => {
   return steps.length === 0 && !drawn && job.name === '';
 };
 
+/** Takes a job that nobody will look for off the shelf. */
+const removeBlank = (job: JobId, shelf: JobShelf, { writer, after }: Sender): void => {
+  const ledger = writer.ledgerOf(job);
+  if (ledger === undefined || ledger.sent === null) return;
+  writer.know({ ...ledger, sent: null, there: null, sound: false });
+  after(async () => {
+    await writer.settled();
+    await shelf.remove([job]).catch(() => undefined);
+  });
+};
+
 const drawnNow = ({ history, drawn }: SiteState): Site => drawn(history.present.site);
 
 /**
@@ -71,19 +82,9 @@ const drawnNow = ({ history, drawn }: SiteState): Site => drawn(history.present.
  */
 export const keep = (keeping: Keeping): Keeper => {
   const { shelf, site, now, most } = keeping;
-  const {
-    teller,
-    writer,
-    trails,
-    onPad,
-    send,
-    catchUp,
-    isGiving,
-    after: later,
-    keepDesk,
-    lost,
-    settled,
-  } = createSender(keeping);
+  const sender = createSender(keeping);
+  const { teller, writer, trails, onPad, send, catchUp, isGiving } = sender;
+  const { after: later, keepDesk, lost, settled } = sender;
 
   /** Begins a trail for the job on the pad, where it has none. */
   const begin = (state: SiteState): void => {
@@ -94,16 +95,6 @@ export const keep = (keeping: Keeping): Keeper => {
     writer.know(freshLedger(job, trail, { under: under?.job ?? null, now: now() }));
   };
 
-  const removeBlank = (job: JobId): void => {
-    const ledger = writer.ledgerOf(job);
-    if (ledger === undefined || ledger.sent === null) return;
-    writer.know({ ...ledger, sent: null, there: null, sound: false });
-    later(async () => {
-      await writer.settled();
-      await shelf.remove([job]).catch(() => undefined);
-    });
-  };
-
   const switched = (after: SiteState, before: SiteState): void => {
     begin(before);
     begin(after);
@@ -112,7 +103,7 @@ export const keep = (keeping: Keeping): Keeper => {
     const blank = trail !== undefined && isBlank(trail);
     if (!blank && writer.ledgerOf(left)?.sound === false) send(left, drawnNow(before));
     send(after.pad.job, drawnNow(after));
-    if (blank) removeBlank(left);
+    if (blank) removeBlank(left, shelf, sender);
   };
 
   /** Lets the oldest of a trail go where it takes too much, and says so. */
