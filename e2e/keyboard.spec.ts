@@ -74,6 +74,8 @@ test.describe('on a desk', () => {
     const yard = yardPage(page);
     const keys = keysOn(page);
     await yard.openEmpty();
+    await expect(yard.pad).toHaveAccessibleName('Drawing pad');
+    await expect(yard.pad).toHaveAccessibleDescription(/R opens the yard as a list.*Tap what/s);
     await page.keyboard.press('f');
     await keys.goTo(yard.pad);
     await page.keyboard.press('ArrowUp');

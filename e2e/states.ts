@@ -31,6 +31,9 @@ const dialogs: readonly State[] = [
   { name: 'tapes', ...yard, key: /^Tapes/ },
   { name: 'square a corner', ...yard, key: /^Square a corner/ },
   { name: 'lot from a deed', ...yard, key: /^Lot from a deed/ },
+  { name: 'level notes', ...yard, tool: 'Grade shot', key: /^Level notes/ },
+  { name: 'hardware book', ...yard, screen: 'Openings', key: /^Hardware book/ },
+  { name: 'book of town rules', ...yard, screen: 'Openings', key: /^Book of town rules/ },
 ];
 
 const tools: readonly State[] = [
@@ -64,7 +67,10 @@ export const comeTo = async (page: Page, state: State): Promise<void> => {
   await page.getByRole('link', { name: screen, exact: true }).click();
   await expect(page.locator('main')).toBeVisible();
   if (screen === 'Crew sheet') await expect(page.getByRole('img').first()).toBeVisible();
-  if (screen !== 'Yard') return;
+  if (screen !== 'Yard') {
+    if (key !== undefined) await page.getByRole('button', { name: key }).first().click();
+    return;
+  }
   const pull = page.getByRole('button', { name: /^Pull up/ });
   if (tool !== undefined) {
     await page

@@ -28,6 +28,8 @@ interface Props {
   /** What a pointer that comes down at a point is there for; a thing counts within `reach`. */
   readonly means: (touch: Touch, kind: Signal['kind']) => Signal['means'];
   readonly label: string;
+  /** The ids of what says how it is used and what to do next. */
+  readonly describedBy: string;
   /** The view at this moment: several deeds can come before the next render. */
   readonly viewNow: () => View;
   readonly onView: (change: (was: View) => View) => void;
@@ -93,6 +95,7 @@ export const Pad = (props: Props) => {
       className="pad"
       role="application"
       aria-label={props.label}
+      aria-describedby={props.describedBy}
       // the pad takes the keys: it is where one draws
       tabIndex={0}
       data-view={`${view.scale} ${view.x} ${view.y}`}

@@ -26,6 +26,11 @@ import { walkMarks } from './walk/walkMarks.ts';
 import type { WalkPlace } from './walk/walkPlace.ts';
 import { ZoomKeys } from './ZoomKeys.tsx';
 
+const [padUse, padPrompt] = ['pad-use', 'pad-prompt'];
+
+const use =
+  'Arrow keys move the crosshair or what is selected, Space sets a mark, figures type the length of a piece, Enter ends the line, Escape leaves. R opens the yard as a list, in which all of this is done by typing.';
+
 interface SheetProps {
   readonly place: WalkPlace | null;
   readonly hand: Hand;
@@ -86,7 +91,8 @@ const DrawingPad = ({ place, hand, cross, onInput }: SheetProps) => {
       cross={tool === 'select' && selection !== null ? null : cross}
       cursor={tool === 'pan' || space ? 'grab' : drawing}
       means={means}
-      label="Drawing pad. Arrow keys move the crosshair or what is selected; Space sets a mark."
+      label="Drawing pad"
+      describedBy={`${padUse} ${padPrompt}`}
       viewNow={() => session.getState().view}
       onView={(change) => session.setState((state) => ({ view: change(state.view) }))}
       onInput={onInput}
@@ -120,7 +126,12 @@ export const Ground = ({ walk, cross, onPointer }: Props) => {
   return (
     <div className="ground">
       <DrawingPad place={walk.place} hand={hand} cross={cross} onInput={onInput} />
-      <p className="prompt">{hand.prompt}</p>
+      <p id={padUse} className="unseen">
+        {use}
+      </p>
+      <p id={padPrompt} className="prompt">
+        {hand.prompt}
+      </p>
       <LitLine />
       {bare && tool === 'select' && !walking && <FirstSteps />}
       <ZoomKeys />
