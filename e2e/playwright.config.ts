@@ -6,7 +6,13 @@ const port = 4173;
 /** The crew types what was set on a phone. */
 const onPhones = 'asSet.spec.ts';
 /** What measures this machine or reads what was built is the same for every screen. */
-const once = ['underlaySpeed.spec.ts', 'claims.spec.ts', 'offline.spec.ts', 'ownAddress.spec.ts'];
+const once = [
+  'crash.spec.ts',
+  'underlaySpeed.spec.ts',
+  'claims.spec.ts',
+  'offline.spec.ts',
+  'ownAddress.spec.ts',
+];
 
 export default defineConfig({
   testDir: '.',

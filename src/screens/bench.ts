@@ -13,6 +13,7 @@ import type { Shelves } from '../store/loadKept.ts';
 import type { Keeper } from '../store/persist.ts';
 import type { Session, SessionStore } from '../store/session.ts';
 import type { SiteStore } from '../store/siteStore.ts';
+import type { KeepPromise } from './jobs/askToKeep.ts';
 import type { PictureBox } from './pictures/pictureBox.ts';
 import { useStored } from './useStored.ts';
 
@@ -35,7 +36,7 @@ export interface Bench extends Books {
   /** A PDF of which a page is to be chosen. */
   readonly page: Cell<File | null>;
   /** The jobs that are kept on the device, and who keeps the one on the pad. */
-  readonly jobs: Shelves & { readonly keeper: Keeper };
+  readonly jobs: Shelves & { readonly keeper: Keeper; readonly promise: Cell<KeepPromise> };
 }
 
 export const BenchContext = createContext<Bench | null>(null);

@@ -18,7 +18,7 @@ import { deviceJobShelf } from '../store/deviceJobShelf.ts';
 import { loadKept, type Kept } from '../store/loadKept.ts';
 import type { JobShelf } from '../store/jobShelf.ts';
 import type { KeptState } from '../store/keptState.ts';
-import type { Keeping, Written } from '../store/keeping.ts';
+import type { Keeping } from '../store/keeping.ts';
 import { keep, mostHistory, type Keeper } from '../store/persist.ts';
 import { pictureBytes } from '../store/picturesApart.ts';
 import { devicePictureShelf, type PictureShelf } from '../store/pictureShelf.ts';
@@ -26,6 +26,8 @@ import { createSession } from '../store/session.ts';
 import { createSiteStore } from '../store/siteStore.ts';
 import type { Bench } from './bench.ts';
 import { screenOf } from './frame/tabs.ts';
+import { askToKeep } from './jobs/askToKeep.ts';
+import { otherWindows } from './jobs/jobsChannel.ts';
 import { newSite } from './files/newSite.ts';
 import { samples } from './files/samples.ts';
 import { createPictureWorker } from './pictures/askWorker.ts';
@@ -100,23 +102,6 @@ const prunePictures = async (
   }
 };
 
-/** Another window of the program hears on this channel which job was written, and how often it has been. */
-export const jobsChannel = 'lathline jobs';
-
-/** Tells other windows of a write and hears of theirs, where the browser can. */
-const otherWindows = (): Pick<Keeping, 'tell' | 'hear'> => {
-  if (typeof BroadcastChannel === 'undefined')
-    return { tell: () => undefined, hear: () => undefined };
-  const channel = new BroadcastChannel(jobsChannel);
-  return {
-    // oxlint-disable-next-line unicorn/require-post-message-target-origin -- a channel has no other origins
-    tell: (written) => channel.postMessage(written),
-    hear: (heard) => {
-      channel.addEventListener('message', ({ data }: MessageEvent<Written>) => heard(data));
-    },
-  };
-};
-
 /** The keeper of the pad, which starts with what was kept. */
 const startKeeper = (kept: Kept, parts: Pick<Keeping, 'shelf' | 'bytes' | 'site' | 'session'>) => {
   const { site } = parts;
@@ -176,6 +161,6 @@ export const start = async (): Promise<Bench> => {
     bring: createCell<File | null>(null),
     pictures: createPictureBox({ site, shelf: pictureShelf, worker: createPictureWorker() }),
     page: createCell<File | null>(null),
-    jobs: { shelf, bytes, keeper },
+    jobs: { shelf, bytes, keeper, promise: askToKeep(site) },
   };
 };

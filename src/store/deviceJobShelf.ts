@@ -106,11 +106,11 @@ export const deviceJobShelf = (): JobShelf => {
       using(async (db) => {
         const { store } = db.transaction('looks');
         const [keys, values] = await Promise.all([store.getAllKeys(), store.getAll()]);
-        return new Map(keys.map((key, n) => [key as JobId, values[n] ?? '']));
+        return new Map(keys.map((key, n) => [key as JobId, values[n]]));
       }),
-    writeLook: (id, svg) =>
+    writeLook: (id, look) =>
       using(async (db) => {
-        await db.put('looks', svg, id);
+        await db.put('looks', look, id);
       }),
     onLost: (listener) => {
       heard = listener;

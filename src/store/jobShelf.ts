@@ -93,9 +93,9 @@ export interface JobShelf {
    */
   readonly write: (write: JobWrite) => Promise<void>;
   readonly remove: (ids: readonly JobId[]) => Promise<void>;
-  /** Small pictures of jobs, as SVG. */
-  readonly looks: () => Promise<ReadonlyMap<JobId, string>>;
-  readonly writeLook: (id: JobId, svg: string) => Promise<void>;
+  /** Small pictures of jobs, in whatever form they were handed over. */
+  readonly looks: () => Promise<ReadonlyMap<JobId, unknown>>;
+  readonly writeLook: (id: JobId, look: unknown) => Promise<void>;
   /** Tells when the place was closed or taken away under the program. */
   readonly onLost: (heard: () => void) => void;
 }

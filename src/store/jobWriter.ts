@@ -18,6 +18,8 @@ export interface WriterEars {
 /** Writes jobs, one transaction after the other. */
 export interface JobWriter {
   readonly know: (ledger: Ledger) => void;
+  /** A job is no longer this window's. */
+  readonly forget: (job: JobId) => void;
   readonly ledgerOf: (job: JobId) => Ledger | undefined;
   /** Writes what leads from the trail sent last to this one, by one move; all of it where that is not known to lie there. */
   readonly write: (job: JobId, trail: Trail, desk: Desk) => void;
@@ -61,6 +63,7 @@ export const jobWriter = (parts: Parts): JobWriter => {
   };
   return {
     know: (ledger) => void ledgers.set(ledger.head.id, ledger),
+    forget: (job) => void ledgers.delete(job),
     ledgerOf: (job) => ledgers.get(job),
     write: (job, trail, desk) => {
       const ledger = ledgers.get(job);

@@ -14,7 +14,7 @@ export interface Chest extends DBSchema {
   readonly jobs: { readonly key: string; readonly value: JobHead };
   readonly documents: { readonly key: string; readonly value: KeptDocument };
   readonly steps: { readonly key: [job: string, version: number]; readonly value: Step };
-  readonly looks: { readonly key: string; readonly value: string };
+  readonly looks: { readonly key: string; readonly value: unknown };
 }
 
 /** The drawers of a chest that hold one thing for each job, by its id. */

@@ -155,7 +155,7 @@ export const sendingMove = (ledger: Ledger, trail: Trail, extra: Extra): Sending
   const head = {
     ...headOf(ledger, trail, due ? trail.at : old.base),
     by: extra.by,
-    worked: extra.now,
+    worked: trail === before ? old.worked : extra.now,
   };
   const step = stepTo(trail, trail.at);
   const fresh = step !== undefined && step !== stepTo(before, trail.at);

@@ -67,3 +67,16 @@ export const redoLabel = (pad: OnPad): string | null => {
   const next = waiting(pad);
   return next === null ? (pad.history.future[0]?.label ?? null) : next.history.present.label;
 };
+
+/** A pad from which undo and redo do not lead to a job, nor to what lies beyond it. */
+export const without = (pad: OnPad, job: JobId): OnPad => {
+  const { under, over } = pad;
+  const below = under === null || under.job === job ? null : without(under, job);
+  const above = over === null || over.pad.job === job ? null : without(over.pad, job);
+  if (below === under && above === (over?.pad ?? null)) return pad;
+  return {
+    ...pad,
+    under: below,
+    over: above === null || over === null ? null : { ...over, pad: above },
+  };
+};

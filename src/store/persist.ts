@@ -20,6 +20,8 @@ export interface Keeper {
   readonly catchUp: () => void;
   /** A job that was read from the shelf is about to come onto the pad. */
   readonly know: (ledger: Ledger) => void;
+  /** A job that is not on the pad was or will be written by somebody else: undo and redo no longer lead to it. */
+  readonly forget: (job: JobId) => void;
   /** The head of a job as this window knows it; undefined for one that was not on its pad. */
   readonly headOf: (job: JobId) => JobHead | undefined;
   /** Puts the line about a trouble away. */
@@ -149,6 +151,11 @@ export const keep = (keeping: Keeping): Keeper => {
     know: (ledger) => {
       trails.set(ledger.head.id, ledger.trail);
       writer.know(ledger);
+    },
+    forget: (job) => {
+      trails.delete(job);
+      writer.forget(job);
+      site.getState().drop(job);
     },
     headOf: (job) => writer.ledgerOf(job)?.head,
     hush: () => teller.state.setState({ trouble: null }),

@@ -48,6 +48,8 @@ export interface SiteState {
   readonly lay: (under: JobAgain | null) => void;
   /** The job on the pad goes on with another history, as another window has it; no draft outlasts that. */
   readonly follow: (job: JobAgain) => void;
+  /** Undo and redo no longer lead to this job. */
+  readonly drop: (job: JobId) => void;
   /** The job on the pad goes on under another name. */
   readonly rename: (job: JobId) => void;
   /** Forgets the oldest versions, so many. */
@@ -127,6 +129,7 @@ export const createSiteStore = (first: Site, label = phrase`New site`, fresh = f
         step((now) =>
           now.job === job.job ? { ...now, history: again(job).history, over: null } : now,
         ),
+      drop: (job) => step((now) => pads.without(now, job)),
       rename: (job) => step((now) => ({ ...now, job })),
       forget: (count) =>
         step((now) => ({

@@ -14,7 +14,7 @@ export interface Lying {
   heads: Map<JobId, JobHead>;
   documents: Map<JobId, unknown>;
   steps: Map<JobId, Map<number, unknown>>;
-  looks: Map<JobId, string>;
+  looks: Map<JobId, unknown>;
 }
 
 const empty = (): Lying => ({
@@ -83,9 +83,9 @@ export const memoryShelf = () => {
       }
     },
     looks: () => Promise.resolve(lying.looks),
-    writeLook: async (id, svg) => {
+    writeLook: async (id, look) => {
       await Promise.resolve();
-      lying.looks.set(id, svg);
+      lying.looks.set(id, look);
     },
     onLost: (heard) => {
       lost = heard;

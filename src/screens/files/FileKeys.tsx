@@ -78,7 +78,9 @@ export const FileKeys = ({ onOpened }: Props) => {
           </button>
         ))}
       </div>
-      <p className="note">Opening another drawing can be undone like any other step.</p>
+      <p className="note">
+        What you open or begin is a job of its own, and can be undone like any other step.
+      </p>
     </>
   );
 };

@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import { useSession, useSite } from '../bench.ts';
+import { JobsSheet } from '../jobs/JobsSheet.tsx';
 import { JobSheet } from './JobSheet.tsx';
 import { SunKey } from './SunKey.tsx';
 import { tabs } from './tabs.ts';
@@ -9,7 +10,7 @@ import { UndoKeys } from './UndoKeys.tsx';
 export const Board = () => {
   const screen = useSession((state) => state.screen);
   const job = useSite().job;
-  const [open, setOpen] = useState(false);
+  const [open, setOpen] = useState<'job' | 'jobs' | null>(null);
   return (
     <header className="board">
       <nav className="tabs" aria-label="Screens">
@@ -24,7 +25,7 @@ export const Board = () => {
         ))}
       </nav>
       <div className="clip">
-        <button type="button" onClick={() => setOpen(true)} aria-haspopup="dialog">
+        <button type="button" onClick={() => setOpen('job')} aria-haspopup="dialog">
           <small>Job &amp; file</small>
           <span>{job.name === '' ? 'Unnamed job' : job.name}</span>
         </button>
@@ -33,7 +34,8 @@ export const Board = () => {
         <SunKey />
         <UndoKeys />
       </div>
-      {open && <JobSheet onClose={() => setOpen(false)} />}
+      {open === 'job' && <JobSheet onClose={() => setOpen(null)} onJobs={() => setOpen('jobs')} />}
+      {open === 'jobs' && <JobsSheet onClose={() => setOpen(null)} />}
     </header>
   );
 };

@@ -29,13 +29,24 @@ const systems: readonly { readonly value: LengthSystem; readonly label: string }
 
 const fractions = ['2', '4', '8', '16', '32'] as const;
 
+interface Props {
+  readonly onClose: () => void;
+  /** Puts the list of jobs in the place of this sheet. */
+  readonly onJobs: () => void;
+}
+
 /** What the title block says, how lengths are written, the light, and the files. */
-export const JobSheet = ({ onClose }: { readonly onClose: () => void }) => {
+export const JobSheet = ({ onClose, onJobs }: Props) => {
   const bench = useBench();
   const { job, lengths } = useSite();
   return (
     <SheetOver title="Job &amp; file" onClose={onClose}>
       <section aria-label="Files">
+        <div className="choices">
+          <button type="button" onClick={onJobs}>
+            Jobs on this device
+          </button>
+        </div>
         <FileKeys onOpened={onClose} />
       </section>
       <section aria-label="Light">
