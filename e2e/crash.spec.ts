@@ -6,5 +6,5 @@ test('every edit that the screen said to be kept is there after the browser was 
 }) => {
   const figures = await crashRounds({ address: baseURL ?? '', rounds: 5, seed: 20261127 });
   expect(figures.lost).toBe(0);
-  expect(figures.acknowledged).toBeGreaterThan(5);
+  expect(figures.acknowledged).toBeGreaterThan(2);
 });

@@ -52,8 +52,8 @@ const kill = async ({ pid, exitCode, signalCode }: ChildProcess): Promise<void> 
   await new Promise((done) => setTimeout(done, 150));
 };
 
-/** Every mark stands in a cell of its own, px of the pad. */
-const [columns, rows, cell] = [20, 8, 36];
+/** Where marks are set, px of the pad from its corner. */
+const [across, down] = [700, 400];
 const mostMarks = 100;
 
 /** What was done to the yard, and how many marks it has after each write. */
@@ -74,6 +74,14 @@ class Reckoning {
   }
 }
 
+/** What is said to be kept once so many writes are, or half a second later. */
+const soonKept = async (page: Page, writes: number) => {
+  const until = Date.now() + 500;
+  let kept = await keptOf(page);
+  while (kept.writes < writes && Date.now() < until) kept = await keptOf(page);
+  return kept;
+};
+
 const drawSome = async (
   page: Page,
   reckoning: Reckoning,
@@ -81,7 +89,6 @@ const drawSome = async (
   acknowledge: (writes: number) => void,
 ): Promise<void> => {
   const yard = yardPage(page);
-  await yard.take('Mark');
   for (;;) {
     const chance = random();
     const { at, newest } = reckoning;
@@ -92,11 +99,13 @@ const drawSome = async (
       reckoning.did(at + 1, newest);
       await page.getByRole('button', { name: /^Redo/ }).click();
     } else if (at < mostMarks) {
-      const [x, y] = [at % columns, Math.floor(at / columns) % rows];
       reckoning.did(at + 1, at + 1);
-      await yard.pressAt(60 + x * cell, 60 + y * cell);
+      await yard.pressAt(40 + random() * across, 40 + random() * down);
     }
-    acknowledge((await keptOf(page)).writes);
+    const kept = await soonKept(page, reckoning.writes);
+    acknowledge(kept.writes);
+    // a press that only selected a mark is no edit
+    if (kept.writes < reckoning.writes) reckoning.begin(kept.writes, kept.at, kept.at);
   }
 };
 
@@ -139,7 +148,8 @@ export const crashRounds = async ({
           lost += missing + (whole ? 0 : 1);
           ahead += Math.max(0, kept.writes - before);
           if (missing > 0 || !whole) {
-            say?.(`round ${round}: said ${before}, found ${kept.writes} writes, ${marks} marks`);
+            const found = `${kept.writes} writes, version ${kept.at}, ${marks} marks`;
+            say?.(`round ${round}: said ${before}, found ${found}, expected ${expected} marks`);
           }
         }
         if (round === rounds) break;
@@ -155,10 +165,11 @@ export const crashRounds = async ({
         reckoning.begin(writes, newest, newest);
         before = writes;
         const started = writes;
+        await yardPage(page).take('Mark');
         const drawing = drawSome(page, reckoning, random, (said) => {
           before = Math.max(before, said);
         }).catch(() => undefined);
-        await new Promise((done) => setTimeout(done, 400 + random() * 1600));
+        await new Promise((done) => setTimeout(done, 300 + random() * 2500));
         await kill(chromiumProcess);
         await drawing;
         edits += reckoning.writes - started;
