@@ -1,5 +1,5 @@
-import { nodeIo } from './nodeIo.ts';
-import { runLath } from './runLath.ts';
+import { speak } from '../phrases/speak.ts';
+import { languageIn } from './languageIn.ts';
 
 /** The exit code of a fault in the program itself, apart from the three of `runLath`. */
 const fault = 3;
@@ -8,7 +8,14 @@ const fault = 3;
 process.stdout.on('error', () => process.exit(0));
 
 try {
-  process.exitCode = await runLath(process.argv.slice(2), nodeIo);
+  const args = process.argv.slice(2);
+  // texts of tables are made when they are loaded
+  await speak(languageIn(args));
+  const [{ nodeIo }, { runLath }] = await Promise.all([
+    import('./nodeIo.ts'),
+    import('./runLath.ts'),
+  ]);
+  process.exitCode = await runLath(args, nodeIo);
 } catch (broken) {
   console.error(broken);
   process.exitCode = fault;

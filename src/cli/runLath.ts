@@ -1,3 +1,5 @@
+import { choiceOf } from './choiceOf.ts';
+import { languageCodes } from './languageOption.ts';
 import type { Io } from './io.ts';
 import { withFootMarks } from './footMarks.ts';
 import { readCall } from './readCall.ts';
@@ -38,6 +40,8 @@ const runVerb = async (verb: Verb, args: readonly string[], io: Io): Promise<Exi
     io.out(`${helpOf(verb)}\n`);
     return 0;
   }
+  const language = choiceOf(call.value, 'language', languageCodes);
+  if (!language.ok) return refuse(io, language.reason);
   const answer = await verb.run(call.value, io);
   if (!answer.ok) return refuse(io, answer.reason);
   return print(io, answer.value, call.value.values.has('json') ? 'json' : 'text');

@@ -1,3 +1,4 @@
+import { isLanguage } from '../phrases/languages.ts';
 import { readCallsAtHand } from './callsAtHand.ts';
 import { readCountingAtHand } from './countingAtHand.ts';
 import { readPricesAtHand } from './pricesAtHand.ts';
@@ -59,6 +60,8 @@ export const readKept = (value: unknown): Partial<KeptSession> => {
   const orientation = oneOf(sheetWays, partOf(sheet, 'orientation'));
   // sets were whole before there were others
   const reader = oneOf(sheetReaders, partOf(sheet, 'reader')) ?? 'all';
+  const told = partOf(sheet, 'language');
+  const language = isLanguage(told) ? told : 'en';
   return {
     ...(screen !== null && { screen }),
     ...(theme !== null && { theme }),
@@ -66,6 +69,9 @@ export const readKept = (value: unknown): Partial<KeptSession> => {
     ...(calls !== null && { calls }),
     ...(prices !== null && { prices }),
     ...(counting !== null && { counting }),
-    ...(paper !== null && orientation !== null && { sheet: { paper, orientation, reader } }),
+    ...(paper !== null &&
+      orientation !== null && {
+        sheet: { paper, orientation, reader, language },
+      }),
   };
 };

@@ -1,3 +1,5 @@
+import type { Language } from '../phrases/languages.ts';
+
 /** Papers that sheets can be made for; `usual` follows the units of the site. */
 export const sheetPapers = [
   ...(['usual', 'letter', 'tabloid', 'ansi-c', 'ansi-d', 'arch-c', 'arch-d'] as const),
@@ -16,4 +18,6 @@ export interface SheetOptions {
   /** `fitting` lies the way that gives the larger plan. */
   readonly orientation: (typeof sheetWays)[number];
   readonly reader: (typeof sheetReaders)[number];
+  /** What the crew reads; the screen has its own. */
+  readonly language: Language;
 }

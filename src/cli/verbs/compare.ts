@@ -18,6 +18,7 @@ import { readSite } from '../readSite.ts';
 import { refusedLines } from '../refusedLines.ts';
 import { tableLines } from '../tableLines.ts';
 import type { Verb } from '../verb.ts';
+import { languageOption } from '../languageOption.ts';
 
 /** One file as it is drawn and as its alternatives have it; of several each as it is drawn, by its path. */
 const namedIn = async (io: Io, paths: readonly string[]): Promise<Parsed<readonly Named[]>> => {
@@ -103,6 +104,7 @@ export const compare: Verb = {
       repeats: false,
       does: 'prints the tables for a spreadsheet',
     },
+    languageOption,
   ],
   run: async (call, io) => {
     if (isGiven(call, 'csv') && isGiven(call, 'json')) {

@@ -7,6 +7,7 @@ import { flagLines } from '../flagLines.ts';
 import { readSite } from '../readSite.ts';
 import type { Verb } from '../verb.ts';
 import { workingLines } from '../workingLines.ts';
+import { languageOption } from '../languageOption.ts';
 
 /** `flags`: what stands on a site, `stop` first. */
 export const flags: Verb = {
@@ -21,6 +22,7 @@ export const flags: Verb = {
       repeats: false,
       does: 'also what posts and leaves were compared with',
     },
+    languageOption,
   ],
   run: async (call, io) => {
     const [path = '-'] = call.places;

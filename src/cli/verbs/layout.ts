@@ -8,6 +8,7 @@ import { flagLines } from '../flagLines.ts';
 import { layoutLines } from '../layoutLines.ts';
 import { readSite } from '../readSite.ts';
 import type { Verb } from '../verb.ts';
+import { languageOption } from '../languageOption.ts';
 
 /** Readings of every run by its id, as the sheets print them. */
 const readingsOf = (site: Site, { lines }: Layout) =>
@@ -32,7 +33,7 @@ export const layout: Verb = {
   name: 'layout',
   does: 'lays a site out: posts, bays, openings, flags',
   places: ['SITE'],
-  options: [],
+  options: [languageOption],
   run: async ({ places: [path = '-'] }, io) => {
     const site = await readSite(io, path);
     if (!site.ok) return site;

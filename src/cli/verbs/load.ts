@@ -18,6 +18,7 @@ import { readSite } from '../readSite.ts';
 import { refusedLines } from '../refusedLines.ts';
 import { tableLines } from '../tableLines.ts';
 import type { Answer, Verb } from '../verb.ts';
+import { languageOption } from '../languageOption.ts';
 
 interface Laid {
   readonly site: Site;
@@ -91,6 +92,7 @@ export const load: Verb = {
       repeats: false,
       does: 'prices the list by a CSV: Item, Unit, Price, Currency, Number',
     },
+    languageOption,
   ],
   run: async (call, io) => {
     if (isGiven(call, 'csv') && isGiven(call, 'json')) {

@@ -19,6 +19,7 @@ import { readDocument } from '../readSite.ts';
 import { refusedLines } from '../refusedLines.ts';
 import type { Answer, Verb } from '../verb.ts';
 import { writePages } from '../writePages.ts';
+import { languageOption } from '../languageOption.ts';
 
 const pricesAt = async (file: string | null, io: Io): Promise<Parsed<PricesRead | null>> =>
   file === null ? read(null) : readPrices(io, file);
@@ -88,6 +89,7 @@ export const proposal: Verb = {
       does: 'the price list; without one there is no total',
     },
     ...pageOptions('upright unless given'),
+    languageOption,
   ],
   run,
 };

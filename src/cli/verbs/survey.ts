@@ -14,6 +14,7 @@ import { read } from '../../units/parsed.ts';
 import { columns } from '../columns.ts';
 import { readDocument } from '../readSite.ts';
 import type { Verb } from '../verb.ts';
+import { languageOption } from '../languageOption.ts';
 
 /** A site as it was drawn and as it stands, laid out. */
 interface Stood {
@@ -73,7 +74,7 @@ export const survey: Verb = {
   name: 'survey',
   does: 'solves where marks stand by the tapes, and says which reading is wrong',
   places: ['SITE'],
-  options: [],
+  options: [languageOption],
   run: async ({ places: [path = '-'] }, io) => {
     const drawn = await readDocument(io, path);
     if (!drawn.ok) return drawn;

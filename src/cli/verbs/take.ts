@@ -11,6 +11,7 @@ import { takenFile } from '../takenFile.ts';
 import { tableOptions, takenOf } from '../takenOf.ts';
 import type { Answer, Verb } from '../verb.ts';
 import { writeSheet } from '../writeSheet.ts';
+import { languageOption } from '../languageOption.ts';
 
 const textEndings = ['geojson', 'dxf', 'csv'] as const;
 
@@ -85,6 +86,7 @@ export const take: Verb = {
     ...tableOptions,
     ...paperOptions('else the larger plan, lists as more of them fits'),
     readerOption,
+    languageOption,
   ],
   run,
 };

@@ -18,6 +18,7 @@ import { titleBlock } from '../sheet/titleBlock.ts';
 import { orderTables, signTable } from './orderTables.ts';
 import { unsignedGates } from './unsignedGates.ts';
 import { phrase } from '../../phrases/phrase.ts';
+import { language } from '../../phrases/speak.ts';
 
 /** Height of the line over a page that is not signed, paper inches. */
 const markHeight = 0.36;
@@ -74,5 +75,6 @@ export const orderSheet = (site: Site, layout: Layout, options: SheetOptions): r
       },
     ],
     links: [],
+    language: language(),
   }));
 };

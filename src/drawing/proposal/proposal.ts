@@ -31,6 +31,7 @@ import { includedRows } from './includedRows.ts';
 import { priceBlock } from './priceBlock.ts';
 import { proposalHead } from './proposalHead.ts';
 import { phrase } from '../../phrases/phrase.ts';
+import { language } from '../../phrases/speak.ts';
 
 /** Clear inside the frame, and between what stands side by side or one over the other; paper inches. */
 const inside = 0.16;
@@ -200,5 +201,6 @@ export const proposal = (site: Site, layout: Layout, options: ProposalOptions): 
       },
     ],
     links: [],
+    language: language(),
   };
 };

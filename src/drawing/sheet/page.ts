@@ -1,3 +1,4 @@
+import type { Language } from '../../phrases/languages.ts';
 import type { Layer } from '../layer.ts';
 import type { Paper } from './papers.ts';
 import type { Rect } from './rect.ts';
@@ -17,4 +18,6 @@ export interface Page {
   readonly paper: Paper;
   readonly layers: readonly Layer[];
   readonly links: readonly Link[];
+  /** The language that it is lettered in; English where it says none. */
+  readonly language?: Language;
 }

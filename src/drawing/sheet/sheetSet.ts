@@ -32,6 +32,7 @@ import { sheetFrame } from './sheetFrame.ts';
 import type { SheetOptions } from './sheetOptions.ts';
 import { titleBlock } from './titleBlock.ts';
 import { phrase } from '../../phrases/phrase.ts';
+import { language } from '../../phrases/speak.ts';
 
 /** What stands in the frame of one sheet, and what the index calls it. */
 interface Draft {
@@ -200,6 +201,7 @@ export function* sheetSteps(
       paper: own,
       layers: [...layers, { name: 'sheet', atoms: titleBlock(sheetFrame(own), site, name) }],
       links: [...links, ...linksOf(leads, anchors)],
+      language: language(),
     };
   });
   return [

@@ -6,7 +6,6 @@ import type { Outline, Step } from '../../drawing/outline.ts';
 import { palettes } from '../../drawing/palettes.ts';
 import type { Page } from '../../drawing/sheet/page.ts';
 import { toDegrees } from '../../units/radians.ts';
-import { language } from '../../phrases/speak.ts';
 
 /** Four decimals of an inch are a fortieth of the thinnest line. */
 const n4 = (value: number): string => String(Number(value.toFixed(4)));
@@ -113,7 +112,8 @@ export const toSvg = (
       ? `width="${n4(width)}in" height="${n4(height)}in" ${box}`
       : `width="${pixels.width}" height="${pixels.height}" ${box} preserveAspectRatio="none"`;
   const palette = palettes.paper;
-  const lang = language() === 'en' ? '' : ` lang="${language()}"`;
+  const { language = 'en' } = page;
+  const lang = language === 'en' ? '' : ` lang="${language}"`;
   return [
     `<svg xmlns="http://www.w3.org/2000/svg"${lang} ${size} font-family="Barlow, sans-serif" stroke-linejoin="round">`,
     `<title>${escaped(page.title)}</title>`,

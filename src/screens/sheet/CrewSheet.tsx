@@ -3,6 +3,7 @@ import { useMemo, useState } from 'react';
 import { dpiRange } from '../../exporters/png/dpiRange.ts';
 import { missingLetters } from '../../drawing/missingLetters.ts';
 import { missingLettersText } from '../../drawing/missingLettersText.ts';
+import { languages, type Language } from '../../phrases/languages.ts';
 import { useBench, useSession } from '../bench.ts';
 import { Cautions } from '../Cautions.tsx';
 import { ChoiceField } from '../fields/ChoiceField.tsx';
@@ -26,6 +27,11 @@ const readers = [
   { value: 'office', label: 'Office' },
   { value: 'crew', label: 'Crew' },
 ] as const;
+
+const spoken = (Object.keys(languages) as Language[]).map((value) => ({
+  value,
+  label: languages[value],
+}));
 
 const resolutions = [dpiRange.least, 100, dpiRange.usual, 300, dpiRange.most].map((dpi) => ({
   value: String(dpi),
@@ -59,6 +65,12 @@ export const CrewSheet = () => {
           value={sheet.orientation}
           choices={ways}
           onChoose={(orientation) => session.setState({ sheet: { ...sheet, orientation } })}
+        />
+        <ChoiceField
+          label="Language of the sheets"
+          value={sheet.language}
+          choices={spoken}
+          onChoose={(language) => session.setState({ sheet: { ...sheet, language } })}
         />
         <SheetKeys drawn={set.stands.is === 'drawn' ? drawn : null} />
       </div>

@@ -1,3 +1,4 @@
+import type { Language } from '../../phrases/languages.ts';
 import { lackingParts } from './lackingParts.ts';
 import type { SheetAnswer, SheetCall } from './sheetCall.ts';
 
@@ -6,19 +7,21 @@ export interface Drawing {
   readonly stop: () => void;
 }
 
-/** A worker that has drawn a set and waits for the next; it has what it needs. */
-let idle: Worker | null = null;
+/** Workers that have drawn a set and wait for the next, each in its language; they have what they need. */
+const idle = new Map<Language, Worker>();
 
-const started = (): Worker => {
-  const worker =
-    idle ?? new Worker(new URL('./sheetWorker.ts', import.meta.url), { type: 'module' });
-  idle = null;
-  return worker;
+const started = (language: Language): Worker => {
+  const waiting = idle.get(language);
+  idle.delete(language);
+  return (
+    waiting ??
+    new Worker(new URL('./sheetWorker.ts', import.meta.url), { type: 'module', name: language })
+  );
 };
 
 /** Draws a set of sheets in a worker, or makes a PDF of it, and tells `hear` how far it is and what came of it. */
 export const drawSheets = (call: SheetCall, hear: (answer: SheetAnswer) => void): Drawing => {
-  const worker = started();
+  const worker = started(call.language);
   const over = new AbortController();
   const { signal } = over;
   worker.addEventListener(
@@ -26,7 +29,9 @@ export const drawSheets = (call: SheetCall, hear: (answer: SheetAnswer) => void)
     ({ data }: MessageEvent<SheetAnswer>) => {
       if (data.do !== 'progress') {
         over.abort();
-        idle = worker;
+        // one that lacks a part of itself gets no other by waiting
+        if (data.do === 'failed') worker.terminate();
+        else idle.set(call.language, worker);
       }
       hear(data);
     },

@@ -1,6 +1,7 @@
 import type { SetProgress } from '../../drawing/sheet/sheetSet.ts';
 import type { SheetOptions } from '../../drawing/sheet/sheetOptions.ts';
 import type { Page } from '../../drawing/sheet/page.ts';
+import type { Language } from '../../phrases/languages.ts';
 import type { Site } from '../../site/site.ts';
 import type { SiteFile } from '../../site/siteFile.ts';
 
@@ -8,6 +9,8 @@ import type { SiteFile } from '../../site/siteFile.ts';
 export interface SheetCall {
   readonly site: Site;
   readonly options: SheetOptions;
+  /** The language that it is drawn in. */
+  readonly language: Language;
   /** What is wanted of it: its pages, or all of it as a PDF with this file attached. */
   readonly wanted: 'pages' | { readonly pdfWith: SiteFile };
 }

@@ -1,30 +1,24 @@
-import type { Page } from '../../drawing/sheet/page.ts';
-import { sheetSteps } from '../../drawing/sheet/sheetSet.ts';
-import { layOutSite } from '../../engine/layOutSite.ts';
+import { isLanguage } from '../../phrases/languages.ts';
+import { speak } from '../../phrases/speak.ts';
+import { lackingParts } from './lackingParts.ts';
 import type { SheetAnswer, SheetCall } from './sheetCall.ts';
-import { makePdf } from './makePdf.ts';
 
 const say = (answer: SheetAnswer): void =>
   self.postMessage(answer, { transfer: answer.do === 'pdf' ? [answer.bytes.buffer] : [] });
 
-/** Draws one set of sheets, and says between them how far it is. */
-const drawn = ({ site, options }: SheetCall): readonly Page[] => {
-  const steps = sheetSteps(site, layOutSite(site), options);
-  for (;;) {
-    const step = steps.next();
-    if (step.done === true) return step.value;
-    say({ do: 'progress', progress: step.value });
-  }
-};
+/** What draws, in the language that this worker is named for: texts of tables are made when it is loaded. */
+const drawer = (async () => {
+  await speak(isLanguage(self.name) ? self.name : 'en');
+  return import('./answerSheetCall.ts');
+})();
+// who calls is told
+drawer.catch(() => undefined);
 
 const answerTo = async (call: SheetCall): Promise<SheetAnswer> => {
-  const pages = drawn(call);
-  const { site, options, wanted } = call;
-  if (wanted === 'pages') return { do: 'pages', pages };
-  const { siteText } = options;
-  const set = { sort: 'Crew sheet', siteText, file: wanted.pdfWith } as const;
-  const bytes = await makePdf({ pages, site, ...set });
-  return { do: 'pdf', bytes: new Uint8Array(bytes) };
+  const { answerSheetCall } = await drawer.catch(() => {
+    throw new Error(lackingParts);
+  });
+  return answerSheetCall(call, say);
 };
 
 /** Sets of sheets are drawn here, so that the pad never stops for them. */

@@ -48,7 +48,8 @@ export const useSheetPages = (): SheetPages => {
   const made = useMemo((): SheetCall => {
     const siteText = sheetText(bench.site.getState().drawn(site));
     const reader = sheet.reader === 'all' ? {} : { reader: sheet.reader };
-    return { site, options: { ...paperOf(sheet, site), ...reader, siteText }, wanted: 'pages' };
+    const options = { ...paperOf(sheet, site), ...reader, siteText };
+    return { site, options, language: sheet.language, wanted: 'pages' };
   }, [bench, site, sheet]);
   // the same set once more is another call
   const call = repeated?.options === made.options ? repeated : made;

@@ -1,0 +1,52 @@
+import { describe, expect, it } from 'vitest';
+import { speakPseudo, unphrased } from './pseudoLanguage.ts';
+import { corpusOf, textsIn, textsOfFolder } from './wordsOfTexts.ts';
+
+// texts of tables are made when they are loaded
+speakPseudo();
+const { sampleYards } = await import('../sampleYards.ts');
+const { textsOf } = await import('../textsOf.ts');
+const { orderSheet } = await import('../../../src/drawing/orders/orderSheet.ts');
+const { proposal } = await import('../../../src/drawing/proposal/proposal.ts');
+const { pageAtoms } = await import('../../../src/drawing/sheet/pageAtoms.ts');
+const { usualPaper } = await import('../../../src/drawing/sheet/papers.ts');
+const { sheetSet } = await import('../../../src/drawing/sheet/sheetSet.ts');
+const { checkValue } = await import('../../../src/site/checkValue.ts');
+
+/** Folders whose texts are not phrases yet. */
+const notYet = ['units', 'site', 'trade'];
+
+/** Units, and the name of the program. */
+const ours = ['mm', 'ft in', 'in', 'lathline'];
+
+const unsaid = corpusOf([...notYet.flatMap(textsOfFolder), ...ours, 'planned']);
+
+describe('pages in a language that marks every phrase', { timeout: 240_000 }, () => {
+  it.each(sampleYards)(
+    '[A10] every word of the pages of $name that no person typed is a phrase',
+    ({ site, layout, text }) => {
+      const paper = usualPaper(site.lengths.system);
+      const prices = { price: { kind: 'open' }, others: [] } as const;
+      const pages = [
+        ...sheetSet(site, layout, { paper, siteText: text }),
+        ...orderSheet(site, layout, { paper, siteText: text }),
+        proposal(site, layout, { paper, siteText: text, prices }),
+      ];
+      const tags = Object.values(layout.posts).map(({ tag }) => tag);
+      const typed = corpusOf([...textsIn(site), ...tags, checkValue(text)]);
+      const words = pages.flatMap((page) =>
+        textsOf(pageAtoms(page)).flatMap((letters) => unphrased(letters.text)),
+      );
+      expect(words.length).toBeGreaterThan(0);
+      expect(
+        [...new Set(words)].filter((run) => !typed.includes(run) && !unsaid.includes(run)),
+      ).toEqual([]);
+    },
+  );
+
+  it('[A10] finds a word that is in no phrase', () => {
+    expect(unphrased('«Post» A of 3')).toEqual(['a of']);
+    expect(unphrased('Back yard: «gate» «po')).toEqual(['back yard']);
+    expect(corpusOf(['Back yard']).includes('back yard')).toBe(true);
+  });
+});
