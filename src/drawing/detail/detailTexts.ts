@@ -4,11 +4,11 @@ import type { Site } from '../../site/site.ts';
 import { fineStyle } from '../../units/fineStyle.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import { inches } from '../../units/inches.ts';
-import { pipeSize } from '../../units/pipeSize.ts';
 import { heldTexts } from '../opening/heldTexts.ts';
 import { openingText } from '../opening/openingText.ts';
 import { shortStyle } from '../tables/shortStyle.ts';
 import { phrase } from '../../phrases/phrase.ts';
+import { sectionText } from '../tables/sectionText.ts';
 
 /** A length of a gate as its detail writes it. */
 export const sizeText = (length: number, site: Site): string =>
@@ -38,4 +38,4 @@ export const holeText = ({ hole: { diameter, depth }, wall }: Post, site: Site):
 
 /** A post by its tag and outside diameter. */
 export const postText = ({ tag, od, section }: Post, site: Site): string =>
-  `${tag} ${pipeSize(od, site.lengths)} ${section === 'round' ? phrase`OD` : phrase`square`}`;
+  `${tag} ${sectionText({ od, section }, site.lengths)}`;

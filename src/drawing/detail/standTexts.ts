@@ -1,10 +1,10 @@
 import type { Post } from '../../engine/post.ts';
 import type { Site } from '../../site/site.ts';
-import { pipeSize } from '../../units/pipeSize.ts';
 import { holeText, sizeText } from './detailTexts.ts';
 import type { GateSight } from './gateSight.ts';
 import { phrase, phraseOf } from '../../phrases/phrase.ts';
 import { postWord } from '../tables/postWord.ts';
+import { sectionText } from '../tables/sectionText.ts';
 
 const called: Readonly<Partial<Record<Post['kind'], string>>> = {
   roller: phrase`roller post`,
@@ -16,7 +16,7 @@ const called: Readonly<Partial<Record<Post['kind'], string>>> = {
 export const standTexts = ({ stands }: GateSight, site: Site): readonly string[] => {
   const alike = new Map<string, string[]>();
   for (const { post } of stands) {
-    const size = `${pipeSize(post.od, site.lengths)} ${post.section === 'round' ? phrase`OD` : phrase`square`}`;
+    const size = sectionText(post, site.lengths);
     const rest = phrase`${called[post.kind] ?? postWord(post)}, ${size}, ${sizeText(post.above, site)} high, ${holeText(post, site)}`;
     alike.set(rest, [...(alike.get(rest) ?? []), post.tag]);
   }

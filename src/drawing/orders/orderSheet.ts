@@ -17,7 +17,7 @@ import type { SheetOptions } from '../sheet/sheetOptions.ts';
 import { titleBlock } from '../sheet/titleBlock.ts';
 import { orderTables, signTable } from './orderTables.ts';
 import { unsignedGates } from './unsignedGates.ts';
-import { phrase } from '../../phrases/phrase.ts';
+import { phrase, phraseOf } from '../../phrases/phrase.ts';
 import { language } from '../../phrases/speak.ts';
 
 /** Height of the line over a page that is not signed, paper inches. */
@@ -69,7 +69,7 @@ export const orderSheet = (site: Site, layout: Layout, options: SheetOptions): r
             number: n + 1,
             of: pages.length,
             check,
-            sort: phrase`order sheet`,
+            sort: phraseOf('brand')`order sheet`,
           }),
         ],
       },

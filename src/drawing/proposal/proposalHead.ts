@@ -11,7 +11,7 @@ import { stackBlocks } from '../sheet/flow/stackBlocks.ts';
 import { letters, lineSpacing } from '../sheet/letters.ts';
 import { lineOfText, sizeToFit } from '../sheet/lineOfText.ts';
 import { wrapText } from '../wrapText.ts';
-import { phrase } from '../../phrases/phrase.ts';
+import { phrase, phraseOf } from '../../phrases/phrase.ts';
 
 /** Widths of the cell with the name of the program and of that with who and when; paper inches. */
 const cells = { brand: 1.2, who: 2.2 } as const;
@@ -104,7 +104,7 @@ export const proposalHead = (site: Pick<Site, 'job'>, check: string, width: numb
     height,
     atoms: [
       ...lines,
-      ...brand({ x: 0, y: 0, width, height }, phrase`proposal`),
+      ...brand({ x: 0, y: 0, width, height }, phraseOf('brand')`proposal`),
       ...moveAtoms(job.atoms, jobX + pad, pad),
       ...moveAtoms(who.atoms, whoX + pad, pad),
     ],

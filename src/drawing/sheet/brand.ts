@@ -34,9 +34,16 @@ const lath = (x: number, y: number, height: number): Atom[] => {
   ];
 };
 
+/** How wide what the set is may be, inches: block and lath leave no more. */
+const sortWidth = 0.78;
+
 /** The name of the program in the left of a block, with what the set is under it. */
 export const brand = ({ x, y }: Rect, sort: string): Atom[] => [
   ...lath(x + 0.2, y + 0.1, 0.58),
   ...lineOfText('Lathline', x + 0.34, y + 0.4, { size: letters.strong, weight: 'bold' }),
-  ...lineOfText(sort, x + 0.34, y + 0.59, { size: letters.small, ink: 'dimension' }),
+  ...lineOfText(sort, x + 0.34, y + 0.59, {
+    size: letters.small,
+    ink: 'dimension',
+    width: sortWidth,
+  }),
 ];

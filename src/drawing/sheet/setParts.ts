@@ -11,7 +11,7 @@ import { setRecordSection } from './sections/setRecordSection.ts';
 import { structureSection } from './sections/structureSection.ts';
 import { tiesSection } from './sections/tiesSection.ts';
 import { townRulesSection } from './sections/townRulesSection.ts';
-import { phrase } from '../../phrases/phrase.ts';
+import { phrase, phraseOf } from '../../phrases/phrase.ts';
 
 /** Who a set is printed for: each gets the cover, the plan, the flags, the cautions, and what is theirs. */
 export const readers = ['rep', 'office', 'crew'] as const;
@@ -48,7 +48,7 @@ export const setParts: readonly SetPart[] = [
     in: ['rep', 'office'],
     stacks: (site, _layout, { width }) => townRulesSection(site, width),
   },
-  { name: phrase`Set record`, in: ['crew'], stacks: toWidth(setRecordSection) },
+  { name: phraseOf('part')`Set record`, in: ['crew'], stacks: toWidth(setRecordSection) },
 ];
 
 /** The parts of the set of a reader; all of them where it is for everyone. */

@@ -10,7 +10,7 @@ import { letters } from './letters.ts';
 import { lineOfText, sizeToFit, type LineLook } from './lineOfText.ts';
 import type { SheetFrame } from './sheetFrame.ts';
 import type { Rect } from './rect.ts';
-import { phrase } from '../../phrases/phrase.ts';
+import { phrase, phraseOf } from '../../phrases/phrase.ts';
 
 /** What a title block says besides the job. */
 export interface SheetName {
@@ -88,7 +88,7 @@ const rules = ({ title }: SheetFrame, starts: readonly number[]): Atom => {
 export const titleBlock = (
   frame: SheetFrame,
   { job }: Pick<Site, 'job'>,
-  { title, number, of, check, sort = phrase`crew sheet` }: SheetName,
+  { title, number, of, check, sort = phraseOf('brand')`crew sheet` }: SheetName,
 ): Atom[] => {
   const { outer, title: box } = frame;
   const { job: first, who, sheet } = cells(box);

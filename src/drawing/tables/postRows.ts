@@ -1,8 +1,8 @@
 import type { Layout } from '../../engine/layout.ts';
 import { isTerminal, standsByGate, type Post } from '../../engine/post.ts';
 import type { LengthStyle } from '../../units/lengthStyle.ts';
-import { pipeSize } from '../../units/pipeSize.ts';
 import { phrase } from '../../phrases/phrase.ts';
+import { sectionText } from './sectionText.ts';
 
 /** What a post is on the cover: which of them are set first, and hung on, is what a crew asks. */
 const sorts = {
@@ -20,9 +20,6 @@ const sortOf = (post: Post): keyof typeof sorts => {
   return isTerminal(post) ? 'terminal' : 'line';
 };
 
-const sizeOf = ({ od, section }: Post, style: LengthStyle): string =>
-  `${pipeSize(od, style)} ${section === 'square' ? phrase`square` : phrase`OD`}`;
-
 /** How many posts of each sort and size there are: gate posts, other terminals, line posts; largest first. */
 export const postRows = (
   { posts }: Pick<Layout, 'posts'>,
@@ -30,7 +27,7 @@ export const postRows = (
 ): readonly (readonly [string, string])[] => {
   const counts = new Map<string, { readonly post: Post; readonly count: number }>();
   for (const post of Object.values<Post>(posts)) {
-    const name = `${sorts[sortOf(post)]}, ${sizeOf(post, style)}`;
+    const name = `${sorts[sortOf(post)]}, ${sectionText(post, style)}`;
     counts.set(name, { post, count: (counts.get(name)?.count ?? 0) + 1 });
   }
   return [...counts]
