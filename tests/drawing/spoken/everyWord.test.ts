@@ -15,7 +15,15 @@ const { checkValue } = await import('../../../src/site/checkValue.ts');
 
 /** The same in every language: units, points of the compass, the names of the program and of what is published. */
 const unsaid = corpusOf([
-  ...['mm', 'ft', 'in', 'NE', 'NW', 'SE', 'SW', 'Lathline', 'CFR'],
+  'mm',
+  'ft',
+  'in',
+  'NE',
+  'NW',
+  'SE',
+  'SW',
+  'Lathline',
+  'CFR',
   'APWA Uniform Color Code for marking underground utilities',
 ]);
 

@@ -67,6 +67,13 @@ describe('sheets in Spanish', { timeout: 240_000 }, () => {
     },
   );
 
+  it.each(yards)('[A14] of $name have no text cut that an English one has whole', ({ name }) => {
+    for (const paper of ['letter', 'a4'] as const) {
+      const known = cutIn(english, name, paper);
+      expect(cutIn(spanish, name, paper).filter((text) => !known.includes(text))).toEqual([]);
+    }
+  });
+
   it.each(yards)(
     '[A12] of $name have the figures of the English ones, cell by cell',
     ({ name }) => {
