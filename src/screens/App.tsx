@@ -9,6 +9,7 @@ import { Mishap } from './frame/Mishap.tsx';
 import { Say } from './frame/Say.tsx';
 import { screenOf, tabs } from './frame/tabs.ts';
 import { CrewSheet } from './sheet/CrewSheet.tsx';
+import { MergeOver } from './merge/MergeOver.tsx';
 import { LoadList } from './load/LoadList.tsx';
 import { Openings } from './openings/Openings.tsx';
 import { Yard } from './yard/Yard.tsx';
@@ -62,6 +63,7 @@ export const App = () => {
       <Say />
       <DropFile />
       <BringOver />
+      <MergeOver />
       <PageOver />
     </div>
   );

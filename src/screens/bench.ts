@@ -8,12 +8,14 @@ import type { Site } from '../site/site.ts';
 import type { TownRules } from '../site/townRules.ts';
 import type { Books } from '../store/books.ts';
 import type { Cell } from '../store/cell.ts';
+import type { CopyShelf } from '../store/copyShelf.ts';
 import { current } from '../store/history.ts';
 import type { Shelves } from '../store/loadKept.ts';
 import type { Keeper } from '../store/persist.ts';
 import type { Session, SessionStore } from '../store/session.ts';
 import type { SiteStore } from '../store/siteStore.ts';
 import type { KeepPromise } from './jobs/askToKeep.ts';
+import type { Offer } from './merge/offer.ts';
 import type { PictureBox } from './pictures/pictureBox.ts';
 import { useStored } from './useStored.ts';
 
@@ -35,6 +37,10 @@ export interface Bench extends Books {
   readonly pictures: PictureBox;
   /** A PDF of which a page is to be chosen. */
   readonly page: Cell<File | null>;
+  /** Documents that this device saved and opened. */
+  readonly copies: CopyShelf;
+  /** A copy of the job on the pad that came in a file and waits to be merged or not. */
+  readonly copy: Cell<Offer | null>;
   /** The jobs that are kept on the device, and who keeps the one on the pad. */
   readonly jobs: Shelves & { readonly keeper: Keeper; readonly promise: Cell<KeepPromise> };
 }

@@ -22,6 +22,7 @@ import type { Keeping } from '../store/keeping.ts';
 import { keep, mostHistory, type Keeper } from '../store/persist.ts';
 import { pictureBytes } from '../store/picturesApart.ts';
 import { devicePictureShelf, type PictureShelf } from '../store/pictureShelf.ts';
+import { deviceCopyShelf } from '../store/copyShelf.ts';
 import { createSession } from '../store/session.ts';
 import { createSiteStore } from '../store/siteStore.ts';
 import type { Bench } from './bench.ts';
@@ -30,6 +31,7 @@ import { askToKeep } from './jobs/askToKeep.ts';
 import { otherWindows } from './jobs/jobsChannel.ts';
 import { newSite } from './files/newSite.ts';
 import { samples } from './files/samples.ts';
+import type { Offer } from './merge/offer.ts';
 import { createPictureWorker } from './pictures/askWorker.ts';
 import { createPictureBox } from './pictures/pictureBox.ts';
 import { genericBook } from './plans/genericBook.ts';
@@ -161,6 +163,8 @@ export const start = async (): Promise<Bench> => {
     bring: createCell<File | null>(null),
     pictures: createPictureBox({ site, shelf: pictureShelf, worker: createPictureWorker() }),
     page: createCell<File | null>(null),
+    copies: deviceCopyShelf(),
+    copy: createCell<Offer | null>(null),
     jobs: { shelf, bytes, keeper, promise: askToKeep(site) },
   };
 };

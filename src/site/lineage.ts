@@ -48,6 +48,15 @@ export const withSave = (lineage: Lineage, digest: string, job: string): Lineage
   };
 };
 
+/**
+ * A lineage as it was when one of its saves was made, so that the file of a document says the same whatever was
+ * saved of the job since.
+ */
+export const lineageAt = ({ job, saves }: Lineage, digest: string): Lineage => {
+  const last = saves[digest] ?? 0;
+  return { job, saves: latest(Object.entries(saves).filter(([, number]) => number <= last)) };
+};
+
 /** The lineage of what was merged of two documents: all that either was. */
 export const joinedLineage = (one: Lineage, other: Lineage): Lineage => {
   const both = [...Object.keys(one.saves), ...Object.keys(other.saves)].map(

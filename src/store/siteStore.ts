@@ -40,6 +40,8 @@ export interface SiteState {
   readonly preview: (site: Site) => void;
   readonly cancel: () => void;
   readonly commit: (site: Site, label: string) => void;
+  /** Puts another document of the job on the pad in the place of the present one, as one step. */
+  readonly exchange: (drawn: Site, label: string) => void;
   /** Begins another job with a document and puts it on the pad; undo brings the old one back. */
   readonly load: (drawn: Site, label: string) => void;
   /** Puts a job that was kept on the pad, with another one under it where there is one. */
@@ -117,6 +119,8 @@ export const createSiteStore = (first: Site, label = phrase`New site`, fresh = f
       cancel: () => within(versions.cancel),
       commit: (next, said) =>
         step((now) => pads.commit(now, { site: edit(now.history, next), label: said })),
+      exchange: (drawn, said) =>
+        step((now) => pads.commit(now, { site: stand(drawn), label: said })),
       load: (drawn, said) =>
         step((now) => pads.begunOver(now, fresh(), versions.begin(stand(drawn), said))),
       take: (job, under) =>

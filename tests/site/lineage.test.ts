@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { checkValue } from '../../src/site/checkValue.ts';
 import {
   joinedLineage,
+  lineageAt,
   lineageSchema,
   mostSaves,
   newLineage,
@@ -33,6 +34,12 @@ describe('where a document comes from', () => {
         expect(withSave(once, digest(last), 'cd'.repeat(16))).toBe(once);
       }),
     );
+  });
+
+  it('[S63] is for one document what it was when that was first saved', () => {
+    const first = saved([1, 2]);
+    expect(lineageAt(saved([3, 4], first), digest(2))).toEqual(first);
+    expect(lineageAt(first, digest(2))).toEqual(first);
   });
 
   it('[S63] remembers the latest saves alone, and opens', () => {

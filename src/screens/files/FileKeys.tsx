@@ -22,7 +22,7 @@ export const FileKeys = ({ onOpened }: Props) => {
         <button type="button" onClick={() => chooser.current?.click()}>
           Open file
         </button>
-        <button type="button" onClick={() => saveFile(bench)}>
+        <button type="button" onClick={() => void saveFile(bench)}>
           Save file
         </button>
         <button

@@ -1,7 +1,7 @@
 import { limits } from '../../site/limits.ts';
 import { openSite } from '../../site/openSite.ts';
 import type { Bench } from '../bench.ts';
-import { putOnPad } from './putOnPad.ts';
+import { openCopy } from '../merge/openCopy.ts';
 
 /** Bytes that no site file reaches: a character of its text takes four at most. */
 const mostBytes = 4 * limits.text;
@@ -16,7 +16,7 @@ export const openFile = async (bench: Bench, file: File): Promise<void> => {
   try {
     const site = openSite(await file.text());
     if (!site.ok) return refuse(site.reason);
-    putOnPad(bench, { site: site.value, label: `Open ${file.name}` });
+    await openCopy(bench, site.value, file.name);
   } catch {
     refuse('cannot be read from this device; the drawing is as it was');
   }

@@ -1,5 +1,5 @@
 import type { Bench } from '../bench.ts';
-import { putOnPad } from './putOnPad.ts';
+import { openCopy } from '../merge/openCopy.ts';
 
 /** Bytes of the largest PDF that is looked into. Ours: more than any site file packs down to. */
 const mostBytes = 100_000_000;
@@ -18,7 +18,7 @@ export const openSheet = async (bench: Bench, file: File): Promise<boolean> => {
     const found = await siteInPdf(new Uint8Array(await file.arrayBuffer()));
     if (found.is !== 'site') return false;
     if (!found.site.ok) refuse(found.site.reason);
-    else putOnPad(bench, { site: found.site.value, label: `Open ${file.name}` });
+    else await openCopy(bench, found.site.value, file.name);
   } catch {
     refuse('cannot be read from this device, or what reads it is not on it yet');
   }

@@ -2,6 +2,8 @@ import { siteFile } from '../../site/siteFile.ts';
 import type { Site } from '../../site/site.ts';
 import type { Underlay } from '../../site/underlay.ts';
 import type { Bench } from '../bench.ts';
+import { asSaved } from '../merge/copies.ts';
+import { ownCopy } from '../merge/openCopy.ts';
 import { download } from './download.ts';
 
 /** What a file does not have: pictures that are kept beside it; empty where it has all. */
@@ -18,10 +20,10 @@ const without = ({ underlays, pictures }: Site): string => {
 };
 
 /** Saves the document as a site file, named for the job. A running gesture is not saved. */
-export const saveFile = ({ site, session }: Bench): void => {
-  const { history, drawn } = site.getState();
-  const document = drawn(history.present.site);
-  const { name, text } = siteFile(document);
+export const saveFile = async (bench: Bench): Promise<void> => {
+  const own = ownCopy(bench);
+  const { document } = own;
+  const { name, text } = siteFile(await asSaved(bench.copies, own));
   download({ name, type: 'application/json', content: text });
-  session.setState({ say: `Saved ${name}${without(document)}` });
+  bench.session.setState({ say: `Saved ${name}${without(document)}` });
 };

@@ -11,7 +11,7 @@ export const KeptLine = () => {
   return (
     <div className="kept-line" role="alert">
       <span>{trouble.line}</span>
-      <button type="button" onClick={() => saveFile(bench)}>
+      <button type="button" onClick={() => void saveFile(bench)}>
         Save file
       </button>
       <button type="button" onClick={() => void keeper.now()}>

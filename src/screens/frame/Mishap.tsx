@@ -41,7 +41,7 @@ export class Mishap extends Component<Props, State> {
             Try again
           </button>
           {bench !== null && (
-            <button type="button" onClick={() => saveFile(bench)}>
+            <button type="button" onClick={() => void saveFile(bench)}>
               Save file
             </button>
           )}

@@ -2,12 +2,14 @@ import { useEffect, useId, useRef, type ReactNode } from 'react';
 
 interface Props {
   readonly title: string;
+  /** What the key says that puts it away; Done unless told. */
+  readonly close?: string;
   readonly onClose: () => void;
   readonly children: ReactNode;
 }
 
 /** A sheet laid over the screen until it is put away. */
-export const SheetOver = ({ title, onClose, children }: Props) => {
+export const SheetOver = ({ title, close = 'Done', onClose, children }: Props) => {
   const dialog = useRef<HTMLDialogElement>(null);
   const id = useId();
   useEffect(() => {
@@ -29,7 +31,7 @@ export const SheetOver = ({ title, onClose, children }: Props) => {
       <div className="over-head">
         <h2 id={id}>{title}</h2>
         <button type="button" onClick={onClose}>
-          Done
+          {close}
         </button>
       </div>
       {children}

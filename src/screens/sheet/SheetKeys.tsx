@@ -3,6 +3,7 @@ import { toCsv } from '../../exporters/csv/toCsv.ts';
 import { fileStem } from '../../site/fileStem.ts';
 import { siteFile } from '../../site/siteFile.ts';
 import { useBench, useLayout, useSite } from '../bench.ts';
+import { asSaved } from '../merge/copies.ts';
 import { download } from '../files/download.ts';
 import { useSetFile } from './useSetFile.ts';
 import type { DrawnSet } from './useSheetPages.ts';
@@ -14,14 +15,17 @@ interface Props {
 
 /** The crew sheet as files: the set as a PDF, the holes as a table. */
 export const SheetKeys = ({ drawn }: Props) => {
-  const { session, site: documents } = useBench();
+  const bench = useBench();
+  const { session, site: documents } = bench;
   const site = useSite();
   const layout = useLayout();
   const { progress, save, stop } = useSetFile();
   const stem = fileStem(site.job.name);
-  const savePdf = () => {
+  const savePdf = async () => {
     if (drawn === null) return;
-    const pdfWith = siteFile(documents.getState().drawn(drawn.call.site));
+    const { pad, drawn: documentOf } = documents.getState();
+    const own = { job: pad.job, document: documentOf(drawn.call.site) };
+    const pdfWith = siteFile(await asSaved(bench.copies, own));
     const { reader } = drawn.call.options;
     const whose = reader === undefined ? '' : `-${reader}`;
     save(`${stem}-crew-sheet${whose}.pdf`, { ...drawn.call, wanted: { pdfWith } });
@@ -36,7 +40,12 @@ export const SheetKeys = ({ drawn }: Props) => {
   };
   const pdfKey =
     progress === null ? (
-      <button type="button" className="chief" disabled={drawn === null} onClick={savePdf}>
+      <button
+        type="button"
+        className="chief"
+        disabled={drawn === null}
+        onClick={() => void savePdf()}
+      >
         Download PDF
       </button>
     ) : (

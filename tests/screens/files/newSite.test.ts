@@ -8,10 +8,14 @@ import { inches } from '../../../src/units/inches.ts';
 
 describe('newSite', () => {
   it('counts as the trade does where the company keeps nothing, else as it does', () => {
-    expect(newSite(null)).toEqual(emptySite({ specs: {}, hardware: {} }));
+    const { lineage, ...fresh } = newSite(null);
+    const { lineage: none, ...empty } = emptySite({ specs: {}, hardware: {} });
+    expect(fresh).toEqual(empty);
+    expect(lineage).toEqual({ ...none, job: expect.stringMatching(/^[0-9a-f]{32}$/) });
+    expect(newSite(null).lineage.job).not.toBe(lineage.job);
     const counting = { ...usualCounting, roll: inches(1200), times: { bolt: 0 } };
     const site = newSite(counting);
-    expect(site).toEqual({ ...newSite(null), counting });
+    expect(site).toEqual({ ...fresh, lineage: site.lineage, counting });
     const opened = openSite(saveSite(site));
     expect(opened.ok && opened.value).toEqual(site);
   });
