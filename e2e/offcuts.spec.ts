@@ -132,6 +132,7 @@ test('what is not of the job is told in one line and kept', async ({ page }) => 
   };
   await page.getByRole('button', { name: 'Job & file' }).click();
   await page.getByLabel('Site file to open').setInputFiles(file);
+  await page.getByRole('button', { name: 'Open as a job of its own' }).click();
   await yard.show('Load list');
   await expect(section.getByText(`Not of this job, and kept: ${of}`)).toBeVisible();
   await expect(form).toHaveCount(0);

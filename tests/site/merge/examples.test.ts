@@ -184,4 +184,19 @@ describe('the merge of two copies', () => {
     expect(merge.site.marks).toEqual(mine.marks);
     expect(merge.site.alternatives).toEqual(theirs.alternatives);
   });
+
+  it('[S85] of copies that make no document together keeps one, and asks which', () => {
+    const latch = base.hardware['hardware:2'];
+    const spare = { ...base, hardware: { ...base.hardware, 'hardware:9': latch } } as Site;
+    // one makes a hinge of the part that the other hangs its gate by as a latch
+    const hinge = { ...latch, kind: 'hinge' };
+    const mine = { ...spare, hardware: { ...spare.hardware, 'hardware:9': hinge } } as Site;
+    const gate = { ...spare.gates['gate:2'], latch: 'hardware:9' };
+    const theirs = { ...spare, gates: { ...spare.gates, 'gate:2': gate } } as Site;
+    const merge = merged(spare, mine, theirs);
+    expect(merge.conflicts.map(({ is }) => is)).toEqual(['not together']);
+    expect(merge.conflicts[0]?.what).toContain('gates › gate:2 › latch: expected a latch');
+    expect(merge.site).toEqual(mine);
+    expect(taking(merge, 'theirs')).toEqual(theirs);
+  });
 });
