@@ -41,7 +41,7 @@ describe('--language', { timeout: 120_000 }, () => {
     expect(spanish.match(/\d+/g)).toEqual(english.match(/\d+/g));
   });
 
-  it('[A15] refuses one that there is not in one line, and one that a verb has no use for', () => {
+  it('[A15] [C24] refuses one that there is not in one line, and one that a verb has no use for', () => {
     const out = join(folder, 'none.pdf');
     expect(run(['sheet', site, '--out', out, '--language', 'fr'])).toMatchObject({
       status: 2,
