@@ -3,6 +3,7 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { chromium, type Page } from '@playwright/test';
+import type { Site } from '../src/site/site.ts';
 import { browserFlags, findChromium } from './findChromium.ts';
 import { allKept, keptOf } from './keptPage.ts';
 import { yardPage } from './yardPage.ts';
@@ -52,31 +53,66 @@ const kill = async ({ pid, exitCode, signalCode }: ChildProcess): Promise<void> 
   await new Promise((done) => setTimeout(done, 150));
 };
 
-/** Where marks are set, px of the pad from its corner. */
-const [across, down] = [700, 400];
+/** Where marks are set, px of the pad from its corner: on its paper, and clear of its keys. */
+const [left, top, across, down] = [30, 60, 560, 370];
 const mostMarks = 100;
+/** A mark is drawn to others by less than this, px of the pad. */
+const drawnTo = 20;
 
-/** What was done to the yard, and how many marks it has after each write. */
+/** A mark as it was pressed, on the ground, and what it may have been drawn away by; inches. */
+interface Pressed {
+  readonly x: number;
+  readonly y: number;
+  readonly within: number;
+}
+
+/** What a yard has after a write: so many marks in all, and among them those that were pressed this round. */
+interface Reckoned {
+  readonly marks: number;
+  readonly pressed: readonly Pressed[];
+}
+
+/** What was done to the yard, and what it has after each write. */
 class Reckoning {
   writes = 0;
   at = 0;
-  newest = 0;
-  readonly marksAfter = new Map<number, number>();
-  begin(writes: number, at: number, newest: number): void {
-    [this.writes, this.at, this.newest] = [writes, at, newest];
-    this.marksAfter.clear();
-    this.marksAfter.set(writes, at);
+  /** The versions of this round, by their numbers. */
+  private line = new Map<number, readonly Pressed[]>();
+  private readonly after = new Map<number, Reckoned>();
+  begin(writes: number, at: number, pressed: readonly Pressed[] = []): void {
+    [this.writes, this.at, this.line] = [writes, at, new Map([[at, pressed]])];
+    this.after.set(writes, { marks: at, pressed });
   }
-  did(at: number, newest: number): void {
-    this.writes += 1;
-    [this.at, this.newest] = [at, newest];
-    this.marksAfter.set(this.writes, at);
+  get pressed(): readonly Pressed[] {
+    return this.line.get(this.at) ?? [];
+  }
+  get canUndo(): boolean {
+    return this.line.has(this.at - 1);
+  }
+  get canRedo(): boolean {
+    return this.line.has(this.at + 1);
+  }
+  moved(to: number): void {
+    [this.writes, this.at] = [this.writes + 1, to];
+    this.after.set(this.writes, { marks: to, pressed: this.pressed });
+  }
+  set(mark: Pressed): void {
+    const pressed = [...this.pressed, mark];
+    for (const version of this.line.keys()) {
+      if (version > this.at) this.line.delete(version);
+    }
+    this.line.set(this.at + 1, pressed);
+    this.moved(this.at + 1);
+  }
+  /** What a yard is to have after so many writes. */
+  reckoned(writes: number): Reckoned | undefined {
+    return this.after.get(writes);
   }
 }
 
-/** What is said to be kept once so many writes are, or half a second later. */
+/** What is said to be kept once so many writes are, or a second later. */
 const soonKept = async (page: Page, writes: number) => {
-  const until = Date.now() + 500;
+  const until = Date.now() + 1000;
   let kept = await keptOf(page);
   while (kept.writes < writes && Date.now() < until) kept = await keptOf(page);
   return kept;
@@ -89,24 +125,36 @@ const drawSome = async (
   acknowledge: (writes: number) => void,
 ): Promise<void> => {
   const yard = yardPage(page);
+  const view = ((await yard.pad.getAttribute('data-view')) ?? '').split(' ').map(Number);
+  const [scale = 1, x0 = 0, y0 = 0] = view;
   for (;;) {
-    const chance = random();
-    const { at, newest } = reckoning;
-    if (chance < 0.12 && at > 0) {
-      reckoning.did(at - 1, newest);
+    const [chance, before] = [random(), reckoning.pressed];
+    if (chance < 0.12 && reckoning.canUndo) {
+      reckoning.moved(reckoning.at - 1);
       await page.getByRole('button', { name: /^Undo/ }).click();
-    } else if (chance < 0.2 && newest > at) {
-      reckoning.did(at + 1, newest);
+    } else if (chance < 0.25 && reckoning.canRedo) {
+      reckoning.moved(reckoning.at + 1);
       await page.getByRole('button', { name: /^Redo/ }).click();
-    } else if (at < mostMarks) {
-      reckoning.did(at + 1, at + 1);
-      await yard.pressAt(40 + random() * across, 40 + random() * down);
+    } else {
+      const [x, y] = [left + random() * across, top + random() * down];
+      const within = drawnTo / scale;
+      reckoning.set({ x: (x - x0) / scale, y: (y0 - y) / scale, within });
+      await yard.pressAt(x, y);
     }
     const kept = await soonKept(page, reckoning.writes);
     acknowledge(kept.writes);
     // a press that only selected a mark is no edit
-    if (kept.writes < reckoning.writes) reckoning.begin(kept.writes, kept.at, kept.at);
+    if (kept.writes < reckoning.writes) reckoning.begin(kept.writes, kept.at, before);
   }
+};
+
+/** Whether a yard has what it is to have. */
+const isWhole = (site: Site, at: number, reckoned: Reckoned | undefined): boolean => {
+  const marks = Object.values<Site['marks'][keyof Site['marks']]>(site.marks);
+  if (reckoned === undefined || reckoned.marks !== at || marks.length !== at) return false;
+  return reckoned.pressed.every(({ x, y, within }) =>
+    marks.some((mark) => Math.hypot(mark.x - x, mark.y - y) <= within),
+  );
 };
 
 interface Rounds {
@@ -140,29 +188,31 @@ export const crashRounds = async ({
         await page.goto(`${address}/index.html`);
         await yardPage(page).pad.waitFor();
         const kept = await keptOf(page);
-        const marks = Object.keys((await yardPage(page).saved()).marks).length;
+        const site = await yardPage(page).saved();
+        const marks = Object.keys(site.marks).length;
         if (round > 0) {
           const missing = Math.max(0, before - kept.writes);
-          const expected = reckoning.marksAfter.get(kept.writes);
-          const whole = expected === marks && kept.at === marks;
+          const expected = reckoning.reckoned(kept.writes);
+          const whole = isWhole(site, kept.at, expected);
           lost += missing + (whole ? 0 : 1);
           ahead += Math.max(0, kept.writes - before);
           if (missing > 0 || !whole) {
             const found = `${kept.writes} writes, version ${kept.at}, ${marks} marks`;
-            say?.(`round ${round}: said ${before}, found ${found}, expected ${expected} marks`);
+            say?.(
+              `round ${round}: said ${before}, found ${found}, expected ${expected?.marks} marks`,
+            );
           }
         }
         if (round === rounds) break;
-        let newest = kept.at;
-        let writes = kept.writes;
+        let { writes, at: version } = kept;
         if (marks > mostMarks - 30) {
           await page.getByRole('button', { name: 'Job & file' }).click();
           await page.getByRole('button', { name: 'New yard' }).click();
           await allKept(page);
           const begun = await keptOf(page);
-          [writes, newest] = [begun.writes, begun.at];
+          [writes, version] = [begun.writes, begun.at];
         }
-        reckoning.begin(writes, newest, newest);
+        reckoning.begin(writes, version);
         before = writes;
         const started = writes;
         await yardPage(page).take('Mark');

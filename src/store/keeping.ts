@@ -81,15 +81,19 @@ const lookForLost = async (parts: LostParts): Promise<void> => {
   }
 };
 
+/** The documents that are known to lie on the shelf. */
+const lyingOf = (known: readonly Ledger[]): Map<JobId, KeptDocument> =>
+  new Map(
+    known.flatMap(({ head, trail, there }) =>
+      there === null ? [] : [[head.id, trail.present] as const],
+    ),
+  );
+
 /** The way from the pad to the shelf, with what becomes of what fails on it. */
 export const createSender = (keeping: Keeping): Sender => {
   const { shelf, bytes, site, session, known, now, tell, hear } = keeping;
   const trails = new Map(known.map(({ head, trail }) => [head.id, trail]));
-  const lying = new Map<JobId, KeptDocument>(
-    known.flatMap(({ head, trail, there: kept }) =>
-      kept === null ? [] : [[head.id, trail.present] as const],
-    ),
-  );
+  const lying = lyingOf(known);
   const onPad = (): JobId => site.getState().pad.job;
   const first = known.find(({ head }) => head.id === onPad());
   const there = first?.sound ? { writes: first.head.writes, at: first.trail.at } : null;
