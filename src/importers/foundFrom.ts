@@ -1,6 +1,7 @@
 import { farthest } from '../geometry/tolerance.ts';
 import type { Found, FoundPath, FoundRefusal } from '../site/found.ts';
 import type { Origin } from '../site/origin.ts';
+import { phrase } from '../phrases/phrase.ts';
 import { read, unread, type Parsed } from '../units/parsed.ts';
 import { cleanPath } from './cleanPath.ts';
 import type { Drawn } from './drawn.ts';
@@ -32,7 +33,7 @@ const clean = (one: Drawn): Parsed<Drawn> => {
   }
   if (!('path' in one)) return read(one);
   if (!one.path.bows.every((bow) => Math.abs(bow) <= farthest))
-    return unread('has a curve of over 10 miles');
+    return unread(phrase`has a curve of over 10 miles`);
   const path = cleanPath(one.path);
   return path.ok ? read({ ...one, path: path.value }) : path;
 };

@@ -14,7 +14,9 @@ export const straightened = (path: FoundPath, off: Inches): FoundPath => {
   const legs = path.closed ? path.points.length : path.points.length - 1;
   const points = path.points.flatMap((point, n): SitePoint[] => {
     const [bow = 0, next] = [path.bows[n], path.points[(n + 1) % path.points.length]];
-    if (bow === 0 || next === undefined || n >= legs || distance(point, next) === 0) return [point];
+    if (next === undefined || n >= legs || distance(point, next) === 0) return [point];
+    // what bows out no farther is straight as it is, and its radius may be past all numbers
+    if (Math.abs(bow) <= off) return [point];
     return arcPoints(bowed(point, next, bow), off).slice(0, -1);
   });
   return { ...path, points, bows: points.map(() => 0) };

@@ -9,6 +9,9 @@ import { fromGeoJson } from '../../src/importers/geojson/fromGeoJson.ts';
 import { bringIn } from '../../src/site/edits/bringIn.ts';
 import { openSite } from '../../src/site/openSite.ts';
 import { pointsFromCsv } from '../../src/importers/csv/pointsFromCsv.ts';
+import { readCalls } from '../../src/engine/calls/readCalls.ts';
+import { bookFromCsv } from '../../src/importers/book/bookFromCsv.ts';
+import { pricesFromCsv } from '../../src/importers/csv/pricesFromCsv.ts';
 import { emptySite } from '../../src/site/emptySite.ts';
 import { straightened } from '../../src/site/straightened.ts';
 import { usualHeights } from '../../src/trade/usualHeights.ts';
@@ -181,5 +184,42 @@ describe('files that were found to trip a reader', () => {
     const found = foundIn(pointsFromCsv(text, { chosen: null, usual: 'feet', order: null }));
     expect(found.refused.map(({ where }) => where)).toEqual(['line 2']);
     expect(performance.now() - begun).toBeLessThan(2000);
+  });
+
+  it('[I62] an arc whose radius is past all numbers is straight', () => {
+    const path = {
+      name: '',
+      points: [
+        { x: 0, y: 0 },
+        { x: 1000, y: 0 },
+      ] as SitePoint[],
+      bows: [1e-308, 0],
+      closed: false,
+    };
+    expect(straightened(path, inches(1 / 4)).points).toEqual(path.points);
+  });
+
+  it('[I67] the currency and figures of rows are told in one short line', () => {
+    const prices = pricesFromCsv(
+      'Item,Unit,Price,Currency\na,each,1,\u001b[31mUSD\nb,each,1,EUR\n',
+    );
+    expect(prices).toMatchObject({
+      value: {
+        refused: [{ reason: 'Currency: expected [31mUSD as in the rows before, found “EUR”' }],
+      },
+    });
+    const calls = readCalls(`thence N 26°10' E 285.10 feet, 1 foot${', 20 feet'.repeat(300)}`);
+    const lines = calls.ok ? calls.value.pieces.flatMap(({ doubts }) => doubts) : [];
+    expect(lines.find((one) => one.startsWith('also'))).toMatch(
+      /^also tells .{1,80} and \d+ more: not drawn$/,
+    );
+  });
+
+  it('[I69] a header of 20,000 columns is looked through once, stops without end are passed', () => {
+    const wide = `Kind,Name${',x'.repeat(20_000)}\n${`hinge,h${',1'.repeat(20_000)}\n`.repeat(20)}`;
+    const begun = performance.now();
+    expect(bookFromCsv(wide, { book: {}, freshId: () => 'hardware:1' }).ok).toBe(true);
+    expect(readCalls(`thence N 26°10' E ${',1'.repeat(40_000)}`).ok).toBe(true);
+    expect(performance.now() - begun).toBeLessThan(4000);
   });
 });

@@ -29,7 +29,7 @@ const off = /^ ?(?:(?:due )?(?:north|south|east|west)[a-z]* )?(?:of|off|from)(?!
 
 /** Figures with letters among them that look like figures, and a unit. */
 const nearLength =
-  /(?<![\w.])(?=[\d.,]*\d[\d.,]*[ol])[\dol.,]+ ?(?:feet|foot|ft|chains?|links?|rods?|met|m\b|')/i;
+  /(?<![\w.])(?=[\d.,]{0,12}\d[\d.,]{0,12}[ol])[\dol.,]{1,24} ?(?:feet|foot|ft|chains?|links?|rods?|met|m\b|')/i;
 /** A number in units that are none of `landUnits`. */
 const strange =
   /(?<![\w.,/°'"-])(\d[\d,]*(?:\.\d+)? (?:arpents?|cubits?|paces?|steps?|fathoms?|leagues?|cordel(?:e?s)?|toises?|ells?|kilomet(?:er|re)s?|km|cm|mm|centimet(?:er|re)s?))(?![a-z])/i;

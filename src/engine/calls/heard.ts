@@ -55,8 +55,19 @@ const meanings: readonly (readonly [RegExp, string])[] = [
 const meaningLines = (text: string): readonly string[] =>
   meanings.flatMap(([form, line]) => (form.test(smallLetters(text)) ? [line] : []));
 
-const unusedLines = (unused: readonly string[]): readonly string[] =>
-  unused.length === 0 ? [] : [phrase`also tells ${unused.map(quotedText).join(', ')}: not drawn`];
+/** Figures that are told one by one. */
+const mostUnused = 4;
+
+const unusedLines = (unused: readonly string[]): readonly string[] => {
+  if (unused.length === 0) return [];
+  const some = unused.slice(0, mostUnused).map(quotedText).join(', ');
+  const more = unused.length - mostUnused;
+  return [
+    more <= 0
+      ? phrase`also tells ${some}: not drawn`
+      : phrase`also tells ${some} and ${more} more: not drawn`,
+  ];
+};
 
 const startOf = (text: string): Heard | null => {
   const [, word, at = ''] = start.exec(text) ?? [];

@@ -39,17 +39,30 @@ const headerFault = <Column extends string>(
     : phrase`line ${header.line}: expected the column ${twice} once`;
 };
 
-const cellsOf = <Column extends string>(
-  header: CsvRow,
-  row: CsvRow,
+/** A column of the book, and where it stands in the file. */
+interface Place<Column extends string> {
+  readonly name: Column;
+  readonly at: number;
+}
+
+/** A header may have any number of columns: those of the book are looked up once and not for every row. */
+const placesIn = <Column extends string>(
+  { cells }: CsvRow,
   columns: BookColumns<Column>,
-): Parsed<BookCells<Column>> => {
-  const [due, found] = [header.cells.length, row.cells.length];
-  if (due !== found) return unread(phrase`expected ${due} cells as in the header, found ${found}`);
-  const cells = header.cells.flatMap((heading, n) => {
+): readonly Place<Column>[] =>
+  cells.flatMap((heading, at) => {
     const name = columnNamed(heading, columns);
-    return name === undefined ? [] : [[name, row.cells[n] ?? ''] as const];
+    return name === undefined ? [] : [{ name, at }];
   });
+
+const cellsOf = <Column extends string>(
+  row: CsvRow,
+  due: number,
+  named: readonly Place<Column>[],
+): Parsed<BookCells<Column>> => {
+  const found = row.cells.length;
+  if (due !== found) return unread(phrase`expected ${due} cells as in the header, found ${found}`);
+  const cells = named.map(({ name, at }) => [name, row.cells[at] ?? ''] as const);
   return read(Object.fromEntries(cells) as BookCells<Column>);
 };
 
@@ -67,8 +80,10 @@ export const bookTable = <Column extends string>(
   if (header === undefined) return unread(phrase`line 1: expected a header, found an empty file`);
   const fault = headerFault(header, columns);
   if (fault !== null) return unread(fault);
+  const named = placesIn(header, columns);
+  const known = new Set(named.map(({ at }) => at));
   return read({
-    rows: rows.map((row) => ({ line: row.line, cells: cellsOf(header, row, columns) })),
-    leftOut: header.cells.filter((heading) => columnNamed(heading, columns) === undefined),
+    rows: rows.map((row) => ({ line: row.line, cells: cellsOf(row, header.cells.length, named) })),
+    leftOut: header.cells.filter((_, at) => !known.has(at)),
   });
 };

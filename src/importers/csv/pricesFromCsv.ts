@@ -3,6 +3,7 @@ import { parseMoney } from '../../units/parseMoney.ts';
 import { read, unread, type Parsed } from '../../units/parsed.ts';
 import { quotedText } from '../../units/quotedText.ts';
 import { bookTable, type BookCells, type BookColumns } from '../book/bookTable.ts';
+import { labelText } from '../labelText.ts';
 import { hoursFromRow, type HoursRead } from './hoursFromRow.ts';
 import { phrase } from '../../phrases/phrase.ts';
 
@@ -80,6 +81,12 @@ const bearing = (cells: Parsed<BookCells<PriceColumn>>): 'one item' | 'every job
   return isOwn || hoursFromRow({ item, unit, price }) !== null ? 'every job' : 'one item';
 };
 
+/** The longest name of a currency that is told apart. */
+const longestCurrency = 40;
+
+const currencyIn = (cells: Parsed<BookCells<PriceColumn>>): string =>
+  cells.ok ? labelText(cells.value.Currency ?? '').slice(0, longestCurrency) : '';
+
 /** What has been taken so far. */
 interface Taken {
   currency: string;
@@ -130,7 +137,7 @@ export const pricesFromCsv = (text: string): Parsed<PricesRead> => {
     const found = cells.ok ? rowIn(cells.value) : cells;
     if (!found.ok) return found.reason;
     if (found.value.says === 'hours') return takeHours(taken, found.value);
-    return takePrice(taken, found.value, (cells.ok ? (cells.value.Currency ?? '') : '').trim());
+    return takePrice(taken, found.value, currencyIn(cells));
   };
   for (const { line, cells } of table.value.rows) {
     const reason = faultOf(cells);

@@ -1,6 +1,7 @@
 import type { Dxf, DxfBlock, DxfEntity } from 'dxf';
 import { distance } from '../../geometry/distance.ts';
 import { farthest } from '../../geometry/tolerance.ts';
+import { phrase } from '../../phrases/phrase.ts';
 import { straightened } from '../../site/straightened.ts';
 import type { FoundRefusal } from '../../site/found.ts';
 import { inches } from '../../units/inches.ts';
@@ -90,14 +91,14 @@ const placed = (
   };
 };
 
-const tooMany = (of: string, limit: number): RangeError =>
-  new RangeError(`${of} more than ${limit.toLocaleString('en-US')} things`);
+const thousands = (limit: number): string => limit.toLocaleString('en-US');
 
 const count = (work: Work, depth: number, things = 1): void => {
   work.steps += things;
   if (depth > 0) work.ofBlocks += things;
-  if (work.ofBlocks > mostOfBlocks) throw tooMany('its blocks come to', mostOfBlocks);
-  if (work.steps > most) throw tooMany('it has', most);
+  if (work.ofBlocks > mostOfBlocks)
+    throw new RangeError(phrase`its blocks come to more than ${thousands(mostOfBlocks)} things`);
+  if (work.steps > most) throw new RangeError(phrase`it has more than ${thousands(most)} things`);
 };
 
 const insert = (entity: DxfEntity, block: DxfBlock, place: Place, work: Work): void => {
@@ -165,7 +166,7 @@ const drawOne = (entity: DxfEntity, place: Place, work: Work): string | null => 
   const affine = chained(place.affine, scaled(facing(entity), 1));
   const far = reach(shape.value) * largest(affine);
   if (!Number.isFinite(areaScale(affine))) return 'expected numbers for its coordinates';
-  if (!(far <= farthest)) return 'has a curve of over 10 miles';
+  if (!(far <= farthest)) return phrase`has a curve of over 10 miles`;
   const drawn = placed(shape.value, affine, layerOf(entity, place), place.where);
   if ('path' in drawn) count(work, place.depth, drawn.path.points.length - pointsOf(shape.value));
   if (!isPlaced(drawn)) return 'expected numbers for its coordinates';

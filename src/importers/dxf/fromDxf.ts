@@ -53,7 +53,7 @@ const othersIn = (counts: DxfCounts): string => {
     .slice(0, mostSorts)
     .map(([type, count]) => `${count} ${labelText(type).slice(0, longestSort)}`);
   const rest = others.slice(mostSorts).reduce((sum, [, count]) => sum + count, 0);
-  return [...told, ...(rest === 0 ? [] : [`${rest} of other sorts`])].join(', ');
+  return [...told, ...(rest === 0 ? [] : [phrase`${rest} of other sorts`])].join(', ');
 };
 
 const leftOut = (counts: DxfCounts, onPaper: number): string[] => {

@@ -6,6 +6,7 @@ import {
   PDFRawStream,
   type PDFObject,
 } from 'pdf-lib';
+import { phrase } from '../../phrases/phrase.ts';
 import { read, unread, type Parsed } from '../../units/parsed.ts';
 
 /** Filters that one stream goes through; each could unpack to far more than it is. Ours, no published source. */
@@ -89,7 +90,7 @@ const filtersOf = (stream: PDFRawStream): readonly PDFObject[] => {
 export const unpacked = async (stream: PDFRawStream, most: number): Promise<Parsed<Uint8Array>> => {
   const filters = filtersOf(stream);
   if (filters.length > mostFilters) {
-    return unread(`it is packed ${filters.length} times: expected at most ${mostFilters}`);
+    return unread(phrase`it is packed ${filters.length} times: expected at most ${mostFilters}`);
   }
   let bytes: Uint8Array | null = stream.getContents();
   try {
@@ -100,8 +101,8 @@ export const unpacked = async (stream: PDFRawStream, most: number): Promise<Pars
       if (bytes === null) break;
     }
   } catch {
-    return unread('it is damaged: expected a file that can be unpacked');
+    return unread(phrase`it is damaged: expected a file that can be unpacked`);
   }
   if (bytes !== null && bytes.length <= most) return read(bytes);
-  return unread(`too large: expected at most ${most / 1e6} MB`);
+  return unread(phrase`too large: expected at most ${most / 1e6} MB`);
 };
