@@ -186,6 +186,24 @@ describe('files that were found to trip a reader', () => {
     expect(performance.now() - begun).toBeLessThan(2000);
   });
 
+  it('[I62] curves of any size in blocks of any scale are drawn or refused by their place', () => {
+    const sizes = ['1e-300', '1e-100', '1e-9', '1', '1e9', '1e100', '1e300'];
+    const curves = sizes.map((size) => entity('CIRCLE', '0', [10, 0], [20, 0], [40, size]));
+    const inserts = sizes.flatMap((x) =>
+      sizes.map((y) => entity('INSERT', 'A', [2, 'B'], [10, 0], [20, 0], [41, x], [42, y])),
+    );
+    const text = dxfText({ blocks: [block('B', [0, 0], ...curves)], entities: inserts });
+    const found = foundIn(fromDxf(text, { chosen: null, usual: 'feet' }));
+    expect(new Set(found.refused.map(({ reason }) => reason))).toEqual(
+      new Set([
+        'has a curve of over 10 miles',
+        'expected numbers for its coordinates',
+        'expected a line of some length, found one spot',
+      ]),
+    );
+    expect(found.groups.length).toBeGreaterThan(0);
+  });
+
   it('[I62] an arc whose radius is past all numbers is straight', () => {
     const path = {
       name: '',

@@ -78,9 +78,7 @@ const placed = (
   }
   const area = areaScale(affine);
   const size = Math.sqrt(Math.abs(area));
-  const path = keepsCircles(affine)
-    ? shape.path
-    : straightened(shape.path, inches(off / Math.max(size, 1e-9)));
+  const path = keepsCircles(affine) ? shape.path : straightened(shape.path, inches(off / size));
   const bow = size * Math.sign(area);
   const points = path.points.map((point) => applied(affine, point));
   return {
@@ -138,6 +136,9 @@ const explodeInsert = (entity: DxfEntity, place: Place, work: Work): string | nu
   return null;
 };
 
+/** A curve in the units of its file, whatever it is scaled by: the square of more is past all numbers. */
+const mostReach = 1e100;
+
 /**
  * How far the curved legs of a shape reach, in the units of its file: half their chords, and how far they bow
  * out. What is too large is so refused before any piece of it is made.
@@ -164,7 +165,8 @@ const drawOne = (entity: DxfEntity, place: Place, work: Work): string | null => 
   if (!shape.ok) return shape.reason;
   if (shape.value === null) return null;
   const affine = chained(place.affine, scaled(facing(entity), 1));
-  const far = reach(shape.value) * largest(affine);
+  const own = reach(shape.value);
+  const far = own > mostReach ? Infinity : own * largest(affine);
   if (!Number.isFinite(areaScale(affine))) return 'expected numbers for its coordinates';
   if (!(far <= farthest)) return phrase`has a curve of over 10 miles`;
   const drawn = placed(shape.value, affine, layerOf(entity, place), place.where);
