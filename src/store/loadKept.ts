@@ -3,7 +3,7 @@ import { kept } from '../site/kept.ts';
 import { openDocument } from '../site/openDocument.ts';
 import type { Site } from '../site/site.ts';
 import type { KeptDocument } from './change.ts';
-import { isJobId, type JobId } from './jobId.ts';
+import type { JobId } from './jobId.ts';
 import type { JobShelf } from './jobShelf.ts';
 import { readKept, type KeptSession } from './keptSession.ts';
 import { readLedger, type Ledger } from './ledger.ts';
@@ -98,15 +98,42 @@ export const readUnder = async (shelves: Shelves, { head }: Ledger): Promise<Kep
   }
 };
 
+/** What a browser says while another run of it still lets go of the place; by the specification of IndexedDB. */
+const passing: readonly string[] = ['UnknownError', 'AbortError', 'TimeoutError'];
+
+/** Reads, and after each of these pauses (milliseconds) again where what failed can pass. */
+const tried = async <T>(read: () => Promise<T>, pauses: readonly number[]): Promise<T> => {
+  const [pause, ...rest] = pauses;
+  try {
+    return await read();
+  } catch (error) {
+    const passes = error instanceof Error && passing.includes(error.name);
+    if (pause === undefined || !passes) throw error;
+    await new Promise((resume) => setTimeout(resume, pause));
+    return tried(read, rest);
+  }
+};
+
+/** The job that was on the pad; where it is not there, the one that was worked on last, out of the bin. */
+const jobToOpen = async (shelf: JobShelf): Promise<JobId | null> => {
+  const pad = await shelf.readDesk('pad');
+  const heads = (await shelf.heads()).filter(({ binned }) => binned === null);
+  if (heads.some(({ id }) => id === pad)) return pad as JobId;
+  return heads.toSorted((a, b) => b.worked - a.worked)[0]?.id ?? null;
+};
+
+/** How long to wait for a browser that is still letting go, milliseconds. Ours. */
+const usualPauses = [100, 400, 1500];
+
 /** Reads what the device has kept. Never throws; an empty shelf is no trouble. */
-export const loadKept = async (shelves: Shelves): Promise<Kept> => {
+export const loadKept = async (shelves: Shelves, pauses = usualPauses): Promise<Kept> => {
   const nothing = { job: null, under: null };
   try {
-    const session = readKept(await shelves.shelf.readDesk('session'));
-    const pad = await shelves.shelf.readDesk('pad');
-    if (!isJobId(pad)) return { ...nothing, session, trouble: null };
+    const session = readKept(await tried(() => shelves.shelf.readDesk('session'), pauses));
+    const id = await jobToOpen(shelves.shelf);
+    if (id === null) return { ...nothing, session, trouble: null };
     try {
-      const job = await readJob(shelves, pad);
+      const job = await readJob(shelves, id);
       const under = job === null ? null : await readUnder(shelves, job.ledger);
       return { job, under, session, trouble: null };
     } catch (error) {

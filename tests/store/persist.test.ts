@@ -321,6 +321,41 @@ describe('reading what was kept', () => {
     expect(lying().heads.size).toBe(1);
   });
 
+  it('[H50] starts with the job that was worked on last where that of the pad is not there', async () => {
+    const { shelf, lying } = memoryShelf();
+    const desk = await openDesk({ shelf, first: namedSite('a') });
+    desk.site.getState().commit(namedSite('a 2'), 'Edit');
+    desk.site.getState().load(namedSite('b'), 'Open b');
+    await desk.keeper.now();
+    const start = async () => (await loadKept({ shelf, bytes: noPictures })).job?.ledger.head.name;
+    expect(await start()).toBe('b');
+    const pad = desk.site.getState().pad.job;
+    for (const other of [undefined, 7, 'job:0000000000000000']) {
+      lying().desk.set('pad', other);
+      expect(await start()).toBe('b');
+    }
+    const head = lying().heads.get(pad);
+    if (head === undefined) throw new Error('no job was kept');
+    lying().heads.set(pad, { ...head, binned: 70 });
+    expect(await start()).toBe('a 2');
+  });
+
+  it('[H50] reads again what a browser that is still letting go refused, and nothing else', async () => {
+    const { shelf } = memoryShelf();
+    const refusing = (name: string, times: number) => {
+      let left = times;
+      const readDesk: typeof shelf.readDesk = async (key) => {
+        if (left === 0) return shelf.readDesk(key);
+        left -= 1;
+        throw named(name);
+      };
+      return loadKept({ shelf: { ...shelf, readDesk }, bytes: noPictures }, [0, 0]);
+    };
+    expect((await refusing('UnknownError', 2)).trouble).toBeNull();
+    expect((await refusing('UnknownError', 3)).trouble).not.toBeNull();
+    expect((await refusing('SecurityError', 1)).trouble).not.toBeNull();
+  });
+
   it('[H8] a device without a database is a trouble told, not thrown', async () => {
     const { job, trouble } = await loadKept({ shelf: deviceJobShelf(), bytes: noPictures });
     expect(job).toBeNull();

@@ -1,8 +1,10 @@
 import { useRef } from 'react';
 import { useBench } from '../bench.ts';
-import { openSample } from './openSample.ts';
+import { canKeepFiles, chooseToOpen } from './filePickers.ts';
+import { OwnFileKeys } from './OwnFileKeys.tsx';
+import { openOwn, withFiles } from './ownFile.ts';
 import { saveFile } from './saveFile.ts';
-import { samples } from './samples.ts';
+import { SampleKeys } from './SampleKeys.tsx';
 import { startNew } from './startNew.ts';
 import { takeFile } from './takeFile.ts';
 
@@ -16,10 +18,19 @@ export const FileKeys = ({ onOpened }: Props) => {
   const bench = useBench();
   const chooser = useRef<HTMLInputElement>(null);
   const bringer = useRef<HTMLInputElement>(null);
+  const open = () => {
+    if (!canKeepFiles()) return chooser.current?.click();
+    return void withFiles(bench, async () => {
+      const handle = await chooseToOpen();
+      if (handle === null) return;
+      await openOwn(bench, handle);
+      onOpened();
+    });
+  };
   return (
     <>
       <div className="choices">
-        <button type="button" onClick={() => chooser.current?.click()}>
+        <button type="button" onClick={open}>
           Open file
         </button>
         <button type="button" onClick={() => void saveFile(bench)}>
@@ -38,6 +49,7 @@ export const FileKeys = ({ onOpened }: Props) => {
           Bring in GeoJSON, DXF or CSV
         </button>
       </div>
+      <OwnFileKeys onOpened={onOpened} />
       <input
         ref={chooser}
         className="unseen"
@@ -66,18 +78,7 @@ export const FileKeys = ({ onOpened }: Props) => {
           bench.bring.setState(file, true);
         }}
       />
-      <h3>Sample yards</h3>
-      <div className="choices">
-        {samples.map((sample) => (
-          <button
-            key={sample.id}
-            type="button"
-            onClick={() => void openSample(bench, sample).then(onOpened)}
-          >
-            {sample.label}
-          </button>
-        ))}
-      </div>
+      <SampleKeys onOpened={onOpened} />
       <p className="note">
         What you open or begin is a job of its own, and can be undone like any other step.
       </p>

@@ -19,6 +19,16 @@ const isGeoJson = async (file: File): Promise<boolean> => {
   }
 };
 
+/** Whether a text that was handed over from another device is a site of ours. */
+const isOursAsText = async (file: File): Promise<boolean> => {
+  if (!/\.site\.json\.txt$/i.test(file.name)) return false;
+  try {
+    return ours.test(await file.text());
+  } catch {
+    return false;
+  }
+};
+
 /**
  * A file that was chosen or dropped anywhere: a site file is opened, and so is a PDF that carries one; a
  * picture or another PDF comes under the drawing, a file of another program waits on the sheet that brings it
@@ -29,6 +39,7 @@ export const takeFile = async (bench: Bench, file: File): Promise<void> => {
     if ((await isPdf(file)) && (await openSheet(bench, file))) return;
     return bringPicture(bench, file);
   }
+  if (await isOursAsText(file)) return openFile(bench, file);
   const kind = fileKind(file.name);
   if (kind.ok && (kind.value !== 'geojson' || (await isGeoJson(file)))) {
     bench.bring.setState(file, true);

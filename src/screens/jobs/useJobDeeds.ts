@@ -5,6 +5,7 @@ import { told } from '../../store/told.ts';
 import { attempt } from '../attempt.ts';
 import { useBench } from '../bench.ts';
 import type { JobDeeds } from './JobEntry.tsx';
+import { forgetFiles } from '../files/ownFile.ts';
 import { jobName } from './jobName.ts';
 import { openJob } from './openJob.ts';
 
@@ -57,6 +58,10 @@ export const useJobDeeds = ({ onOpened, read, setFault }: Parts) => {
     bin: ({ id }) => void apart(id, () => binJob(at(), id, Date.now())),
     takeBack: ({ id }) => void apart(id, () => binJob(at(), id, null)),
   };
-  const empty = (ids: readonly JobId[]) => void deed(() => jobs.shelf.remove(ids));
+  const empty = (ids: readonly JobId[]) =>
+    void deed(async () => {
+      await jobs.shelf.remove(ids);
+      await forgetFiles(bench, ids);
+    });
   return { deeds, empty };
 };
