@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { expect, test, type Page } from '@playwright/test';
 import { openSite } from '../src/site/openSite.ts';
 import { allKept } from './keptPage.ts';
+import { noFindings } from './findings.ts';
 import { yardPage } from './yardPage.ts';
 
 const openJobs = async (page: Page): Promise<void> => {
@@ -159,4 +160,38 @@ test('a browser that keeps nothing says so, with a key that saves a file', async
   const path = await yard.download(() => line.getByRole('button', { name: 'Save file' }).click());
   const saved = openSite(readFileSync(path, 'utf8'));
   expect(saved.ok && saved.value.job.name).toBe('Invented 1');
+});
+
+test('axe finds nothing on the list of jobs, full or empty, in any light, and it fits', async ({
+  page,
+}) => {
+  const check = async (): Promise<void> => {
+    for (const theme of ['day', 'dark', 'sun']) {
+      await page.evaluate((light) => (document.documentElement.dataset['theme'] = light), theme);
+      await noFindings(page);
+    }
+    // at 200 % a desk of 1280 px has 640, and a phone of 390 has 320 at least
+    for (const width of [640, 320]) {
+      await page.setViewportSize({ width, height: 700 });
+      const over = await page
+        .getByRole('dialog')
+        .evaluate((element) => element.scrollWidth - element.clientWidth);
+      expect(over).toBe(0);
+    }
+  };
+  await yardPage(page).openEmpty();
+  await openJobs(page);
+  await expect(page.getByText('No job is kept yet')).toBeVisible();
+  await check();
+  await done(page);
+  await page.getByRole('button', { name: 'Job & file' }).click();
+  await page.getByRole('button', { name: 'Back yard' }).click();
+  await page.getByRole('button', { name: 'Job & file' }).click();
+  await page.getByRole('button', { name: 'Sports court' }).click();
+  await openJobs(page);
+  const list = page.getByRole('dialog');
+  await list.getByRole('button', { name: 'Put into the bin' }).first().click();
+  await list.getByRole('button', { name: 'Rename' }).first().click();
+  await list.getByRole('button', { name: 'Empty the bin' }).click();
+  await check();
 });

@@ -139,7 +139,10 @@ export const keep = (keeping: Keeping): Keeper => {
     // what is on its way may be all there is to do
     await settled();
     begin(site.getState());
-    if (writer.ledgerOf(onPad())?.sound === false) send(onPad(), drawnNow(site.getState()));
+    const [ledger, trail] = [writer.ledgerOf(onPad()), trails.get(onPad())];
+    // a pad on which nothing was done yet is no job
+    const begun = ledger?.sent !== null || (trail !== undefined && !isBlank(trail));
+    if (begun && ledger?.sound === false) send(onPad(), drawnNow(site.getState()));
     else later(keepDesk);
     await settled();
   };

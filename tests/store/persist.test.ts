@@ -266,6 +266,18 @@ describe('keeping jobs with their history', () => {
   });
 });
 
+describe('an empty pad', () => {
+  it('[H48] a pad on which nothing was done is no job, whatever is looked at', async () => {
+    const { shelf, lying } = memoryShelf();
+    const { keeper, site } = await openDesk({ shelf });
+    await keeper.now();
+    expect(lying().heads.size).toBe(0);
+    site.getState().commit(namedSite('a'), 'Edit');
+    await keeper.now();
+    expect(lying().heads.size).toBe(1);
+  });
+});
+
 describe('reading what was kept', () => {
   it('[H36] gives the counting for new sites back, a number unknown then as the trade has it, else none', async () => {
     const { shelf } = memoryShelf();

@@ -31,6 +31,8 @@ export const smallPlan = (site: Site, layout: Layout): SmallPlan | null => {
     x: (bounds.minX + bounds.maxX) / 2 - width / 2 / scale,
     y: (bounds.minY + bounds.maxY) / 2 + height / 2 / scale,
   };
-  const atoms = explode(drawPlan(site, layout, { omit }), { origin, scale });
+  // names bring their lines along, so both go before they are lettered
+  const drawn = drawPlan(site, layout, { omit }).filter(({ kind }) => kind !== 'text');
+  const atoms = explode(drawn, { origin, scale });
   return { atoms: atoms.filter((atom) => atom.do !== 'text') };
 };
