@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import { z } from './z.ts';
 import type { Frozen } from './frozen.ts';
 import { phrase } from '../phrases/phrase.ts';
 
