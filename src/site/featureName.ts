@@ -12,7 +12,7 @@ const names: Readonly<Record<Exclude<Feature['kind'], 'height zone'>, string>> =
   note: phrase`Note`,
 };
 
-const zones = { 'sight triangle': 'Sight triangle', 'front yard': 'Front yard' } as const;
+const zones = { 'sight triangle': phrase`Sight triangle`, 'front yard': phrase`Front yard` };
 
 /** What a feature is called on its card, by its kind; ground with a height limit by what it is. */
 export const featureName = (feature: Feature): string =>
