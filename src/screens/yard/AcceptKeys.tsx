@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import { acceptable, acceptedAs, acceptedText } from '../../engine/acceptedAs.ts';
 import type { Flag } from '../../engine/flag.ts';
+import { phrase } from '../../phrases/phrase.ts';
 import type { Acceptance } from '../../site/acceptance.ts';
 import { acceptFlag } from '../../site/edits/acceptFlag.ts';
 import { withdrawAcceptance } from '../../site/edits/withdrawAcceptance.ts';
@@ -17,10 +18,10 @@ const AcceptForm = ({ flag, onDone }: { readonly flag: Flag; readonly onDone: ()
   const [fault, setFault] = useState<string | null>(null);
   const accept = () => {
     if (reason === '' || by === '') {
-      setFault('Expected a reason and initials of who accepts it');
+      setFault(phrase`Expected a reason and initials of who accepts it`);
       return;
     }
-    const said = edit('Accept flag', (was) =>
+    const said = edit(phrase`Accept flag`, (was) =>
       acceptFlag(was, { ...acceptable(flag), reason, by, day: today() }),
     );
     setFault(said);
@@ -32,9 +33,9 @@ const AcceptForm = ({ flag, onDone }: { readonly flag: Flag; readonly onDone: ()
     return null;
   };
   return (
-    <div className="stack" role="group" aria-label="Accept flag">
-      <TextField label="Reason" value={reason} onEnter={take(setReason)} />
-      <TextField label="Initials" value={by} onEnter={take(setBy)} />
+    <div className="stack" role="group" aria-label={phrase`Accept flag`}>
+      <TextField label={phrase`Reason`} value={reason} onEnter={take(setReason)} />
+      <TextField label={phrase`Initials`} value={by} onEnter={take(setBy)} />
       {fault !== null && (
         <p className="fault" role="alert">
           {fault}
@@ -42,10 +43,10 @@ const AcceptForm = ({ flag, onDone }: { readonly flag: Flag; readonly onDone: ()
       )}
       <div className="choices">
         <button type="button" className="chief" onClick={accept}>
-          Accept
+          {phrase`Accept`}
         </button>
         <button type="button" onClick={onDone}>
-          Leave it open
+          {phrase`Leave it open`}
         </button>
       </div>
     </div>
@@ -66,9 +67,9 @@ export const AcceptKeys = ({ flag }: { readonly flag: Flag }) => {
         <p className="note">{acceptedText(acceptance)}</p>
         <button
           type="button"
-          onClick={() => make('Withdraw acceptance', (was) => withdrawAcceptance(was, id))}
+          onClick={() => make(phrase`Withdraw acceptance`, (was) => withdrawAcceptance(was, id))}
         >
-          Withdraw
+          {phrase`Withdraw`}
         </button>
       </div>
     );
@@ -76,7 +77,7 @@ export const AcceptKeys = ({ flag }: { readonly flag: Flag }) => {
   if (open) return <AcceptForm flag={flag} onDone={() => setOpen(false)} />;
   return (
     <button type="button" onClick={() => setOpen(true)}>
-      Accept with a reason
+      {phrase`Accept with a reason`}
     </button>
   );
 };

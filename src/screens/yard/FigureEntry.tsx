@@ -1,5 +1,6 @@
 import { useRef, useState, type KeyboardEvent } from 'react';
 import type { Asked } from '../../editor/tool.ts';
+import { phrase, phraseOf } from '../../phrases/phrase.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import { useBench, useSite } from '../bench.ts';
 import { Keypad } from './Keypad.tsx';
@@ -49,7 +50,7 @@ export const FigureEntry = ({ asked, begun }: Props) => {
           />
         </label>
         <button type="button" className="chief" onClick={set}>
-          Set
+          {phraseOf('piece')`Set`}
         </button>
       </div>
       {fault !== null && (
@@ -65,7 +66,7 @@ export const FigureEntry = ({ asked, begun }: Props) => {
         </button>
         {keypad && (
           <button type="button" onClick={() => setKeypad(false)}>
-            Hide keys
+            {phrase`Hide keys`}
           </button>
         )}
       </div>

@@ -1,3 +1,4 @@
+import { phrase } from '../../phrases/phrase.ts';
 import { useBench } from '../bench.ts';
 import { openSample } from '../files/openSample.ts';
 import { samples } from '../files/samples.ts';
@@ -11,10 +12,9 @@ export const FirstSteps = () => {
   return (
     <div className="first">
       <div>
-        <h2>Start with what stands still</h2>
+        <h2>{phrase`Start with what stands still`}</h2>
         <p>
-          Draw the house wall or the lot first, then run the fence from it: tap a corner, type the
-          length off the tape, tap the way it goes. Gates come last.
+          {phrase`Draw the house wall or the lot first, then run the fence from it: tap a corner, type the length off the tape, tap the way it goes. Gates come last.`}
         </p>
         <div className="choices">
           <button
@@ -22,15 +22,15 @@ export const FirstSteps = () => {
             className="chief"
             onClick={() => session.setState({ tool: 'building' })}
           >
-            Draw the house
+            {phrase`Draw the house`}
           </button>
           <button type="button" onClick={() => session.setState({ tool: 'fence' })}>
-            Draw a fence
+            {phrase`Draw a fence`}
           </button>
           <CallsKey />
           {sample !== undefined && (
             <button type="button" onClick={() => void openSample(bench, sample)}>
-              Look at a sample yard
+              {phrase`Look at a sample yard`}
             </button>
           )}
         </div>

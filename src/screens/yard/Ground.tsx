@@ -11,6 +11,7 @@ import { pictureHand } from '../../editor/tools/picture/taken.ts';
 import { isShown } from '../../editor/walk/walk.ts';
 import { panBy, type Pad as PadSize } from '../../editor/view.ts';
 import type { SitePoint } from '../../geometry/point.ts';
+import { phrase } from '../../phrases/phrase.ts';
 import { useBench, useDrawn, useLayout, useSession, useSite } from '../bench.ts';
 import { fitAll } from '../fitAll.ts';
 import { padInch } from '../padInch.ts';
@@ -28,8 +29,7 @@ import { ZoomKeys } from './ZoomKeys.tsx';
 
 const [padUse, padPrompt] = ['pad-use', 'pad-prompt'];
 
-const use =
-  'Arrow keys move the crosshair or what is selected, Space sets a mark, figures type the length of a piece, Enter ends the line, Escape leaves. R opens the yard as a list, in which all of this is done by typing.';
+const use = phrase`Arrow keys move the crosshair or what is selected, Space sets a mark, figures type the length of a piece, Enter ends the line, Escape leaves. R opens the yard as a list, in which all of this is done by typing.`;
 
 interface SheetProps {
   readonly place: WalkPlace | null;
@@ -91,7 +91,7 @@ const DrawingPad = ({ place, hand, cross, onInput }: SheetProps) => {
       cross={tool === 'select' && selection !== null ? null : cross}
       cursor={tool === 'pan' || space ? 'grab' : drawing}
       means={means}
-      label="Drawing pad"
+      label={phrase`Drawing pad`}
       describedBy={`${padUse} ${padPrompt}`}
       viewNow={() => session.getState().view}
       onView={(change) => session.setState((state) => ({ view: change(state.view) }))}

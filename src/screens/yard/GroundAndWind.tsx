@@ -1,4 +1,5 @@
 import { structureTable } from '../../drawing/tables/structureTable.ts';
+import { phrase } from '../../phrases/phrase.ts';
 import { figuresCaution } from '../../trade/cautions.ts';
 import { exposures } from '../../trade/windTerms.ts';
 import { soils, weakestSoil } from '../../trade/soils.ts';
@@ -26,22 +27,24 @@ const untold = 'untold';
 const GroundField = ({ conditions, change }: Props) => (
   <>
     <ChoiceField
-      label="Ground"
+      label={phrase`Ground`}
       value={conditions.soil ?? untold}
       choices={[
-        { value: untold, label: 'Nobody has said' },
+        { value: untold, label: phrase`Nobody has said` },
         ...soils.map(({ name, label }) => ({ value: name, label })),
       ]}
-      onChoose={(soil) => void change('Change ground', { soil: soil === untold ? null : soil })}
+      onChoose={(soil) =>
+        void change(phrase`Change ground`, { soil: soil === untold ? null : soil })
+      }
     />
     <p className="note">
-      {conditions.soil === null ? `Counts as ${weakestSoil.label}. ` : ''}
+      {conditions.soil === null && <>{phrase`Counts as ${weakestSoil.label}.`} </>}
       {weakestSoil.source.text}.
     </p>
     <TickField
-      label="Half an inch of movement at the ground does no harm"
+      label={phrase`Half an inch of movement at the ground does no harm`}
       ticked={conditions.isolated}
-      onTick={(isolated) => void change('Change ground', { isolated })}
+      onTick={(isolated) => void change(phrase`Change ground`, { isolated })}
     />
   </>
 );
@@ -54,31 +57,33 @@ const speedOf = (text: string): number | null => {
 const WindFields = ({ conditions, change }: Props) => {
   const { wind } = conditions;
   const enter = (text: string): string | null => {
-    if (text.trim() === '') return change('Change wind', { wind: null });
+    if (text.trim() === '') return change(phrase`Change wind`, { wind: null });
     const speed = speedOf(text);
     if (speed === null || speed < 20 || speed > 300)
-      return `Wind speed ${quotedText(text)}: expected 20 to 300 mph, or nothing`;
-    return change('Change wind', { wind: { speed, exposure: wind?.exposure ?? 'C' } });
+      return phrase`Wind speed ${quotedText(text)}: expected 20 to 300 mph, or nothing`;
+    return change(phrase`Change wind`, { wind: { speed, exposure: wind?.exposure ?? 'C' } });
   };
   return (
     <>
       <TextField
-        label="Basic wind speed, mph"
+        label={phrase`Basic wind speed, mph`}
         keys="decimal"
         value={wind === null ? '' : String(wind.speed)}
-        note="Of the place, as its building department tells it; empty where nobody has said."
+        note={phrase`Of the place, as its building department tells it; empty where nobody has said.`}
         onEnter={enter}
       />
       {wind !== null && (
         <>
           <ChoiceField
-            label="Open to the wind"
+            label={phrase`Open to the wind`}
             value={wind.exposure}
             choices={exposures.map(({ name, label }) => ({
               value: name,
-              label: `${name}: ${label}`,
+              label: phrase`${name}: ${label}`,
             }))}
-            onChoose={(exposure) => void change('Change wind', { wind: { ...wind, exposure } })}
+            onChoose={(exposure) =>
+              void change(phrase`Change wind`, { wind: { ...wind, exposure } })
+            }
           />
         </>
       )}
@@ -89,9 +94,9 @@ const WindFields = ({ conditions, change }: Props) => {
 const BaysField = ({ conditions: { wind, ice, bays }, change }: Props) =>
   wind === null && ice === null ? null : (
     <TickField
-      label="No bay longer than line posts bear this wind"
+      label={phrase`No bay longer than line posts bear this wind`}
       ticked={bays === 'by wind'}
-      onTick={(on) => void change('Change bays', { bays: on ? 'by wind' : 'by build' })}
+      onTick={(on) => void change(phrase`Change bays`, { bays: on ? 'by wind' : 'by build' })}
     />
   );
 
@@ -124,14 +129,14 @@ const iceOf = ({ ice, wind }: Conditions, fields: Partial<NonNullable<Conditions
 
 const IceFields = ({ conditions, change, style }: Props & { readonly style: LengthStyle }) => {
   const { ice } = conditions;
-  const label = 'Change ice';
+  const label = phrase`Change ice`;
   return (
     <>
       <MaybeLengthField
-        label="Ice on wire and pipe, all round"
+        label={phrase`Ice on wire and pipe, all round`}
         value={ice === null ? null : inches(ice.thickness)}
         style={style}
-        note="As the building department tells it; empty for none."
+        note={phrase`As the building department tells it; empty for none.`}
         onEnter={(thickness) =>
           change(label, {
             ice: thickness === null || thickness === 0 ? null : iceOf(conditions, { thickness }),
@@ -140,13 +145,13 @@ const IceFields = ({ conditions, change, style }: Props & { readonly style: Leng
       />
       {ice !== null && (
         <TextField
-          label="Wind while the ice is there, mph"
+          label={phrase`Wind while the ice is there, mph`}
           keys="decimal"
           value={String(ice.speed)}
           onEnter={(text) => {
             const speed = speedOf(text);
             if (speed === null || speed < 20 || speed > 300)
-              return `Wind on ice ${quotedText(text)}: expected 20 to 300 mph`;
+              return phrase`Wind on ice ${quotedText(text)}: expected 20 to 300 mph`;
             return change(label, { ice: iceOf(conditions, { speed }) });
           }}
         />
@@ -163,17 +168,17 @@ export const GroundAndWind = () => {
   if (selection !== null || Object.keys(lines).length === 0) return null;
   const change: Change = (label, fields) => edit(label, (was) => setConditions(was, fields));
   return (
-    <section aria-label="Ground and wind">
+    <section aria-label={phrase`Ground and wind`}>
       <details className="more">
-        <summary>Ground and wind</summary>
+        <summary>{phrase`Ground and wind`}</summary>
         <div className="stack">
           <GroundField conditions={conditions} change={change} />
           <MaybeLengthField
-            label="Frost goes down to"
+            label={phrase`Frost goes down to`}
             value={conditions.frost}
             style={lengths}
-            note="As the local authority tells it; empty where nobody has said."
-            onEnter={(frost) => change('Change frost', { frost })}
+            note={phrase`As the local authority tells it; empty where nobody has said.`}
+            onEnter={(frost) => change(phrase`Change frost`, { frost })}
           />
           <WindFields conditions={conditions} change={change} />
           <IceFields conditions={conditions} change={change} style={lengths} />

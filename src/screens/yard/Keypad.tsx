@@ -1,3 +1,4 @@
+import { phrase } from '../../phrases/phrase.ts';
 import { afterKey, keyNames, keypadRows } from './keypad.ts';
 
 interface Props {
@@ -6,7 +7,7 @@ interface Props {
 
 /** The pad's own keyboard for lengths: figures, feet, inches and fractions. */
 export const Keypad = ({ onKey }: Props) => (
-  <div className="keypad" role="group" aria-label="Keys for lengths">
+  <div className="keypad" role="group" aria-label={phrase`Keys for lengths`}>
     {keypadRows.flat().map((key) => (
       <button
         key={key}

@@ -1,3 +1,4 @@
+import { phrase } from '../../phrases/phrase.ts';
 import { useBench, useSession } from '../bench.ts';
 
 /** Which line of the load list is lit up on the pad, and a key that puts it out. */
@@ -9,12 +10,14 @@ export const LitLine = () => {
   return (
     <p className="lit" role="status">
       <span>
-        Lit: {lit.item}, at {many} {many === 1 ? 'place' : 'places'}
+        {many === 1
+          ? phrase`Lit: ${lit.item}, at 1 place`
+          : phrase`Lit: ${lit.item}, at ${many} places`}
       </span>
       <button type="button" onClick={() => session.setState({ lit: null })}>
-        Put out
+        {phrase`Put out`}
       </button>
-      <a href="#load">Back to the load list</a>
+      <a href="#load">{phrase`Back to the load list`}</a>
     </p>
   );
 };

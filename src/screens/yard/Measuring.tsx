@@ -1,3 +1,4 @@
+import { phrase } from '../../phrases/phrase.ts';
 import { useSession } from '../bench.ts';
 import { CallsKey } from './calls/CallsKey.tsx';
 import { SquaringKey } from './squaring/SquaringKey.tsx';
@@ -12,8 +13,8 @@ export const Measuring = () => {
   const tool = useSession((state) => state.tool);
   const whole = kind === undefined;
   return (
-    <section aria-label="Measuring" className="measuring">
-      {whole && <h3>Measuring</h3>}
+    <section aria-label={phrase`Measuring`} className="measuring">
+      {whole && <h3>{phrase`Measuring`}</h3>}
       {tool !== 'tape' && <SurveyKey />}
       {(whole || kind === 'mark') && <SquaringKey />}
       {whole && tool !== 'boundary' && <CallsKey />}

@@ -1,3 +1,4 @@
+import { phrase } from '../../phrases/phrase.ts';
 import { mended, type Mend } from '../../engine/mend.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import type { LengthStyle } from '../../units/lengthStyle.ts';
@@ -7,13 +8,13 @@ import { useDo } from './cards/useEdit.ts';
 const wordsOf = (mend: Mend, style: LengthStyle): string => {
   switch (mend.kind) {
     case 'deepen holes':
-      return `Dig every hole of this build ${formatLength(mend.depth, style)} deep`;
+      return phrase`Dig every hole of this build ${formatLength(mend.depth, style)} deep`;
     case 'bays by wind':
-      return 'Shorten bays to what line posts bear';
+      return phrase`Shorten bays to what line posts bear`;
     case 'gate posts':
-      return `Gate posts of ${mend.post.label}`;
+      return phrase`Gate posts of ${mend.post.label}`;
     case 'open away':
-      return 'Open it the other way';
+      return phrase`Open it the other way`;
   }
 };
 

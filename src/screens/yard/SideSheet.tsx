@@ -1,6 +1,7 @@
 import { useCallback, type RefObject } from 'react';
 import { isShown } from '../../editor/walk/walk.ts';
 import type { Flag } from '../../engine/flag.ts';
+import { phrase } from '../../phrases/phrase.ts';
 import { cautions } from '../../trade/cautions.ts';
 import type { Selection } from '../../store/selection.ts';
 import type { ToolId } from '../../store/toolId.ts';
@@ -30,8 +31,11 @@ import type { Walk } from './walk/useWalk.ts';
 import { WalkPanel } from './walk/WalkPanel.tsx';
 import { YardSummary } from './YardSummary.tsx';
 
-const countOf = (flags: readonly Flag[]): string =>
-  flags.length === 0 ? 'no flags' : flags.length === 1 ? '1 flag' : `${flags.length} flags`;
+/** What the key that pulls the card up says. */
+const pullText = ({ length }: readonly Flag[]): string => {
+  if (length === 0) return phrase`Pull up: no flags`;
+  return length === 1 ? phrase`Pull up: 1 flag` : phrase`Pull up: ${length} flags`;
+};
 
 const Next = () => {
   const tool = useSession((state) => state.tool);
@@ -80,7 +84,9 @@ const Selected = ({ selection }: { readonly selection: Selection }) => {
       <Card selection={selection} />
       <details className="more">
         <summary>
-          {tool === 'picture' ? 'All pictures, and one more' : 'What the next one will be'}
+          {tool === 'picture'
+            ? phrase`All pictures, and one more`
+            : phrase`What the next one will be`}
         </summary>
         <Next />
       </details>
@@ -117,14 +123,14 @@ export const SideSheet = (props: Props) => {
     onOpen(false);
   };
   return (
-    <aside className="card" data-open={open} aria-label="Card">
+    <aside className="card" data-open={open} aria-label={phrase`Card`}>
       {piece !== null && list === 'closed' && <TypedEntry piece={piece} begun={sign} />}
       {asked !== null && list === 'closed' && <FigureEntry asked={asked} begun={sign} />}
       {steps !== null && <StepKeys steps={steps} />}
       {isShown(walk.state) && <WalkPanel walk={walk} />}
       <div className="card-head">
         <h2 ref={head} tabIndex={-1}>
-          {selection === null ? 'This yard' : cardTitle(selection, site)}
+          {selection === null ? phrase`This yard` : cardTitle(selection, site)}
         </h2>
         <button
           ref={listKey}
@@ -133,15 +139,15 @@ export const SideSheet = (props: Props) => {
           aria-expanded={list === 'open'}
           onClick={onList}
         >
-          List
+          {phrase`List`}
         </button>
         {selection !== null && (
           <button type="button" onClick={() => session.setState({ selection: null })}>
-            Let go
+            {phrase`Let go`}
           </button>
         )}
         <button type="button" className="pull" aria-expanded={open} onClick={() => onOpen(!open)}>
-          {open ? 'Put down' : `Pull up: ${countOf(flags)}`}
+          {open ? phrase`Put down` : pullText(flags)}
         </button>
       </div>
       <div className="card-body">
@@ -151,8 +157,8 @@ export const SideSheet = (props: Props) => {
         <Measuring />
         <GroundAndWind />
         <SiteRules />
-        <section aria-label="Flags">
-          <h3>Flags</h3>
+        <section aria-label={phrase`Flags`}>
+          <h3>{phrase`Flags`}</h3>
           <FlagList flags={flags} onFlag={goTo} />
         </section>
         {selection === null && <Unused />}

@@ -1,4 +1,5 @@
 import type { Steps } from '../../editor/tool.ts';
+import { phrase } from '../../phrases/phrase.ts';
 import { useBench } from '../bench.ts';
 
 /** How many points are set of those that are wanted, and the keys that take them back. */
@@ -8,14 +9,14 @@ export const StepKeys = ({ steps }: { readonly steps: Steps }) => {
   return (
     <div className="typed" role="group" aria-label={form}>
       <p className="note" role="status">
-        {form}: {set} of {of} set
+        {phrase`${form}: ${set} of ${of} set`}
       </p>
       <div className="typed-row">
         <button type="button" disabled={set === 0} onClick={() => send({ do: 'back' })}>
-          Take the last back
+          {phrase`Take the last back`}
         </button>
         <button type="button" onClick={() => send({ do: 'leave' })}>
-          Drop them all
+          {phrase`Drop them all`}
         </button>
       </div>
     </div>

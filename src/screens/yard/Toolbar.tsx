@@ -1,5 +1,6 @@
 import { toolbox } from '../../editor/toolbox.ts';
 import { isShown } from '../../editor/walk/walk.ts';
+import { phrase } from '../../phrases/phrase.ts';
 import { useBench, useSession } from '../bench.ts';
 import type { Walk } from './walk/useWalk.ts';
 
@@ -13,7 +14,7 @@ export const Toolbar = ({ walk }: { readonly walk: Walk }) => {
   const tool = useSession((state) => state.tool);
   const walking = isShown(walk.state);
   return (
-    <div className="tools" role="toolbar" aria-label="Tools">
+    <div className="tools" role="toolbar" aria-label={phrase`Tools`}>
       {toolbox.map(({ id, label, key }) => (
         <button
           key={id}
@@ -31,7 +32,7 @@ export const Toolbar = ({ walk }: { readonly walk: Walk }) => {
         aria-pressed={walking}
         onClick={() => (walking ? walk.send({ do: 'stop' }) : walk.start())}
       >
-        Walk
+        {phrase`Walk`}
       </button>
     </div>
   );

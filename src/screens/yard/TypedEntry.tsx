@@ -1,6 +1,7 @@
 import { useEffect, useRef, useState, type KeyboardEvent, type RefObject } from 'react';
 import type { Piece } from '../../editor/tool.ts';
 import { useLatest } from '../../canvas/useLatest.ts';
+import { englishOf, phrase, phraseOf } from '../../phrases/phrase.ts';
 import { useBench } from '../bench.ts';
 import { Keypad } from './Keypad.tsx';
 import { nothingTyped, waysOf } from './typedPiece.ts';
@@ -27,12 +28,12 @@ const Fields = ({ typed, length, onLength }: FieldsProps) => {
     type(nothingTyped);
     event.currentTarget.blur();
   };
-  const wrongWay = fault?.startsWith('Direction') ?? false;
+  const wrongWay = englishOf(fault ?? '').startsWith('Direction');
   const shared = { autoComplete: 'off', onKeyDown: press };
   return (
     <div className="typed-row">
       <label className="field">
-        <span>Length</span>
+        <span>{phrase`Length`}</span>
         <input
           {...shared}
           aria-invalid={fault !== null && !wrongWay}
@@ -44,25 +45,25 @@ const Fields = ({ typed, length, onLength }: FieldsProps) => {
         />
       </label>
       <label className="field">
-        <span>Direction (°)</span>
+        <span>{phrase`Direction (°)`}</span>
         <input
           {...shared}
           aria-invalid={wrongWay}
           value={text.azimuth}
           inputMode="decimal"
-          placeholder="pointer"
+          placeholder={phrase`pointer`}
           onChange={(event) => type({ azimuth: event.target.value })}
         />
       </label>
       <button type="button" className="chief" onClick={() => set()}>
-        Set
+        {phraseOf('piece')`Set`}
       </button>
     </div>
   );
 };
 
 const Ways = ({ piece, typed }: { readonly piece: Piece; readonly typed: TypedPiece }) => (
-  <div className="typed-row ways" role="group" aria-label="Direction">
+  <div className="typed-row ways" role="group" aria-label={phrase`Direction`}>
     {waysOf(piece).map(({ label, name, azimuth }) => (
       <button
         key={name}
@@ -108,7 +109,7 @@ export const TypedEntry = ({ piece, begun }: Props) => {
     <form
       ref={form}
       className="typed"
-      aria-label="Length and direction of this piece"
+      aria-label={phrase`Length and direction of this piece`}
       onSubmit={(event) => event.preventDefault()}
     >
       <Fields typed={typed} length={length} onLength={() => setKeypad(touches())} />
@@ -121,17 +122,17 @@ export const TypedEntry = ({ piece, begun }: Props) => {
       {keypad && <Keypad onKey={(change) => typed.type({ length: change(typed.text.length) })} />}
       <div className="typed-row">
         <button type="button" onClick={() => send({ do: 'finish' })}>
-          Finish
+          {phrase`Finish`}
         </button>
         <button type="button" onClick={() => send({ do: 'close' })}>
-          Close to start
+          {phrase`Close to start`}
         </button>
         <button type="button" onClick={() => send({ do: 'back' })}>
-          Take back
+          {phrase`Take back`}
         </button>
         {keypad && (
           <button type="button" onClick={() => setKeypad(false)}>
-            Hide keys
+            {phrase`Hide keys`}
           </button>
         )}
       </div>

@@ -1,3 +1,4 @@
+import { phrase } from '../../phrases/phrase.ts';
 import { alternativesNaming } from '../../site/alternativesNaming.ts';
 import { removeHardware } from '../../site/edits/removeHardware.ts';
 import { removeSpec } from '../../site/edits/removeSpec.ts';
@@ -10,7 +11,7 @@ import { useDo } from './cards/useEdit.ts';
 /** Why a build cannot be removed though no line has it; null where it can. */
 const keptFor = (site: Pick<Site, 'alternatives'>, id: SpecId): string | null => {
   const [named] = alternativesNaming(site, id);
-  return named === undefined ? null : `Kept for “${named.label}”, another way to build it.`;
+  return named === undefined ? null : phrase`Kept for “${named.label}”, another way to build it.`;
 };
 
 /**
@@ -29,7 +30,7 @@ export const Unused = () => {
         id,
         label: specs[id]?.label ?? '',
         kept: keptFor({ alternatives }, id),
-        remove: () => make('Remove build', (was) => removeSpec(was, id)),
+        remove: () => make(phrase`Remove build`, (was) => removeSpec(was, id)),
       })),
     ...(Object.keys(hardware) as HardwareId[])
       .filter((id) => !used.has(id))
@@ -37,20 +38,20 @@ export const Unused = () => {
         id,
         label: hardware[id]?.label ?? '',
         kept: null,
-        remove: () => make('Remove part', (was) => removeHardware(was, id)),
+        remove: () => make(phrase`Remove part`, (was) => removeHardware(was, id)),
       })),
   ];
   if (idle.length === 0) return null;
   return (
     <details className="more">
-      <summary>Not used in this yard: {idle.length}</summary>
+      <summary>{phrase`Not used in this yard: ${idle.length}`}</summary>
       <ul className="plain">
         {idle.map(({ id, label, kept, remove }) => (
           <li key={id} className="side">
             <span>{label}</span>
             {kept === null ? (
-              <button type="button" aria-label={`Remove ${label}`} onClick={remove}>
-                Remove
+              <button type="button" aria-label={phrase`Remove ${label}`} onClick={remove}>
+                {phrase`Remove`}
               </button>
             ) : (
               <span className="note">{kept}</span>

@@ -1,5 +1,6 @@
 import { rulingFor } from '../../canvas/paintGrid.ts';
 import { zoomAt } from '../../editor/view.ts';
+import { phrase } from '../../phrases/phrase.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import { inches } from '../../units/inches.ts';
 import { useBench, useSession, useSite } from '../bench.ts';
@@ -19,19 +20,19 @@ export const ZoomKeys = () => {
   return (
     <>
       <p className="gridsay">
-        one square {square}
+        {phrase`one square ${square}`}
         <br />
-        Call before you dig.
+        {phrase`Call before you dig.`}
       </p>
-      <div className="zoom" role="group" aria-label="Zoom">
-        <button type="button" aria-label="Smaller" onClick={() => zoom(1 / 1.4)}>
+      <div className="zoom" role="group" aria-label={phrase`Zoom`}>
+        <button type="button" aria-label={phrase`Smaller`} onClick={() => zoom(1 / 1.4)}>
           −
         </button>
-        <button type="button" aria-label="Larger" onClick={() => zoom(1.4)}>
+        <button type="button" aria-label={phrase`Larger`} onClick={() => zoom(1.4)}>
           +
         </button>
         <button type="button" onClick={() => fitAll(bench)}>
-          Show all
+          {phrase`Show all`}
         </button>
       </div>
     </>

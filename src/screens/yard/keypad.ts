@@ -1,3 +1,5 @@
+import { phrase } from '../../phrases/phrase.ts';
+
 /** The keys of the pad's own keyboard, row by row. `back` takes the last sign away. */
 export const keypadRows = [
   ['7', '8', '9', "'", '1/8', '1/4'],
@@ -10,12 +12,12 @@ export type KeypadKey = (typeof keypadRows)[number][number];
 
 /** What each key is called, where its sign does not say it. */
 export const keyNames: Readonly<Partial<Record<KeypadKey, string>>> = {
-  "'": 'feet',
-  '"': 'inches',
-  '.': 'point',
-  '-': 'dash',
-  mm: 'millimetres',
-  back: 'delete last sign',
+  "'": phrase`feet`,
+  '"': phrase`inches`,
+  '.': phrase`point`,
+  '-': phrase`dash`,
+  mm: phrase`millimetres`,
+  back: phrase`delete last sign`,
 };
 
 const isFraction = (key: KeypadKey): boolean => key.includes('/');

@@ -3,6 +3,7 @@ import { direction } from '../../editor/direction.ts';
 import type { Piece } from '../../editor/tool.ts';
 import { readTyped, type Typed } from '../../editor/typed.ts';
 import type { SitePoint } from '../../geometry/point.ts';
+import { phrase, phraseOf } from '../../phrases/phrase.ts';
 import { read, unread, type Parsed } from '../../units/parsed.ts';
 import { parseLength } from '../../units/parseLength.ts';
 import type { LengthStyle } from '../../units/lengthStyle.ts';
@@ -19,9 +20,9 @@ export const nothingTyped: TypedText = { length: '', azimuth: '' };
 /** What the two fields say; one line for the first that cannot be read or is no length for a piece. */
 export const readTexts = ({ length, azimuth }: TypedText, style: LengthStyle): Parsed<Typed> => {
   const far = length.trim() === '' ? null : parseLength(length, style.system);
-  if (far !== null && !far.ok) return unread(`Length: ${far.reason}`);
+  if (far !== null && !far.ok) return unread(phrase`Length: ${far.reason}`);
   const way = azimuth.trim() === '' ? null : parseAzimuth(azimuth);
-  if (way !== null && !way.ok) return unread(`Direction: ${way.reason}`);
+  if (way !== null && !way.ok) return unread(phrase`Direction: ${way.reason}`);
   return readTyped({ length: far?.value ?? null, bearing: way?.value ?? null }, style);
 };
 
@@ -35,10 +36,10 @@ export interface Way {
 const quarter = Math.PI / 2;
 
 const compass: readonly Way[] = [
-  { label: '←', name: 'West, to the left', azimuth: '270' },
-  { label: '↑', name: 'North, up', azimuth: '0' },
-  { label: '↓', name: 'South, down', azimuth: '180' },
-  { label: '→', name: 'East, to the right', azimuth: '90' },
+  { label: '←', name: phrase`West, to the left`, azimuth: '270' },
+  { label: '↑', name: phrase`North, up`, azimuth: '0' },
+  { label: '↓', name: phrase`South, down`, azimuth: '180' },
+  { label: '→', name: phrase`East, to the right`, azimuth: '90' },
 ];
 
 const turned = (last: Radians, by: number): string => formatAzimuth(radians(last + by));
@@ -49,14 +50,14 @@ export const waysOf = ({ last }: Piece): readonly Way[] => {
   return [
     ...compass,
     {
-      label: 'Square left',
-      name: 'Square to the left of the last',
+      label: phrase`Square left`,
+      name: phrase`Square to the left of the last`,
       azimuth: turned(last, quarter),
     },
-    { label: 'On', name: 'Straight on', azimuth: turned(last, 0) },
+    { label: phraseOf('way')`On`, name: phrase`Straight on`, azimuth: turned(last, 0) },
     {
-      label: 'Square right',
-      name: 'Square to the right of the last',
+      label: phrase`Square right`,
+      name: phrase`Square to the right of the last`,
       azimuth: turned(last, -quarter),
     },
   ];
@@ -75,19 +76,19 @@ export const pressPoint = (
   pointer: SitePoint | null,
 ): Parsed<SitePoint> => {
   const { length, bearing } = typed;
-  if (length === null && bearing === null) return unread('Type a length first');
+  if (length === null && bearing === null) return unread(phrase`Type a length first`);
   if (bearing !== null) {
     const way = direction(bearing);
     const along =
       pointer === null || length !== null
         ? (length ?? 0)
         : (pointer.x - piece.from.x) * way.x + (pointer.y - piece.from.y) * way.y;
-    if (along < tellsWay && length === null) return unread('Type a length as well');
+    if (along < tellsWay && length === null) return unread(phrase`Type a length as well`);
     return read({ x: piece.from.x + way.x * along, y: piece.from.y + way.y * along });
   }
   const away =
     pointer === null ? 0 : Math.hypot(pointer.x - piece.from.x, pointer.y - piece.from.y);
   return pointer !== null && away >= tellsWay
     ? read(pointer)
-    : unread('Which way? Choose a direction, or tap the pad where it goes');
+    : unread(phrase`Which way? Choose a direction, or tap the pad where it goes`);
 };

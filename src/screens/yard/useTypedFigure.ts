@@ -1,3 +1,4 @@
+import { phrase } from '../../phrases/phrase.ts';
 import { useEffect, useRef, useState, type RefObject } from 'react';
 import { useLatest } from '../../canvas/useLatest.ts';
 import type { Asked } from '../../editor/tool.ts';
@@ -55,7 +56,9 @@ export const useTypedFigure = (
   const set = () => {
     const figure = text === null ? null : readIt(text);
     if (figure !== null && !figure.ok) {
-      return setFault(`${what === 'height' ? 'Height' : words.field}: ${figure.reason}`);
+      return setFault(
+        phrase`${what === 'height' ? phrase`Height` : words.field}: ${figure.reason}`,
+      );
     }
     if (figure !== null) send({ do: 'type', length: figure.value, bearing: null });
     send({ do: 'finish' });

@@ -1,3 +1,4 @@
+import { phrase } from '../../../phrases/phrase.ts';
 import { callClosings } from '../../../trade/callClosings.ts';
 import { formatCount } from '../../../units/formatArea.ts';
 import type { LandUnit } from '../../../units/landUnits.ts';
@@ -11,11 +12,25 @@ import { useCallUnit } from './useCalls.ts';
 type Unit = LandUnit['name'];
 
 const units: readonly { readonly value: Unit; readonly label: string }[] = [
-  { value: 'feet', label: 'Feet' },
-  { value: 'metres', label: 'Metres' },
-  { value: 'chains', label: 'Chains (66 ft)' },
-  { value: 'rods', label: 'Rods, perches or poles (16 1/2 ft)' },
+  { value: 'feet', label: phrase`Feet` },
+  { value: 'metres', label: phrase`Metres` },
+  { value: 'chains', label: phrase`Chains (66 ft)` },
+  { value: 'rods', label: phrase`Rods, perches or poles (16 1/2 ft)` },
 ];
+
+const unitWords: Readonly<Record<Unit, string>> = {
+  miles: phrase`miles`,
+  furlongs: phrase`furlongs`,
+  varas: phrase`varas`,
+  'survey feet': phrase`survey feet`,
+  yards: phrase`yards`,
+  metres: phrase`metres`,
+  chains: phrase`chains`,
+  rods: phrase`rods`,
+  feet: phrase`feet`,
+  links: phrase`links`,
+  inches: phrase`inches`,
+};
 
 /** What a bare distance is in, and how well the calls have to close. */
 export const CallTermsFields = () => {
@@ -27,32 +42,32 @@ export const CallTermsFields = () => {
   return (
     <details className="more">
       <summary>
-        Bare distances in {unit}, to close to 1 in {formatCount(parts)}
+        {phrase`Bare distances in ${unitWords[unit]}, to close to 1 in ${formatCount(parts)}`}
       </summary>
       <div className="stack">
         <div className="pair">
           <ChoiceField
-            label="A distance without a unit is in"
+            label={phrase`A distance without a unit is in`}
             value={unit}
             choices={units}
             onChoose={(value) => set({ unit: value })}
           />
           <TextField
-            label="Has to close to 1 in"
+            label={phrase`Has to close to 1 in`}
             keys="decimal"
             value={formatCount(parts)}
             onEnter={(text) => {
               const read = parseParts(text);
-              if (!read.ok) return `Has to close to 1 in: ${read.reason}`;
+              if (!read.ok) return phrase`Has to close to 1 in: ${read.reason}`;
               set({ parts: read.value });
               return null;
             }}
           />
         </div>
         <Published
-          of="closure"
+          of={phrase`closure`}
           figures={callClosings.map((row) => ({
-            text: `1 in ${formatCount(row.parts)}, ${row.name}`,
+            text: phrase`1 in ${formatCount(row.parts)}, ${row.name}`,
             source: row.source,
             used: parts === row.parts,
             onTake: () => set({ parts: row.parts }),

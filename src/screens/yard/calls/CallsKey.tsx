@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import { createPortal } from 'react-dom';
+import { phrase } from '../../../phrases/phrase.ts';
 import { CallsSheet } from './CallsSheet.tsx';
 
 /** Opens what draws a lot from its calls; the sheet is no part of what the key stands in. */
@@ -8,7 +9,7 @@ export const CallsKey = () => {
   return (
     <>
       <button type="button" aria-haspopup="dialog" onClick={() => setOpen(true)}>
-        Lot from a deed or plat
+        {phrase`Lot from a deed or plat`}
       </button>
       {open && createPortal(<CallsSheet onClose={() => setOpen(false)} />, document.body)}
     </>

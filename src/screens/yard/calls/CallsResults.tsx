@@ -3,6 +3,7 @@ import { pieceText } from '../../../drawing/tables/pieceText.ts';
 import { callRemarks, type CallRemark } from '../../../engine/calls/callRemarks.ts';
 import type { CallPiece } from '../../../engine/calls/calls.ts';
 import { closureText } from '../../../engine/calls/closureText.ts';
+import { joined, phrase, phraseOf } from '../../../phrases/phrase.ts';
 import { formatArea } from '../../../units/formatArea.ts';
 import { formatLength } from '../../../units/formatLength.ts';
 import type { LengthStyle } from '../../../units/lengthStyle.ts';
@@ -10,7 +11,7 @@ import { TableView } from '../../TableView.tsx';
 import { LotSketch } from './LotSketch.tsx';
 import type { ReadCalls } from './useCalls.ts';
 
-const words = { stop: 'Stop', caution: 'Caution' } as const;
+const words = { stop: phraseOf('flag')`Stop`, caution: phrase`Caution` } as const;
 
 const isUnread = ({ found }: CallPiece): boolean =>
   found.kind === 'fault' || found.kind === 'words';
@@ -29,7 +30,9 @@ const Remarks = ({ remarks }: { readonly remarks: readonly CallRemark[] }) => (
 const reasonOf = (piece: CallPiece, style: LengthStyle): string => {
   const { found } = piece;
   if (found.kind === 'words') return found.reason;
-  return found.kind === 'fault' ? `A side is missing: ${found.reason}` : pieceText(piece, style);
+  return found.kind === 'fault'
+    ? phrase`A side is missing: ${found.reason}`
+    : pieceText(piece, style);
 };
 
 interface PiecesProps {
@@ -47,7 +50,7 @@ const Pieces = ({ title, pieces, style, say = pieceText }: PiecesProps) => (
       {pieces.map((piece, n) => (
         <li key={`${piece.line} ${n}`} className="call-piece">
           <span>
-            <b>Line {piece.line}</b> <q>{piece.text}</q>
+            <b>{phrase`Line ${piece.line}`}</b> <q>{piece.text}</q>
           </span>
           <span className={piece.found.kind === 'fault' ? 'fault' : 'note'}>
             {say(piece, style)}
@@ -65,10 +68,17 @@ const Pieces = ({ title, pieces, style, say = pieceText }: PiecesProps) => (
 
 const countText = ({ calls }: ReadCalls): string => {
   const unread = calls.pieces.filter(isUnread).length;
-  const sides = calls.courses.length === 1 ? '1 side' : `${calls.courses.length} sides`;
-  const count = calls.ties.length;
-  const ties = count === 0 ? '' : `, ${count} ${count === 1 ? 'tie' : 'ties'} to its beginning`;
-  return `${sides} of the lot${ties}; ${unread === 0 ? 'every line was understood' : `${unread} not understood`}.`;
+  const [sides, ties] = [calls.courses.length, calls.ties.length];
+  const counted = [
+    sides === 1 ? phrase`1 side of the lot` : phrase`${sides} sides of the lot`,
+    ...(ties === 0
+      ? []
+      : [ties === 1 ? phrase`1 tie to its beginning` : phrase`${ties} ties to its beginning`]),
+  ];
+  const found = joined(counted, ', ');
+  return unread === 0
+    ? phrase`${found}; every line was understood.`
+    : phrase`${found}; ${unread} not understood.`;
 };
 
 /** A sketch of the calls beside how they close and what they enclose. */
@@ -78,11 +88,11 @@ const Sums = ({ told, terms: { style } }: ReadCalls) => (
     <div className="stack">
       <p>{closureText(told, style)}</p>
       <p>
-        Perimeter <b>{formatLength(told.perimeter, style)}</b>
+        {phrase`Perimeter`} <b>{formatLength(told.perimeter, style)}</b>
       </p>
       {told.lot !== null && (
         <p>
-          Area, balanced <b>{formatArea(told.lot.area)}</b>
+          {phrase`Area, balanced`} <b>{formatArea(told.lot.area)}</b>
         </p>
       )}
     </div>
@@ -91,10 +101,9 @@ const Sums = ({ told, terms: { style } }: ReadCalls) => (
 
 const Balance = ({ told, terms: { style } }: ReadCalls) => (
   <details className="more">
-    <summary>How they were balanced</summary>
+    <summary>{phrase`How they were balanced`}</summary>
     <p className="note">
-      By the compass rule: the misclosure is shared out by the length of the courses, curves by
-      their chords. Curves keep their central angle.
+      {phrase`By the compass rule: the misclosure is shared out by the length of the courses, curves by their chords. Curves keep their central angle.`}
     </p>
     <TableView table={balanceTable(told, style)} />
   </details>
@@ -108,7 +117,7 @@ export const CallsResults = (read: ReadCalls) => {
   const doubtful = calls.pieces.filter((piece) => !isUnread(piece) && piece.doubts.length > 0);
   return (
     <>
-      <section aria-label="What the calls come to">
+      <section aria-label={phrase`What the calls come to`}>
         <p className="call-count" role="status">
           {countText(read)}
         </p>
@@ -116,21 +125,23 @@ export const CallsResults = (read: ReadCalls) => {
         {told.courses.length > 0 && <Sums {...read} />}
       </section>
       {unread.length > 0 && (
-        <Pieces title="Not understood" pieces={unread} style={style} say={reasonOf} />
+        <Pieces title={phrase`Not understood`} pieces={unread} style={style} say={reasonOf} />
       )}
-      {doubtful.length > 0 && <Pieces title="Worth a look" pieces={doubtful} style={style} />}
+      {doubtful.length > 0 && (
+        <Pieces title={phrase`Worth a look`} pieces={doubtful} style={style} />
+      )}
       {calls.courses.length > 0 && (
-        <TableView table={courseTable(calls.courses, { title: 'Courses', style })} />
+        <TableView table={courseTable(calls.courses, { title: phrase`Courses`, style })} />
       )}
       {calls.ties.length > 0 && (
         <TableView
-          table={courseTable(calls.ties, { title: 'Ties to the point of beginning', style })}
+          table={courseTable(calls.ties, { title: phrase`Ties to the point of beginning`, style })}
         />
       )}
       {told.lot !== null && <Balance {...read} />}
       <details className="more">
-        <summary>Every line as it was read</summary>
-        <Pieces title="All lines" pieces={calls.pieces} style={style} />
+        <summary>{phrase`Every line as it was read`}</summary>
+        <Pieces title={phrase`All lines`} pieces={calls.pieces} style={style} />
       </details>
     </>
   );

@@ -1,3 +1,4 @@
+import { phrase } from '../../../phrases/phrase.ts';
 import { boundaryCaution } from '../../../trade/cautions.ts';
 import { SheetOver } from '../../frame/SheetOver.tsx';
 import { useSession } from '../../bench.ts';
@@ -29,7 +30,7 @@ const Results = ({ onClose }: { readonly onClose: () => void }) => {
 export const CallsSheet = ({ onClose }: { readonly onClose: () => void }) => {
   const empty = useSession(({ calls }) => calls.text.trim() === '');
   return (
-    <SheetOver title="Lot from a deed or plat" onClose={onClose}>
+    <SheetOver title={phrase`Lot from a deed or plat`} onClose={onClose}>
       <div className="stack calls">
         <p className="note caution-of-calls">{boundaryCaution.text}</p>
         <CallsText />

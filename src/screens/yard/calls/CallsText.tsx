@@ -1,17 +1,19 @@
 import { useId } from 'react';
+import { phrase } from '../../../phrases/phrase.ts';
 import { useBench, useSession } from '../../bench.ts';
 import { exampleDeed } from './exampleDeed.ts';
 
 const WhatToPaste = ({ onExample }: { readonly onExample: () => void }) => (
-  <section aria-label="What can be pasted" className="stack">
+  <section aria-label={phrase`What can be pasted`} className="stack">
     <p className="note">
-      Paste a deed description whole: it is read from one “thence” to the next, and every line that
-      is not understood is shown. Or type a line for each side of the lot:
+      {phrase`Paste a deed description whole: it is read from one “thence” to the next, and every line that is not understood is shown. Or type a line for each side of the lot:`}
     </p>
-    <pre className="call-lines">{`N 4°10' E 150.00\nS 85-50-00 E 100 feet to a stake\ndue south 2 chains 25 links\naz 274°10' 30.48 m\ncurve right, radius 40, arc 62.83`}</pre>
+    <pre className="call-lines">
+      {`N 4°10' E 150.00\nS 85-50-00 E 100 feet to a stake\ndue south 2 chains 25 links\naz 274°10' 30.48 m\ncurve right, radius 40, arc 62.83`}
+    </pre>
     <div className="choices">
       <button type="button" onClick={onExample}>
-        Put in an example
+        {phrase`Put in an example`}
       </button>
     </div>
   </section>
@@ -26,7 +28,7 @@ export const CallsText = () => {
   return (
     <>
       <div className="field">
-        <label htmlFor={id}>Calls, a line for each, or a deed description</label>
+        <label htmlFor={id}>{phrase`Calls, a line for each, or a deed description`}</label>
         <textarea
           id={id}
           rows={8}
@@ -42,7 +44,7 @@ export const CallsText = () => {
       ) : (
         <div className="choices">
           <button type="button" onClick={() => set('')}>
-            Clear the calls
+            {phrase`Clear the calls`}
           </button>
         </div>
       )}

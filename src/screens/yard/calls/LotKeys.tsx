@@ -3,6 +3,7 @@ import { toSite } from '../../../editor/view.ts';
 import { lotPoints } from '../../../engine/calls/lotPoints.ts';
 import { boundsOf } from '../../../geometry/bounds.ts';
 import type { SitePoint } from '../../../geometry/point.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 import { drawLot, type LotPoint } from '../../../site/edits/drawLot.ts';
 import type { MarkId } from '../../../site/ids.ts';
 import type { Place } from '../../../site/markAt.ts';
@@ -37,11 +38,14 @@ const usePlaces = (): readonly { readonly value: MarkId | 'middle'; readonly lab
     .filter((id) => id === selected || (marks[id]?.label.trim() ?? '') !== '')
     .slice(0, mostMarks);
   return [
-    { value: 'middle', label: 'in the middle of the pad' },
-    ...named.map((value) => ({
-      value,
-      label: `at ${marks[value]?.label.trim() || 'the mark that is selected'}`,
-    })),
+    { value: 'middle', label: phrase`in the middle of the pad` },
+    ...named.map((value) => {
+      const name = marks[value]?.label.trim() ?? '';
+      return {
+        value,
+        label: name === '' ? phrase`at the mark that is selected` : phrase`at ${name}`,
+      };
+    }),
   ];
 };
 
@@ -52,7 +56,7 @@ export const LotKeys = ({ calls, told, onClose }: ReadCalls & { readonly onClose
   const places = usePlaces();
   const selected = places.find(({ label }) => label === 'at the mark that is selected');
   const [place, setPlace] = useState<MarkId | 'middle'>(selected?.value ?? 'middle');
-  const [label, setLabel] = useState('Lot');
+  const [label, setLabel] = useState(phrase`Lot`);
   const [fault, setFault] = useState<string | null>(null);
   const closed = told.lot !== null;
   const draw = () => {
@@ -60,7 +64,7 @@ export const LotKeys = ({ calls, told, onClose }: ReadCalls & { readonly onClose
     const at: Place = place === 'middle' ? middleOf(bench, points) : place;
     const id = nextId(site, 'feature');
     const said = attempt(bench, {
-      label: closed ? 'Draw lot' : 'Draw lot lines',
+      label: closed ? phrase`Draw lot` : phrase`Draw lot lines`,
       on: (was) => drawLot(was, { label, closed, points }, at),
     });
     setFault(said);
@@ -70,10 +74,10 @@ export const LotKeys = ({ calls, told, onClose }: ReadCalls & { readonly onClose
     onClose();
   };
   return (
-    <section aria-label="Draw it">
+    <section aria-label={phrase`Draw it`}>
       <div className="pair">
         <TextField
-          label="Name of the lot"
+          label={phrase`Name of the lot`}
           value={label}
           onEnter={(text) => {
             setLabel(text.trim());
@@ -81,20 +85,21 @@ export const LotKeys = ({ calls, told, onClose }: ReadCalls & { readonly onClose
           }}
         />
         <ChoiceField
-          label="It begins"
+          label={phrase`It begins`}
           value={place}
           choices={places}
           onChoose={(value) => setPlace(value)}
         />
       </div>
       <p className="note">
-        North of the deed is up on the pad. Corners are drawn as fixed marks: tapes hang on them and
-        do not move them.{' '}
-        {told.courses.some(({ curve }) => curve !== null) &&
-          'Curved sides are drawn as straight pieces that lie at most 1/2 in inside them. '}
-        {closed
-          ? ''
-          : 'The calls do not come back: their sides are drawn as they are, not balanced. '}
+        {phrase`North of the deed is up on the pad. Corners are drawn as fixed marks: tapes hang on them and do not move them.`}{' '}
+        {told.courses.some(({ curve }) => curve !== null) && (
+          <>
+            {phrase`Curved sides are drawn as straight pieces that lie at most 1/2 in inside them.`}{' '}
+          </>
+        )}
+        {!closed &&
+          phrase`The calls do not come back: their sides are drawn as they are, not balanced.`}
       </p>
       {fault !== null && (
         <p className="fault" role="alert">
@@ -103,7 +108,7 @@ export const LotKeys = ({ calls, told, onClose }: ReadCalls & { readonly onClose
       )}
       <div className="choices">
         <button type="button" className="chief" disabled={told.courses.length === 0} onClick={draw}>
-          {closed ? 'Draw the lot' : 'Draw these sides'}
+          {closed ? phrase`Draw the lot` : phrase`Draw these sides`}
         </button>
       </div>
     </section>

@@ -1,3 +1,4 @@
+import { phrase } from '../../../phrases/phrase.ts';
 import { boundsOf } from '../../../geometry/bounds.ts';
 import type { SitePoint } from '../../../geometry/point.ts';
 import { lotPoints } from '../../../engine/calls/lotPoints.ts';
@@ -28,7 +29,9 @@ export const LotSketch = ({ told }: { readonly told: Traverse }) => {
   const path = placed.map(({ x, y }) => `${x.toFixed(1)},${y.toFixed(1)}`).join(' ');
   const [begin = { x: 0, y: 0 }] = placed;
   const name =
-    told.lot === null ? 'Sketch of the open calls, north up' : 'Sketch of the lot, north up';
+    told.lot === null
+      ? phrase`Sketch of the open calls, north up`
+      : phrase`Sketch of the lot, north up`;
   return (
     <svg
       className="lot-sketch"

@@ -1,5 +1,6 @@
 import { useEffect, useRef } from 'react';
 import { levelsOf } from '../../../engine/ground/levelsOf.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 import { addLevelNote } from '../../../site/edits/addLevelNote.ts';
 import { setLevelAllowable } from '../../../site/edits/setLevelAllowable.ts';
 import { closingOver, levelClosings } from '../../../trade/levelClosing.ts';
@@ -25,18 +26,18 @@ const Allowable = ({ style }: { readonly style: LengthStyle }) => {
   const lengths = Object.values(levels.notes).flatMap(({ distance }) => distance ?? []);
   const length = sum(lengths);
   const set = (allowable: typeof levels.allowable) =>
-    edit('Change allowed misclosure', (was) => setLevelAllowable(was, allowable));
+    edit(phrase`Change allowed misclosure`, (was) => setLevelAllowable(was, allowable));
   return (
     <>
       <RodField
-        label="Allowed misclosure"
+        label={phrase`Allowed misclosure`}
         value={levels.allowable}
         style={style}
         onEnter={(value) => set(value)}
       />
       {length > 0 && (
         <Published
-          of="misclosure"
+          of={phrase`misclosure`}
           figures={levelClosings.map((rule) => {
             const allowed = closingOver(rule, length);
             return {
@@ -62,7 +63,7 @@ export const LevelNotes = ({ onClose }: { readonly onClose: () => void }) => {
   const added = useRef(false);
   const add = () => {
     added.current = true;
-    make('Add level note', (was) =>
+    make(phrase`Add level note`, (was) =>
       addLevelNote(was, rows.length === 0 ? benchmarkNote : emptyNote),
     );
   };
@@ -73,15 +74,13 @@ export const LevelNotes = ({ onClose }: { readonly onClose: () => void }) => {
     list.current?.querySelector<HTMLInputElement>('li:last-child input')?.focus();
   });
   return (
-    <SheetOver title="Level notes" onClose={onClose}>
+    <SheetOver title={phrase`Level notes`} onClose={onClose}>
       <div className="stack levels">
         <div className="choices">
           <UndoKeys />
         </div>
         <p className="note">
-          Read the rod on a point of known height first (backsight), then on every point of the
-          ground (intermediate); before the level moves, on a turning point (foresight), and on that
-          again after (backsight). End with a foresight on the benchmark: it shows the error.
+          {phrase`Read the rod on a point of known height first (backsight), then on every point of the ground (intermediate); before the level moves, on a turning point (foresight), and on that again after (backsight). End with a foresight on the benchmark: it shows the error.`}
         </p>
         <ol ref={list} className="plain level-notes">
           {rows.map((row, n) => (
@@ -96,7 +95,7 @@ export const LevelNotes = ({ onClose }: { readonly onClose: () => void }) => {
         </ol>
         <div className="choices">
           <button type="button" className={rows.length === 0 ? 'chief' : ''} onClick={add}>
-            {rows.length === 0 ? 'Start at a benchmark' : 'Add a note'}
+            {rows.length === 0 ? phrase`Start at a benchmark` : phrase`Add a note`}
           </button>
         </div>
         {rows.length > 0 && !book.ok && (

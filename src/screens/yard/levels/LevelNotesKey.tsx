@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { phrase } from '../../../phrases/phrase.ts';
 import { useSite } from '../../bench.ts';
 import { LevelNotes } from './LevelNotes.tsx';
 
@@ -9,7 +10,7 @@ export const LevelNotesKey = () => {
   return (
     <>
       <button type="button" onClick={() => setOpen(true)} aria-haspopup="dialog">
-        Level notes{count === 0 ? '' : `: ${count}`}
+        {count === 0 ? phrase`Level notes` : phrase`Level notes: ${count}`}
       </button>
       {open && <LevelNotes onClose={() => setOpen(false)} />}
     </>

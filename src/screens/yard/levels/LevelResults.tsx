@@ -1,4 +1,5 @@
 import type { LevelBook } from '../../../engine/ground/levelBook.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 import { takeHeights } from '../../../site/edits/takeHeights.ts';
 import type { Site } from '../../../site/site.ts';
 import { formatLength } from '../../../units/formatLength.ts';
@@ -34,10 +35,9 @@ export const LevelResults = ({ book, style, onClose }: Props) => {
     onClose();
   };
   return (
-    <section aria-label="What the level notes come to" className="stack">
+    <section aria-label={phrase`What the level notes come to`} className="stack">
       <p>
-        Sum of BS {write(book.backsights)} less sum of FS {write(book.foresights)} is the rise of
-        the run, {write(book.rise)}.
+        {phrase`Sum of BS ${write(book.backsights)} less sum of FS ${write(book.foresights)} is the rise of the run, ${write(book.rise)}.`}
       </p>
       <p>
         <b>{closingText(book.closing, style)}</b>
@@ -47,21 +47,21 @@ export const LevelResults = ({ book, style, onClose }: Props) => {
           type="button"
           className="chief"
           disabled={(known ?? []).length === 0}
-          onClick={() => make('Heights from level notes', (was) => takeHeights(was, named))}
+          onClick={() => make(phrase`Heights from level notes`, (was) => takeHeights(was, named))}
         >
-          Give the grade shots these heights
+          {phrase`Give the grade shots these heights`}
         </button>
       </div>
       {(known ?? []).length === 0 && (
         <p className="note">
-          No grade shot has the name of a point yet: put points on the pad where they were read.
+          {phrase`No grade shot has the name of a point yet: put points on the pad where they were read.`}
         </p>
       )}
       {(unplaced ?? []).length > 0 && (
-        <div className="choices" role="group" aria-label="Points that are not on the pad">
+        <div className="choices" role="group" aria-label={phrase`Points that are not on the pad`}>
           {(unplaced ?? []).map(({ point, height }, n) => (
             <button key={`${point} ${n}`} type="button" onClick={() => put(point, height)}>
-              Put {point} on the pad
+              {phrase`Put ${point} on the pad`}
             </button>
           ))}
         </div>

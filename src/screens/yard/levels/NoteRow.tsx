@@ -1,5 +1,6 @@
 import type { LevelledPoint } from '../../../engine/ground/levelBook.ts';
 import type { LevelRow } from '../../../engine/ground/levelRow.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 import { addLevelNote, type LevelReadings } from '../../../site/edits/addLevelNote.ts';
 import { changeLevelNote } from '../../../site/edits/changeLevelNote.ts';
 import { removeLevelNotes } from '../../../site/edits/removeLevelNotes.ts';
@@ -27,7 +28,7 @@ export const NoteRow = ({ row, number, point, style }: Props) => {
   const make = useDo();
   const { id } = row;
   const change = (fields: Partial<LevelReadings>) =>
-    edit('Change level note', (was) => changeLevelNote(was, id, fields));
+    edit(phrase`Change level note`, (was) => changeLevelNote(was, id, fields));
   const write = (length: LevelledPoint['instrument']) =>
     length === null ? '' : formatLength(length, style);
   const rod = (label: string, key: 'backsight' | 'intermediate' | 'foresight') => (
@@ -39,46 +40,48 @@ export const NoteRow = ({ row, number, point, style }: Props) => {
     />
   );
   return (
-    <li className="level-note" aria-label={`Level note ${number}`}>
+    <li className="level-note" aria-label={phrase`Level note ${number}`}>
       <TextField
-        label="Point"
+        label={phrase`Point`}
         value={row.point}
         onEnter={(text) => change({ point: text.trim() })}
       />
-      {rod('BS, backsight', 'backsight')}
-      {rod('IS, intermediate', 'intermediate')}
-      {rod('FS, foresight', 'foresight')}
+      {rod(phrase`BS, backsight`, 'backsight')}
+      {rod(phrase`IS, intermediate`, 'intermediate')}
+      {rod(phrase`FS, foresight`, 'foresight')}
       <RodField
-        label="Known height"
+        label={phrase`Known height`}
         value={row.known}
         style={style}
         onEnter={(known) => change({ known })}
       />
       <RodField
-        label="Distance"
+        label={phrase`Distance`}
         value={row.distance === null ? null : inches(row.distance)}
         style={style}
         onEnter={(distance) => change({ distance })}
       />
       <div className="level-foot">
         <p className="level-height">
-          {point?.instrument != null && <span>HI {write(point.instrument)}</span>}
-          <b>{point === null ? 'Height not known yet' : `Height ${write(point.height)}`}</b>
+          {point?.instrument != null && <span>{phrase`HI ${write(point.instrument)}`}</span>}
+          <b>
+            {point === null ? phrase`Height not known yet` : phrase`Height ${write(point.height)}`}
+          </b>
         </p>
         <div className="choices">
           <button
             type="button"
-            aria-label={`Add a note after note ${number}`}
-            onClick={() => make('Add level note', (was) => addLevelNote(was, emptyNote, id))}
+            aria-label={phrase`Add a note after note ${number}`}
+            onClick={() => make(phrase`Add level note`, (was) => addLevelNote(was, emptyNote, id))}
           >
-            Add after
+            {phrase`Add after`}
           </button>
           <button
             type="button"
-            aria-label={`Delete note ${number}`}
-            onClick={() => make('Delete level note', (was) => removeLevelNotes(was, [id]))}
+            aria-label={phrase`Delete note ${number}`}
+            onClick={() => make(phrase`Delete level note`, (was) => removeLevelNotes(was, [id]))}
           >
-            Delete
+            {phrase`Delete`}
           </button>
         </div>
       </div>

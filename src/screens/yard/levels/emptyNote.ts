@@ -1,3 +1,4 @@
+import { phrase } from '../../../phrases/phrase.ts';
 import type { LevelReadings } from '../../../site/edits/addLevelNote.ts';
 import { inches } from '../../../units/inches.ts';
 
@@ -12,4 +13,4 @@ export const emptyNote: LevelReadings = {
 };
 
 /** The first note: a benchmark that is the datum of the yard, until another height is typed. */
-export const benchmarkNote: LevelReadings = { ...emptyNote, point: 'BM', known: inches(0) };
+export const benchmarkNote: LevelReadings = { ...emptyNote, point: phrase`BM`, known: inches(0) };

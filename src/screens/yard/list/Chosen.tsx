@@ -3,6 +3,7 @@ import type { Edge } from '../../../editor/edges.ts';
 import type { ListRow } from '../../../editor/list/listRow.ts';
 import { toldPlace } from '../../../editor/list/toldPlace.ts';
 import { direction } from '../../../editor/direction.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 import { splitLeg } from '../../../site/edits/splitLeg.ts';
 import { splitSide } from '../../../site/edits/splitSide.ts';
 import { joinMarks } from '../../../site/edits/joinMarks.ts';
@@ -28,16 +29,16 @@ const MoveForm = () => {
   const [text, setText] = useState({ far: '', way: '' });
   const move = () => {
     const far = parseLength(text.far, lengths.system);
-    if (!far.ok) return `How far: ${far.reason}`;
+    if (!far.ok) return phrase`How far: ${far.reason}`;
     const way = parseWay(text.way);
-    if (!way.ok) return `Direction: ${way.reason}`;
+    if (!way.ok) return phrase`Direction: ${way.reason}`;
     const { x, y } = direction(way.value);
     session.setState({ tool: 'select' });
     sender.send({ do: 'nudge', x: inches(x * far.value), y: inches(y * far.value) });
     return null;
   };
   return (
-    <WordsForm label="Move it" action="Move it" onDo={move}>
+    <WordsForm label={phrase`Move it`} action={phrase`Move it`} onDo={move}>
       <WayFields {...text} onSay={(change) => setText((was) => ({ ...was, ...change }))} />
     </WordsForm>
   );
@@ -67,15 +68,15 @@ const SplitForm = ({ thing }: { readonly thing: Thing }) => {
     const mark = nextId(site, 'mark');
     const refused =
       of.kind === 'leg'
-        ? edit('Add mark', (was) => splitLeg(was, of.line, of.id, at.value))
-        : edit('Add corner', (was) => splitSide(was, of.feature, of.id, at.value));
+        ? edit(phrase`Add mark`, (was) => splitLeg(was, of.line, of.id, at.value))
+        : edit(phrase`Add corner`, (was) => splitSide(was, of.feature, of.id, at.value));
     if (refused === null)
       session.setState({ tool: 'select', selection: { kind: 'mark', id: mark } });
     return refused;
   };
   return (
-    <WordsForm label="Put a mark into it" action="Put a mark there" onDo={split}>
-      <EdgeFields place={place} far="How far" />
+    <WordsForm label={phrase`Put a mark into it`} action={phrase`Put a mark there`} onDo={split}>
+      <EdgeFields place={place} far={phrase`How far`} />
     </WordsForm>
   );
 };
@@ -90,13 +91,17 @@ const JoinForm = ({ id }: { readonly id: MarkId }) => {
   const into = chosen !== null && others.includes(chosen) ? chosen : others[0];
   if (into === undefined) return null;
   const join = () => {
-    const refused = edit('Join marks', (was) => joinMarks(was, id, into));
+    const refused = edit(phrase`Join marks`, (was) => joinMarks(was, id, into));
     if (refused === null) session.setState({ selection: { kind: 'mark', id: into } });
     return refused;
   };
   return (
-    <WordsForm label="Join it to another mark" action="Join it to that mark" onDo={join}>
-      <MarkField label="Join to" mark={into} except={id} onMark={setChosen} />
+    <WordsForm
+      label={phrase`Join it to another mark`}
+      action={phrase`Join it to that mark`}
+      onDo={join}
+    >
+      <MarkField label={phrase`Join to`} mark={into} except={id} onMark={setChosen} />
     </WordsForm>
   );
 };
@@ -120,10 +125,10 @@ const DrawOnKeys = ({ id }: { readonly id: LineId }) => {
   return (
     <div className="choices">
       <button type="button" onClick={() => drawOn(stops.at(-1)?.mark)}>
-        Add a leg at its end
+        {phrase`Add a leg at its end`}
       </button>
       <button type="button" onClick={() => drawOn(stops[0]?.mark)}>
-        Add a leg at its start
+        {phrase`Add a leg at its start`}
       </button>
     </div>
   );
@@ -144,33 +149,33 @@ export const Chosen = ({ row, onCard }: Props) => {
   };
   const split = thing.kind === 'leg' || thing.kind === 'line' || thing.kind === 'feature';
   return (
-    <section className="stack" aria-label="Selected">
-      <h3>Selected</h3>
+    <section className="stack" aria-label={phrase`Selected`}>
+      <h3>{phrase`Selected`}</h3>
       <p>{row.words}</p>
       <div className="choices">
         <button type="button" className="chief" onClick={onCard}>
-          Go to its card
+          {phrase`Go to its card`}
         </button>
         <button type="button" onClick={erase}>
-          Erase it
+          {phrase`Erase it`}
         </button>
       </div>
       {thing.kind === 'line' && <DrawOnKeys id={thing.id} />}
       {thing.kind !== 'tape' && (
         <details className="more">
-          <summary>Move it</summary>
+          <summary>{phrase`Move it`}</summary>
           <MoveForm key={row.key} />
         </details>
       )}
       {split && (
         <details className="more">
-          <summary>Put a mark into it</summary>
+          <summary>{phrase`Put a mark into it`}</summary>
           <SplitForm key={row.key} thing={thing} />
         </details>
       )}
       {thing.kind === 'mark' && (
         <details className="more">
-          <summary>Join it to another mark</summary>
+          <summary>{phrase`Join it to another mark`}</summary>
           <JoinForm key={row.key} id={thing.id} />
         </details>
       )}

@@ -2,6 +2,7 @@ import { toldPlace } from '../../../editor/list/toldPlace.ts';
 import { toldGate } from '../../../editor/plannedGate.ts';
 import { toolbox } from '../../../editor/toolbox.ts';
 import { unmeasured } from '../../../editor/unmeasured.ts';
+import { phrase, phraseOf } from '../../../phrases/phrase.ts';
 import type { ToolId } from '../../../store/toolId.ts';
 import { current } from '../../../store/history.ts';
 import { inches } from '../../../units/inches.ts';
@@ -42,11 +43,11 @@ const PlaceForm = () => {
   return (
     <>
       <p className="note" role="status">
-        {prompt.replaceAll('Tap', 'Say')}
+        {prompt.replaceAll(phraseOf('prompt')`Tap`, phraseOf('prompt')`Say`)}
       </p>
       <WordsForm
-        label="Place"
-        action={piece === null ? 'Put it there' : 'Draw to there'}
+        label={phrase`Place`}
+        action={piece === null ? phrase`Put it there` : phrase`Draw to there`}
         onDo={put}
       >
         <PlaceFields place={place} />
@@ -55,7 +56,7 @@ const PlaceForm = () => {
   );
 };
 
-const noLeg = 'Leg: expected one of a fence line';
+const noLeg = phrase`Leg: expected one of a fence line`;
 
 const GateForm = () => {
   const bench = useBench();
@@ -73,7 +74,7 @@ const GateForm = () => {
     const { line, id: leg } = told.value.edge.of;
     const planned = toldGate(was, plans.gate, { line, leg }, anchor);
     if (planned === null) return noLeg;
-    bench.site.getState().commit(planned.site, 'Place gate');
+    bench.site.getState().commit(planned.site, phrase`Place gate`);
     session.setState({
       selection: { kind: 'gate', id: planned.id },
       plans: { ...plans, gate: unmeasured(plans.gate) },
@@ -81,12 +82,12 @@ const GateForm = () => {
     return null;
   };
   if (place.edges.length === 0) {
-    return <p className="note">A gate goes into a leg of fence: draw fence first.</p>;
+    return <p className="note">{phrase`A gate goes into a leg of fence: draw fence first.`}</p>;
   }
   return (
-    <WordsForm label="Place of the gate" action="Put the gate there" onDo={put}>
-      <EdgeFields place={place} far="To the near post’s centre" />
-      <p className="note">What the gate is made of is on the card: the next gate.</p>
+    <WordsForm label={phrase`Place of the gate`} action={phrase`Put the gate there`} onDo={put}>
+      <EdgeFields place={place} far={phrase`To the near post’s centre`} />
+      <p className="note">{phrase`What the gate is made of is on the card: the next gate.`}</p>
     </WordsForm>
   );
 };
@@ -97,13 +98,13 @@ export const DrawByWords = () => {
   const tool = useSession((state) => state.tool);
   const drawing = !idle.includes(tool);
   return (
-    <section className="stack" aria-label="Draw by typing">
-      <h3>Draw by typing</h3>
+    <section className="stack" aria-label={phrase`Draw by typing`}>
+      <h3>{phrase`Draw by typing`}</h3>
       <ChoiceField
-        label="What to draw"
+        label={phrase`What to draw`}
         value={drawing ? tool : 'select'}
         choices={[
-          { value: 'select', label: 'Nothing: select and change' },
+          { value: 'select', label: phrase`Nothing: select and change` },
           ...tools.map(({ id, label }) => ({ value: id, label })),
         ]}
         onChoose={(id) => session.setState({ tool: id })}

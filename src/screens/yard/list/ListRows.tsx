@@ -1,5 +1,6 @@
 import { useState, type KeyboardEvent } from 'react';
 import { withAllRows, type ListGroup, type ListRow } from '../../../editor/list/listRow.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 import { useBench } from '../../bench.ts';
 import { centreOn } from '../../centreOn.ts';
 
@@ -79,7 +80,7 @@ export const ListRows = ({ groups, chosen }: Props) => {
   return (
     <div className="list-rows" onKeyDown={press}>
       <p className="note">
-        Arrow keys go from row to row, Enter selects, Delete erases. Escape closes the list.
+        {phrase`Arrow keys go from row to row, Enter selects, Delete erases. Escape closes the list.`}
       </p>
       {groups.map(({ key, title, rows }) => (
         <details key={key} className="more" open={key !== 'posts'}>

@@ -3,16 +3,17 @@ import type { ToldPlace } from '../../../editor/list/toldPlace.ts';
 import { markName } from '../../../engine/survey/markName.ts';
 import type { MarkId } from '../../../site/ids.ts';
 import { capital } from '../../../editor/list/rowWords.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 import { useLayout, useSite } from '../../bench.ts';
 import { ChoiceField } from '../../fields/ChoiceField.tsx';
 import { FigureField } from './FigureField.tsx';
 import type { Place } from './usePlace.ts';
 
 const bys = [
-  { value: 'mark', label: 'At a mark' },
-  { value: 'way', label: 'So far from a mark' },
-  { value: 'edge', label: 'On a leg or a side' },
-  { value: 'figures', label: 'East and north' },
+  { value: 'mark', label: phrase`At a mark` },
+  { value: 'way', label: phrase`So far from a mark` },
+  { value: 'edge', label: phrase`On a leg or a side` },
+  { value: 'figures', label: phrase`East and north` },
 ] as const satisfies readonly { value: ToldPlace['by']; label: string }[];
 
 /** Chooses one of the marks of the yard by its name. */
@@ -54,12 +55,12 @@ export const EdgeFields = ({
   const layout = useLayout();
   const { text, edges, say } = place;
   const on = edges[text.edge] ?? edges[0];
-  if (on === undefined) return <p className="note">There is no leg and no side yet.</p>;
+  if (on === undefined) return <p className="note">{phrase`There is no leg and no side yet.`}</p>;
   const [start, end] = on.marks.map((id) => markName(site, layout.posts, id));
   return (
     <>
       <ChoiceField
-        label="Leg or side"
+        label={phrase`Leg or side`}
         value={`${edges.indexOf(on)}`}
         choices={edges.map((edge, n) => ({
           value: `${n}`,
@@ -69,12 +70,12 @@ export const EdgeFields = ({
       />
       <div className="pair">
         <ChoiceField
-          label="Measured from"
+          label={phrase`Measured from`}
           value={text.from}
           choices={[
-            { value: 'start', label: capital(start ?? 'its start') },
-            { value: 'middle', label: 'Its middle' },
-            { value: 'end', label: capital(end ?? 'its end') },
+            { value: 'start', label: capital(start ?? phrase`its start`) },
+            { value: 'middle', label: phrase`Its middle` },
+            { value: 'end', label: capital(end ?? phrase`its end`) },
           ]}
           onChoose={(from) => say({ from })}
         />
@@ -95,11 +96,11 @@ export const WayFields = ({
   readonly onSay: (change: { readonly far?: string; readonly way?: string }) => void;
 }) => (
   <div className="pair">
-    <FigureField label="How far" text={far} onText={(typed) => onSay({ far: typed })} />
+    <FigureField label={phrase`How far`} text={far} onText={(typed) => onSay({ far: typed })} />
     <FigureField
-      label="Direction"
+      label={phrase`Direction`}
       text={way}
-      note="Such as north-east, SW, or degrees clockwise from north."
+      note={phrase`Such as north-east, SW, or degrees clockwise from north.`}
       onText={(typed) => onSay({ way: typed })}
     />
   </div>
@@ -114,16 +115,21 @@ export const PlaceFields = ({ place }: { readonly place: Place }) => {
   });
   return (
     <>
-      <ChoiceField label="Where" value={text.by} choices={offered} onChoose={(by) => say({ by })} />
+      <ChoiceField
+        label={phrase`Where`}
+        value={text.by}
+        choices={offered}
+        onChoose={(by) => say({ by })}
+      />
       {(text.by === 'mark' || text.by === 'way') && (
-        <MarkField label="Mark" mark={text.mark} onMark={(mark) => say({ mark })} />
+        <MarkField label={phrase`Mark`} mark={text.mark} onMark={(mark) => say({ mark })} />
       )}
       {text.by === 'way' && <WayFields far={text.far} way={text.way} onSay={say} />}
-      {text.by === 'edge' && <EdgeFields place={place} far="How far" />}
+      {text.by === 'edge' && <EdgeFields place={place} far={phrase`How far`} />}
       {text.by === 'figures' && (
         <div className="pair">
-          <FigureField label="East" text={text.east} onText={(east) => say({ east })} />
-          <FigureField label="North" text={text.north} onText={(north) => say({ north })} />
+          <FigureField label={phrase`East`} text={text.east} onText={(east) => say({ east })} />
+          <FigureField label={phrase`North`} text={text.north} onText={(north) => say({ north })} />
         </div>
       )}
     </>

@@ -2,6 +2,7 @@ import './list.css';
 import { useRef, type KeyboardEvent } from 'react';
 import { rowOf } from '../../../editor/list/rowOf.ts';
 import { yardList } from '../../../editor/list/yardList.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 import { useBench, useDrawn, useSession } from '../../bench.ts';
 import { useStored } from '../../useStored.ts';
 import { FigureEntry } from '../FigureEntry.tsx';
@@ -19,8 +20,7 @@ interface Props {
   readonly onCard: () => void;
 }
 
-const empty =
-  'Nothing is drawn yet. Choose what to draw, say where it begins, then type each length and its direction. What is drawn is listed here, and on the pad.';
+const empty = phrase`Nothing is drawn yet. Choose what to draw, say where it begins, then type each length and its direction. What is drawn is listed here, and on the pad.`;
 
 /**
  * The yard as a list beside the pad: everything that is on the pad in words, selected there and here at
@@ -47,13 +47,13 @@ export const YardList = ({ asked, onClose, onCard }: Props) => {
       ref={panel}
       className="yardlist"
       role="region"
-      aria-label="List of the yard"
+      aria-label={phrase`List of the yard`}
       onKeyDown={leave}
     >
       <div className="yardlist-head">
-        <h2>List of the yard</h2>
+        <h2>{phrase`List of the yard`}</h2>
         <button type="button" onClick={onClose}>
-          Close list
+          {phrase`Close list`}
         </button>
       </div>
       <div className="yardlist-body">

@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import { edgesOf, type Edge } from '../../../editor/edges.ts';
 import type { ToldPlace } from '../../../editor/list/toldPlace.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 import type { Anchor } from '../../../site/anchor.ts';
 import type { MarkId } from '../../../site/ids.ts';
 import type { Site } from '../../../site/site.ts';
@@ -37,7 +38,7 @@ const nothing: PlaceText = {
 const lengthOf = (name: string, text: string, { lengths }: Site): Parsed<Inches> => {
   const minus = text.startsWith('-') || text.startsWith('−');
   const found = parseLength(minus ? text.slice(1) : text, lengths.system);
-  if (!found.ok) return unread(`${name}: ${found.reason}`);
+  if (!found.ok) return unread(phrase`${name}: ${found.reason}`);
   return read(minus ? inches(-found.value + 0) : found.value);
 };
 
@@ -50,23 +51,23 @@ export const readPlace = (
   const [firstMark] = Object.keys(site.marks) as MarkId[];
   const chosen = mark !== null && mark in site.marks ? mark : firstMark;
   if (by === 'figures') {
-    const x = lengthOf('East', east, site);
+    const x = lengthOf(phrase`East`, east, site);
     if (!x.ok) return x;
-    const y = lengthOf('North', north, site);
+    const y = lengthOf(phrase`North`, north, site);
     return y.ok ? read({ by, x: x.value, y: y.value }) : y;
   }
   if (by === 'edge') {
     const on = edges[edge] ?? edges[0];
-    if (on === undefined) return unread('Leg or side: expected one that is drawn');
-    const offset = lengthOf('How far', far === '' && from === 'middle' ? '0' : far, site);
+    if (on === undefined) return unread(phrase`Leg or side: expected one that is drawn`);
+    const offset = lengthOf(phrase`How far`, far === '' && from === 'middle' ? '0' : far, site);
     return offset.ok ? read({ by, edge: on, anchor: { from, offset: offset.value } }) : offset;
   }
-  if (chosen === undefined) return unread('Mark: expected one that is drawn');
+  if (chosen === undefined) return unread(phrase`Mark: expected one that is drawn`);
   if (by === 'mark') return read({ by, mark: chosen });
-  const length = lengthOf('How far', far, site);
+  const length = lengthOf(phrase`How far`, far, site);
   if (!length.ok) return length;
   const bearing = parseWay(way);
-  if (!bearing.ok) return unread(`Direction: ${bearing.reason}`);
+  if (!bearing.ok) return unread(phrase`Direction: ${bearing.reason}`);
   return read({ by, mark: chosen, far: length.value, bearing: bearing.value });
 };
 

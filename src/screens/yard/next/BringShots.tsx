@@ -1,5 +1,6 @@
 import { useRef, useState } from 'react';
 import { shotsFromCsv, type ShotImport } from '../../../importers/csv/shotsFromCsv.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 import { addShots } from '../../../site/edits/addShots.ts';
 import { attempt } from '../../attempt.ts';
 import { useBench, useSite } from '../../bench.ts';
@@ -26,29 +27,29 @@ export const BringShots = () => {
     setOpened(
       found.ok
         ? { name, found: found.value }
-        : { tone: 'fault', said: `${name}: ${found.reason}; the drawing is as it was` },
+        : { tone: 'fault', said: phrase`${name}: ${found.reason}; the drawing is as it was` },
     );
   };
   const take = (name: string, { taken }: ShotImport) => {
     const added = taken.map(({ shot }) => shot);
     const fault = attempt(bench, {
-      label: `Bring in ${name}`,
+      label: phrase`Bring in ${name}`,
       on: (was) => addShots(was, added),
     });
-    const said = `${name}: ${added.length} grade shots brought in`;
+    const said = phrase`${name}: ${added.length} grade shots brought in`;
     setOpened({ tone: fault === null ? 'note' : 'fault', said: fault ?? said });
   };
   return (
     <>
       <button type="button" onClick={() => chooser.current?.click()}>
-        Bring in shots (CSV)
+        {phrase`Bring in shots (CSV)`}
       </button>
       <input
         ref={chooser}
         className="unseen"
         type="file"
         accept=".csv,.txt,text/csv,text/plain"
-        aria-label="CSV file of grade shots"
+        aria-label={phrase`CSV file of grade shots`}
         tabIndex={-1}
         onChange={(event) => {
           const file = event.target.files?.[0];

@@ -1,3 +1,4 @@
+import { phrase } from '../../../phrases/phrase.ts';
 import { useBench, useSession, useSite } from '../../bench.ts';
 import { ChoiceField } from '../../fields/ChoiceField.tsx';
 import { offeredFences } from '../../plans/offeredFences.ts';
@@ -9,10 +10,10 @@ export const NextFence = () => {
   const { fence } = useSession((state) => state.plans);
   const offered = offeredFences({ specs });
   return (
-    <section aria-label="Next fence">
-      <h3>Next fence</h3>
+    <section aria-label={phrase`Next fence`}>
+      <h3>{phrase`Next fence`}</h3>
       <ChoiceField
-        label="Built as"
+        label={phrase`Built as`}
         value={fence.id}
         choices={offered.map(({ id, spec }) => ({ value: id, label: spec.label }))}
         onChoose={(id) => {

@@ -1,3 +1,4 @@
+import { phrase } from '../../../phrases/phrase.ts';
 import type { GatePlan } from '../../../store/plans.ts';
 import { standardGates } from '../../../trade/standardGates.ts';
 import { fineStyle } from '../../../units/fineStyle.ts';
@@ -15,7 +16,10 @@ const wholeInch = { system: 'feet', fraction: 8 } as const;
 /** The openings that gates are sold for, each with its number of leaves. */
 const sold = standardGates.map(({ leaves, opening }) => ({
   value: `${leaves} ${opening}`,
-  label: `${leaves === 1 ? 'Single' : 'Double'}, sold for ${formatLength(opening, wholeInch)}`,
+  label:
+    leaves === 1
+      ? phrase`Single, sold for ${formatLength(opening, wholeInch)}`
+      : phrase`Double, sold for ${formatLength(opening, wholeInch)}`,
   leaves,
   opening,
 }));
@@ -38,7 +42,7 @@ export const NextGate = () => {
     session.setState(({ plans }) => ({ plans: { ...plans, gate: next } }));
   const setLeaf = (n: number, width: Inches): string | null => {
     if (!(width > 0))
-      return `Leaf ${n + 1}: expected more than 0, found ${sizeText(width, lengths)}`;
+      return phrase`Leaf ${n + 1}: expected more than 0, found ${sizeText(width, lengths)}`;
     const leaves = gate.leaves.map((leaf, at) =>
       at === n ? { ...leaf, width, from: 'measured' as const } : leaf,
     );
@@ -46,10 +50,10 @@ export const NextGate = () => {
     return null;
   };
   return (
-    <section aria-label="Next gate">
-      <h3>Next gate</h3>
+    <section aria-label={phrase`Next gate`}>
+      <h3>{phrase`Next gate`}</h3>
       <ChoiceField
-        label="Gate"
+        label={phrase`Gate`}
         value={soldAs(gate)}
         choices={sold}
         onChoose={(value) => {
@@ -63,7 +67,11 @@ export const NextGate = () => {
         {gate.leaves.map((leaf, n) => (
           <SizeField
             key={`leaf ${n + 1}`}
-            label={gate.leaves.length === 1 ? 'Leaf, out to out' : `Leaf ${n + 1}, out to out`}
+            label={
+              gate.leaves.length === 1
+                ? phrase`Leaf, out to out`
+                : phrase`Leaf ${n + 1}, out to out`
+            }
             value={leaf.width}
             style={lengths}
             onEnter={(width) => setLeaf(n, width)}
@@ -71,7 +79,7 @@ export const NextGate = () => {
         ))}
       </div>
       <p className="answer">
-        <span>Opening it will need</span>
+        <span>{phrase`Opening it will need`}</span>
         <strong>{formatLength(openingOf(gate), fineStyle(lengths))}</strong>
       </p>
       <NextParts gate={gate} onPlan={plan} />

@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { phrase } from '../../../phrases/phrase.ts';
 import type { GatePlan, PartPlan } from '../../../store/plans.ts';
 import { useBook, useSite } from '../../bench.ts';
 import { ChoiceField } from '../../fields/ChoiceField.tsx';
@@ -12,8 +13,8 @@ interface Props {
 }
 
 const rows = [
-  { key: 'hinge', label: 'Its hinges', kinds: ['hinge'] },
-  { key: 'latch', label: 'Its latch', kinds: ['latch', 'drop rod'] },
+  { key: 'hinge', label: phrase`Its hinges`, kinds: ['hinge'] },
+  { key: 'latch', label: phrase`Its latch`, kinds: ['latch', 'drop rod'] },
 ] as const;
 
 /** The hinges and latch of the next gate, out of the site and the hardware book. */

@@ -1,3 +1,4 @@
+import { phrase, phraseOf } from '../../../phrases/phrase.ts';
 import { useBench, useSession } from '../../bench.ts';
 import { ChoiceField } from '../../fields/ChoiceField.tsx';
 import { services, utilityRuns } from '../cards/services.ts';
@@ -7,10 +8,10 @@ export const NextUtility = () => {
   const { session } = useBench();
   const { utility } = useSession((state) => state.plans);
   return (
-    <section aria-label="Next utility">
-      <h3>Next utility</h3>
+    <section aria-label={phrase`Next utility`}>
+      <h3>{phrase`Next utility`}</h3>
       <ChoiceField
-        label="Service"
+        label={phrase`Service`}
         value={utility.service}
         choices={services}
         onChoose={(service) =>
@@ -20,7 +21,7 @@ export const NextUtility = () => {
         }
       />
       <ChoiceField
-        label="Runs"
+        label={phraseOf('service')`Runs`}
         value={utility.run}
         choices={utilityRuns}
         onChoose={(run) =>

@@ -1,3 +1,4 @@
+import { phrase } from '../../../phrases/phrase.ts';
 import type { ShotId } from '../../../site/ids.ts';
 import type { Shot } from '../../../site/shot.ts';
 import { formatLength } from '../../../units/formatLength.ts';
@@ -19,25 +20,27 @@ export const Shots = () => {
     centreOn(bench, at);
   };
   return (
-    <section aria-label="Grade shots">
-      <h3>Grade shots</h3>
+    <section aria-label={phrase`Grade shots`}>
+      <h3>{phrase`Grade shots`}</h3>
       {all.length === 0 ? (
-        <p className="note">No grade shot yet: fence is laid out as on the level.</p>
+        <p className="note">{phrase`No grade shot yet: fence is laid out as on the level.`}</p>
       ) : (
         <details className="more">
-          <summary>{all.length === 1 ? 'The one shot' : `All ${all.length} shots`}</summary>
+          <summary>
+            {all.length === 1 ? phrase`The one shot` : phrase`All ${all.length} shots`}
+          </summary>
           <ul className="plain">
             {all.slice(0, mostListed).map(([id, shot], n) => (
               <li key={id}>
                 <button type="button" onClick={() => goTo(id, shot)}>
-                  {shot.label === '' ? `Shot ${n + 1}` : shot.label}:{' '}
+                  {shot.label === '' ? phrase`Shot ${n + 1}` : shot.label}:{' '}
                   {formatLength(shot.z, lengths)}
                 </button>
               </li>
             ))}
           </ul>
           {all.length > mostListed && (
-            <p className="note">and {all.length - mostListed} more on the pad</p>
+            <p className="note">{phrase`and ${all.length - mostListed} more on the pad`}</p>
           )}
         </details>
       )}

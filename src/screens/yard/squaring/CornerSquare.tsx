@@ -1,8 +1,10 @@
 import { useState } from 'react';
 import { triplesIn, type Triple } from '../../../engine/squaring/triplesIn.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 import { formatLength } from '../../../units/formatLength.ts';
 import { inches, type Inches } from '../../../units/inches.ts';
 import type { LengthStyle } from '../../../units/lengthStyle.ts';
+import { spot, withElements } from '../../withElements.tsx';
 import { ReadingField } from './ReadingField.tsx';
 import { RoomFields, type SquareProps } from './RoomFields.tsx';
 import { SquareDrawing } from './SquareDrawing.tsx';
@@ -20,21 +22,28 @@ const Steps = ({
   readonly tape: Inches;
   readonly style: LengthStyle;
 }) => {
-  const write = (length: number): string => formatLength(inches(length), style);
+  const write = (length: number) => <b>{formatLength(inches(length), style)}</b>;
   const { short, long, across } = triple;
   const both = short + across;
   return (
     <ol className="square-steps">
       <li>
-        A is the corner. Along what stands, mark B at <b>{write(long)}</b> from A.
+        {withElements(phrase`A is the corner. Along what stands, mark B at ${spot(0)} from A.`, [
+          write(long),
+        ])}
       </li>
       <li>
-        Swing <b>{write(short)}</b> from A and <b>{write(across)}</b> from B: where they meet is C.
+        {withElements(
+          phrase`Swing ${spot(0)} from A and ${spot(1)} from B: where they meet is C.`,
+          [write(short), write(across)],
+        )}
       </li>
       {both <= tape && (
         <li>
-          One tape does both: its end at B, <b>{write(both)}</b> held at A, pulled tight at{' '}
-          <b>{write(across)}</b>. That is C.
+          {withElements(
+            phrase`One tape does both: its end at B, ${spot(0)} held at A, pulled tight at ${spot(1)}. That is C.`,
+            [write(both), write(across)],
+          )}
         </li>
       )}
     </ol>
@@ -43,12 +52,10 @@ const Steps = ({
 
 /** What is missing where not even the smallest fits. */
 const NoRoom = ({ style }: Pick<SquareProps, 'style'>) => {
-  const [short, long, across] = [3, 4, 5].map((times) =>
-    formatLength(inches(times * squareUnit(style)), style),
-  );
+  const write = (times: number): string => formatLength(inches(times * squareUnit(style)), style);
   return (
     <p className="fault" role="status">
-      3-4-5 needs legs of {short} and {long} and a tape of {across}: expected more room.
+      {phrase`3-4-5 needs legs of ${write(3)} and ${write(4)} and a tape of ${write(5)}: expected more room.`}
     </p>
   );
 };
@@ -70,7 +77,7 @@ const Chosen = ({ triple, hand: { tape, across }, style, onHand }: ChosenProps) 
       <SquareDrawing shape="triangle" base={triple.long} leg={triple.short} texts={texts} />
       <Steps triple={triple} tape={tape} style={style} />
       <ReadingField
-        label="To check, what the tape reads from B to C"
+        label={phrase`To check, what the tape reads from B to C`}
         value={across}
         style={style}
         onEnter={(value) => onHand({ across: value })}
@@ -88,7 +95,7 @@ export const CornerSquare = ({ hand, style, onHand }: SquareProps) => {
   const { base, leg, tape } = hand;
   const triples = triplesIn({ legs: [base, leg], tape }, squareUnit(style));
   const triple = triples[Math.min(chosen, triples.length - 1)];
-  const names = { base: 'Room one way', leg: 'Room the other' };
+  const names = { base: phrase`Room one way`, leg: phrase`Room the other` };
   return (
     <>
       <RoomFields hand={hand} style={style} onHand={onHand} names={names} />
@@ -96,7 +103,11 @@ export const CornerSquare = ({ hand, style, onHand }: SquareProps) => {
         <NoRoom style={style} />
       ) : (
         <>
-          <div className="choices" role="group" aria-label="Lengths that make a square corner">
+          <div
+            className="choices"
+            role="group"
+            aria-label={phrase`Lengths that make a square corner`}
+          >
             {triples.map((one, n) => (
               <button
                 key={one.short}

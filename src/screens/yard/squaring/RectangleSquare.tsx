@@ -1,4 +1,5 @@
 import { squareAcross } from '../../../engine/squaring/squareAcross.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 import { formatLength } from '../../../units/formatLength.ts';
 import { useSite } from '../../bench.ts';
 import { ReadingField } from './ReadingField.tsx';
@@ -23,26 +24,28 @@ export const RectangleSquare = ({ hand, style, onHand }: SquareProps) => {
         hand={hand}
         style={style}
         onHand={onHand}
-        names={{ base: 'A to B', leg: 'A to D' }}
+        names={{ base: phrase`A to B`, leg: phrase`A to D` }}
       />
       <SquareDrawing shape="rectangle" base={base} leg={leg} texts={texts} />
       <p className="answer">
-        <span>Both diagonals have to read</span>
+        <span>{phrase`Both diagonals have to read`}</span>
         <strong>{texts.across}</strong>
         <span>{roundingText(base, leg, style)}</span>
       </p>
       {across > tape && (
-        <p className="note">The tape is too short for that: square its corners by 3-4-5.</p>
+        <p className="note">
+          {phrase`The tape is too short for that: square its corners by 3-4-5.`}
+        </p>
       )}
       <div className="pair">
         <ReadingField
-          label="A to C reads"
+          label={phrase`A to C reads`}
           value={ac}
           style={style}
           onEnter={(value) => onHand({ ac: value })}
         />
         <ReadingField
-          label="B to D reads"
+          label={phrase`B to D reads`}
           value={bd}
           style={style}
           onEnter={(value) => onHand({ bd: value })}

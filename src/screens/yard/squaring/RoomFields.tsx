@@ -1,3 +1,4 @@
+import { phrase } from '../../../phrases/phrase.ts';
 import type { Inches } from '../../../units/inches.ts';
 import type { LengthStyle } from '../../../units/lengthStyle.ts';
 import { LengthField } from '../../fields/LengthField.tsx';
@@ -20,7 +21,7 @@ export const RoomFields = ({ hand, style, onHand, names }: Props) => {
   const fields = [
     ['base', names.base],
     ['leg', names.leg],
-    ['tape', 'Tape'],
+    ['tape', phrase`Tape`],
   ] as const;
   const enter = (change: Partial<SquareAtHand>): string | null => {
     const fault = longEnough(change, style);

@@ -1,3 +1,5 @@
+import { phrase } from '../../../phrases/phrase.ts';
+
 interface Props {
   /** How the two legs are to each other; the base lies, the leg stands. */
   readonly base: number;
@@ -30,8 +32,8 @@ export const SquareDrawing = ({ base, leg, texts, shape }: Props) => {
   const [middleX, middleY] = [(left + right) / 2, (top + bottom) / 2];
   const across = isTriangle ? slope : -slope;
   const name = isTriangle
-    ? `Square corner at A: A to B ${texts.base}, A to C ${texts.leg}, B to C ${texts.across}`
-    : `Rectangle A B C D: A to B ${texts.base}, A to D ${texts.leg}, A to C and B to D ${texts.across}`;
+    ? phrase`Square corner at A: A to B ${texts.base}, A to C ${texts.leg}, B to C ${texts.across}`
+    : phrase`Rectangle A B C D: A to B ${texts.base}, A to D ${texts.leg}, A to C and B to D ${texts.across}`;
   return (
     <svg
       className="square-drawing"

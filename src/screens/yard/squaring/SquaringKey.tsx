@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import { distance } from '../../../geometry/distance.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 import type { Site } from '../../../site/site.ts';
 import { turnsAt } from '../../../site/turnsAt.ts';
 import type { Selection } from '../../../store/selection.ts';
@@ -25,7 +26,7 @@ export const SquaringKey = () => {
   return (
     <>
       <button type="button" aria-haspopup="dialog" onClick={() => setOpen(true)}>
-        Square a corner
+        {phrase`Square a corner`}
       </button>
       {open && <SquaringSheet legs={legsAt(site, selection)} onClose={() => setOpen(false)} />}
     </>

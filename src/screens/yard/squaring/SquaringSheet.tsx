@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { phrase } from '../../../phrases/phrase.ts';
 import type { Inches } from '../../../units/inches.ts';
 import { useSite } from '../../bench.ts';
 import { SheetOver } from '../../frame/SheetOver.tsx';
@@ -14,8 +15,8 @@ interface Props {
 }
 
 const ways = [
-  { way: 'corner', label: 'One corner: 3-4-5' },
-  { way: 'rectangle', label: 'Four corners: diagonals' },
+  { way: 'corner', label: phrase`One corner: 3-4-5` },
+  { way: 'rectangle', label: phrase`Four corners: diagonals` },
 ] as const;
 
 /** The numbers to mark on the ground for a square corner, and what is wrong where it is not. */
@@ -26,9 +27,9 @@ export const SquaringSheet = ({ legs, onClose }: Props) => {
   const onHand = (change: Partial<SquareAtHand>) => setHand((was) => ({ ...was, ...change }));
   const Way = way === 'corner' ? CornerSquare : RectangleSquare;
   return (
-    <SheetOver title="Square a corner" onClose={onClose}>
+    <SheetOver title={phrase`Square a corner`} onClose={onClose}>
       <div className="stack squaring">
-        <div className="choices" role="group" aria-label="How">
+        <div className="choices" role="group" aria-label={phrase`How`}>
           {ways.map((one) => (
             <button
               key={one.way}
@@ -42,8 +43,7 @@ export const SquaringSheet = ({ legs, onClose }: Props) => {
         </div>
         <Way hand={hand} style={style} onHand={onHand} />
         <p className="caution-line">
-          Measure both diagonals before you dig. Tapes level and tight; on a slope hold them level
-          and plumb down.
+          {phrase`Measure both diagonals before you dig. Tapes level and tight; on a slope hold them level and plumb down.`}
         </p>
       </div>
     </SheetOver>

@@ -1,3 +1,4 @@
+import { phrase } from '../../../phrases/phrase.ts';
 import { isMetric } from '../../../units/isMetric.ts';
 import { formatLength } from '../../../units/formatLength.ts';
 import { inches, type Inches } from '../../../units/inches.ts';
@@ -38,5 +39,5 @@ export const squareStart = (
 export const longEnough = (change: Partial<SquareAtHand>, style: LengthStyle): string | null => {
   const [length] = Object.values(change);
   if (typeof length !== 'number' || length > 0) return null;
-  return `Length ${formatLength(inches(length), style)}: expected more than 0`;
+  return phrase`Length ${formatLength(inches(length), style)}: expected more than 0`;
 };

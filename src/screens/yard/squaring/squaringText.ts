@@ -2,6 +2,7 @@ import { isMetric } from '../../../units/isMetric.ts';
 import { outOfRectangle, type Diagonals } from '../../../engine/squaring/outOfRectangle.ts';
 import { outByRounding, outOfSquare } from '../../../engine/squaring/squareAcross.ts';
 import type { Triple } from '../../../engine/squaring/triplesIn.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 import type { Trusts } from '../../../site/trusts.ts';
 import { formatLength } from '../../../units/formatLength.ts';
 import { inches, type Inches } from '../../../units/inches.ts';
@@ -22,10 +23,12 @@ export const tripleText = ({ short, long, across }: Triple, style: LengthStyle):
 export const roundingText = (base: Inches, leg: Inches, style: LengthStyle): string => {
   const out = outByRounding(base, leg, style);
   const finest = { ...style, fraction: 32 } as const;
-  if (out === 0) return 'That is exact on this tape.';
-  const off = lengthSteps(out, finest) === 0 ? 'less than ' : '';
-  const told = inches(off === '' ? out : finestLength(finest));
-  return `On this tape that puts the corner ${off}${formatLength(told, finest)} out of square.`;
+  if (out === 0) return phrase`That is exact on this tape.`;
+  if (lengthSteps(out, finest) === 0) {
+    const least = formatLength(inches(finestLength(finest)), finest);
+    return phrase`On this tape that puts the corner less than ${least} out of square.`;
+  }
+  return phrase`On this tape that puts the corner ${formatLength(out, finest)} out of square.`;
 };
 
 /** The least that a style writes. */
@@ -44,10 +47,12 @@ export const cornerVerdict = (
 ): SquareVerdict => {
   const out = outOfSquare({ base, leg, across }, style);
   if (!out.ok) return { square: false, text: out.reason };
-  if (lengthSteps(out.value, style) === 0) return { square: true, text: 'Square.' };
+  if (lengthSteps(out.value, style) === 0) return { square: true, text: phrase`Square.` };
   const by = formatLength(inches(Math.abs(out.value)), style);
-  const way = out.value > 0 ? 'away from B' : 'towards B';
-  const text = `Out of square by ${by}: swing C ${by} ${way}, its tape from A kept tight.`;
+  const text =
+    out.value > 0
+      ? phrase`Out of square by ${by}: swing C ${by} away from B, its tape from A kept tight.`
+      : phrase`Out of square by ${by}: swing C ${by} towards B, its tape from A kept tight.`;
   return { square: false, text };
 };
 
@@ -65,14 +70,16 @@ export const rectangleVerdict = (
   const doubt = 2.58 * 2 * (tapeLeast + tapeShare * Math.max(read.ac, read.bd));
   const write = (length: number): string => formatLength(inches(Math.abs(length)), style);
   if (Math.abs(misfit) > doubt) {
-    const way = misfit > 0 ? 'longer' : 'shorter';
-    const text = `These diagonals are ${write(misfit)} ${way} than such sides have: tape the sides again.`;
+    const text =
+      misfit > 0
+        ? phrase`These diagonals are ${write(misfit)} longer than such sides have: tape the sides again.`
+        : phrase`These diagonals are ${write(misfit)} shorter than such sides have: tape the sides again.`;
     return { square: false, text };
   }
   if (lengthSteps(slid, style) === 0) {
-    return { square: true, text: 'Square: both diagonals are equal.' };
+    return { square: true, text: phrase`Square: both diagonals are equal.` };
   }
   const [from, to] = slid > 0 ? ['C', 'D'] : ['D', 'C'];
-  const text = `Out of square by ${write(slid)}: swing C and D together ${write(slid)} the way from ${from} to ${to}, both sides kept tight.`;
+  const text = phrase`Out of square by ${write(slid)}: swing C and D together ${write(slid)} the way from ${from} to ${to}, both sides kept tight.`;
   return { square: false, text };
 };

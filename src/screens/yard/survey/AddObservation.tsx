@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import { markName } from '../../../engine/survey/markName.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 import { addObservation } from '../../../site/edits/addObservation.ts';
 import { setTape } from '../../../site/edits/setTape.ts';
 import type { MarkId } from '../../../site/ids.ts';
@@ -45,13 +46,13 @@ export const AddObservation = () => {
       value.kind === 'tape'
         ? setTape(was, value.from, value.to, value.length)
         : addObservation(was, value);
-    const refused = edit('Add reading', put);
+    const refused = edit(phrase`Add reading`, put);
     setFault(refused);
     if (refused === null) setFigure('');
   };
   return (
     <details className="more">
-      <summary>Add a reading by its marks</summary>
+      <summary>{phrase`Add a reading by its marks`}</summary>
       <form
         className="stack"
         onSubmit={(event) => {
@@ -59,7 +60,12 @@ export const AddObservation = () => {
           add();
         }}
       >
-        <ChoiceField label="What was read" value={kind} choices={forms} onChoose={setKind} />
+        <ChoiceField
+          label={phrase`What was read`}
+          value={kind}
+          choices={forms}
+          onChoose={setKind}
+        />
         {form.roles.map(({ role, label }, n) => (
           <ChoiceField
             key={role}
@@ -84,7 +90,7 @@ export const AddObservation = () => {
             {fault}
           </p>
         )}
-        <button type="submit">Add it</button>
+        <button type="submit">{phrase`Add it`}</button>
       </form>
     </details>
   );

@@ -5,6 +5,7 @@ import { useLayout, useSite } from '../../bench.ts';
 import { LengthField } from '../../fields/LengthField.tsx';
 import { useEdit } from '../cards/useEdit.ts';
 import { helpsText } from '../../../engine/survey/standsText.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 
 /** The one tape that would help most, with a field for what it reads. */
 export const NextTape = () => {
@@ -19,11 +20,11 @@ export const NextTape = () => {
   return (
     <LengthField
       key={`${helps.from} ${helps.to}`}
-      label={`Tape this next: ${text}`}
+      label={phrase`Tape this next: ${text}`}
       value={inches(distance(from, to))}
       style={site.lengths}
-      note="The figure is what the drawing has: type what the tape reads."
-      onEnter={(length) => edit('Tape', (was) => setTape(was, helps.from, helps.to, length))}
+      note={phrase`The figure is what the drawing has: type what the tape reads.`}
+      onEnter={(length) => edit(phrase`Tape`, (was) => setTape(was, helps.from, helps.to, length))}
     />
   );
 };

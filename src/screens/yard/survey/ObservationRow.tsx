@@ -11,6 +11,7 @@ import { TextField } from '../../fields/TextField.tsx';
 import { formatAzimuth, parseAzimuth } from '../../../units/azimuth.ts';
 import { useDo, useEdit } from '../cards/useEdit.ts';
 import { readingText } from '../../../engine/survey/readingText.ts';
+import { phrase, sentenceCase } from '../../../phrases/phrase.ts';
 import { TrustField } from './TrustField.tsx';
 
 interface Props {
@@ -28,7 +29,9 @@ const FigureField = ({ id, seen, label }: Props & { readonly label: string }) =>
         label={label}
         value={seen.length}
         style={lengths}
-        onEnter={(length) => edit('Change tape', (was) => changeObservation(was, id, { length }))}
+        onEnter={(length) =>
+          edit(phrase`Change tape`, (was) => changeObservation(was, id, { length }))
+        }
       />
     );
   }
@@ -40,7 +43,7 @@ const FigureField = ({ id, seen, label }: Props & { readonly label: string }) =>
         value={inches(Math.abs(seen.distance))}
         style={lengths}
         onEnter={(length) =>
-          edit('Change offset', (was) =>
+          edit(phrase`Change offset`, (was) =>
             changeObservation(was, id, { distance: inches(side * length) }),
           )
         }
@@ -50,13 +53,13 @@ const FigureField = ({ id, seen, label }: Props & { readonly label: string }) =>
   if (seen.kind !== 'bearing') return <p>{label}</p>;
   return (
     <TextField
-      label={`${label}, ° clockwise from north`}
+      label={phrase`${label}, ° clockwise from north`}
       keys="decimal"
       value={formatAzimuth(seen.bearing)}
       onEnter={(text) => {
         const angle = parseAzimuth(text);
         if (!angle.ok) return angle.reason;
-        return edit('Change bearing', (was) =>
+        return edit(phrase`Change bearing`, (was) =>
           changeObservation(was, id, { bearing: principalAngle(angle.value) }),
         );
       }}
@@ -70,7 +73,7 @@ export const ObservationRow = ({ id, seen }: Props) => {
   const { posts, survey } = useLayout();
   const make = useDo();
   const name = observationName(site, posts, seen);
-  const label = `${name.slice(0, 1).toUpperCase()}${name.slice(1)}`;
+  const label = sentenceCase(name);
   const reading = survey.readings[id];
   const suspect = survey.suspects.some(({ ids }) => ids.includes(id));
   return (
@@ -80,15 +83,15 @@ export const ObservationRow = ({ id, seen }: Props) => {
         <p className={suspect ? 'fault' : 'note'}>{readingText(seen, reading, site.lengths)}</p>
       )}
       <details className="more">
-        <summary>More</summary>
+        <summary>{phrase`More`}</summary>
         <div className="stack">
           <TrustField id={id} seen={seen} />
           <button
             type="button"
-            aria-label={`Take out ${name}`}
-            onClick={() => make('Take out reading', (was) => removeObservations(was, [id]))}
+            aria-label={phrase`Take out ${name}`}
+            onClick={() => make(phrase`Take out reading`, (was) => removeObservations(was, [id]))}
           >
-            Take out
+            {phrase`Take out`}
           </button>
         </div>
       </details>

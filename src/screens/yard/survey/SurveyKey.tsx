@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import { useSite } from '../../bench.ts';
 import { standsText } from '../../../engine/survey/standsText.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 import { SurveyNotes } from './SurveyNotes.tsx';
 import { useSurvey } from './useSurvey.ts';
 
@@ -20,7 +21,7 @@ export const SurveyKey = () => {
         onClick={() => setOpen(true)}
       >
         <span>
-          <b>{count === 0 ? 'Tapes' : `Tapes: ${count}`}</b> {standsText(survey)}
+          <b>{count === 0 ? phrase`Tapes` : phrase`Tapes: ${count}`}</b> {standsText(survey)}
         </span>
       </button>
       {open && <SurveyNotes onClose={() => setOpen(false)} />}

@@ -8,6 +8,7 @@ import { AddObservation } from './AddObservation.tsx';
 import { ObservationRow } from './ObservationRow.tsx';
 import { NextTape } from './NextTape.tsx';
 import { standsText } from '../../../engine/survey/standsText.ts';
+import { joined, phrase } from '../../../phrases/phrase.ts';
 import { Suspects } from './Suspects.tsx';
 import './survey.css';
 import { TrustFields } from './TrustFields.tsx';
@@ -18,7 +19,7 @@ const Loose = () => {
   const { posts, survey } = useLayout();
   if (survey.loose.length === 0 || survey.stands === 'sketched') return null;
   const names = survey.loose.map((id) => markName(site, posts, id));
-  return <p className="note">Loose, as sketched: {names.join(', ')}.</p>;
+  return <p className="note">{phrase`Loose, as sketched: ${joined(names, ', ')}.`}</p>;
 };
 
 /** All that was observed of where marks stand, how it agrees, and what would help. */
@@ -27,7 +28,7 @@ export const SurveyNotes = ({ onClose }: { readonly onClose: () => void }) => {
   const survey = useSurvey();
   const rows = Object.entries(observations) as [ObservationId, Observation][];
   return (
-    <SheetOver title="Tapes and what they say" onClose={onClose}>
+    <SheetOver title={phrase`Tapes and what they say`} onClose={onClose}>
       <div className="stack survey">
         <div className="choices">
           <UndoKeys />
@@ -40,9 +41,7 @@ export const SurveyNotes = ({ onClose }: { readonly onClose: () => void }) => {
         <NextTape />
         {rows.length === 0 && (
           <p className="note">
-            Draw the yard roughly, then take the Tape tool, tap two marks and type what the tape
-            reads. Every length that you type while drawing is a tape too. Two diagonals over four
-            corners show an error.
+            {phrase`Draw the yard roughly, then take the Tape tool, tap two marks and type what the tape reads. Every length that you type while drawing is a tape too. Two diagonals over four corners show an error.`}
           </p>
         )}
         <ol className="plain">
@@ -53,8 +52,7 @@ export const SurveyNotes = ({ onClose }: { readonly onClose: () => void }) => {
         <AddObservation />
         <TrustFields />
         <p className="note">
-          This finds misread tapes. It is no boundary survey: where a lot line runs, a licensed
-          surveyor says.
+          {phrase`This finds misread tapes. It is no boundary survey: where a lot line runs, a licensed surveyor says.`}
         </p>
       </div>
     </SheetOver>

@@ -1,5 +1,6 @@
 import { suspectText } from '../../../engine/survey/suspectText.ts';
 import type { Suspect } from '../../../engine/survey/survey.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 import { marksObserved } from '../../../site/marksObserved.ts';
 import { midpointOf } from './midpointOf.ts';
 import { useBench, useLayout, useSite } from '../../bench.ts';
@@ -29,7 +30,7 @@ export const Suspects = ({ onShow }: { readonly onShow: () => void }) => {
         <li key={suspect.ids.join()}>
           <p className="fault">{suspectText(site, posts, suspect)}</p>
           <button type="button" onClick={() => show(suspect)}>
-            Show it
+            {phrase`Show it`}
           </button>
         </li>
       ))}

@@ -1,4 +1,5 @@
 import { isAngle } from '../../../engine/survey/figureText.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 import { changeObservation } from '../../../site/edits/changeObservation.ts';
 import type { ObservationId } from '../../../site/ids.ts';
 import type { Observation } from '../../../site/observation.ts';
@@ -22,23 +23,23 @@ export const TrustField = ({ id, seen }: Props) => {
   const { lengths } = useSite();
   const edit = useEdit();
   const change = (fields: Parameters<typeof changeObservation>[2]) =>
-    edit('Change trust', (was) => changeObservation(was, id, fields));
+    edit(phrase`Change trust`, (was) => changeObservation(was, id, fields));
   if (seen.kind === 'fix') return null;
   if (!isAngle(seen.kind)) {
     return (
       <MaybeLengthField
-        label="Trusted to, ±"
+        label={phrase`Trusted to, ±`}
         value={seen.trust as Inches | null}
         style={lengths}
         write={formatLength}
-        note="Empty: as all of its kind"
+        note={phrase`Empty: as all of its kind`}
         onEnter={(trust) => change({ trust })}
       />
     );
   }
   return (
     <TextField
-      label="Trusted to, ± °"
+      label={phrase`Trusted to, ± °`}
       keys="decimal"
       value={seen.trust === null ? '' : formatAngle(seen.trust as Radians)}
       onEnter={(text) => {

@@ -1,3 +1,4 @@
+import { phrase } from '../../../phrases/phrase.ts';
 import { setTrusts } from '../../../site/edits/setTrusts.ts';
 import type { Site } from '../../../site/site.ts';
 import { formatAngle } from '../../../units/formatAngle.ts';
@@ -16,7 +17,7 @@ export const TrustFields = () => {
   const { trusts, lengths } = useSite();
   const edit = useEdit();
   const set = (fields: Partial<Site['trusts']>) =>
-    edit('Change trust', (was) => setTrusts(was, fields));
+    edit(phrase`Change trust`, (was) => setTrusts(was, fields));
   const angle = (label: string, name: 'square' | 'bearing') => (
     <TextField
       label={label}
@@ -38,28 +39,27 @@ export const TrustFields = () => {
   );
   return (
     <details className="more">
-      <summary>How far readings are trusted</summary>
+      <summary>{phrase`How far readings are trusted`}</summary>
       <div className="stack">
         <p className="note">
-          One standard deviation: two readings of three come nearer than this. Common practice, no
-          published source; change them to what your tape and your crew do.
+          {phrase`One standard deviation: two readings of three come nearer than this. Common practice, no published source; change them to what your tape and your crew do.`}
         </p>
         <div className="pair">
-          {length('A tape, ±', 'tapeLeast')}
+          {length(phrase`A tape, ±`, 'tapeLeast')}
           <LengthField
-            label="and for each 100 ft, ±"
+            label={phrase`and for each 100 ft, ±`}
             value={inches(trusts.tapeShare * hundredFeet)}
             style={lengths}
             onEnter={(value) => set({ tapeShare: value / hundredFeet })}
           />
         </div>
         <div className="pair">
-          {length('Square off a line, ±', 'offset')}
-          {length('In line, ±', 'straight')}
+          {length(phrase`Square off a line, ±`, 'offset')}
+          {length(phrase`In line, ±`, 'straight')}
         </div>
         <div className="pair">
-          {angle('A square corner, ± °', 'square')}
-          {angle('A bearing, ± °', 'bearing')}
+          {angle(phrase`A square corner, ± °`, 'square')}
+          {angle(phrase`A bearing, ± °`, 'bearing')}
         </div>
       </div>
     </details>

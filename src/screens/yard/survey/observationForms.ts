@@ -1,4 +1,5 @@
 import { principalAngle } from '../../../geometry/principalAngle.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 import type { MarkId } from '../../../site/ids.ts';
 import type { Observation, ObservationKind } from '../../../site/observation.ts';
 import { inches } from '../../../units/inches.ts';
@@ -23,36 +24,36 @@ export interface ObservationForm {
   ) => Parsed<Observation>;
 }
 
-const from = { role: 'from', label: 'From' };
-const to = { role: 'to', label: 'To' };
+const from = { role: 'from', label: phrase`From` };
+const to = { role: 'to', label: phrase`To` };
 
 const rest = { trust: null, label: '' } as const;
 
-const missing = unread('Marks: expected as many as the reading has');
+const missing = unread(phrase`Marks: expected as many as the reading has`);
 
 const line = [
-  { role: 'from', label: 'The line from' },
-  { role: 'to', label: 'to' },
+  { role: 'from', label: phrase`The line from` },
+  { role: 'to', label: phrase`to` },
 ] as const;
 
 /** Every kind that is written down by hand, the most used first. */
 export const observationForms: readonly [ObservationForm, ...ObservationForm[]] = [
   {
     kind: 'tape',
-    title: 'A tape between two marks',
+    title: phrase`A tape between two marks`,
     roles: [from, to],
-    figure: 'What the tape reads',
+    figure: phrase`What the tape reads`,
     read: ([a, b], figure, style) => {
       const length = readReading(figure, style);
-      if (!length.ok) return unread(`What the tape reads: ${length.reason}`);
+      if (!length.ok) return unread(phrase`What the tape reads: ${length.reason}`);
       if (a === undefined || b === undefined) return missing;
       return read({ ...rest, kind: 'tape', from: a, to: b, length: length.value });
     },
   },
   {
     kind: 'square',
-    title: 'A square corner',
-    roles: [{ role: 'at', label: 'The corner' }, from, to],
+    title: phrase`A square corner`,
+    roles: [{ role: 'at', label: phrase`The corner` }, from, to],
     figure: null,
     read: ([at, a, b]) =>
       at === undefined || a === undefined || b === undefined
@@ -61,8 +62,8 @@ export const observationForms: readonly [ObservationForm, ...ObservationForm[]] 
   },
   {
     kind: 'straight',
-    title: 'A mark in line with two others',
-    roles: [{ role: 'at', label: 'The mark' }, ...line],
+    title: phrase`A mark in line with two others`,
+    roles: [{ role: 'at', label: phrase`The mark` }, ...line],
     figure: null,
     read: ([at, a, b]) =>
       at === undefined || a === undefined || b === undefined
@@ -71,12 +72,12 @@ export const observationForms: readonly [ObservationForm, ...ObservationForm[]] 
   },
   {
     kind: 'offset',
-    title: 'A mark square off a line',
-    roles: [{ role: 'at', label: 'The mark' }, ...line],
-    figure: 'How far off; − to the right of the line',
+    title: phrase`A mark square off a line`,
+    roles: [{ role: 'at', label: phrase`The mark` }, ...line],
+    figure: phrase`How far off; − to the right of the line`,
     read: ([at, a, b], figure, style) => {
       const off = parseLength(figure, style.system);
-      if (!off.ok) return unread(`How far off: ${off.reason}`);
+      if (!off.ok) return unread(phrase`How far off: ${off.reason}`);
       return at === undefined || a === undefined || b === undefined
         ? missing
         : read({ ...rest, kind: 'offset', at, from: a, to: b, distance: inches(off.value) });
@@ -84,8 +85,12 @@ export const observationForms: readonly [ObservationForm, ...ObservationForm[]] 
   },
   {
     kind: 'parallel',
-    title: 'Two marks equally far off a line',
-    roles: [{ role: 'at', label: 'One mark' }, { role: 'other', label: 'The other' }, ...line],
+    title: phrase`Two marks equally far off a line`,
+    roles: [
+      { role: 'at', label: phrase`One mark` },
+      { role: 'other', label: phrase`The other` },
+      ...line,
+    ],
     figure: null,
     read: ([at, other, a, b]) =>
       at === undefined || other === undefined || a === undefined || b === undefined
@@ -94,12 +99,12 @@ export const observationForms: readonly [ObservationForm, ...ObservationForm[]] 
   },
   {
     kind: 'bearing',
-    title: 'A bearing by compass',
+    title: phrase`A bearing by compass`,
     roles: [from, to],
-    figure: 'Degrees clockwise from north',
+    figure: phrase`Degrees clockwise from north`,
     read: ([a, b], figure) => {
       const angle = parseAzimuth(figure);
-      if (!angle.ok) return unread(`Degrees clockwise from north: ${angle.reason}`);
+      if (!angle.ok) return unread(phrase`Degrees clockwise from north: ${angle.reason}`);
       if (a === undefined || b === undefined) return missing;
       return read({
         ...rest,

@@ -6,6 +6,7 @@ import type { Run } from '../../../engine/layout.ts';
 import { stationInPlan } from '../../../engine/posts/stationInPlan.ts';
 import { trackAt } from '../../../geometry/track.ts';
 import type { SitePoint } from '../../../geometry/point.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 import { inches } from '../../../units/inches.ts';
 import { useBench, useSession, useSite } from '../../bench.ts';
 
@@ -49,7 +50,7 @@ export const TapeGate = (props: Props) => {
       type="button"
       className="tape-gate"
       aria-pressed={chosen}
-      aria-label={`${name === '' ? 'Gate' : name}: select, or drag along the tape`}
+      aria-label={phrase`${name === '' ? phrase`Gate` : name}: select, or drag along the tape`}
       style={{ left: middle - width / 2, width, top: top * inch, height: (bottom - top) * inch }}
       onClick={() =>
         session.setState({ tool: 'select', selection: { kind: 'gate', id: place.gate } })

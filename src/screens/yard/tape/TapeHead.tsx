@@ -1,4 +1,5 @@
 import type { LineLayout } from '../../../engine/layout.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 import { setHook } from '../../../site/edits/setHook.ts';
 import { formatLength } from '../../../units/formatLength.ts';
 import { useLayout, useSession, useSite } from '../../bench.ts';
@@ -30,15 +31,15 @@ export const TapeHead = ({ line, open, onOpen, profile, onProfile }: Props) => {
   const tag = post === undefined ? '' : (layout.posts[post]?.tag ?? '');
   return (
     <div className="tape-head">
-      <b>{fence === undefined || fence.label === '' ? 'Fence line' : fence.label}</b>
+      <b>{fence === undefined || fence.label === '' ? phrase`Fence line` : fence.label}</b>
       <span className="tape-length">{formatLength(line.length, site.lengths)}</span>
       {gate !== null && reading !== null && (
         <LengthField
-          label={`Reading at post ${tag}`}
+          label={phrase`Reading at post ${tag}`}
           value={reading.reading}
           style={site.lengths}
           onEnter={(wanted) =>
-            edit('Move gate to reading', (was) => moveToReading(was, gate, reading, wanted))
+            edit(phrase`Move gate to reading`, (was) => moveToReading(was, gate, reading, wanted))
           }
         />
       )}
@@ -46,20 +47,20 @@ export const TapeHead = ({ line, open, onOpen, profile, onProfile }: Props) => {
         <button
           type="button"
           onClick={() =>
-            make('Hook tape at the other end', (was) =>
+            make(phrase`Hook tape at the other end`, (was) =>
               setHook(was, line.id, hook === 'start' ? 'end' : 'start'),
             )
           }
         >
-          Hook other end
+          {phrase`Hook other end`}
         </button>
         {profile !== null && (
           <button type="button" aria-pressed={profile === 'shown'} onClick={onProfile}>
-            Profile
+            {phrase`Profile`}
           </button>
         )}
         <button type="button" aria-expanded={open} onClick={onOpen}>
-          {open ? 'Roll up' : 'Pull out tape'}
+          {open ? phrase`Roll up` : phrase`Pull out tape`}
         </button>
       </div>
     </div>

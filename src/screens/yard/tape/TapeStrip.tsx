@@ -6,6 +6,7 @@ import { palettes } from '../../../drawing/palettes.ts';
 import { wholeRun } from '../../../drawing/tape/tapePiece.ts';
 import { tapeStrip } from '../../../drawing/tape/tapeStrip.ts';
 import type { LineLayout } from '../../../engine/layout.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 import { useDrawn, useSession } from '../../bench.ts';
 import { TapeGate } from './TapeGate.tsx';
 import { TapeHead } from './TapeHead.tsx';
@@ -59,7 +60,7 @@ const Strip = ({ line, profile }: StripProps) => {
       ref={room}
       className="tape-room"
       role="region"
-      aria-label="Tape of the fence line"
+      aria-label={phrase`Tape of the fence line`}
       tabIndex={0}
       style={strip.profile === null ? undefined : { height: strip.height * inch + barRoom }}
       onScroll={(event) => setScrolled(event.currentTarget.scrollLeft)}
@@ -73,7 +74,7 @@ const Strip = ({ line, profile }: StripProps) => {
             height={strip.height}
             scale={inch}
             from={scrolled / inch}
-            label="The fence line unrolled as a tape, with the reading at each post"
+            label={phrase`The fence line unrolled as a tape, with the reading at each post`}
           />
         </div>
         {strip.gates.map((place) => {
@@ -105,13 +106,13 @@ export const TapeStrip = () => {
   const line = id === null ? undefined : layout.lines[id];
   if (line === undefined) {
     return (
-      <section className="tape" aria-label="Tape">
-        <p className="tape-blank">The fence that you draw is unrolled here as a tape.</p>
+      <section className="tape" aria-label={phrase`Tape`}>
+        <p className="tape-blank">{phrase`The fence that you draw is unrolled here as a tape.`}</p>
       </section>
     );
   }
   return (
-    <section className="tape" aria-label="Tape">
+    <section className="tape" aria-label={phrase`Tape`}>
       <TapeHead
         line={line}
         open={open}

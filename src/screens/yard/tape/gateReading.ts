@@ -1,6 +1,7 @@
 import type { LineLayout, Run } from '../../../engine/layout.ts';
 import { fromHook } from '../../../engine/posts/fromHook.ts';
 import { stationInPlan } from '../../../engine/posts/stationInPlan.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 import { moveGate } from '../../../site/edits/moveGate.ts';
 import type { GateId } from '../../../site/ids.ts';
 import type { Site } from '../../../site/site.ts';
@@ -42,11 +43,13 @@ export const moveToReading = (
   wanted: Inches,
 ): Site => {
   if (wanted < 0 || wanted > run.length) {
-    const [read, most] = [wanted, run.length].map((length) => formatLength(length, site.lengths));
-    throw new RangeError(`Reading ${read}: expected one from 0 to ${most}`);
+    const write = (length: Inches): string => formatLength(length, site.lengths);
+    throw new RangeError(
+      phrase`Reading ${write(wanted)}: expected one from 0 to ${write(run.length)}`,
+    );
   }
   const gate = site.gates[id];
-  if (gate === undefined) throw new RangeError(`gates: expected one there, found “${id}”`);
+  if (gate === undefined) throw new RangeError(phrase`gates: expected one there, found “${id}”`);
   const [wish, was] = [wanted, exact].map((read) => stationInPlan(run, fromHook(run, read, hook)));
   const along = (wish ?? 0) - (was ?? 0);
   const { from, offset } = gate.anchor;

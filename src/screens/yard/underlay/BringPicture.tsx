@@ -1,4 +1,5 @@
 import { useRef } from 'react';
+import { phrase } from '../../../phrases/phrase.ts';
 import { useBench } from '../../bench.ts';
 import { bringPicture } from '../../pictures/bringPicture.ts';
 
@@ -16,7 +17,7 @@ export const BringPicture = ({ label }: { readonly label: string }) => {
         className="unseen"
         type="file"
         accept="image/jpeg,image/png,image/webp,application/pdf,.pdf"
-        aria-label="Picture or PDF to put under the drawing"
+        aria-label={phrase`Picture or PDF to put under the drawing`}
         tabIndex={-1}
         onChange={(event) => {
           const file = event.target.files?.[0];

@@ -1,4 +1,5 @@
 import { useId } from 'react';
+import { phrase } from '../../../phrases/phrase.ts';
 import { changeUnderlay } from '../../../site/edits/changeUnderlay.ts';
 import type { UnderlayId } from '../../../site/ids.ts';
 import { useBench } from '../../bench.ts';
@@ -19,11 +20,11 @@ export const FadeField = ({ id, shows }: Props) => {
   };
   const keep = () => {
     const { history, commit } = site.getState();
-    if (history.draft !== null) commit(history.draft, 'Fade picture');
+    if (history.draft !== null) commit(history.draft, phrase`Fade picture`);
   };
   return (
     <div className="field">
-      <label htmlFor={field}>Shows: {percent} %</label>
+      <label htmlFor={field}>{phrase`Shows: ${percent} %`}</label>
       <input
         id={field}
         type="range"

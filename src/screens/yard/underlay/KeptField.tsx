@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { phrase } from '../../../phrases/phrase.ts';
 import { keepUnderlay } from '../../../site/edits/keepUnderlay.ts';
 import type { UnderlayId } from '../../../site/ids.ts';
 import type { Underlay } from '../../../site/underlay.ts';
@@ -11,8 +12,8 @@ import { BringPicture } from './BringPicture.tsx';
 type Place = 'file' | 'device';
 
 const labels: Readonly<Record<Place, string>> = {
-  file: 'In the site file',
-  device: 'Beside it, on this device',
+  file: phrase`In the site file`,
+  device: phrase`Beside it, on this device`,
 };
 
 /** Where the bytes of a picture are kept: with the site wherever that goes, or on this device alone. */
@@ -30,24 +31,25 @@ export const KeptField = ({
   const [fault, setFault] = useState<string | null>(null);
   const keep = async (to: Place) => {
     const bytes = await bench.pictures.bytes(picture);
-    if (bytes === null) return setFault(`${file} is not on this device: bring it again first`);
+    if (bytes === null)
+      return setFault(phrase`${file} is not on this device: bring it again first`);
     // on the device before it leaves the file, so that it is never nowhere
     const unkept = to === 'device' ? await bench.pictures.put(picture, bytes) : null;
     const kept = to === 'file' ? await pictureOf(bytes) : null;
     if (unkept !== null || (to === 'file' && kept === null)) {
-      return setFault(unkept ?? `${file} cannot be kept in a file`);
+      return setFault(unkept ?? phrase`${file} cannot be kept in a file`);
     }
     setFault(
       attempt(bench, {
-        label: to === 'file' ? 'Keep picture in file' : 'Keep picture on device',
+        label: to === 'file' ? phrase`Keep picture in file` : phrase`Keep picture on device`,
         on: (was) => keepUnderlay(was, id, kept),
       }),
     );
   };
   return (
     <fieldset>
-      <legend>Kept</legend>
-      <div className="choices" role="group" aria-label="Kept">
+      <legend>{phrase`Kept`}</legend>
+      <div className="choices" role="group" aria-label={phrase`Kept`}>
         {(['file', 'device'] as const).map((one) => (
           <button
             key={one}
@@ -66,8 +68,8 @@ export const KeptField = ({
       )}
       {entry?.shown.is === 'missing' && (
         <>
-          <p className="fault">{file} is not on this device.</p>
-          <BringPicture label="Bring it again" />
+          <p className="fault">{phrase`${file} is not on this device.`}</p>
+          <BringPicture label={phrase`Bring it again`} />
         </>
       )}
       {entry?.shown.is === 'unreadable' && <p className="fault">{entry.shown.why}</p>}

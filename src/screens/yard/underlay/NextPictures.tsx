@@ -1,3 +1,4 @@
+import { phrase } from '../../../phrases/phrase.ts';
 import './underlay.css';
 import type { UnderlayId } from '../../../site/ids.ts';
 import type { Underlay } from '../../../site/underlay.ts';
@@ -14,12 +15,11 @@ export const NextPictures = () => {
   const all = underlaysInOrder(useSite()).toReversed();
   const select = (id: UnderlayId) => session.setState({ selection: { kind: 'underlay', id } });
   return (
-    <section aria-label="Pictures under the drawing">
-      <h3>Pictures under the drawing</h3>
+    <section aria-label={phrase`Pictures under the drawing`}>
+      <h3>{phrase`Pictures under the drawing`}</h3>
       {all.length === 0 && (
         <p className="note">
-          A photo, a scan of a plat or a page of a PDF to draw over. It is not printed on the crew
-          sheet.
+          {phrase`A photo, a scan of a plat or a page of a PDF to draw over. It is not printed on the crew sheet.`}
         </p>
       )}
       {all.length > 0 && (
@@ -31,14 +31,13 @@ export const NextPictures = () => {
                 aria-pressed={selection?.kind === 'underlay' && selection.id === id}
                 onClick={() => select(id)}
               >
-                {nameOf(underlay)}
-                {underlay.locked ? ' (locked)' : ''}
+                {underlay.locked ? phrase`${nameOf(underlay)} (locked)` : nameOf(underlay)}
               </button>
             </li>
           ))}
         </ul>
       )}
-      <BringPicture label="Bring in a picture or PDF" />
+      <BringPicture label={phrase`Bring in a picture or PDF`} />
     </section>
   );
 };

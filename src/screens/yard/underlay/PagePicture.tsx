@@ -1,4 +1,5 @@
 import { useEffect, useRef, useState } from 'react';
+import { phrase } from '../../../phrases/phrase.ts';
 import type { OpenPdf } from '../../pictures/openPdf.ts';
 
 interface Props {
@@ -31,7 +32,7 @@ export const PagePicture = ({ pdf, n }: Props) => {
   }, [pdf, n]);
   return (
     <>
-      <canvas ref={canvas} className="page-picture" role="img" aria-label={`Page ${n}`} />
+      <canvas ref={canvas} className="page-picture" role="img" aria-label={phrase`Page ${n}`} />
       {fault !== null && (
         <p className="fault" role="alert">
           {fault}

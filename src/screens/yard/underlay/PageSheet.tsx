@@ -1,6 +1,7 @@
 import './underlay.css';
 import { useEffect, useRef, useState } from 'react';
 import { useLatest } from '../../../canvas/useLatest.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 import { useBench } from '../../bench.ts';
 import { TextField } from '../../fields/TextField.tsx';
 import { SheetOver } from '../../frame/SheetOver.tsx';
@@ -21,28 +22,28 @@ const PageChoice = ({ pdf, onTake }: ChoiceProps) => {
     <div className="stack">
       <div className="page-keys">
         <button type="button" disabled={n === 1} onClick={() => to(n - 1)}>
-          Page before
+          {phrase`Page before`}
         </button>
         <TextField
-          label={`Page, 1 to ${pdf.pages}`}
+          label={phrase`Page, 1 to ${pdf.pages}`}
           keys="decimal"
           value={String(n)}
           onEnter={(text) => {
             const page = Number(text);
             if (!Number.isInteger(page) || page < 1 || page > pdf.pages) {
-              return `Page: expected a whole number from 1 to ${pdf.pages}, found ${text}`;
+              return phrase`Page: expected a whole number from 1 to ${pdf.pages}, found ${text}`;
             }
             to(page);
             return null;
           }}
         />
         <button type="button" disabled={n === pdf.pages} onClick={() => to(n + 1)}>
-          Next page
+          {phrase`Next page`}
         </button>
       </div>
       <PagePicture pdf={pdf} n={n} />
       <button type="button" className="chief" onClick={() => onTake(n)}>
-        Put page {n} under the drawing
+        {phrase`Put page ${n} under the drawing`}
       </button>
     </div>
   );
@@ -62,7 +63,7 @@ export const PageSheet = ({ file, onDone }: Props) => {
   const take = async (opened: OpenPdf, n: number) => {
     if (taking.current) return;
     taking.current = true;
-    setSaid(`Drawing page ${n}…`);
+    setSaid(phrase`Drawing page ${n}…`);
     const fault = await layPage(bench, { file, pdf: opened, n });
     // a sheet that was put away meanwhile has let go of its PDF, and that is no fault
     if (bench.page.getState() !== file) return;
@@ -75,17 +76,17 @@ export const PageSheet = ({ file, onDone }: Props) => {
     if (only !== null) void latest.current(only, 1);
   }, [only, latest]);
   return (
-    <SheetOver title="Which page?" onClose={onDone}>
+    <SheetOver title={phrase`Which page?`} onClose={onDone}>
       <p>
         <b>{file.name}</b>
       </p>
       {pdf !== null && !pdf.ok && (
         <p className="fault" role="alert">
-          {file.name}: {pdf.reason}; the drawing is as it was
+          {phrase`${file.name}: ${pdf.reason}; the drawing is as it was`}
         </p>
       )}
       {(pdf === null || said !== null || only !== null) && (
-        <p role="status">{said ?? 'Reading it…'}</p>
+        <p role="status">{said ?? phrase`Reading it…`}</p>
       )}
       {pdf !== null && pdf.ok && only === null && said === null && (
         <PageChoice pdf={pdf.value} onTake={(n) => void take(pdf.value, n)} />

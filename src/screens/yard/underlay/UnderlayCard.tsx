@@ -2,6 +2,7 @@ import './underlay.css';
 import { turnKnob } from '../../../editor/turnKnob.ts';
 import { distance } from '../../../geometry/distance.ts';
 import { pictureMap } from '../../../geometry/pictureMap.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 import { changeUnderlay } from '../../../site/edits/changeUnderlay.ts';
 import { placeUnderlay } from '../../../site/edits/placeUnderlay.ts';
 import { removeUnderlay } from '../../../site/edits/removeUnderlay.ts';
@@ -27,10 +28,10 @@ interface Props {
 }
 
 const sizeNote = ({ size, ties }: Underlay): string => {
-  if (Object.keys(ties).length === 4) return 'Straightened by four points.';
+  if (Object.keys(ties).length === 4) return phrase`Straightened by four points.`;
   return size === 'told'
-    ? 'Its size was told.'
-    : 'Its size is a guess: say it by points, before anything is drawn from it.';
+    ? phrase`Its size was told.`
+    : phrase`Its size is a guess: say it by points, before anything is drawn from it.`;
 };
 
 /** How wide a picture that was not straightened lies, and which way up: both can be typed. */
@@ -47,25 +48,25 @@ const LiesFields = ({ id, underlay }: Props & { readonly underlay: Underlay }) =
     <div className="pair">
       {flat && (
         <LengthField
-          label="All of it is so wide"
+          label={phrase`All of it is so wide`}
           value={inches(distance(toSite(from), toSite(to)))}
           style={lengths}
           onEnter={(length) =>
-            edit('Size picture', (was) => scaleUnderlay(was, id, { from, to, length }))
+            edit(phrase`Size picture`, (was) => scaleUnderlay(was, id, { from, to, length }))
           }
         />
       )}
       <TextField
-        label="Up on it, ° from north"
+        label={phrase`Up on it, ° from north`}
         keys="decimal"
         value={formatAzimuth(underlayUp(underlay))}
         onEnter={(text) => {
           const angle = parseAzimuth(text);
           const about = turnKnob(underlay)?.about;
           if (!angle.ok) return angle.reason;
-          if (about === undefined) return 'It shows no ground to be turned about';
+          if (about === undefined) return phrase`It shows no ground to be turned about`;
           const turn = radians(angle.value - underlayUp(underlay));
-          return edit('Turn picture', (was) =>
+          return edit(phrase`Turn picture`, (was) =>
             placeUnderlay(was, id, { about, turn, times: 1, by: { x: 0, y: 0 } }),
           );
         }}
@@ -82,8 +83,10 @@ export const UnderlayCard = ({ id }: Props) => {
   if (underlay === undefined) return null;
   const { label, locked, shows } = underlay;
   return (
-    <section aria-label="Picture under the drawing">
-      <p className="note">{sizeNote(underlay)} It is not printed on the crew sheet.</p>
+    <section aria-label={phrase`Picture under the drawing`}>
+      <p className="note">
+        {sizeNote(underlay)} {phrase`It is not printed on the crew sheet.`}
+      </p>
       {!locked && (
         <>
           <WayKeys />
@@ -92,27 +95,27 @@ export const UnderlayCard = ({ id }: Props) => {
       )}
       <FadeField id={id} shows={shows} />
       <TickField
-        label="Locked"
+        label={phrase`Locked`}
         ticked={locked}
         onTick={(ticked) =>
-          make(ticked ? 'Lock picture' : 'Unlock picture', (was) =>
+          make(ticked ? phrase`Lock picture` : phrase`Unlock picture`, (was) =>
             changeUnderlay(was, id, { locked: ticked }),
           )
         }
       />
       <TextField
-        label="Name"
+        label={phrase`Name`}
         value={label}
         onEnter={(text) =>
-          edit('Name picture', (was) => changeUnderlay(was, id, { label: text.trim() }))
+          edit(phrase`Name picture`, (was) => changeUnderlay(was, id, { label: text.trim() }))
         }
       />
       <KeptField id={id} underlay={underlay} />
       <button
         type="button"
-        onClick={() => make('Remove picture', (was) => removeUnderlay(was, id))}
+        onClick={() => make(phrase`Remove picture`, (was) => removeUnderlay(was, id))}
       >
-        Remove picture
+        {phrase`Remove picture`}
       </button>
     </section>
   );

@@ -1,14 +1,27 @@
 import { useContext } from 'react';
 import type { PictureWay } from '../../../editor/pictureWay.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 import { useBench } from '../../bench.ts';
 import { PutDownContext } from '../putDown.ts';
 
 const ways: readonly { readonly way: PictureWay; readonly label: string; readonly does: string }[] =
   [
-    { way: 'distance', label: 'Two points, a known distance', does: 'sizes it' },
-    { way: 'two places', label: 'Two points onto two marks', does: 'sizes, turns and moves it' },
-    { way: 'rectangle', label: 'Corners of a rectangle', does: 'straightens it by two sides' },
-    { way: 'four places', label: 'Four points onto four marks', does: 'straightens it' },
+    { way: 'distance', label: phrase`Two points, a known distance`, does: phrase`sizes it` },
+    {
+      way: 'two places',
+      label: phrase`Two points onto two marks`,
+      does: phrase`sizes, turns and moves it`,
+    },
+    {
+      way: 'rectangle',
+      label: phrase`Corners of a rectangle`,
+      does: phrase`straightens it by two sides`,
+    },
+    {
+      way: 'four places',
+      label: phrase`Four points onto four marks`,
+      does: phrase`straightens it`,
+    },
   ];
 
 /** The ways in which points of a picture say how it lies; each begins on the pad. */

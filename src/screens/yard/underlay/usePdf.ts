@@ -1,4 +1,5 @@
 import { useEffect, useState } from 'react';
+import { phrase } from '../../../phrases/phrase.ts';
 import type { OpenPdf } from '../../pictures/openPdf.ts';
 import { unread, type Parsed } from '../../../units/parsed.ts';
 
@@ -14,7 +15,7 @@ export const usePdf = (file: File): Parsed<OpenPdf> | null => {
         const { openPdf } = await import('../../pictures/openPdf.ts');
         return await openPdf(file);
       } catch {
-        return unread('the PDF reader is not on this device yet, and there is no connection');
+        return unread(phrase`the PDF reader is not on this device yet, and there is no connection`);
       }
     };
     void open().then((pdf) => {

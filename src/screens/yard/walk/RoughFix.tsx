@@ -2,6 +2,7 @@ import { radius95 } from '../../../engine/walk/radius95.ts';
 import { roughText } from '../../../engine/walk/roughText.ts';
 import { distance } from '../../../geometry/distance.ts';
 import { sameSpot } from '../../../geometry/sameSpot.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 import type { MarkId } from '../../../site/ids.ts';
 import type { Observation, ObservationOf } from '../../../site/observation.ts';
 import { inches } from '../../../units/inches.ts';
@@ -17,14 +18,14 @@ export const RoughFix = ({ id }: { readonly id: MarkId }) => {
     )
     .toSorted((a, b) => a.accuracy - b.accuracy);
   if (best === undefined || mark === undefined) return null;
-  const within = `±${roughText(radius95(best.accuracy), lengths)} 19 times in 20`;
+  const within = phrase`±${roughText(radius95(best.accuracy), lengths)} 19 times in 20`;
   if (sameSpot(mark, best)) {
-    return <p className="note">Rough, by GPS, {within}. It holds nothing in its place: tape it.</p>;
+    return (
+      <p className="note">
+        {phrase`Rough, by GPS, ${within}. It holds nothing in its place: tape it.`}
+      </p>
+    );
   }
   const away = roughText(inches(distance(mark, best)), lengths);
-  return (
-    <p className="note">
-      GPS had it {away} from here, {within}.
-    </p>
-  );
+  return <p className="note">{phrase`GPS had it ${away} from here, ${within}.`}</p>;
 };

@@ -1,3 +1,4 @@
+import { phrase, phraseOf } from '../../../phrases/phrase.ts';
 import { useBench, useSite } from '../../bench.ts';
 import { centreOn } from '../../centreOn.ts';
 import { dropMark } from './dropMark.ts';
@@ -21,18 +22,18 @@ const HereKeys = ({ walk: { state, place, send } }: Props) => {
   return (
     <>
       <button type="button" className="chief" onClick={drop}>
-        Drop a mark here
+        {phrase`Drop a mark here`}
       </button>
       <button
         type="button"
         aria-pressed={gathering}
-        title="Stand still meanwhile"
+        title={phrase`Stand still meanwhile`}
         onClick={() => send({ do: gathering ? 'ungather' : 'gather' })}
       >
-        Average
+        {phrase`Average`}
       </button>
       <button type="button" onClick={() => centreOn(bench, place.at)}>
-        Centre
+        {phrase`Centre`}
       </button>
     </>
   );
@@ -45,23 +46,25 @@ export const WalkPanel = ({ walk }: Props) => {
   // how many readings are averaged is not read out one by one
   const quiet = state.is === 'here' && state.told === null;
   return (
-    <section className="walk" aria-label="Walk">
+    <section className="walk" aria-label={phrase`Walk`}>
       <div className="walk-head">
         <p className={state.is === 'off' ? 'fault' : ''} aria-live={quiet ? 'off' : 'polite'}>
           {walkText(state, place, lengths)}
         </p>
         <button type="button" onClick={() => send({ do: 'stop' })}>
-          Stop
+          {phraseOf('walk')`Stop`}
         </button>
       </div>
       {state.is === 'here' && place?.away === null && origin === null && (
-        <p className="note">The first mark says where on earth this drawing is, north up.</p>
+        <p className="note">
+          {phrase`The first mark says where on earth this drawing is, north up.`}
+        </p>
       )}
       <div className="choices">
         <HereKeys walk={walk} />
         {state.is === 'off' && (
           <button type="button" className="chief" onClick={start}>
-            Try again
+            {phrase`Try again`}
           </button>
         )}
       </div>
