@@ -1,6 +1,8 @@
 import { radians } from '../units/radians.ts';
 import type { Primitive } from '../drawing/primitive.ts';
 import type { Snap } from './snap.ts';
+import { phrase } from '../phrases/phrase.ts';
+import { theThing } from './theThing.ts';
 
 const ring = (snap: Snap, radius: number): Primitive => ({
   kind: 'circle',
@@ -14,8 +16,8 @@ const ring = (snap: Snap, radius: number): Primitive => ({
 const said = (snap: Snap): string | null => {
   if (snap.lines.length > 0) return snap.lines.map(({ label }) => label).join(', ');
   if (snap.on === null) return null;
-  if (snap.on.kind === 'mark') return 'at the mark';
-  return snap.on.kind === 'leg' ? 'on the fence' : `on the ${snap.on.as}`;
+  if (snap.on.kind === 'mark') return phrase`at the mark`;
+  return snap.on.kind === 'leg' ? phrase`on the fence` : phrase`on the ${theThing[snap.on.as]}`;
 };
 
 /**

@@ -11,6 +11,8 @@ import { direction } from './direction.ts';
 import type { Edge } from './edges.ts';
 import { lineKinds, onLine } from './snapLine.ts';
 import type { SnapLine } from './snapLine.ts';
+import { phrase } from '../phrases/phrase.ts';
+import { theThing } from './theThing.ts';
 
 /** An extension line is offered this far beyond the end that it starts from: 50 ft. */
 const farthestExtension = 600;
@@ -26,22 +28,22 @@ const throughStart = (from: SitePoint, last: SnapLine['way'] | null, walls: read
     const way = unitVector(start, end);
     if (way === null) return [];
     return [
-      line('parallel', way, 'parallel to the wall'),
-      line('parallel', perpendicular(way), 'square to the wall'),
+      line('parallel', way, phrase`parallel to the wall`),
+      line('parallel', perpendicular(way), phrase`square to the wall`),
     ];
   });
   const ofLast =
     last === null
       ? []
       : [
-          line('square', perpendicular(last), 'square to the last leg'),
-          line('extension', last, 'straight on'),
+          line('square', perpendicular(last), phrase`square to the last leg`),
+          line('extension', last, phrase`straight on`),
         ];
   return [
     ...ofLast,
     ...ofWalls,
-    line('compass', { x: 1, y: 0 }, 'east and west'),
-    line('compass', { x: 0, y: 1 }, 'north and south'),
+    line('compass', { x: 1, y: 0 }, phrase`east and west`),
+    line('compass', { x: 0, y: 1 }, phrase`north and south`),
   ];
 };
 
@@ -52,7 +54,10 @@ const beyond = (edge: Edge): SnapLine[] => {
   if (chord === null) return [];
   const wayAt = (along: number): SitePoint =>
     bow === 0 ? chord : direction(trackBearing(edge, along));
-  const label = of.kind === 'leg' ? 'in line with the fence' : `in line with the ${of.as}`;
+  const label =
+    of.kind === 'leg'
+      ? phrase`in line with the fence`
+      : phrase`in line with the ${theThing[of.as]}`;
   return [
     { kind: 'extension', origin: start, way: scale(wayAt(0), -1), label },
     { kind: 'extension', origin: end, way: wayAt(bow === 0 ? 0 : trackLength(edge)), label },

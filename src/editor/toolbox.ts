@@ -15,6 +15,7 @@ import { placeShot } from './tools/placeShot.ts';
 import { placeTree } from './tools/placeTree.ts';
 import { select } from './tools/select/select.ts';
 import { tape } from './tools/tape.ts';
+import { phrase } from '../phrases/phrase.ts';
 
 /** A tool as the yard offers it. */
 export interface ToolEntry {
@@ -29,32 +30,32 @@ export interface ToolEntry {
 
 /** Every tool, in the order in which they are offered. */
 export const toolbox: readonly ToolEntry[] = [
-  { id: 'select', label: 'Select', key: 's', machine: machine(select) },
-  { id: 'fence', label: 'Fence', key: 'f', machine: machine(drawFence) },
-  { id: 'gate', label: 'Gate', key: 'g', machine: machine(placeGate) },
-  { id: 'tape', label: 'Tape', key: 'e', machine: machine(tape) },
-  { id: 'mark', label: 'Mark', key: 'x', machine: machine(placeMark) },
-  { id: 'building', label: 'Building', key: 'b', machine: machine(drawArea('building')) },
-  { id: 'boundary', label: 'Boundary', key: 'l', machine: machine(drawBoundary) },
-  { id: 'paving', label: 'Paving', key: 'p', machine: machine(drawArea('paving')) },
-  { id: 'pool', label: 'Pool', key: 'o', machine: machine(drawArea('pool')) },
-  { id: 'keep-out', label: 'Keep-out', key: 'k', machine: machine(drawArea('keep-out')) },
+  { id: 'select', label: phrase`Select`, key: 's', machine: machine(select) },
+  { id: 'fence', label: phrase`Fence`, key: 'f', machine: machine(drawFence) },
+  { id: 'gate', label: phrase`Gate`, key: 'g', machine: machine(placeGate) },
+  { id: 'tape', label: phrase`Tape`, key: 'e', machine: machine(tape) },
+  { id: 'mark', label: phrase`Mark`, key: 'x', machine: machine(placeMark) },
+  { id: 'building', label: phrase`Building`, key: 'b', machine: machine(drawArea('building')) },
+  { id: 'boundary', label: phrase`Boundary`, key: 'l', machine: machine(drawBoundary) },
+  { id: 'paving', label: phrase`Paving`, key: 'p', machine: machine(drawArea('paving')) },
+  { id: 'pool', label: phrase`Pool`, key: 'o', machine: machine(drawArea('pool')) },
+  { id: 'keep-out', label: phrase`Keep-out`, key: 'k', machine: machine(drawArea('keep-out')) },
   {
     id: 'sight triangle',
-    label: 'Sight triangle',
+    label: phrase`Sight triangle`,
     key: 'v',
     machine: machine(drawHeightZone('sight triangle')),
   },
   {
     id: 'front yard',
-    label: 'Front yard',
+    label: phrase`Front yard`,
     key: 'y',
     machine: machine(drawHeightZone('front yard')),
   },
-  { id: 'utility', label: 'Utility', key: 'u', machine: machine(drawUtility) },
-  { id: 'tree', label: 'Tree', key: 't', machine: machine(placeTree) },
-  { id: 'shot', label: 'Grade shot', key: 'h', machine: machine(placeShot) },
-  { id: 'note', label: 'Note', key: 'n', machine: machine(placeNote) },
-  { id: 'picture', label: 'Picture', key: 'i', machine: machine(picture) },
-  { id: 'pan', label: 'Pan', key: 'm', machine: machine(pan) },
+  { id: 'utility', label: phrase`Utility`, key: 'u', machine: machine(drawUtility) },
+  { id: 'tree', label: phrase`Tree`, key: 't', machine: machine(placeTree) },
+  { id: 'shot', label: phrase`Grade shot`, key: 'h', machine: machine(placeShot) },
+  { id: 'note', label: phrase`Note`, key: 'n', machine: machine(placeNote) },
+  { id: 'picture', label: phrase`Picture`, key: 'i', machine: machine(picture) },
+  { id: 'pan', label: phrase`Pan`, key: 'm', machine: machine(pan) },
 ];

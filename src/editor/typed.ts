@@ -5,6 +5,7 @@ import type { Inches } from '../units/inches.ts';
 import { read, unread } from '../units/parsed.ts';
 import type { Parsed } from '../units/parsed.ts';
 import type { Radians } from '../units/radians.ts';
+import { phrase } from '../phrases/phrase.ts';
 
 /** What was typed for the piece being drawn; null leaves it to the pointer. */
 export interface Typed {
@@ -23,13 +24,13 @@ export const longestTyped: Inches = inches(63_360);
 export const readTyped = ({ length, bearing }: Typed, style: LengthStyle): Parsed<Typed> => {
   const text =
     length === null || !Number.isFinite(length) ? `${length}` : formatLength(length, style);
-  if (length !== null && !(length > 0)) return unread(`Length ${text}: expected more than 0`);
+  if (length !== null && !(length > 0)) return unread(phrase`Length ${text}: expected more than 0`);
   if (length !== null && length > longestTyped) {
     const most = formatLength(longestTyped, style);
-    return unread(`Length ${text}: expected at most a mile (${most})`);
+    return unread(phrase`Length ${text}: expected at most a mile (${most})`);
   }
   if (bearing !== null && !Number.isFinite(bearing)) {
-    return unread(`Angle ${bearing}: expected a number of degrees`);
+    return unread(phrase`Angle ${bearing}: expected a number of degrees`);
   }
   return read({ length, bearing });
 };

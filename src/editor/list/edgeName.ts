@@ -1,9 +1,11 @@
-import { lineName, oneLine } from '../../engine/checks/names.ts';
+import { oneLine } from '../../engine/checks/names.ts';
 import type { Layout } from '../../engine/layout.ts';
 import { markName } from '../../engine/survey/markName.ts';
 import { featureName } from '../../site/featureName.ts';
+import { featureWords } from '../../site/featureWords.ts';
 import type { Site } from '../../site/site.ts';
 import type { Edge } from '../edges.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** What a leg or a side is called: by what it belongs to, and by its two marks. */
 export const edgeName = (
@@ -11,9 +13,14 @@ export const edgeName = (
   { posts }: Pick<Layout, 'posts'>,
   { of, marks }: Edge,
 ): string => {
-  const [from, to] = marks.map((id) => markName(site, posts, id));
-  if (of.kind === 'leg') return `${lineName(site, of.line).replace(':', ' ')}, ${from} to ${to}`;
+  const [from, to] = [markName(site, posts, marks[0]), markName(site, posts, marks[1])];
+  if (of.kind === 'leg') {
+    const line =
+      oneLine(site.lines[of.line]?.label) || phrase`line ${of.line.slice('line:'.length)}`;
+    return phrase`${line}, ${from} to ${to}`;
+  }
   const feature = site.features[of.feature];
-  const name = oneLine(feature?.label) || (feature === undefined ? of.as : featureName(feature));
-  return `${name}, ${from} to ${to}`;
+  const name =
+    oneLine(feature?.label) || (feature === undefined ? featureWords[of.as] : featureName(feature));
+  return phrase`${name}, ${from} to ${to}`;
 };

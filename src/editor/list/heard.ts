@@ -1,8 +1,8 @@
 import type { Selection } from '../../store/selection.ts';
 import { isSame } from '../hit.ts';
 import { withAllRows, type ListGroup, type ListRow } from './listRow.ts';
-import { many } from './rowWords.ts';
 import { rowOf } from './rowOf.ts';
+import { englishOf, phrase, phraseOf } from '../../phrases/phrase.ts';
 
 /** The yard in words at one moment, and what is selected in it. */
 export interface Told {
@@ -27,22 +27,28 @@ const drawn = (groups: readonly ListGroup[]): ReadonlyMap<string, ListRow> =>
   );
 
 /** Posts are lettered anew with every post that is set: that alone is no change to be told. */
-const untagged = (words: string): string => words.replace(/\bpost [A-Z]+\b/gi, 'post');
+const untagged = (words: string): string => englishOf(words).replace(/\bpost [A-Z]+\b/gi, 'post');
 
 const named = (verb: string, rows: readonly ListRow[]): string[] => {
   if (rows.length === 0) return [];
   const [first, rest] = [rows.slice(0, mostNamed), rows.slice(mostNamed)];
-  const more = rest.length === 0 ? '' : `; and ${rest.length} more`;
-  return [`${verb}: ${first.map(({ words }) => words).join('; ')}${more}`];
+  const names = first.map(({ words }) => words).join('; ');
+  const all = rest.length === 0 ? names : phrase`${names}; and ${rest.length} more`;
+  return [`${verb}: ${all}`];
 };
 
 const countOf = (groups: readonly ListGroup[], key: ListGroup['key']): number =>
   groups.find((group) => group.key === key)?.rows.length ?? 0;
 
+const countWords: Readonly<Record<(typeof counted)[number], (count: number) => string>> = {
+  posts: (count) => (count === 1 ? phrase`1 post` : phrase`${count} posts`),
+  flags: (count) => (count === 1 ? phrase`1 flag` : phrase`${count} flags`),
+};
+
 const counts = (before: readonly ListGroup[], after: readonly ListGroup[]): string[] =>
   counted.flatMap((key) => {
     const now = countOf(after, key);
-    return now === countOf(before, key) ? [] : [many(now, key.slice(0, -1))];
+    return now === countOf(before, key) ? [] : [countWords[key](now)];
   });
 
 /**
@@ -65,12 +71,12 @@ export const heard = (before: Told, after: Told, label: string | null): string =
   const letGo = before.selection !== null && after.selection === null && label === null;
   const parts = [
     ...(label === null ? [] : [label]),
-    ...named('New', added),
-    ...named('Now', changed),
-    ...named('Gone', gone),
+    ...named(phraseOf('heard')`New`, added),
+    ...named(phraseOf('heard')`Now`, changed),
+    ...named(phraseOf('heard')`Gone`, gone),
     ...counts(before.groups, after.groups),
-    ...(same || chosen === null ? [] : [`Selected: ${chosen.words}`]),
-    ...(letGo ? ['Nothing is selected'] : []),
+    ...(same || chosen === null ? [] : [phrase`Selected: ${chosen.words}`]),
+    ...(letGo ? [phrase`Nothing is selected`] : []),
   ];
   return parts.join('. ');
 };

@@ -5,7 +5,8 @@ import type { MarkId } from '../../site/ids.ts';
 import type { Site } from '../../site/site.ts';
 import type { Selection } from '../../store/selection.ts';
 import type { ListRow } from './listRow.ts';
-import { capital, placeWords } from './rowWords.ts';
+import { placeWords } from './rowWords.ts';
+import { phrase, phraseOf, sentenceCase } from '../../phrases/phrase.ts';
 
 /** What a post is selected as: itself between terminals, else the gate or the mark that it stands for. */
 const selectionOf = (
@@ -19,17 +20,37 @@ const selectionOf = (
   return lines[0] === undefined ? null : { kind: 'line', id: lines[0] };
 };
 
+const postWords: Readonly<Record<Post['kind'], string>> = {
+  end: phrase`end post`,
+  wall: phrase`wall post`,
+  corner: phrase`corner post`,
+  junction: phrase`junction post`,
+  gate: phrase`gate post`,
+  bend: phrase`bend post`,
+  line: phrase`line post`,
+  pull: phrase`pull post`,
+  roller: phrase`roller post`,
+  'hold-open': phrase`hold open post`,
+  stop: phrase`stop post`,
+};
+
 /** Every post by its tag, what it is and where, in the order in which sheets name them. */
 export const postRows = (site: Site, { posts }: Pick<Layout, 'posts'>): ListRow[] =>
   Object.values<Post>(posts).flatMap((post): ListRow[] => {
     const selection = selectionOf(site, post);
     if (selection === null) return [];
-    const kind = `${post.kind.replace('-', ' ')} post`;
-    const words = `Post ${post.tag}: ${kind}, ${post.pipe}, ${placeWords(post.at, site.lengths)}`;
+    const kind = postWords[post.kind];
+    const words = phrase`Post ${post.tag}: ${kind}, ${post.pipe}, ${placeWords(post.at, site.lengths)}`;
     return [{ key: post.id, words, selection, at: post.at, rows: [] }];
   });
 
 const levels = ['stop', 'settle', 'caution'] as const;
+
+const levelWords: Readonly<Record<(typeof levels)[number], string>> = {
+  stop: phraseOf('flag')`stop`,
+  settle: phraseOf('flag')`settle`,
+  caution: phraseOf('flag')`caution`,
+};
 
 /** Every flag by its name and what it says, the gravest first; selected is what it stands on. */
 export const flagRows = ({ flags }: Pick<Layout, 'flags'>): ListRow[] => {
@@ -37,7 +58,7 @@ export const flagRows = ({ flags }: Pick<Layout, 'flags'>): ListRow[] => {
   const ranked = levels.flatMap((level) => named.filter(({ flag }) => flag.level === level));
   return ranked.map(({ flag, name }) => ({
     key: name,
-    words: `${capital(flag.level)} ${name}: ${flag.message}`,
+    words: phrase`${sentenceCase(levelWords[flag.level])} ${name}: ${flag.message}`,
     selection: flag.place,
     at: flag.at,
     rows: [],

@@ -11,6 +11,7 @@ import { read, unread, type Parsed } from '../../units/parsed.ts';
 import type { Radians } from '../../units/radians.ts';
 import { direction } from '../direction.ts';
 import type { Edge } from '../edges.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** A place on the ground as one says it, without pointing at it. Lengths in inches. */
 export type ToldPlace =
@@ -28,8 +29,8 @@ const onEdge = ({ lengths }: Site, edge: Edge, anchor: Anchor): Parsed<SitePoint
   if (Math.abs(anchor.offset) <= most && (anchor.from === 'middle' || anchor.offset >= 0)) {
     return read(anchoredAt(anchor, edge));
   }
-  const [far, whole] = [anchor.offset, most].map((one) => formatLength(inches(one), lengths));
-  return unread(`${far} is off it: expected at most ${whole}`);
+  const [far, whole] = [formatLength(anchor.offset, lengths), formatLength(inches(most), lengths)];
+  return unread(phrase`${far} is off it: expected at most ${whole}`);
 };
 
 /** Where a place that was told is on the ground; one line for a mark that is not there and a place off its leg. */
@@ -37,7 +38,7 @@ export const toldPlace = (site: Site, told: ToldPlace): Parsed<SitePoint> => {
   if (told.by === 'figures') return read({ x: told.x, y: told.y });
   if (told.by === 'edge') return onEdge(site, told.edge, told.anchor);
   const mark = site.marks[told.mark];
-  if (mark === undefined) return unread('Mark: expected one of this yard');
+  if (mark === undefined) return unread(phrase`Mark: expected one of this yard`);
   const here: SitePoint = { x: mark.x, y: mark.y };
   return read(told.by === 'mark' ? here : add(here, scale(direction(told.bearing), told.far)));
 };

@@ -5,6 +5,7 @@ import { featureRows, markRows, pictureRows, readingRows, shotRows } from './gro
 import { lineRows } from './lineRows.ts';
 import type { ListGroup } from './listRow.ts';
 import { flagRows, postRows } from './postRows.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 const apart: readonly Feature['kind'][] = ['utility', 'note'];
 
@@ -14,20 +15,24 @@ const apart: readonly Feature['kind'][] = ['utility', 'note'];
  */
 export const yardList = (site: Site, layout: Layout): readonly ListGroup[] => {
   const groups: readonly ListGroup[] = [
-    { key: 'lines', title: 'Fence lines', rows: lineRows(site, layout) },
-    { key: 'flags', title: 'Flags', rows: flagRows(layout) },
+    { key: 'lines', title: phrase`Fence lines`, rows: lineRows(site, layout) },
+    { key: 'flags', title: phrase`Flags`, rows: flagRows(layout) },
     {
       key: 'features',
-      title: 'On the ground',
+      title: phrase`On the ground`,
       rows: featureRows(site, (kind) => !apart.includes(kind)),
     },
-    { key: 'utilities', title: 'Utilities', rows: featureRows(site, (kind) => kind === 'utility') },
-    { key: 'notes', title: 'Notes', rows: featureRows(site, (kind) => kind === 'note') },
-    { key: 'marks', title: 'Marks', rows: markRows(site, layout) },
-    { key: 'readings', title: 'Readings', rows: readingRows(site, layout) },
-    { key: 'shots', title: 'Grade shots', rows: shotRows(site) },
-    { key: 'pictures', title: 'Pictures', rows: pictureRows(site) },
-    { key: 'posts', title: 'Posts', rows: postRows(site, layout) },
+    {
+      key: 'utilities',
+      title: phrase`Utilities`,
+      rows: featureRows(site, (kind) => kind === 'utility'),
+    },
+    { key: 'notes', title: phrase`Notes`, rows: featureRows(site, (kind) => kind === 'note') },
+    { key: 'marks', title: phrase`Marks`, rows: markRows(site, layout) },
+    { key: 'readings', title: phrase`Readings`, rows: readingRows(site, layout) },
+    { key: 'shots', title: phrase`Grade shots`, rows: shotRows(site) },
+    { key: 'pictures', title: phrase`Pictures`, rows: pictureRows(site) },
+    { key: 'posts', title: phrase`Posts`, rows: postRows(site, layout) },
   ];
   return groups.filter(({ rows }) => rows.length > 0);
 };

@@ -25,11 +25,13 @@ import type { Answer, Desk, Tool } from '../tool.ts';
 import { taped } from '../taped.ts';
 import { readTyped, untyped } from '../typed.ts';
 import type { Typed } from '../typed.ts';
+import { phrase } from '../../phrases/phrase.ts';
+import { theThing, type Thing } from '../theThing.ts';
 
 /** A feature that is drawn corner by corner. */
 export interface ShapeKind {
-  /** What the hand calls it, such as `building`. */
-  readonly noun: string;
+  /** What the hand calls it. */
+  readonly noun: Thing;
   readonly pen: PenName;
   /** `either` is closed when the hand closes it and open when it finishes. */
   readonly ends: 'closed' | 'open' | 'either';
@@ -65,7 +67,7 @@ const whole = (kind: ShapeKind, state: ShapeState, desk: Desk, end: 'closed' | '
   if (corners.length < least[end]) {
     return {
       state,
-      say: `A ${kind.noun} needs at least ${least[end]} points, found ${corners.length}`,
+      say: phrase`A ${theThing[kind.noun]} needs at least ${least[end]} points, found ${corners.length}`,
     };
   }
   const places = corners.map((corner) => placeOf(desk.site, corner));
@@ -74,7 +76,7 @@ const whole = (kind: ShapeKind, state: ShapeState, desk: Desk, end: 'closed' | '
   const site = taped(added, marksOf(added, nextId(desk.site, 'feature')), lengths);
   return {
     state: idle,
-    commit: { site, label: `Draw ${kind.noun}` },
+    commit: { site, label: phrase`Draw ${theThing[kind.noun]}` },
     select: { kind: 'feature' as const, id: nextId(desk.site, 'feature') },
   };
 };
@@ -102,7 +104,7 @@ const press = (kind: ShapeKind, state: ShapeState, desk: Desk): Answer<ShapeStat
     return whole(kind, state, desk, 'closed');
   }
   if (standsStill(here, found, state.pointer)) {
-    return { state, say: 'That is where the last point is: expected one farther on' };
+    return { state, say: phrase`That is where the last point is: expected one farther on` };
   }
   return {
     state: { ...state, corners: [...corners, standOf(found, state.typed.length)], typed: untyped },
@@ -124,7 +126,8 @@ const on = (kind: ShapeKind, before: ShapeState, input: Input, desk: Desk): Answ
       return whole(kind, state, desk, kind.ends === 'closed' ? 'closed' : 'open');
     case 'close':
       if (corners.length === 0) return { state };
-      if (kind.ends === 'open') return { state, say: `A ${kind.noun} is not closed` };
+      if (kind.ends === 'open')
+        return { state, say: phrase`A ${theThing[kind.noun]} is not closed` };
       return whole(kind, state, desk, 'closed');
     case 'back':
       return { state: { ...state, corners: corners.slice(0, -1), typed: untyped } };
@@ -157,13 +160,15 @@ const preview = (kind: ShapeKind, state: ShapeState, desk: Desk): Primitive[] =>
 };
 
 const prompt = (kind: ShapeKind, { corners }: ShapeState): string => {
-  if (corners.length === 0) return `Tap where the ${kind.noun} starts`;
+  if (corners.length === 0) return phrase`Tap where the ${theThing[kind.noun]} starts`;
   if (kind.ends === 'closed') {
     return corners.length < 3
-      ? 'Tap the next corner, or type its length'
-      : 'Tap the next corner, or the first one to close';
+      ? phrase`Tap the next corner, or type its length`
+      : phrase`Tap the next corner, or the first one to close`;
   }
-  return corners.length < 2 ? 'Tap the next point, or type its length' : 'Tap on, or finish';
+  return corners.length < 2
+    ? phrase`Tap the next point, or type its length`
+    : phrase`Tap on, or finish`;
 };
 
 /** The tool that draws one kind of shape. A shape begun is kept while another tool is in hand. */

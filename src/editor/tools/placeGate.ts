@@ -12,6 +12,7 @@ import { plannedGate } from '../plannedGate.ts';
 import { pointerOf } from '../pointer.ts';
 import type { Desk, Tool } from '../tool.ts';
 import { unmeasured } from '../unmeasured.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /**
  *   idle --move near fence--> aiming --move--> aiming --press--> idle
@@ -72,7 +73,7 @@ export const placeGate: Tool<PlaceGateState> = {
     if (pointer === null || input.do === 'release') return { state };
     const planned = plannedGate(site, plans.gate, pointer);
     if (planned === null) {
-      const say = 'No fence here: tap on the leg that the gate goes into';
+      const say = phrase`No fence here: tap on the leg that the gate goes into`;
       return { state: idle, draft: null, ...(input.do === 'press' && { say }) };
     }
     if (input.do === 'move') {
@@ -80,7 +81,7 @@ export const placeGate: Tool<PlaceGateState> = {
     }
     return {
       state: idle,
-      commit: { site: planned.site, label: 'Place gate' },
+      commit: { site: planned.site, label: phrase`Place gate` },
       select: { kind: 'gate', id: planned.id },
       plans: { ...plans, gate: unmeasured(plans.gate) },
     };
@@ -90,12 +91,12 @@ export const placeGate: Tool<PlaceGateState> = {
     return gate === undefined ? [] : ghost(gate, desk);
   },
   prompt: (state, desk) => {
-    if (state.is === 'idle') return 'Point at the leg that the gate goes into';
+    if (state.is === 'idle') return phrase`Point at the leg that the gate goes into`;
     const opening = desk.layout.gates[state.ghost]?.opening.target;
     const why = refusal(state.ghost, desk);
     if (why !== null) return why.message;
-    if (opening === undefined) return 'Tap to set the gate';
-    return `Opening ${formatLength(opening, fineStyle(desk.site.lengths))}: tap to set the gate`;
+    if (opening === undefined) return phrase`Tap to set the gate`;
+    return phrase`Opening ${formatLength(opening, fineStyle(desk.site.lengths))}: tap to set the gate`;
   },
   rest: () => idle,
 };

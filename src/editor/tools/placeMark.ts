@@ -10,6 +10,7 @@ import { snapGuides } from '../snapGuides.ts';
 import type { Answer, Desk, Tool } from '../tool.ts';
 import type { Input } from '../input.ts';
 import { untyped } from '../typed.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /**
  *   idle --press--> aiming --move--> aiming --release--> idle, a mark in the document
@@ -38,7 +39,7 @@ const set = (pointer: Hand, { site }: Desk): Answer<PlaceMarkState> => {
   const names = Object.values(site.marks).map(({ label }) => label);
   return {
     state: idle,
-    commit: { site: addMark(site, point, freshName('M', names)), label: 'Set mark' },
+    commit: { site: addMark(site, point, freshName('M', names)), label: phrase`Set mark` },
     select: { kind: 'mark', id: nextId(site, 'mark') },
   };
 };
@@ -70,8 +71,9 @@ export const placeMark: Tool<PlaceMarkState> = {
   },
   prompt: (state, { site }) => {
     const there = state.pointer !== null && meant(site, state.pointer).on?.kind === 'mark';
-    if (state.is === 'aiming') return there ? 'Let go to select this mark' : 'Let go to set a mark';
-    return 'Tap where the mark is: a pin, a stake';
+    if (state.is === 'aiming')
+      return there ? phrase`Let go to select this mark` : phrase`Let go to set a mark`;
+    return phrase`Tap where the mark is: a pin, a stake`;
   },
   rest: () => idle,
 };

@@ -5,6 +5,7 @@ import { inches, type Inches } from '../../units/inches.ts';
 import { ghostMark } from '../ghostPiece.ts';
 import type { Input } from '../input.ts';
 import type { Answer, Desk, Tool } from '../tool.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /**
  *   idle --press--> aiming --move--> aiming --release--> asking
@@ -33,7 +34,7 @@ const set = (
   { site }: Desk,
 ): Answer<PlaceShotState> => ({
   state: idle(z),
-  commit: { site: addShots(site, [{ ...at, z, label: name }]), label: 'Set grade shot' },
+  commit: { site: addShots(site, [{ ...at, z, label: name }]), label: phrase`Set grade shot` },
   select: { kind: 'shot', id: nextId(site, 'shot') },
 });
 
@@ -55,7 +56,7 @@ const on = (state: PlaceShotState, input: Input, desk: Desk): Answer<PlaceShotSt
       return { state: length === null ? state : { ...state, offered: length } };
     }
     case 'finish':
-      if (state.is === 'idle') return { state, say: 'Tap where the shot was taken first' };
+      if (state.is === 'idle') return { state, say: phrase`Tap where the shot was taken first` };
       return set(state.at, state, desk);
     case 'leave':
     case 'back':
@@ -72,13 +73,18 @@ export const placeShot: Tool<PlaceShotState> = {
   preview: (state) => (state.is === 'idle' ? [] : [ghostMark(state.at)]),
   prompt: ({ is, name }) =>
     is === 'idle'
-      ? `Tap where ${name === '' ? 'the height of the ground' : name} was read`
-      : 'Type the height and press Enter, or tap elsewhere to move it',
+      ? name === ''
+        ? phrase`Tap where the height of the ground was read`
+        : phrase`Tap where ${name} was read`
+      : phrase`Type the height and press Enter, or tap elsewhere to move it`,
   asked: (state) => {
     if (state.is !== 'asking') return null;
     const { at, offered, name } = state;
-    const field = `${name === '' ? 'Height' : `Height of ${name}`}, − below the datum`;
-    const words = { form: 'Height of this grade shot', field, drop: 'Drop this shot' };
+    const field =
+      name === ''
+        ? phrase`Height, − below the datum`
+        : phrase`Height of ${name}, − below the datum`;
+    const words = { form: phrase`Height of this grade shot`, field, drop: phrase`Drop this shot` };
     return { what: 'height', at, offered, words };
   },
   rest: ({ offered, name }) => idle(offered, name),

@@ -7,11 +7,13 @@ import { ghostMark } from '../ghostPiece.ts';
 import { pointerOf } from '../pointer.ts';
 import type { Pointer } from '../pointer.ts';
 import type { Tool } from '../tool.ts';
+import { phrase } from '../../phrases/phrase.ts';
+import { theThing, type Thing } from '../theThing.ts';
 
 /** A feature that stands at one mark of its own. */
 export interface SpotKind {
-  /** What the hand calls it, such as `tree`. */
-  readonly noun: string;
+  /** What the hand calls it. */
+  readonly noun: Thing;
   readonly fields: (plans: Plans) => FeatureFields;
   /** Inches on the ground round the mark that it takes up. */
   readonly radius: (plans: Plans) => number;
@@ -32,7 +34,7 @@ export const placeSpot = ({ noun, fields, radius }: SpotKind): Tool<SpotState> =
       state,
       commit: {
         site: addFeature(desk.site, fields(desk.plans), [input.at]),
-        label: `Set ${noun}`,
+        label: phrase`Set ${theThing[noun]}`,
       },
       select: { kind: 'feature', id: nextId(desk.site, 'feature') },
     };
@@ -49,6 +51,6 @@ export const placeSpot = ({ noun, fields, radius }: SpotKind): Tool<SpotState> =
     };
     return [ring, ghostMark(pointer.at)];
   },
-  prompt: () => `Tap where the ${noun} is`,
+  prompt: () => phrase`Tap where the ${theThing[noun]} is`,
   rest: () => ({ pointer: null }),
 });

@@ -23,6 +23,7 @@ import type { Input } from '../input.ts';
 import { standableMarks } from '../standableMarks.ts';
 import type { Answer, Asked, Desk, Tool } from '../tool.ts';
 import { readTyped } from '../typed.ts';
+import { phrase, phraseOf } from '../../phrases/phrase.ts';
 
 /** What a tape is pulled to from a mark: another mark, ground where there is none yet, or a wall. */
 type Target =
@@ -133,20 +134,20 @@ const pressed = (state: TapeState, input: Touch, { site }: Desk): Answer<TapeSta
     if (from !== null) return { state: { is: 'pulled', from, pointer: null } };
     return {
       state: idle,
-      say: 'Tap a mark to hook the tape to: a corner, a pin, the end of a fence',
+      say: phrase`Tap a mark to hook the tape to: a corner, a pin, the end of a fence`,
     };
   }
   const { from } = state;
   const target = targetAt(site, from, input);
   if (target.kind === 'mark' && target.mark === from) {
-    return { state, say: 'The tape is hooked there: expected another mark to pull it to' };
+    return { state, say: phrase`The tape is hooked there: expected another mark to pull it to` };
   }
   return { state: { is: 'asking', from, target, at: input.at, reads: null }, draft: null };
 };
 
 const type = (state: TapeState, input: Extract<Input, { do: 'type' }>, { site }: Desk) => {
   if (state.is !== 'asking')
-    return { state, say: 'Tap the two marks first, then type what the tape reads' };
+    return { state, say: phrase`Tap the two marks first, then type what the tape reads` };
   const typed = readTyped(input, site.lengths);
   if (!typed.ok) return { state, say: typed.reason };
   const reads = typed.value.length;
@@ -160,7 +161,10 @@ const finish = (state: TapeState, { site }: Desk): Answer<TapeState> => {
   const [taped, mark] = told(site, state, state.reads ?? offered(site, state));
   return {
     state: idle,
-    commit: { site: taped, label: state.target.kind === 'wall' ? 'Tape off a wall' : 'Tape' },
+    commit: {
+      site: taped,
+      label: state.target.kind === 'wall' ? phrase`Tape off a wall` : phraseOf('edit')`Tape`,
+    },
     select: { kind: 'mark', id: mark },
   };
 };
@@ -186,16 +190,17 @@ const on = (state: TapeState, input: Input, desk: Desk): Answer<TapeState> => {
 const nameOf = ({ site, layout }: Desk, id: MarkId): string => markName(site, layout.posts, id);
 
 const targetName = (desk: Desk, target: Target): string => {
-  if (target.kind === 'ground') return 'a new mark';
+  if (target.kind === 'ground') return phrase`a new mark`;
   if (target.kind === 'mark') return nameOf(desk, target.mark);
-  return `the line ${nameOf(desk, target.from)} to ${nameOf(desk, target.to)}`;
+  return phrase`the line ${nameOf(desk, target.from)} to ${nameOf(desk, target.to)}`;
 };
 
 const asked = (state: TapeState, desk: Desk): Asked | null => {
   if (state.is !== 'asking') return null;
-  const field = `${nameOf(desk, state.from)} to ${targetName(desk, state.target)}`;
-  const form = state.target.kind === 'wall' ? 'Square off a line' : 'What the tape reads';
-  const words = { form, field, drop: 'Drop this tape' };
+  const field = phrase`${nameOf(desk, state.from)} to ${targetName(desk, state.target)}`;
+  const form =
+    state.target.kind === 'wall' ? phrase`Square off a line` : phrase`What the tape reads`;
+  const words = { form, field, drop: phrase`Drop this tape` };
   return { what: 'length', at: state.at, offered: offered(desk.site, state), words };
 };
 
@@ -221,13 +226,13 @@ export const tape: Tool<TapeState> = {
     return [{ kind: 'polyline', points, closed: false, pen: 'tape' }, ...points.map(ghostMark)];
   },
   prompt: (state, desk) => {
-    if (state.is === 'idle') return 'Tap the mark that the tape is hooked to';
+    if (state.is === 'idle') return phrase`Tap the mark that the tape is hooked to`;
     const from = nameOf(desk, state.from);
     if (state.is === 'pulled') {
-      return `From ${from}: tap the mark, the wall or the ground that the tape is pulled to`;
+      return phrase`From ${from}: tap the mark, the wall or the ground that the tape is pulled to`;
     }
     const drawn = formatLength(drawnLength(desk.site, state), desk.site.lengths);
-    return `Type what the tape reads and press Enter; the drawing has ${drawn}`;
+    return phrase`Type what the tape reads and press Enter; the drawing has ${drawn}`;
   },
   asked,
   rest: () => idle,

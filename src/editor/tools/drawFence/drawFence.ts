@@ -14,6 +14,7 @@ import { fenceChain } from './fenceChain.ts';
 import { settled } from './fenceState.ts';
 import type { FenceState } from './fenceState.ts';
 import { takeBack } from './takeBack.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 
 const idle: FenceState = { is: 'idle', pointer: null, typed: untyped };
 
@@ -21,7 +22,7 @@ const finish = (state: FenceState): Answer<FenceState> => {
   // what the hand was drawn to belongs to the line that is ended
   const ended: FenceState = { is: 'idle', pointer: null, typed: untyped };
   if (state.is === 'started') {
-    return { state: ended, say: 'Nothing is drawn: a fence needs two marks' };
+    return { state: ended, say: phrase`Nothing is drawn: a fence needs two marks` };
   }
   if (state.is !== 'drawing') return { state: ended };
   return { state: ended, select: { kind: 'line', id: state.line } };
@@ -29,7 +30,7 @@ const finish = (state: FenceState): Answer<FenceState> => {
 
 const type = (state: FenceState, input: Extract<Input, { do: 'type' }>, desk: Desk) => {
   if (state.is === 'idle')
-    return { state, say: 'Tap where the fence starts, then type its length' };
+    return { state, say: phrase`Tap where the fence starts, then type its length` };
   const typed = readTyped(input, desk.site.lengths);
   return typed.ok ? { state: { ...state, typed: typed.value } } : { state, say: typed.reason };
 };
@@ -48,7 +49,7 @@ const on = (before: FenceState, input: Input, desk: Desk): Answer<FenceState> =>
       return state.is === 'started' ? { state: { ...idle } } : finish(state);
     case 'close':
       if (state.is === 'drawing') return closeFence(state, desk);
-      return { state, say: 'There is no fence line to close' };
+      return { state, say: phrase`There is no fence line to close` };
     case 'back':
       return takeBack(state, desk);
     default:
@@ -82,15 +83,15 @@ const preview = (before: FenceState, desk: Desk): Primitive[] => {
 
 const prompt = (before: FenceState, desk: Desk): string => {
   const { is, typed } = settled(desk, before);
-  if (is === 'idle') return 'Tap where the fence starts';
+  if (is === 'idle') return phrase`Tap where the fence starts`;
   if (typed.length !== null) {
     const length = formatLength(typed.length, desk.site.lengths);
     return typed.bearing === null
-      ? `Next leg ${length}: tap the way it goes`
-      : `Next leg ${length}: tap to set it`;
+      ? phrase`Next leg ${length}: tap the way it goes`
+      : phrase`Next leg ${length}: tap to set it`;
   }
-  if (is === 'started') return 'Tap the next mark, or type how far it is';
-  return 'Tap the next mark, type how far it is, or finish';
+  if (is === 'started') return phrase`Tap the next mark, or type how far it is`;
+  return phrase`Tap the next mark, type how far it is, or finish`;
 };
 
 /** Draws fence lines leg by leg. An unfinished line is kept while another tool is in hand. */

@@ -17,6 +17,7 @@ import { untyped } from '../../typed.ts';
 import { fenceChain } from './fenceChain.ts';
 import { begun } from './fenceState.ts';
 import type { FenceState } from './fenceState.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 
 type Started = Extract<FenceState, { readonly is: 'started' }>;
 type Drawing = Extract<FenceState, { readonly is: 'drawing' }>;
@@ -33,7 +34,7 @@ const firstLeg = (state: Started, to: Stand, desk: Desk): Answer<FenceState> => 
   const first: Stand = { point: state.first.point, on: { kind: 'mark', id: start.mark } };
   return {
     state: { is: 'drawing', line, end: 'end', first, pointer, typed: untyped },
-    commit: { site, label: 'Draw fence' },
+    commit: { site, label: phrase`Draw fence` },
     select: { kind: 'line', id: line },
   };
 };
@@ -42,11 +43,11 @@ const firstLeg = (state: Started, to: Stand, desk: Desk): Answer<FenceState> => 
 export const closeFence = (state: Drawing, desk: Desk): Answer<FenceState> => {
   const { line } = state;
   if (fenceChain(desk.site, state).length < 3) {
-    return { state, say: 'A fence line needs three marks before it can be closed' };
+    return { state, say: phrase`A fence line needs three marks before it can be closed` };
   }
   return {
     state: { is: 'idle', pointer: null, typed: untyped },
-    commit: { site: closeLine(desk.site, line), label: 'Close fence line' },
+    commit: { site: closeLine(desk.site, line), label: phrase`Close fence line` },
     select: { kind: 'line', id: line },
   };
 };
@@ -64,7 +65,7 @@ const nextLeg = (state: Drawing, to: Stand, desk: Desk): Answer<FenceState> => {
   const site: Site = tell(extendLine(reached.site, line, reached.mark, end));
   return {
     state: { ...state, typed: untyped },
-    commit: { site, label: 'Draw leg' },
+    commit: { site, label: phrase`Draw leg` },
     select: { kind: 'line', id: line },
   };
 };
@@ -81,7 +82,7 @@ export const drawLeg = (state: FenceState, desk: Desk): Answer<FenceState> => {
   const to = standOf(found, typed.length);
   if (state.is === 'idle') return { state: begun(desk, to, { pointer, typed: untyped }) };
   if (standsStill(chain.at(-1), found, pointer)) {
-    return { state, say: 'That is where the last mark is: expected one farther on' };
+    return { state, say: phrase`That is where the last mark is: expected one farther on` };
   }
   return state.is === 'started' ? firstLeg(state, to, desk) : nextLeg(state, to, desk);
 };

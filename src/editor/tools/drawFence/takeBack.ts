@@ -5,6 +5,7 @@ import type { Answer, Desk } from '../../tool.ts';
 import { untyped } from '../../typed.ts';
 import { fenceChain } from './fenceChain.ts';
 import type { FenceState } from './fenceState.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 
 /** Takes the last mark off the line being drawn; off the first leg the line itself, off that all. */
 export const takeBack = (state: FenceState, desk: Desk): Answer<FenceState> => {
@@ -14,7 +15,7 @@ export const takeBack = (state: FenceState, desk: Desk): Answer<FenceState> => {
   const { line, end } = state;
   const vertices = verticesOf(desk.site.lines[line]?.path ?? {});
   const last = vertices.at(end === 'start' ? 0 : -1);
-  const label = 'Take off last mark';
+  const label = phrase`Take off last mark`;
   if (last !== undefined && vertices.length > 2) {
     return {
       state: { ...state, ...rest },

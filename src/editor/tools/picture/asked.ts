@@ -11,6 +11,7 @@ import { inches, type Inches } from '../../../units/inches.ts';
 import type { Answer, Asked } from '../../tool.ts';
 import { sideMiddle } from './marked.ts';
 import { idle, type Asking, type PictureState } from './pictureState.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 
 /** How long the piece is of which it is asked, as the picture lies now; inches. */
 const offered = (underlay: Underlay, { seen, sides }: Asking): Inches => {
@@ -25,13 +26,16 @@ export const askedOf = (underlay: Underlay, state: Asking): Asked => {
   const n = sides.length;
   const words =
     way === 'distance'
-      ? { form: 'Distance on the picture', field: 'From point 1 to point 2' }
-      : { form: 'Sides of the rectangle', field: `From corner ${n + 1} to corner ${n + 2}` };
+      ? { form: phrase`Distance on the picture`, field: phrase`From point 1 to point 2` }
+      : {
+          form: phrase`Sides of the rectangle`,
+          field: phrase`From corner ${n + 1} to corner ${n + 2}`,
+        };
   return {
     what: 'length',
     at,
     offered: offered(underlay, state),
-    words: { ...words, drop: 'Drop these points' },
+    words: { ...words, drop: phrase`Drop these points` },
   };
 };
 
@@ -43,9 +47,11 @@ const straightened = (
   const [first = 0, second = 0] = sides;
   const map = pictureMap(tiesOf(underlay));
   const ties = rectangleTies(map, seen as unknown as FourCorners, { first, second });
-  const fault = ties === null ? 'the four points are in a row' : tiesFault(ties);
-  if (ties === null || fault !== null) return { state: idle, say: `Not straightened: ${fault}` };
-  const commit = { site: straightenUnderlay(site, id, ties), label: 'Straighten picture' };
+  if (ties === null)
+    return { state: idle, say: phrase`Not straightened: the four points are in a row` };
+  const fault = tiesFault(ties);
+  if (fault !== null) return { state: idle, say: phrase`Not straightened: ${fault}` };
+  const commit = { site: straightenUnderlay(site, id, ties), label: phrase`Straighten picture` };
   return { state: idle, commit };
 };
 
@@ -57,7 +63,7 @@ export const told = (site: Site, underlay: Underlay, state: Asking): Answer<Pict
     const [from, to] = seen;
     if (from === undefined || to === undefined) return { state: idle };
     const scaled = scaleUnderlay(site, id, { from, to, length });
-    return { state: idle, commit: { site: scaled, label: 'Size picture' } };
+    return { state: idle, commit: { site: scaled, label: phrase`Size picture` } };
   }
   const next: Asking = { ...state, sides: [...sides, length], reads: null };
   if (next.sides.length === 2) return straightened(site, underlay, next);

@@ -18,6 +18,7 @@ import { snap, type Snap } from '../../snap.ts';
 import type { Answer } from '../../tool.ts';
 import { untyped } from '../../typed.ts';
 import { idle, pointsOf, type Marking, type PictureState } from './pictureState.ts';
+import { phrase, sentenceCase } from '../../../phrases/phrase.ts';
 
 /** Whether the next point is one of the picture, or the place that the last one shows. */
 export const wants = ({ seen, shown, way }: Marking): 'picture' | 'place' =>
@@ -27,8 +28,6 @@ export const wants = ({ seen, shown, way }: Marking): 'picture' | 'place' =>
 export const placeAt = (site: Site, pointer: NonNullable<Pointer>): Snap =>
   snap(site, { ...pointer, from: null, last: null, typed: untyped, except: [], also: [] });
 
-const sentence = (line: string): string => `${line.slice(0, 1).toUpperCase()}${line.slice(1)}`;
-
 /** A marking without its last point, and without the place of that. */
 export const without = (state: Marking): Marking => {
   const seen = state.seen.slice(0, -1);
@@ -37,7 +36,7 @@ export const without = (state: Marking): Marking => {
 
 const refused = (state: Marking, line: string): Answer<PictureState> => ({
   state: without(state),
-  say: `${sentence(line)}: set the last one elsewhere`,
+  say: phrase`${sentenceCase(line)}: set the last one elsewhere`,
 });
 
 /** Where a length is asked of side `n`: at the middle of it. */
@@ -61,7 +60,7 @@ const pointsFault = (map: PictureMap, { seen }: Marking): string | null => {
   }
   // any rectangle tells what is wrong with the corners on the picture
   const ties = rectangleTies(map, seen as unknown as FourCorners, { first: 100, second: 100 });
-  return ties === null ? 'the four points are in a row on the picture' : tiesFault(ties);
+  return ties === null ? phrase`the four points are in a row on the picture` : tiesFault(ties);
 };
 
 const tied = (site: Site, state: Marking, ties: readonly Tie[]): Answer<PictureState> => {
@@ -72,7 +71,7 @@ const tied = (site: Site, state: Marking, ties: readonly Tie[]): Answer<PictureS
     ties.length === 2 && first !== undefined && second !== undefined
       ? tieUnderlay(site, state.id, [first, second])
       : straightenUnderlay(site, state.id, ties as unknown as FourTies);
-  const label = ties.length === 2 ? 'Lay picture' : 'Straighten picture';
+  const label = ties.length === 2 ? phrase`Lay picture` : phrase`Straighten picture`;
   return { state: idle, commit: { site: laid, label } };
 };
 
@@ -104,7 +103,7 @@ export const marked = (site: Site, underlay: Underlay, before: Marking): Answer<
     return next.shown.length === pointsOf[way] ? whole(site, underlay, next) : { state: next };
   }
   if (!contains(underlayGround(underlay), pointer.at)) {
-    return { state, say: 'This point is beside the picture: expected one on it' };
+    return { state, say: phrase`This point is beside the picture: expected one on it` };
   }
   const point = pictureMap(tiesOf(underlay)).toPicture(pointer.at);
   const next = { ...state, seen: [...state.seen, point] };

@@ -17,6 +17,7 @@ import { guides } from './guides.ts';
 import { marked, wants, without } from './marked.ts';
 import { idle, pointsOf, type Marking, type PictureState } from './pictureState.ts';
 import { moved, takenAt } from './taken.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 
 type Touch = Extract<Input, { readonly at: SitePoint }>;
 
@@ -25,7 +26,7 @@ const chosenId = ({ site, selection }: Desk): UnderlayId | null =>
 
 const begin = (way: PictureWay, desk: Desk): Answer<PictureState> => {
   const id = chosenId(desk);
-  if (id === null) return { state: idle, say: 'Select a picture first: tap it, or its name' };
+  if (id === null) return { state: idle, say: phrase`Select a picture first: tap it, or its name` };
   if (desk.site.underlays[id]?.locked === true) return { state: idle, say: lockedLine };
   const state = { is: 'marking', id, way, seen: [], shown: [], pointer: null } as const;
   return { state: { ...state, down: false }, draft: null };
@@ -47,9 +48,9 @@ const press = (input: Touch, desk: Desk): Answer<PictureState> => {
 
 const erase = (state: PictureState, desk: Desk): Answer<PictureState> => {
   const id = chosenId(desk);
-  if (id === null) return { state, say: 'Nothing is selected: expected a picture to remove' };
+  if (id === null) return { state, say: phrase`Nothing is selected: expected a picture to remove` };
   if (desk.site.underlays[id]?.locked === true) return { state, say: lockedLine };
-  const commit = { site: removeUnderlay(desk.site, id), label: 'Remove picture' };
+  const commit = { site: removeUnderlay(desk.site, id), label: phrase`Remove picture` };
   return { state: idle, commit, select: null };
 };
 
@@ -73,7 +74,7 @@ const type = (
   input: Extract<Input, { do: 'type' }>,
   { site }: Desk,
 ): Answer<PictureState> => {
-  if (state.is !== 'asking') return { state, say: 'Set the points on the picture first' };
+  if (state.is !== 'asking') return { state, say: phrase`Set the points on the picture first` };
   const typed = readTyped(input, site.lengths);
   return typed.ok
     ? { state: { ...state, reads: typed.value.length } }
@@ -95,7 +96,7 @@ const hand = (state: PictureState, input: Touch, desk: Desk): Answer<PictureStat
   if (input.do === 'release') {
     const { next } = state;
     if (state.is === 'held') return { state: idle, select: { kind: 'underlay', id: next } };
-    const label = state.by === 'knob' ? 'Turn picture' : 'Move picture';
+    const label = state.by === 'knob' ? phrase`Turn picture` : phrase`Move picture`;
     return { state: idle, commit: { site: moved(site, state, input.at), label } };
   }
   if (state.is === 'held' && !isDrag(state.from, input)) return { state };
@@ -136,29 +137,29 @@ const on = (before: PictureState, input: Input, desk: Desk): Answer<PictureState
 const markingPrompt = (state: Marking): string => {
   const most = pointsOf[state.way];
   if (wants(state) === 'place') {
-    return `Tap the place on the drawing that point ${state.seen.length} shows`;
+    return phrase`Tap the place on the drawing that point ${state.seen.length} shows`;
   }
-  const n = `${state.seen.length + 1} of ${most}`;
+  const n = state.seen.length + 1;
   if (state.way === 'rectangle') {
-    return `Corner ${n}: tap the corners of a rectangle on the picture, one after the other round it`;
+    return phrase`Corner ${n} of ${most}: tap the corners of a rectangle on the picture, one after the other round it`;
   }
   return state.way === 'distance'
-    ? `Point ${n}: tap two points on the picture whose distance you know`
-    : `Point ${n}: tap a point on the picture`;
+    ? phrase`Point ${n} of ${most}: tap two points on the picture whose distance you know`
+    : phrase`Point ${n} of ${most}: tap a point on the picture`;
 };
 
 const prompt = (state: PictureState, desk: Desk): string => {
   if (state.is === 'marking') return markingPrompt(state);
-  if (state.is === 'asking') return 'Type how long it is on the ground and press Enter';
-  if (state.is === 'moving') return 'Let go to lay it down';
+  if (state.is === 'asking') return phrase`Type how long it is on the ground and press Enter`;
+  if (state.is === 'moving') return phrase`Let go to lay it down`;
   if (Object.keys(desk.site.underlays).length === 0) {
-    return 'Drop a photo, a scan or a PDF here, or bring one in from the card';
+    return phrase`Drop a photo, a scan or a PDF here, or bring one in from the card`;
   }
   const id = chosenId(desk);
-  if (id === null) return 'Tap a picture to select it';
+  if (id === null) return phrase`Tap a picture to select it`;
   return desk.site.underlays[id]?.locked === true
-    ? 'This picture is locked: it stays where it is'
-    : 'Drag the picture to move it, its knob to turn it';
+    ? phrase`This picture is locked: it stays where it is`
+    : phrase`Drag the picture to move it, its knob to turn it`;
 };
 
 /** Lays pictures under the drawing: moves and turns them, sizes and straightens them by their points. */
@@ -179,7 +180,7 @@ export const picture: Tool<PictureState> = {
     return {
       set: pairs ? seen.length + shown.length : seen.length,
       of: pointsOf[way] * (pairs ? 2 : 1),
-      form: pairs ? 'Points and their places' : 'Points on the picture',
+      form: pairs ? phrase`Points and their places` : phrase`Points on the picture`,
     };
   },
   rest: () => idle,

@@ -17,6 +17,7 @@ import { handStep } from '../../handStep.ts';
 import { standableMarks } from '../../standableMarks.ts';
 import type { Pointer } from '../../pointer.ts';
 import type { Held } from './selectState.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 
 type Hand = NonNullable<Pointer>;
 type HeldLeg = Extract<Held, { readonly kind: 'leg' }>;
@@ -96,7 +97,7 @@ export const chordGuides = (site: Site, what: HeldLeg): Primitive[] => {
 export const curveText = (site: Site, what: HeldLeg): string => {
   const track = trackOf(site, what);
   const arc = track === null ? null : arcOf(track);
-  if (track === null || arc === null) return 'Straight';
+  if (track === null || arc === null) return phrase`Straight`;
   const write = (length: number): string => formatLength(inches(length), site.lengths);
-  return `Middle ordinate ${write(Math.abs(track.bow))}, radius ${write(arc.radius)}`;
+  return phrase`Middle ordinate ${write(Math.abs(track.bow))}, radius ${write(arc.radius)}`;
 };

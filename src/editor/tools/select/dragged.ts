@@ -25,6 +25,8 @@ import type { SnapLine } from '../../snapLine.ts';
 import { untyped } from '../../typed.ts';
 import { movedBy, type Ground, type Loose } from './movedBy.ts';
 import type { Held } from './selectState.ts';
+import { phrase } from '../../../phrases/phrase.ts';
+import { theThing } from '../../theThing.ts';
 
 type Hand = NonNullable<Pointer>;
 
@@ -34,7 +36,8 @@ const slides = (site: Site, id: MarkId): SnapLine[] =>
     const far = marks[0] === id ? end : marks[1] === id ? start : null;
     const way = far === null ? null : unitVector(start, end);
     if (far === null || way === null) return [];
-    const label = of.kind === 'leg' ? 'along the fence' : `along the ${of.as}`;
+    const label =
+      of.kind === 'leg' ? phrase`along the fence` : phrase`along the ${theThing[of.as]}`;
     return [{ kind: 'extension', origin: { x: far.x, y: far.y }, way, label }];
   });
 

@@ -20,6 +20,8 @@ import { entriesOf } from '../../entriesOf.ts';
 import { isLocked, lockedLine } from '../../lockedPicture.ts';
 import { withoutLeg } from '../../withoutLeg.ts';
 import type { Held } from './selectState.ts';
+import { phrase } from '../../../phrases/phrase.ts';
+import { theThing } from '../../theThing.ts';
 
 /** A mark that a person erases goes, whatever it is called, once nothing stands on it. */
 const withoutLone = (site: Site, id: MarkId): Site =>
@@ -51,15 +53,17 @@ const withoutCorner = (site: Site, id: MarkId): Parsed<Site> => {
   const fenced = Object.values(site.lines).some(({ path }) =>
     Object.values(path).some(({ mark }) => mark === id),
   );
-  if (only === undefined) return unread('Something drawn stands at this mark: erase that instead');
+  if (only === undefined)
+    return unread(phrase`Something drawn stands at this mark: erase that instead`);
   if (other !== undefined || fenced) {
-    return unread('Several things meet at this mark: take it out of one of them on its card');
+    return unread(phrase`Several things meet at this mark: take it out of one of them on its card`);
   }
   const least = leastMarks(only.thing);
+  const noun = theThing[only.thing.kind];
   if (Object.keys(only.thing.path).length > least) {
     return read(withoutLone(removeCorner(site, only.feature, only.corner), id));
   }
-  return unread(`A ${only.thing.kind} needs ${least} marks: erase the ${only.thing.kind} instead`);
+  return unread(phrase`A ${noun} needs ${least} marks: erase the ${noun} instead`);
 };
 
 /**
@@ -82,7 +86,9 @@ export const erased = (site: Site, what: Held): Parsed<Site> => {
     case 'post': {
       const pin = pinOf(what.id);
       if (pin !== null) return read(removePin(site, pin));
-      return unread('The bays put this post here: drag it elsewhere, or keep the ground clear');
+      return unread(
+        phrase`The bays put this post here: drag it elsewhere, or keep the ground clear`,
+      );
     }
     case 'underlay':
       return isLocked(site, what.id) ? unread(lockedLine) : read(removeUnderlay(site, what.id));

@@ -19,6 +19,8 @@ import { erased } from './erased.ts';
 import { movedBy, type Ground } from './movedBy.ts';
 import { pinDragged, pinNudged, type Moved, type Pinned } from './movedPin.ts';
 import type { Held, SelectState } from './selectState.ts';
+import { phrase } from '../../../phrases/phrase.ts';
+import { theThing } from '../../theThing.ts';
 
 type Point = Extract<Input, { readonly at: SitePoint }>;
 
@@ -32,11 +34,9 @@ const chosen = ({ site, layout, selection }: Desk): Held | null =>
 const nounOf = (site: Site, what: Held): string => {
   if (what.kind === 'feature') {
     const feature = site.features[what.id];
-    return feature?.kind === 'height zone' ? feature.of : (feature?.kind ?? what.kind);
+    return theThing[feature?.kind === 'height zone' ? feature.of : (feature?.kind ?? what.kind)];
   }
-  if (what.kind === 'pin') return 'kept-clear ground';
-  if (what.kind === 'underlay') return 'picture';
-  return what.kind === 'shot' ? 'grade shot' : what.kind;
+  return theThing[what.kind];
 };
 
 const isPinned = (what: Held): what is Pinned => what.kind === 'post' || what.kind === 'pin';
@@ -56,16 +56,16 @@ const taken = (desk: Desk, { what, from, knob }: Taken, input: Point): Moved => 
   return { site: dragged(desk, what, from, input), select: what };
 };
 
-const stuck = 'Nothing moves: its marks belong to a building, a lot line or other ground';
+const stuck = phrase`Nothing moves: its marks belong to a building, a lot line or other ground`;
 
 /** Why a thing that was moved stays where it is; null where it has only come back to its place. */
 const stuckBy = (what: Held, { site, layout }: Ground): string | null => {
   const { body } = layout.survey;
   if (body?.fast === true && ['mark', 'line', 'feature'].includes(what.kind)) {
-    return 'Nothing moves: tapes hold it to a fixed mark. Free that on its card first';
+    return phrase`Nothing moves: tapes hold it to a fixed mark. Free that on its card first`;
   }
   if (what.kind === 'underlay') return isLocked(site, what.id) ? lockedLine : null;
-  if (what.kind === 'tape') return 'A tape moves with its marks: drag one of those';
+  if (what.kind === 'tape') return phrase`A tape moves with its marks: drag one of those`;
   return what.kind === 'leg' ? stuck : null;
 };
 
@@ -126,7 +126,7 @@ const join = (site: Site, gone: MarkId, onto: MarkId): Answer<SelectState> => {
   try {
     const joined = joinMarks(site, gone, onto);
     const select = { kind: 'mark', id: onto } as const;
-    return { state: idle, commit: { site: joined, label: 'Join marks' }, select };
+    return { state: idle, commit: { site: joined, label: phrase`Join marks` }, select };
   } catch (error) {
     if (!(error instanceof RangeError)) throw error;
     return { state: idle, draft: null, say: error.message };
@@ -146,7 +146,7 @@ const release = (state: SelectState, input: Point, desk: Desk): Answer<SelectSta
   const onto = joinsOnto(site, what, input);
   if (what.kind === 'mark' && onto !== null) return join(site, what.id, onto);
   const { site: moved, select: chosenNow } = taken(desk, state, input);
-  const label = isBent(what, knob) ? 'Curve leg' : `Move ${nounOf(site, what)}`;
+  const label = isBent(what, knob) ? phrase`Curve leg` : phrase`Move ${nounOf(site, what)}`;
   return {
     state: idle,
     commit: { site: moved, label },
@@ -156,8 +156,8 @@ const release = (state: SelectState, input: Point, desk: Desk): Answer<SelectSta
 
 const nudge = (state: SelectState, { x, y }: { x: number; y: number }, desk: Desk) => {
   const what = chosen(desk);
-  if (what === null) return { state, say: 'Nothing is selected: expected something to move' };
-  const label = `Move ${nounOf(desk.site, what)}`;
+  if (what === null) return { state, say: phrase`Nothing is selected: expected something to move` };
+  const label = phrase`Move ${nounOf(desk.site, what)}`;
   if (isPinned(what)) {
     const { site, select: chosenNow } = pinNudged(desk, what, { x, y });
     return { state: idle, commit: { site, label }, select: chosenNow };
@@ -171,14 +171,15 @@ const nudge = (state: SelectState, { x, y }: { x: number; y: number }, desk: Des
 
 const erase = (state: SelectState, desk: Desk): Answer<SelectState> => {
   const what = chosen(desk);
-  if (what === null) return { state, say: 'Nothing is selected: expected something to erase' };
+  if (what === null)
+    return { state, say: phrase`Nothing is selected: expected something to erase` };
   const left = erased(desk.site, what);
   if (!left.ok) return { state, say: left.reason };
   return {
     state: idle,
     commit: {
       site: left.value,
-      label: what.kind === 'post' ? 'Let post go' : `Erase ${nounOf(desk.site, what)}`,
+      label: what.kind === 'post' ? phrase`Let post go` : phrase`Erase ${nounOf(desk.site, what)}`,
     },
     select: null,
   };
@@ -189,10 +190,10 @@ const type = (state: SelectState, input: Extract<Input, { do: 'type' }>, desk: D
   const what = chosen(desk);
   const typed = readTyped(input, desk.site.lengths);
   if (!typed.ok) return { state, say: typed.reason };
-  if (what?.kind !== 'leg') return { state, say: 'Select a leg to type its length' };
+  if (what?.kind !== 'leg') return { state, say: phrase`Select a leg to type its length` };
   if (typed.value.length === null) return { state };
   const site: Site = setLegLength(desk.site, what.line, what.id, typed.value.length);
-  return { state: idle, commit: { site, label: 'Set leg length' } };
+  return { state: idle, commit: { site, label: phrase`Set leg length` } };
 };
 
 const on = (state: SelectState, input: Input, desk: Desk): Answer<SelectState> => {
@@ -225,20 +226,24 @@ export const select: Tool<SelectState> = {
   prompt: (state, desk) => {
     if (state.is === 'dragging') {
       if (isBent(state.what, state.knob)) {
-        return `${curveText(desk.site, state.what)}: let go to set it`;
+        return phrase`${curveText(desk.site, state.what)}: let go to set it`;
       }
-      return state.onto === null ? 'Let go to set it down' : 'Let go to join the two marks';
+      return state.onto === null
+        ? phrase`Let go to set it down`
+        : phrase`Let go to join the two marks`;
     }
     const what = chosen(desk);
-    if (what === null) return 'Tap what you want to change';
+    if (what === null) return phrase`Tap what you want to change`;
     // no picture takes a tap from the drawing while this tool is in hand
-    if (what.kind === 'underlay') return 'Take the Picture tool to drag or turn this picture';
+    if (what.kind === 'underlay') return phrase`Take the Picture tool to drag or turn this picture`;
     const more = state.is === 'idle' && isSame(state.tapped?.what ?? null, what);
-    const under =
-      more && (state.tapped?.of ?? 0) > 1 ? ', or tap again for what is under it' : ' to move it';
-    const curves = !more && bowKnob(desk.layout, what) !== null;
-    const knob = curves ? ', or its knob to curve it' : '';
-    return `Drag the ${nounOf(desk.site, what)}${under}${knob}`;
+    const the = nounOf(desk.site, what);
+    if (more && (state.tapped?.of ?? 0) > 1) {
+      return phrase`Drag the ${the}, or tap again for what is under it`;
+    }
+    return !more && bowKnob(desk.layout, what) !== null
+      ? phrase`Drag the ${the} to move it, or its knob to curve it`
+      : phrase`Drag the ${the} to move it`;
   },
   rest: () => idle,
 };
