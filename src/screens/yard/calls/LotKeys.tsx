@@ -21,6 +21,8 @@ const off = 1 / 2;
 /** A list longer than this is none to choose from. */
 const mostMarks = 60;
 
+const atSelected = phrase`at the mark that is selected`;
+
 /** Where the point of beginning goes, so that the lot lies in the middle of what the pad shows. */
 const middleOf = ({ pad, session }: Bench, points: readonly LotPoint[]): SitePoint => {
   const { width, height } = pad.getState() ?? { width: 0, height: 0 };
@@ -43,7 +45,7 @@ const usePlaces = (): readonly { readonly value: MarkId | 'middle'; readonly lab
       const name = marks[value]?.label.trim() ?? '';
       return {
         value,
-        label: name === '' ? phrase`at the mark that is selected` : phrase`at ${name}`,
+        label: name === '' ? atSelected : phrase`at ${name}`,
       };
     }),
   ];
@@ -54,7 +56,7 @@ export const LotKeys = ({ calls, told, onClose }: ReadCalls & { readonly onClose
   const bench = useBench();
   const site = useSite();
   const places = usePlaces();
-  const selected = places.find(({ label }) => label === 'at the mark that is selected');
+  const selected = places.find(({ label }) => label === atSelected);
   const [place, setPlace] = useState<MarkId | 'middle'>(selected?.value ?? 'middle');
   const [label, setLabel] = useState(phrase`Lot`);
   const [fault, setFault] = useState<string | null>(null);
