@@ -3,6 +3,7 @@ import { fitsOf, type FitRow } from '../../engine/checks/fitsOf.ts';
 import type { GateLayout } from '../../engine/layout.ts';
 import { useLayout, useSite } from '../bench.ts';
 import { TableView } from '../TableView.tsx';
+import { phrase } from '../../phrases/phrase.ts';
 
 interface Props {
   readonly gate: GateLayout;
@@ -14,9 +15,9 @@ interface Props {
 const fitSummary = (rows: readonly FitRow[]): string => {
   const count = (fits: boolean | null): number => rows.filter((row) => row.fits === fits).length;
   const [wrong, unknown] = [count(false), count(null)];
-  if (wrong > 0) return `does not fit at ${wrong} of ${rows.length} places`;
-  if (unknown > 0) return `not known at ${unknown} of ${rows.length} places`;
-  return 'fits';
+  if (wrong > 0) return phrase`does not fit at ${wrong} of ${rows.length} places`;
+  if (unknown > 0) return phrase`not known at ${unknown} of ${rows.length} places`;
+  return phrase`fits`;
 };
 
 /** Every hinge, latch and closer against what it is fixed to; unfolded while one does not fit. */
@@ -28,7 +29,9 @@ export const FitList = ({ gate, name }: Props) => {
   const wrong = rows.some(({ fits }) => fits === false);
   return (
     <details className="more" open={wrong}>
-      <summary className={wrong ? 'fault' : undefined}>Hardware fit: {fitSummary(rows)}</summary>
+      <summary
+        className={wrong ? 'fault' : undefined}
+      >{phrase`Hardware fit: ${fitSummary(rows)}`}</summary>
       <TableView table={fitTable(rows, name, site.lengths)} />
     </details>
   );

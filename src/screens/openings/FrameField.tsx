@@ -2,6 +2,7 @@ import type { Pipe } from '../../site/pipe.ts';
 
 import { PipeField } from '../fields/PipeField.tsx';
 import { pipeStock } from '../fields/stock.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 interface Props {
   readonly frame: Pipe | null;
@@ -14,5 +15,11 @@ const thin = pipeStock.filter(({ od }) => od < thickest);
 
 /** The pipe of a leaf's frame, by its trade name with what it measures. */
 export const FrameField = ({ frame, onChoose }: Props) => (
-  <PipeField label="Frame" pipe={frame} none="Not said" from={thin} onChoose={onChoose} />
+  <PipeField
+    label={phrase`Frame`}
+    pipe={frame}
+    none={phrase`Not said`}
+    from={thin}
+    onChoose={onChoose}
+  />
 );

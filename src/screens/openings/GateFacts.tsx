@@ -9,13 +9,14 @@ import { fineStyle } from '../../units/fineStyle.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import { useLayout, useSite } from '../bench.ts';
 import { useMayOpen } from './useMayOpen.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** Past which post a leaf rolls aside; null for a gate that does not roll or has no posts. */
 const rollsText = ({ way }: Gate, { posts, slides }: GateLayout, layout: Layout): string | null => {
   if (way.kind !== 'cantilever' || posts === null) return null;
   const tag = (end: 'start' | 'end'): string => layout.posts[posts[end]]?.tag ?? '?';
-  if (slides.length > 1) return `apart, past posts ${tag('start')} and ${tag('end')}`;
-  return `aside, past post ${tag(way.stores)}`;
+  if (slides.length > 1) return phrase`apart, past posts ${tag('start')} and ${tag('end')}`;
+  return phrase`aside, past post ${tag(way.stores)}`;
 };
 
 /** How a gate hangs, on which posts, and what its trade size would come to. */
@@ -29,7 +30,7 @@ export const GateFacts = ({ gate }: { readonly gate: GateLayout }) => {
   const posts = gate.posts === null ? [] : [gate.posts.start, gate.posts.end];
   const ods = posts.flatMap((id) => {
     const post = layout.posts[id];
-    return post === undefined ? [] : `${post.tag}: ${pipeSize(post.od, site.lengths)} OD`;
+    return post === undefined ? [] : phrase`${post.tag}: ${pipeSize(post.od, site.lengths)} OD`;
   });
   const style = fineStyle(site.lengths);
   const rolls = drawn === undefined ? null : rollsText(drawn, gate, layout);
@@ -38,47 +39,47 @@ export const GateFacts = ({ gate }: { readonly gate: GateLayout }) => {
       {swing !== null && (
         <>
           <div>
-            <dt>Hinged at post</dt>
+            <dt>{phrase`Hinged at post`}</dt>
             <dd>{swing.hingedAt}</dd>
           </div>
           <div>
-            <dt>Opens</dt>
+            <dt>{phrase`Opens`}</dt>
             <dd>{swing.opens}</dd>
           </div>
         </>
       )}
       {may !== null && (
         <div>
-          <dt>May open</dt>
+          <dt>{phrase`May open`}</dt>
           <dd>{may}</dd>
         </div>
       )}
       {rolls !== null && (
         <div>
-          <dt>Rolls</dt>
+          <dt>{phrase`Rolls`}</dt>
           <dd>{rolls}</dd>
         </div>
       )}
       {drawn !== undefined && gate.leaves.length > 0 && (
         <div>
-          <dt>Clear passage</dt>
-          <dd>{formatLength(clearPassage(drawn, gate).clear, style)} with the gate open</dd>
+          <dt>{phrase`Clear passage`}</dt>
+          <dd>{phrase`${formatLength(clearPassage(drawn, gate).clear, style)} with the gate open`}</dd>
         </div>
       )}
       <div>
-        <dt>Gate posts</dt>
-        <dd>{ods.length === 0 ? 'not placed' : ods.join(', ')}</dd>
+        <dt>{phrase`Gate posts`}</dt>
+        <dd>{ods.length === 0 ? phrase`not placed` : ods.join(', ')}</dd>
       </div>
       {leafLoadTexts(site, gate, layout).map((text) => (
         <div key={text}>
-          <dt>Weight</dt>
+          <dt>{phrase`Weight`}</dt>
           <dd>{text}</dd>
         </div>
       ))}
       {nominal !== null && (
         <div>
-          <dt>Called {formatLength(nominal, style)}</dt>
-          <dd>Posts set at that {setAtText(gate.opening, nominal, site.lengths)}.</dd>
+          <dt>{phrase`Called ${formatLength(nominal, style)}`}</dt>
+          <dd>{phrase`Posts set at that ${setAtText(gate.opening, nominal, site.lengths)}.`}</dd>
         </div>
       )}
     </dl>

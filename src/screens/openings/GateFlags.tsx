@@ -3,8 +3,13 @@ import { flagName } from '../../drawing/plan/drawFlags.ts';
 import type { GateId } from '../../site/ids.ts';
 import { useLayout, useSite } from '../bench.ts';
 import { MendKey } from '../yard/MendKey.tsx';
+import { phrase, phraseOf } from '../../phrases/phrase.ts';
 
-const words = { stop: 'Stop', settle: 'Settle', caution: 'Caution' } as const;
+const words = {
+  stop: phraseOf('flag')`Stop`,
+  settle: phraseOf('flag')`Settle`,
+  caution: phraseOf('flag')`Caution`,
+} as const;
 
 /** The flags that stand on a gate, under the names that the plan shows. */
 export const GateFlags = ({ gate }: { readonly gate: GateId }) => {
@@ -17,7 +22,7 @@ export const GateFlags = ({ gate }: { readonly gate: GateId }) => {
   );
   if (own.length === 0) return null;
   return (
-    <ul className="gate-flags" aria-label="Flags of this gate">
+    <ul className="gate-flags" aria-label={phrase`Flags of this gate`}>
       {own.map(({ name, level, message, rule, mend, accepted }) => (
         <li key={`${name} ${rule}`}>
           <b className={`need ${level}`}>

@@ -22,6 +22,7 @@ import { Ranges } from './Ranges.tsx';
 import { cardAt } from './showCard.ts';
 import { SignOff, type Signer } from './SignOff.tsx';
 import { Working } from './Working.tsx';
+import { phrase } from '../../phrases/phrase.ts';
 
 interface Props {
   readonly gate: GateLayout;
@@ -36,7 +37,7 @@ export const OpeningCard = ({ gate, standing, signer, onSigner }: Props) => {
   const site = useSite();
   const drawn = site.gates[gate.id];
   if (drawn === undefined) return null;
-  const name = drawn.label === '' ? 'Gate' : drawn.label;
+  const name = drawn.label === '' ? phrase`Gate` : drawn.label;
   const show = () => {
     bench.session.setState({ tool: 'select', selection: { kind: 'gate', id: gate.id } });
     window.location.hash = '#yard';
@@ -49,15 +50,15 @@ export const OpeningCard = ({ gate, standing, signer, onSigner }: Props) => {
           {name} <b className={`need ${standing.need}`}>{needWords[standing.need]}</b>
         </h2>
         <p className="answer">
-          <span>Opening to hold</span>
+          <span>{phrase`Opening to hold`}</span>
           <strong>{formatLength(gate.opening.target, fineStyle(site.lengths))}</strong>
         </p>
         <div className="choices">
           <button type="button" onClick={show}>
-            Show in the yard
+            {phrase`Show in the yard`}
           </button>
           <button type="button" onClick={() => showRecord(gate.id)}>
-            Record as set
+            {phrase`Record as set`}
           </button>
         </div>
       </header>
@@ -75,13 +76,13 @@ export const OpeningCard = ({ gate, standing, signer, onSigner }: Props) => {
       {drawn.way.kind !== 'gap' && (
         <>
           <details className="more">
-            <summary>Leaves and hardware</summary>
+            <summary>{phrase`Leaves and hardware`}</summary>
             <div className="halves">
               <HungFields gate={drawn} laid={gate} />
             </div>
           </details>
           <details className="more">
-            <summary>What passes, latch, motor</summary>
+            <summary>{phrase`What passes, latch, motor`}</summary>
             <PassFields id={gate.id} gate={drawn} />
           </details>
           <FitList gate={gate} name={name} />
@@ -102,16 +103,16 @@ const Bar = ({ gate, drawn, name }: Drawn & { readonly name: string }) => {
   const site = useSite();
   const { nominal, asSet } = drawn;
   const set = useMemo(() => setMarks(site, asSet), [site, asSet]);
-  const shows =
+  const label =
     set.length === 0
-      ? 'from where to where it holds'
-      : 'where it holds and where the opening that was set came out';
+      ? phrase`${name}: hinges, leaves and gap across the opening, over a ruler that shows from where to where it holds`
+      : phrase`${name}: hinges, leaves and gap across the opening, over a ruler that shows where it holds and where the opening that was set came out`;
   return (
     <OpeningBar
       opening={gate.opening}
       set={set}
       {...(nominal !== null && { nominal })}
-      label={`${name}: hinges, leaves and gap across the opening, over a ruler that shows ${shows}`}
+      label={label}
     />
   );
 };

@@ -10,6 +10,7 @@ import { OrderKeys } from './OrderKeys.tsx';
 import { showCard } from './showCard.ts';
 import type { Signer } from './SignOff.tsx';
 import { useStandings } from './useStandings.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** The screen on which every opening is checked against what will hang in it, and signed off. */
 export const Openings = () => {
@@ -25,13 +26,12 @@ export const Openings = () => {
   return (
     <div className="page">
       <p className="lead">
-        Inside face to inside face of the gate posts: what every leaf, hinge and latch takes up, and
-        from where to where the opening still works.
+        {phrase`Inside face to inside face of the gate posts: what every leaf, hinge and latch takes up, and from where to where the opening still works.`}
       </p>
       {standings.length === 0 ? (
         <p>
-          There is no gate yet. Drop one on a fence, then check here that its leaves and hardware
-          fit the opening, and sign it off. <a href="#yard">Drop a gate in the Yard.</a>
+          {phrase`There is no gate yet. Drop one on a fence, then check here that its leaves and hardware fit the opening, and sign it off.`}{' '}
+          <a href="#yard">{phrase`Drop a gate in the Yard.`}</a>
         </p>
       ) : (
         <>

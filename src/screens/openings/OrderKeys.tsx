@@ -12,6 +12,7 @@ import { makePdf } from '../sheet/makePdf.ts';
 import { paperOf } from '../sheet/paperOf.ts';
 import { PaperField } from '../sheet/PaperField.tsx';
 import { usePdfFile } from '../sheet/usePdfFile.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** The order of leaves and hardware as files, refused while an opening is not signed off. */
 export const OrderKeys = () => {
@@ -32,39 +33,39 @@ export const OrderKeys = () => {
       return makePdf({ pages, site, sort: 'Order sheet', siteText, file: null });
     });
   const saveCsv = () => {
-    const content = toCsv('Part', orderRows(site, layout));
+    const content = toCsv(phrase`Part`, orderRows(site, layout));
     const name = `${stem}.csv`;
     download({ name, type: 'text/csv;charset=utf-8', content });
-    session.setState({ say: `Saved ${name}` });
+    session.setState({ say: phrase`Saved ${name}` });
   };
   const unlessClosed = (deed: () => void) => () => {
     setRefused(closed);
     if (!closed) deed();
   };
   return (
-    <section aria-label="Order sheet" className="order">
-      <h2>Order sheet</h2>
+    <section aria-label={phrase`Order sheet`} className="order">
+      <h2>{phrase`Order sheet`}</h2>
       <div className="print">
         <PaperField />
         <div className="choices">
           <button type="button" disabled={busy} onClick={unlessClosed(() => void savePdf())}>
-            {busy ? 'Making the PDF…' : 'Download order PDF'}
+            {busy ? phrase`Making the PDF…` : phrase`Download order PDF`}
           </button>
           <button type="button" onClick={unlessClosed(saveCsv)}>
-            Download order CSV
+            {phrase`Download order CSV`}
           </button>
         </div>
       </div>
       {unsigned.length > 0 && (
-        <TickField label="Print unsigned" ticked={anyway} onTick={setAnyway} />
+        <TickField label={phrase`Print unsigned`} ticked={anyway} onTick={setAnyway} />
       )}
       {refused && closed && (
         <p className="fault" role="alert">
-          No order yet: expected every opening signed off, found {unsigned.join(', ')}.
+          {phrase`No order yet: expected every opening signed off, found ${unsigned.join(', ')}.`}
         </p>
       )}
       {unsigned.length > 0 && anyway && (
-        <p className="note">Every page and every line will be marked UNSIGNED.</p>
+        <p className="note">{phrase`Every page and every line will be marked UNSIGNED.`}</p>
       )}
     </section>
   );

@@ -15,10 +15,12 @@ import { useSite } from '../bench.ts';
 import { ChoiceField } from '../fields/ChoiceField.tsx';
 import { sizeText } from '../fields/sizeText.ts';
 import { useDo, useEdit } from '../yard/cards/useEdit.ts';
+import { spot, withElements } from '../withElements.tsx';
 import { MaybeLengthField } from '../fields/MaybeLengthField.tsx';
+import { phrase } from '../../phrases/phrase.ts';
 
 const above0 = (name: string, found: Inches, style: LengthStyle): string =>
-  `${name}: expected more than 0, found ${sizeText(found, style)}`;
+  phrase`${name}: expected more than 0, found ${sizeText(found, style)}`;
 
 /** A wanted or already set opening turned round into leaves to order. */
 export const OrderSize = ({ gate }: { readonly gate: GateLayout }) => {
@@ -27,28 +29,29 @@ export const OrderSize = ({ gate }: { readonly gate: GateLayout }) => {
   const [want, setWant] = useState<Inches | null>(null);
   return (
     <details className="more">
-      <summary>Order size</summary>
+      <summary>{phrase`Order size`}</summary>
       <div className="pair">
         <MaybeLengthField
-          label="Wanted or set opening"
+          label={phrase`Wanted or set opening`}
           value={want}
           style={lengths}
-          note="Inside face to inside face of the posts"
+          note={phrase`Inside face to inside face of the posts`}
           onEnter={(value) => {
-            if (value !== null && !(value > 0)) return above0('Wanted opening', value, lengths);
+            if (value !== null && !(value > 0))
+              return above0(phrase`Wanted opening`, value, lengths);
             setWant(value);
             return null;
           }}
         />
         <MaybeLengthField
-          label="Shop makes leaves in steps of"
+          label={phrase`Shop makes leaves in steps of`}
           value={shop.leafStep}
           style={lengths}
-          note="For every gate of this site"
+          note={phrase`For every gate of this site`}
           onEnter={(step) => {
-            if (step === null) return 'Step of the shop: expected a length above zero';
-            if (!(step > 0)) return above0('Step of the shop', step, lengths);
-            return edit('Set step of leaves', (was) => setShop(was, { leafStep: step }));
+            if (step === null) return phrase`Step of the shop: expected a length above zero`;
+            if (!(step > 0)) return above0(phrase`Step of the shop`, step, lengths);
+            return edit(phrase`Set step of leaves`, (was) => setShop(was, { leafStep: step }));
           }}
         />
       </div>
@@ -63,8 +66,8 @@ interface OrderedProps {
 }
 
 const shares = [
-  { value: 'equal', label: 'Leaves alike' },
-  { value: 'as apart as now', label: 'As far apart in width as now' },
+  { value: 'equal', label: phrase`Leaves alike` },
+  { value: 'as apart as now', label: phrase`As far apart in width as now` },
 ] as const;
 
 const Ordered = ({ gate, want }: OrderedProps) => {
@@ -77,7 +80,12 @@ const Ordered = ({ gate, want }: OrderedProps) => {
   return (
     <>
       {unequal && (
-        <ChoiceField label="Share it out" value={share} choices={shares} onChoose={setShare} />
+        <ChoiceField
+          label={phrase`Share it out`}
+          value={share}
+          choices={shares}
+          onChoose={setShare}
+        />
       )}
       {typeof solved === 'string' ? (
         <p className="fault">{solved}</p>
@@ -94,25 +102,43 @@ interface SolvedProps {
   readonly order: GateOrder;
 }
 
+/** What comes of a wanted opening, with spots for the sizes of the leaves and for the opening to hold. */
+const solvedText = (
+  { count, alike }: { readonly count: number; readonly alike: boolean },
+  setAt: string,
+): string => {
+  const [sizes, opening] = [spot(0), spot(1)];
+  if (count === 1)
+    return phrase`One leaf of ${sizes}, rounded down to the step. With it the opening to hold is ${opening}. ${setAt}`;
+  return alike
+    ? phrase`${count} leaves of ${sizes}, rounded down to the step. With them the opening to hold is ${opening}. ${setAt}`
+    : phrase`Leaves of ${sizes}, rounded down to the step. With them the opening to hold is ${opening}. ${setAt}`;
+};
+
 const Solved = ({ gate, want, order: { leaves, opening } }: SolvedProps) => {
   const { lengths } = useSite();
   const make = useDo();
   const write = (length: Inches) => formatLength(length, exactStyle([length], lengths));
-  const sizes = [...new Set(leaves.map(({ width }) => write(width)))];
-  const one = leaves.length === 1;
+  const [first = '', second] = new Set(leaves.map(({ width }) => write(width)));
+  const said = solvedText(
+    { count: leaves.length, alike: second === undefined },
+    phrase`Posts set at ${write(want)} ${setAtText(opening, want, lengths)}.`,
+  );
   return (
     <>
       <p>
-        {one ? 'One leaf of ' : sizes.length === 1 ? `${leaves.length} leaves of ` : 'Leaves of '}
-        <strong>{sizes.join(' and ')}</strong>, rounded down to the step. With {one ? 'it' : 'them'}{' '}
-        the opening to hold is <strong>{write(opening.target)}</strong>. Posts set at {write(want)}{' '}
-        {setAtText(opening, want, lengths)}.
+        {withElements(said, [
+          <strong key="sizes">
+            {second === undefined ? first : phrase`${first} and ${second}`}
+          </strong>,
+          <strong key="opening">{write(opening.target)}</strong>,
+        ])}
       </p>
       <button
         type="button"
-        onClick={() => make('Take ordered leaves', (was) => orderLeaves(was, gate, leaves))}
+        onClick={() => make(phrase`Take ordered leaves`, (was) => orderLeaves(was, gate, leaves))}
       >
-        Take these leaves
+        {phrase`Take these leaves`}
       </button>
     </>
   );

@@ -6,8 +6,10 @@ import type { Standing } from '../../engine/sign/standing.ts';
 import type { GateStanding } from '../../engine/sign/standingsOf.ts';
 import { signGate } from '../../site/edits/signGate.ts';
 import { useSite } from '../bench.ts';
+import { spot, withElements } from '../withElements.tsx';
 import { TextField } from '../fields/TextField.tsx';
 import { useDo, useEdit } from '../yard/cards/useEdit.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** Who signs, and of which day: kept from gate to gate. */
 export interface Signer {
@@ -34,43 +36,50 @@ export const SignOff = ({ gate, signer, onSigner }: Props) => {
     const signed = { by, on: signer.on.trim(), check, rested };
     setFault(
       by === ''
-        ? 'Initials: expected those of who has checked this opening'
-        : edit('Sign off opening', (was) => signGate(was, id, signed)),
+        ? phrase`Initials: expected those of who has checked this opening`
+        : edit(phrase`Sign off opening`, (was) => signGate(was, id, signed)),
     );
   };
-  const takeBack = () => make('Take sign-off back', (was) => signGate(was, id, null));
+  const takeBack = () => make(phrase`Take sign-off back`, (was) => signGate(was, id, null));
   return (
-    <div role="group" aria-label="Sign-off" className={`sign ${standing.kind}`}>
-      <h3>Sign-off</h3>
+    <div role="group" aria-label={phrase`Sign-off`} className={`sign ${standing.kind}`}>
+      <h3>{phrase`Sign-off`}</h3>
       {standing.kind === 'void' && <Voided standing={standing} rested={rested} />}
       {standing.kind === 'signed' ? (
         <p>
-          Signed off by <strong>{standing.signOff.by}</strong>, {standing.signOff.on}, check{' '}
-          <strong>{standing.signOff.check}</strong>
+          {withElements(
+            phrase`Signed off by ${spot(0)}, ${standing.signOff.on}, check ${spot(1)}`,
+            [
+              <strong key="by">{standing.signOff.by}</strong>,
+              <strong key="check">{standing.signOff.check}</strong>,
+            ],
+          )}
         </p>
       ) : (
         <>
           <SignerFields signer={signer} onSigner={onSigner} />
           {stop !== undefined && (
-            <p className="fault">Cannot be signed off while a stop stands: {stop.message}</p>
+            <p className="fault">
+              {phrase`Cannot be signed off while a stop stands: ${stop.message}`}
+            </p>
           )}
           {fault !== null && (
             <p className="fault" role="alert">
               {fault}
             </p>
           )}
-          <p className="note">Check value of this opening: {check}</p>
+          <p className="note">{phrase`Check value of this opening: ${check}`}</p>
         </>
       )}
       <div className="choices">
         {standing.kind !== 'signed' && (
           <button type="button" className="chief" disabled={stop !== undefined} onClick={sign}>
-            {standing.kind === 'void' ? 'Sign again' : 'Sign off'}
+            {standing.kind === 'void' ? phrase`Sign again` : phrase`Sign off`}
           </button>
         )}
         {standing.kind !== 'unsigned' && (
           <button type="button" onClick={takeBack}>
-            Take back
+            {phrase`Take back`}
           </button>
         )}
       </div>
@@ -89,7 +98,7 @@ const Voided = ({ standing: { signOff, changes }, rested }: VoidedProps) => {
   return (
     <>
       <p className="fault">
-        Void: signed by {signOff.by}, {signOff.on}, check {signOff.check}. Since then changed:
+        {phrase`Void: signed by ${signOff.by}, ${signOff.on}, check ${signOff.check}. Since then changed:`}
       </p>
       <ul>
         {changeTexts(changes, words).map((text) => (
@@ -105,7 +114,7 @@ const SignerFields = ({ signer, onSigner }: Pick<Props, 'signer' | 'onSigner'>) 
     {(['by', 'on'] as const).map((key) => (
       <TextField
         key={key}
-        label={key === 'by' ? 'Initials' : 'Day'}
+        label={key === 'by' ? phrase`Initials` : phrase`Day`}
         value={signer[key]}
         onEnter={(text) => {
           onSigner({ ...signer, [key]: text.trim() });

@@ -2,6 +2,7 @@ import { standingText } from '../../drawing/orders/standingText.ts';
 import type { GateId } from '../../site/ids.ts';
 import { useSite } from '../bench.ts';
 import { useStandings } from './useStandings.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** How the sign-off of a gate stands, in one line, with the way to where it is signed. */
 export const StandingLine = ({ gate }: { readonly gate: GateId }) => {
@@ -12,7 +13,7 @@ export const StandingLine = ({ gate }: { readonly gate: GateId }) => {
     <p className={`standing ${found.standing.kind}`}>
       {standingText(found, lengths)}{' '}
       <a className="reached" href="#openings">
-        Check it in Openings
+        {phrase`Check it in Openings`}
       </a>
     </p>
   );

@@ -3,7 +3,9 @@ import { heldTexts } from '../../drawing/opening/heldTexts.ts';
 import type { Opening, Term } from '../../engine/opening.ts';
 import type { LengthStyle } from '../../units/lengthStyle.ts';
 import { formatLength } from '../../units/formatLength.ts';
+import { spot, withElements } from '../withElements.tsx';
 import type { Inches } from '../../units/inches.ts';
+import { phrase, phraseOf } from '../../phrases/phrase.ts';
 
 interface Props {
   readonly opening: Opening;
@@ -13,9 +15,9 @@ interface Props {
 }
 
 const spreads: Readonly<Record<Term['spread'], string>> = {
-  uncertain: 'not sure',
-  adjustable: 'can be set',
-  catch: 'catches',
+  uncertain: phrase`not sure`,
+  adjustable: phrase`can be set`,
+  catch: phraseOf('latch')`catches`,
 };
 
 /** A term of one size has no spread to name. */
@@ -39,18 +41,18 @@ export const Working = ({ opening, style, name }: Props) => {
       <div
         className="scroll"
         role="region"
-        aria-label={`Working of the opening, ${name}`}
+        aria-label={phrase`Working of the opening, ${name}`}
         tabIndex={0}
       >
         <table>
           <thead>
             <tr>
-              <th scope="col">Takes up</th>
-              <th scope="col">Low</th>
-              <th scope="col">Planned</th>
-              <th scope="col">High</th>
-              <th scope="col">From</th>
-              <th scope="col">Spread</th>
+              <th scope="col">{phrase`Takes up`}</th>
+              <th scope="col">{phrase`Low`}</th>
+              <th scope="col">{phrase`Planned`}</th>
+              <th scope="col">{phrase`High`}</th>
+              <th scope="col">{phraseOf('source')`From`}</th>
+              <th scope="col">{phrase`Spread`}</th>
             </tr>
           </thead>
           <tbody>
@@ -67,12 +69,12 @@ export const Working = ({ opening, style, name }: Props) => {
           </tbody>
           <tfoot>
             <tr>
-              <th scope="row">Opening to hold</th>
+              <th scope="row">{phrase`Opening to hold`}</th>
               <td />
               <td className="planned">{write(target)}</td>
               <td />
               <td className="source" colSpan={2}>
-                inside face to inside face
+                {phrase`inside face to inside face`}
               </td>
             </tr>
           </tfoot>
@@ -87,11 +89,14 @@ const Holds = ({ opening, style }: Omit<Props, 'name'>) => {
   const held = heldTexts(opening, style);
   return held === null ? (
     <p className="holds fault">
-      No opening holds for sure: measure the hinges closer or take a latch with a longer reach.
+      {phrase`No opening holds for sure: measure the hinges closer or take a latch with a longer reach.`}
     </p>
   ) : (
     <p className="holds">
-      Holds from <strong>{held.from}</strong> to <strong>{held.to}</strong>
+      {withElements(phrase`Holds from ${spot(0)} to ${spot(1)}`, [
+        <strong key="from">{held.from}</strong>,
+        <strong key="to">{held.to}</strong>,
+      ])}
     </p>
   );
 };

@@ -4,6 +4,7 @@ import type { AsSet } from '../../../site/asSet.ts';
 import type { Gate } from '../../../site/gate.ts';
 import { LeafFound } from './LeafFound.tsx';
 import type { Recorder } from './useAsSet.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 
 interface Props {
   readonly drawn: Gate;
@@ -21,15 +22,16 @@ export const FoundAgain = ({ drawn, asSet, onRecord }: Props) => {
   return (
     <details className="more" open={open} onToggle={(event) => setOpen(event.currentTarget.open)}>
       <summary>
-        {leaves.every(({ hinge }) => hinge === null) ? 'Leaves' : 'Leaves and hinges'} measured
-        again
+        {leaves.every(({ hinge }) => hinge === null)
+          ? phrase`Leaves measured again`
+          : phrase`Leaves and hinges measured again`}
       </summary>
       <div className="again">
         {leaves.map(({ id, hinge }, n) => (
           <LeafFound
             key={id}
             id={id}
-            name={leaves.length === 1 ? 'Leaf' : `Leaf ${n + 1}`}
+            name={leaves.length === 1 ? phrase`Leaf` : phrase`Leaf ${n + 1}`}
             hinged={hinge !== null}
             asSet={asSet}
             onRecord={onRecord}

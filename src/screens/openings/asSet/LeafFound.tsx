@@ -6,6 +6,7 @@ import { sizeText } from '../../fields/sizeText.ts';
 import { FoundField } from './FoundField.tsx';
 import type { Recorder } from './useAsSet.ts';
 import { withLeaf, type Found } from './withLeaf.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 
 interface Props {
   readonly id: LeafId;
@@ -20,17 +21,21 @@ export const LeafFound = ({ id, name, hinged, asSet, onRecord }: Props) => {
   const { lengths } = useSite();
   const widths = asSet.leaves[id];
   const fields: readonly (readonly [Found, string, Inches | null])[] = [
-    ['top', `${name} at the top`, widths?.top ?? null],
-    ['bottom', `${name} at the bottom`, widths?.bottom ?? null],
-    ...(hinged ? [['hinges', `${name}: hinges take`, asSet.hinges[id] ?? null] as const] : []),
+    ['top', phrase`${name} at the top`, widths?.top ?? null],
+    ['bottom', phrase`${name} at the bottom`, widths?.bottom ?? null],
+    ...(hinged
+      ? [['hinges', phrase`${name}: hinges take`, asSet.hinges[id] ?? null] as const]
+      : []),
   ];
   const entered = (what: Found, label: string, size: Inches | null): string | null => {
     const next = withLeaf(asSet, id, [what, size]);
     if (typeof next !== 'string') {
-      const said = what === 'hinges' ? 'Measure hinges on site' : 'Measure leaf on site';
+      const said =
+        what === 'hinges' ? phrase`Measure hinges on site` : phrase`Measure leaf on site`;
       return onRecord(said, next);
     }
-    return `${label}: ${next}${size === null ? '' : `, found ${sizeText(size, lengths)}`}`;
+    if (size === null) return `${label}: ${next}`;
+    return phrase`${label}: ${next}, found ${sizeText(size, lengths)}`;
   };
   return (
     <div className="pair">
@@ -39,7 +44,7 @@ export const LeafFound = ({ id, name, hinged, asSet, onRecord }: Props) => {
           key={what}
           label={label}
           value={value}
-          {...(what === 'hinges' && { note: 'From the face of the post to the frame' })}
+          {...(what === 'hinges' && { note: phrase`From the face of the post to the frame` })}
           onEnter={(size) => entered(what, label, size)}
         />
       ))}

@@ -4,6 +4,7 @@ import { useSite } from '../../bench.ts';
 import { sizeText } from '../../fields/sizeText.ts';
 import { FoundField } from './FoundField.tsx';
 import { sizeFault } from './sizeFault.ts';
+import { phrase, phraseOf } from '../../../phrases/phrase.ts';
 
 interface Props {
   /** The post, with a capital. */
@@ -14,8 +15,8 @@ interface Props {
 }
 
 const ways = [
-  { way: 'in', name: 'in: into the opening' },
-  { way: 'out', name: 'out: away from the opening' },
+  { way: 'in', short: phraseOf('lean')`in`, name: phrase`in: into the opening` },
+  { way: 'out', short: phraseOf('lean')`out`, name: phrase`out: away from the opening` },
 ] as const;
 
 /** How far the top of a post leans, and which way: no minus has to be typed. */
@@ -27,18 +28,20 @@ export const LeanField = ({ name, lean, onEnter }: Props) => {
   return (
     <div className="lean">
       <FoundField
-        label={`${name}: top leans by`}
+        label={phrase`${name}: top leans by`}
         value={lean === null ? null : inches(Math.abs(lean))}
         onEnter={(size) => {
           if (size === null) return onEnter(null);
           const wrong = sizeFault(size, '0 or more');
-          return wrong === null
-            ? onEnter(signed(size, way))
-            : `${name}: ${wrong}${size < 0 ? ', and which way beside it' : ''}, found ${sizeText(size, lengths)}`;
+          if (wrong === null) return onEnter(signed(size, way));
+          const found = sizeText(size, lengths);
+          return size < 0
+            ? phrase`${name}: ${wrong}, and which way beside it, found ${found}`
+            : phrase`${name}: ${wrong}, found ${found}`;
         }}
       />
-      <div role="group" aria-label={`${name} leans`}>
-        {ways.map(({ way: to, name: said }) => (
+      <div role="group" aria-label={phrase`${name} leans`}>
+        {ways.map(({ way: to, short, name: said }) => (
           <button
             key={to}
             type="button"
@@ -49,7 +52,7 @@ export const LeanField = ({ name, lean, onEnter }: Props) => {
               if (lean !== null && lean !== 0) onEnter(signed(Math.abs(lean), to));
             }}
           >
-            {to}
+            {short}
           </button>
         ))}
       </div>

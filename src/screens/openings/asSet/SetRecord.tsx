@@ -16,6 +16,7 @@ import { Signed } from './Signed.tsx';
 import { TapeKeys } from './TapeKeys.tsx';
 import { useAsSet, type Recorder } from './useAsSet.ts';
 import { WidthFields } from './WidthFields.tsx';
+import { phrase } from '../../../phrases/phrase.ts';
 
 interface Props {
   readonly gate: GateLayout;
@@ -42,7 +43,7 @@ export const SetRecord = ({ gate, drawn, name }: Props) => {
     >
       <summary>
         <span>
-          As set by the crew
+          {phrase`As set by the crew`}
           {words !== null && !open && <b className={`found-so ${words.level}`}>{words.words}</b>}
         </span>
       </summary>
@@ -63,7 +64,7 @@ export const SetRecord = ({ gate, drawn, name }: Props) => {
             <FoundAgain drawn={drawn} asSet={asSet} onRecord={record} />
             <Signed asSet={asSet} onRecord={record} />
             <button type="button" onClick={forget}>
-              Forget what was set
+              {phrase`Forget what was set`}
             </button>
           </>
         )}
@@ -83,7 +84,7 @@ const Outcome = ({ gate, drawn, name }: Props) => {
       <OpeningBar
         opening={set.opening}
         set={marks}
-        label={`${name} as set: where it came out on a ruler of what holds with the leaves and hinges found`}
+        label={phrase`${name} as set: where it came out on a ruler of what holds with the leaves and hinges found`}
       />
       <Remedies set={set} gate={gate} />
     </>
@@ -104,7 +105,7 @@ const Leans = ({ gate, drawn, onRecord }: LeansProps) => {
       name={postTitle(drawn, gate, { layout, end })}
       lean={asSet.leans[end]}
       onEnter={(lean) =>
-        onRecord('Record lean of post', { ...asSet, leans: { ...asSet.leans, [end]: lean } })
+        onRecord(phrase`Record lean of post`, { ...asSet, leans: { ...asSet.leans, [end]: lean } })
       }
     />
   ));

@@ -1,5 +1,6 @@
 import { useEffect, useState, type FocusEvent, type ReactNode } from 'react';
 import { Keypad } from '../../yard/Keypad.tsx';
+import { phrase } from '../../../phrases/phrase.ts';
 
 const tapeField = ({ target }: FocusEvent): HTMLInputElement | null =>
   target instanceof HTMLInputElement && target.inputMode === 'none' ? target : null;
@@ -39,10 +40,10 @@ export const TapeKeys = ({ children }: { readonly children: ReactNode }) => {
           <Keypad onKey={(change) => typeInto(field, change)} />
           <div className="tape-ends">
             <button type="button" onClick={() => field.blur()}>
-              Done
+              {phrase`Done`}
             </button>
             <button type="button" className="chief" onClick={() => goOn(field)}>
-              Next
+              {phrase`Next`}
             </button>
           </div>
         </div>

@@ -3,12 +3,15 @@ import type { Inches } from '../../../units/inches.ts';
 import { fineStyle } from '../../../units/fineStyle.ts';
 import { formatLength } from '../../../units/formatLength.ts';
 import { useSite } from '../../bench.ts';
+import { spot, withElements } from '../../withElements.tsx';
+import { openingAt } from './openingAt.ts';
 import { sizeText } from '../../fields/sizeText.ts';
 import { today } from '../../today.ts';
 import { blankAsSet } from './blankAsSet.ts';
 import { FoundField } from './FoundField.tsx';
 import type { Recorder } from './useAsSet.ts';
 import { withWidth } from './withWidth.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 
 interface Props {
   readonly asSet: AsSet | null;
@@ -27,7 +30,7 @@ export const WidthFields = ({ asSet, target, onRecord }: Props) => {
       blank: (top) => blankAsSet(site, top, today()),
       write: (length) => sizeText(length, site.lengths),
     });
-    return typeof next === 'string' ? next : onRecord('Record opening as set', next);
+    return typeof next === 'string' ? next : onRecord(phrase`Record opening as set`, next);
   };
   return (
     <>
@@ -35,15 +38,17 @@ export const WidthFields = ({ asSet, target, onRecord }: Props) => {
         {(['top', 'bottom'] as const).map((at) => (
           <FoundField
             key={at}
-            label={`Opening at the ${at}`}
+            label={openingAt[at]}
             value={asSet?.[at] ?? null}
             onEnter={(width) => entered(at, width)}
           />
         ))}
       </div>
       <p className="note">
-        Inside face to inside face of the posts, to hold{' '}
-        <b>{formatLength(target, fineStyle(site.lengths))}</b>. Measure both: posts lean.
+        {withElements(
+          phrase`Inside face to inside face of the posts, to hold ${spot(0)}. Measure both: posts lean.`,
+          [<b key="target">{formatLength(target, fineStyle(site.lengths))}</b>],
+        )}
       </p>
     </>
   );

@@ -3,6 +3,7 @@ import { recordAsSet } from '../../../site/edits/recordAsSet.ts';
 import type { GateId } from '../../../site/ids.ts';
 import { useSite } from '../../bench.ts';
 import { useDo, useEdit } from '../../yard/cards/useEdit.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 
 /** Keeps a set record under a label that undo shows; null when kept, else the line for the field. */
 export type Recorder = (label: string, next: AsSet) => string | null;
@@ -16,6 +17,6 @@ export const useAsSet = (gate: GateId) => {
   return {
     asSet,
     record,
-    forget: () => make('Forget what was set', (site) => recordAsSet(site, gate, null)),
+    forget: () => make(phrase`Forget what was set`, (site) => recordAsSet(site, gate, null)),
   };
 };

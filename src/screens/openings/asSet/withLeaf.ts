@@ -3,6 +3,7 @@ import type { LeafId } from '../../../site/ids.ts';
 import { oneWidth } from '../../../site/oneWidth.ts';
 import type { Inches } from '../../../units/inches.ts';
 import { sizeFault } from './sizeFault.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 
 const without = <Value>(map: Readonly<Record<LeafId, Value>>, id: LeafId) =>
   Object.fromEntries(Object.entries(map).filter(([key]) => key !== id)) as typeof map;
@@ -29,7 +30,8 @@ export const withLeaf = (
   }
   const before = asSet.leaves[id];
   if (what === 'bottom') {
-    if (before === undefined) return size === null ? asSet : 'expected the width at the top first';
+    if (before === undefined)
+      return size === null ? asSet : phrase`expected the width at the top first`;
     return { ...asSet, leaves: { ...asSet.leaves, [id]: { ...before, bottom: size } } };
   }
   if (size === null) return { ...asSet, leaves: without(asSet.leaves, id) };

@@ -11,17 +11,18 @@ import { useLayout, useSite } from '../../bench.ts';
 import { ChoiceField } from '../../fields/ChoiceField.tsx';
 import { LengthField } from '../../fields/LengthField.tsx';
 import { useDo, useEdit } from './useEdit.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 
 const froms = [
-  { value: 'start', label: 'Start of leg' },
-  { value: 'middle', label: 'Middle of leg' },
-  { value: 'end', label: 'End of leg' },
+  { value: 'start', label: phrase`Start of leg` },
+  { value: 'middle', label: phrase`Middle of leg` },
+  { value: 'end', label: phrase`End of leg` },
 ] as const;
 
 const said = {
-  start: 'To the near post’s centre',
-  middle: 'Middle of leg to middle of opening',
-  end: 'To the near post’s centre',
+  start: phrase`To the near post’s centre`,
+  middle: phrase`Middle of leg to middle of opening`,
+  end: phrase`To the near post’s centre`,
 } as const;
 
 /** The offset that leaves the gate where it is when it is anchored from elsewhere on its leg. */
@@ -48,13 +49,13 @@ export const AnchorFields = ({ id, gate }: { readonly id: GateId; readonly gate:
   return (
     <div className="pair">
       <ChoiceField
-        label="Measured from"
+        label={phrase`Measured from`}
         value={gate.anchor.from}
         choices={froms}
         onChoose={(from) => {
           if (leg === undefined || laid === undefined) return;
           const offset = offsetFrom(from, leg, laid);
-          make('Anchor gate', (was) => moveGate(was, id, { from, offset }));
+          make(phrase`Anchor gate`, (was) => moveGate(was, id, { from, offset }));
         }}
       />
       <LengthField
@@ -62,7 +63,7 @@ export const AnchorFields = ({ id, gate }: { readonly id: GateId; readonly gate:
         value={gate.anchor.offset}
         style={lengths}
         onEnter={(offset) =>
-          edit('Move gate', (was) => moveGate(was, id, { ...gate.anchor, offset }))
+          edit(phrase`Move gate`, (was) => moveGate(was, id, { ...gate.anchor, offset }))
         }
       />
     </div>

@@ -12,6 +12,7 @@ import { partLine, partWords } from '../../book/partWords.ts';
 import { useBookChange } from '../../book/useBookChange.ts';
 import { fromBook } from '../../plans/fromBook.ts';
 import { useDo } from './useEdit.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 
 interface Props {
   readonly id: HardwareId;
@@ -27,7 +28,7 @@ export const BookKeys = ({ id, part, kinds, onChoose }: Props) => {
     <>
       <BookSays id={id} part={part} />
       <button type="button" onClick={() => setOpen(true)} aria-haspopup="dialog">
-        From the book
+        {phrase`From the book`}
       </button>
       {open && (
         <HardwareBook
@@ -54,35 +55,37 @@ const BookSays = ({ id, part }: Pick<Props, 'id' | 'part'>) => {
   const theirs = own && fromBook(own);
   // what was measured for this site and put in the book is no other figure than the book's
   if ([own, theirs].some((one) => one !== undefined && kept(one, part) === one)) {
-    return <p className="note">As the hardware book has it.</p>;
+    return <p className="note">{phrase`As the hardware book has it.`}</p>;
   }
   const put = () => {
     const fault =
       partFault(part, partWords(part.kind, lengths)) ??
-      change(`Put ${part.label} in the book`, { [found === own ? id : freshId('hardware')]: part });
-    session.setState({ say: fault ?? `In the hardware book: ${part.label}` });
+      change(phrase`Put ${part.label} in the book`, {
+        [found === own ? id : freshId('hardware')]: part,
+      });
+    session.setState({ say: fault ?? phrase`In the hardware book: ${part.label}` });
   };
   return (
     <>
       {own !== undefined && theirs !== undefined && (
         <>
           <p className="note">
-            The hardware book has it otherwise: {own.label}. {partLine(own, lengths)}.
+            {phrase`The hardware book has it otherwise: ${own.label}. ${partLine(own, lengths)}.`}
           </p>
           <button
             type="button"
             onClick={() =>
-              make(`Take the book’s figures of ${part.label}`, (was) =>
+              make(phrase`Take the book’s figures of ${part.label}`, (was) =>
                 changeHardware(was, id, theirs),
               )
             }
           >
-            Take the book’s figures
+            {phrase`Take the book’s figures`}
           </button>
         </>
       )}
       <button type="button" onClick={put}>
-        {own === undefined ? 'Put in the book' : 'Put these in the book'}
+        {own === undefined ? phrase`Put in the book` : phrase`Put these in the book`}
       </button>
     </>
   );

@@ -10,6 +10,7 @@ import { useBench, useSession, useSite } from '../../bench.ts';
 import { LengthField } from '../../fields/LengthField.tsx';
 import { smallUnit } from '../../fields/smallUnit.ts';
 import { useDo, useEdit } from './useEdit.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 
 interface Props {
   readonly id: FeatureId;
@@ -30,7 +31,7 @@ export const BoundaryFields = ({ id, feature }: Props) => {
   const small = { style: site.lengths, bare: smallUnit(site.lengths.system) };
   const draw = () => {
     const line = nextId(site, 'line');
-    make('Fence along boundary', (was) =>
+    make(phrase`Fence along boundary`, (was) =>
       followBoundary(addSpec(was, specId, spec), id, specId, inside),
     );
     session.setState({ tool: 'select', selection: { kind: 'line', id: line } });
@@ -39,14 +40,16 @@ export const BoundaryFields = ({ id, feature }: Props) => {
     <>
       <LengthField
         {...small}
-        label="Setback that local rules ask for"
+        label={phrase`Setback that local rules ask for`}
         value={feature.setback}
-        onEnter={(setback) => edit('Change setback', (was) => changeFeature(was, id, { setback }))}
+        onEnter={(setback) =>
+          edit(phrase`Change setback`, (was) => changeFeature(was, id, { setback }))
+        }
       />
       <div className="pair">
         <LengthField
           {...small}
-          label={feature.closed ? 'Fence so far inside' : 'Fence so far to the left'}
+          label={feature.closed ? phrase`Fence so far inside` : phrase`Fence so far to the left`}
           value={inside}
           onEnter={(length) => {
             setInside(length);
@@ -54,7 +57,7 @@ export const BoundaryFields = ({ id, feature }: Props) => {
           }}
         />
         <button type="button" onClick={draw}>
-          Draw fence along it
+          {phrase`Draw fence along it`}
         </button>
       </div>
     </>

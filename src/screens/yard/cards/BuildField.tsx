@@ -6,6 +6,7 @@ import { useSite } from '../../bench.ts';
 import { ChoiceField } from '../../fields/ChoiceField.tsx';
 import { offeredFences } from '../../plans/offeredFences.ts';
 import { useDo } from './useEdit.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 
 /** What a line is built as; one that shares its build can have one of its own. */
 export const BuildField = ({ id }: { readonly id: LineId }) => {
@@ -18,13 +19,13 @@ export const BuildField = ({ id }: { readonly id: LineId }) => {
   return (
     <>
       <ChoiceField
-        label="Built as"
+        label={phrase`Built as`}
         value={own}
         choices={builds.map(({ id: value, spec }) => ({ value, label: spec.label }))}
         onChoose={(chosen) => {
           const build = builds.find((one) => one.id === chosen);
           if (build === undefined) return;
-          make('Change fence', (was) =>
+          make(phrase`Change fence`, (was) =>
             setLineSpec(addSpec(was, build.id, build.spec), id, build.id),
           );
         }}
@@ -32,15 +33,16 @@ export const BuildField = ({ id }: { readonly id: LineId }) => {
       {others > 0 && (
         <>
           <p className="note">
-            {others === 1 ? '1 other line has' : `${others} other lines have`} this build and
-            changes with it.
+            {others === 1
+              ? phrase`1 other line has this build and changes with it.`
+              : phrase`${others} other lines have this build and changes with it.`}
           </p>
           <div className="choices">
             <button
               type="button"
-              onClick={() => make('Give a build of its own', (was) => ownSpec(was, id))}
+              onClick={() => make(phrase`Give a build of its own`, (was) => ownSpec(was, id))}
             >
-              A build of its own
+              {phrase`A build of its own`}
             </button>
           </div>
         </>

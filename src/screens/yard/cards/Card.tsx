@@ -11,17 +11,18 @@ import { PostCard } from './PostCard.tsx';
 import { ShotCard } from './ShotCard.tsx';
 import { UnderlayCard } from '../underlay/UnderlayCard.tsx';
 import { TapeCard } from './TapeCard.tsx';
+import { phrase } from '../../../phrases/phrase.ts';
 
 const kindNames = {
-  line: 'Fence line',
-  leg: 'Leg',
-  gate: 'Gate',
-  mark: 'Mark',
-  post: 'Post',
-  pin: 'Ground kept clear',
-  shot: 'Grade shot',
-  tape: 'Tape',
-  underlay: 'Picture',
+  line: phrase`Fence line`,
+  leg: phrase`Leg`,
+  gate: phrase`Gate`,
+  mark: phrase`Mark`,
+  post: phrase`Post`,
+  pin: phrase`Ground kept clear`,
+  shot: phrase`Grade shot`,
+  tape: phrase`Tape`,
+  underlay: phrase`Picture`,
 } as const;
 
 const labelOf = (selection: NonNullable<Selection>, site: Site): string | undefined => {
@@ -37,9 +38,9 @@ const labelOf = (selection: NonNullable<Selection>, site: Site): string | undefi
 };
 
 const kindOf = (selection: NonNullable<Selection>, site: Site): string => {
-  if (selection.kind === 'feature') return 'Feature';
+  if (selection.kind === 'feature') return phrase`Feature`;
   const seen = selection.kind === 'tape' ? site.observations[selection.id] : undefined;
-  return seen === undefined || seen.kind === 'tape' ? kindNames[selection.kind] : 'Reading';
+  return seen === undefined || seen.kind === 'tape' ? kindNames[selection.kind] : phrase`Reading`;
 };
 
 /** What a selected thing is called: its kind, and its own name where it has one. */

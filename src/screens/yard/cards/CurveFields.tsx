@@ -11,11 +11,12 @@ import { useSite } from '../../bench.ts';
 import { ChoiceField } from '../../fields/ChoiceField.tsx';
 import { LengthField } from '../../fields/LengthField.tsx';
 import { useDo, useEdit } from './useEdit.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 
 const sides = [
-  { value: 'straight', label: 'Straight' },
-  { value: 'left', label: 'Curved, bowed to the left' },
-  { value: 'right', label: 'Curved, bowed to the right' },
+  { value: 'straight', label: phrase`Straight` },
+  { value: 'left', label: phrase`Curved, bowed to the left` },
+  { value: 'right', label: phrase`Curved, bowed to the right` },
 ] as const;
 
 /** A leg that is bowed by its card goes off its chord by this share of it at first. */
@@ -35,17 +36,17 @@ export const CurveFields = ({ line, leg }: { readonly line: LineId; readonly leg
   const arc = arcOf(leg);
   const side = leg.bow < 0 ? 'right' : 'left';
   const bend = (bow: number) =>
-    edit('Curve leg', (was) => curveLeg(was, { line, leg: leg.id, bow }));
+    edit(phrase`Curve leg`, (was) => curveLeg(was, { line, leg: leg.id, bow }));
   return (
     <>
       <ChoiceField
-        label="Runs"
+        label={phrase`Runs`}
         value={sideOf(leg.bow)}
         choices={sides}
         onChoose={(chosen) => {
           const size = Math.abs(leg.bow) || chord * firstBow;
           const bow = chosen === 'straight' ? 0 : chosen === 'left' ? size : -size;
-          make(chosen === 'straight' ? 'Straighten leg' : 'Curve leg', (was) =>
+          make(chosen === 'straight' ? phrase`Straighten leg` : phrase`Curve leg`, (was) =>
             curveLeg(was, { line, leg: leg.id, bow }),
           );
         }}
@@ -54,30 +55,29 @@ export const CurveFields = ({ line, leg }: { readonly line: LineId; readonly leg
         <>
           <div className="pair">
             <LengthField
-              label="Middle ordinate"
+              label={phrase`Middle ordinate`}
               value={inches(Math.abs(leg.bow))}
               style={lengths}
               onEnter={(off) => bend((leg.bow < 0 ? -1 : 1) * Math.abs(off))}
             />
             <LengthField
-              label="Radius"
+              label={phrase`Radius`}
               value={inches(arc.radius)}
               style={lengths}
               onEnter={(radius) => {
                 const off = middleOrdinate(radius, chord);
                 if (off !== null && radius > 0) {
-                  return edit('Curve leg', (was) =>
+                  return edit(phrase`Curve leg`, (was) =>
                     curveToRadius(was, { line, leg: leg.id, radius, side }),
                   );
                 }
                 const least = formatLength(inches(chord / 2), lengths);
-                return `Radius ${formatLength(radius, lengths)}: expected half the chord, ${least}, or more`;
+                return phrase`Radius ${formatLength(radius, lengths)}: expected half the chord, ${least}, or more`;
               }}
             />
           </div>
           <p className="note">
-            Chord {formatLength(inches(chord), lengths)}. The middle ordinate goes from the middle
-            of the chord square to the curve.
+            {phrase`Chord ${formatLength(inches(chord), lengths)}. The middle ordinate goes from the middle of the chord square to the curve.`}
           </p>
         </>
       )}

@@ -13,6 +13,7 @@ import { ChoiceField } from '../../fields/ChoiceField.tsx';
 import { LengthField } from '../../fields/LengthField.tsx';
 import { TextField } from '../../fields/TextField.tsx';
 import { MaybeLengthField } from '../../fields/MaybeLengthField.tsx';
+import { phrase } from '../../../phrases/phrase.ts';
 
 interface Props {
   readonly spec: FenceSpec;
@@ -23,6 +24,14 @@ interface Props {
 const untold = 'untold';
 const other = 'other';
 
+const edges: Readonly<Record<(typeof selvages)[number], string>> = {
+  'knuckled both edges': phrase`knuckled both edges`,
+  'twisted top edge': phrase`twisted top edge`,
+  'twisted both edges': phrase`twisted both edges`,
+};
+
+const steels = { regular: phrase`regular`, 'high strength': phrase`high strength` } as const;
+
 /** A wire by its gauge, as it is bought. */
 const WireField = ({ spec, style, change }: Props) => {
   const known = wires.find(({ diameter }) => diameter === spec.wire);
@@ -30,19 +39,19 @@ const WireField = ({ spec, style, change }: Props) => {
   return (
     <>
       <ChoiceField
-        label="Wire of the fabric"
+        label={phrase`Wire of the fabric`}
         value={spec.wire === null ? untold : (known?.gauge ?? other)}
         choices={[
-          { value: untold, label: 'Nobody has said' },
+          { value: untold, label: phrase`Nobody has said` },
           ...wires.map(({ gauge, diameter }) => ({
             value: gauge,
-            label: `${gauge} ga, ${pipeSize(diameter, style)}`,
+            label: phrase`${gauge} ga, ${pipeSize(diameter, style)}`,
           })),
           ...(odd === null ? [] : [{ value: other, label: pipeSize(odd, style) }]),
         ]}
         onChoose={(gauge) => {
           const wire = wires.find((one) => one.gauge === gauge)?.diameter ?? null;
-          if (gauge !== other) void change('Change wire', { wire });
+          if (gauge !== other) void change(phrase`Change wire`, { wire });
         }}
       />
       <p className="note">{wireSource.text}.</p>
@@ -54,14 +63,14 @@ const WireField = ({ spec, style, change }: Props) => {
 const SelvageField = ({ spec, change }: Props) => (
   <>
     <ChoiceField
-      label="Edges of the fabric"
+      label={phrase`Edges of the fabric`}
       value={spec.selvage ?? untold}
       choices={[
-        { value: untold, label: 'Nobody has said' },
-        ...selvages.map((value) => ({ value, label: value })),
+        { value: untold, label: phrase`Nobody has said` },
+        ...selvages.map((value) => ({ value, label: edges[value] })),
       ]}
       onChoose={(chosen) =>
-        void change('Change edges', { selvage: chosen === untold ? null : chosen })
+        void change(phrase`Change edges`, { selvage: chosen === untold ? null : chosen })
       }
     />
     <p className="note">{usualSelvage.text}.</p>
@@ -72,17 +81,22 @@ const SolidField = ({ spec, change }: Props) => (
   <TextField
     label={
       spec.infill.kind === 'panels'
-        ? 'Panels are solid, percent'
-        : 'Slats or screen leave solid, percent'
+        ? phrase`Panels are solid, percent`
+        : phrase`Slats or screen leave solid, percent`
     }
     keys="decimal"
     value={spec.solid === null ? '' : String(Number((100 * spec.solid).toFixed(1)))}
-    note={spec.infill.kind === 'panels' ? 'Empty counts as all solid.' : 'Empty for fabric alone.'}
+    note={
+      spec.infill.kind === 'panels'
+        ? phrase`Empty counts as all solid.`
+        : phrase`Empty for fabric alone.`
+    }
     onEnter={(text) => {
-      if (text.trim() === '') return change('Change slats', { solid: null });
+      if (text.trim() === '') return change(phrase`Change slats`, { solid: null });
       const percent = /^\d{1,3}(?:\.\d)? ?%?$/.test(text.trim()) ? parseFloat(text) : NaN;
-      if (percent >= 0 && percent <= 100) return change('Change slats', { solid: percent / 100 });
-      return `Slats or screen ${quotedText(text)}: expected 0 to 100 percent, or nothing`;
+      if (percent >= 0 && percent <= 100)
+        return change(phrase`Change slats`, { solid: percent / 100 });
+      return phrase`Slats or screen ${quotedText(text)}: expected 0 to 100 percent, or nothing`;
     }}
   />
 );
@@ -95,39 +109,39 @@ export const FabricFields = (props: Props) => {
     <div className="stack">
       {woven && (
         <MaybeLengthField
-          label="Mesh, clear between wires"
+          label={phrase`Mesh, clear between wires`}
           value={spec.mesh}
           style={style}
-          note={`Empty where nobody has said: counts as ${formatLength(usualFabric.mesh, style)} of ${pipeSize(usualFabric.wire, style)} wire.`}
-          onEnter={(mesh) => change('Change mesh', { mesh })}
+          note={phrase`Empty where nobody has said: counts as ${formatLength(usualFabric.mesh, style)} of ${pipeSize(usualFabric.wire, style)} wire.`}
+          onEnter={(mesh) => change(phrase`Change mesh`, { mesh })}
         />
       )}
       {woven && <WireField {...props} />}
       {woven && <SelvageField {...props} />}
       {spec.infill.kind !== 'boards' && <SolidField {...props} />}
       <ChoiceField
-        label="Steel of the pipe"
+        label={phrase`Steel of the pipe`}
         value={spec.grade ?? untold}
         choices={[
           {
             value: untold,
-            label: `As the table has ${spec.linePost.label}: ${gradeOf(spec.linePost).label}`,
+            label: phrase`As the table has ${spec.linePost.label}: ${steels[gradeOf(spec.linePost).label]}`,
           },
           ...pipeGrades.map(({ label, yields }) => ({
             value: label,
-            label: `${label}, ${yields.toLocaleString('en-US')} psi`,
+            label: phrase`${steels[label]}, ${yields.toLocaleString('en-US')} psi`,
           })),
         ]}
         onChoose={(grade) =>
-          void change('Change steel', { grade: grade === untold ? null : grade })
+          void change(phrase`Change steel`, { grade: grade === untold ? null : grade })
         }
       />
       <p className="note">{pipeGrades.map(({ source }) => source.text).join('. ')}.</p>
       <LengthField
-        label="Holes at least so deep"
+        label={phrase`Holes at least so deep`}
         value={spec.leastDepth}
         style={style}
-        onEnter={(leastDepth) => change('Change holes', { leastDepth })}
+        onEnter={(leastDepth) => change(phrase`Change holes`, { leastDepth })}
       />
     </div>
   );

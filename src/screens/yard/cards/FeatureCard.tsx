@@ -11,6 +11,7 @@ import { LengthField } from '../../fields/LengthField.tsx';
 import { TextField } from '../../fields/TextField.tsx';
 import { BoundaryFields } from './BoundaryFields.tsx';
 import { featureName } from '../../../site/featureName.ts';
+import { featureNoun } from '../../../site/featureNoun.ts';
 import { HeightZoneFields } from './HeightZoneFields.tsx';
 import { Published } from './Published.tsx';
 import { services, utilityRuns } from './services.ts';
@@ -18,6 +19,7 @@ import { SideFields } from './SideFields.tsx';
 import { smallUnit } from '../../fields/smallUnit.ts';
 import { SquareKeys } from './SquareKeys.tsx';
 import { useDo, useEdit } from './useEdit.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 
 type Change = Parameters<typeof changeFeature>[2];
 
@@ -33,13 +35,13 @@ const SizeFields = ({ feature, change }: Sizes) => {
     return (
       <>
         <ChoiceField
-          label="Service"
+          label={phrase`Service`}
           value={feature.service}
           choices={services}
           onChoose={(service) => void change({ service })}
         />
         <ChoiceField
-          label="Runs"
+          label={phrase`Runs`}
           value={feature.run}
           choices={utilityRuns}
           onChoose={(run) => void change({ run })}
@@ -47,14 +49,14 @@ const SizeFields = ({ feature, change }: Sizes) => {
         <div className="pair">
           <LengthField
             {...small}
-            label="Width"
+            label={phrase`Width`}
             value={feature.width}
             onEnter={(width) => change({ width })}
           />
           {feature.run === 'buried' && (
             <LengthField
               {...small}
-              label="Tolerance, each side"
+              label={phrase`Tolerance, each side`}
               value={feature.tolerance}
               onEnter={(tolerance) => change({ tolerance })}
             />
@@ -64,14 +66,14 @@ const SizeFields = ({ feature, change }: Sizes) => {
           <p className="note">{overheadClearance.source.text}.</p>
         ) : (
           <Published
-            of="tolerance"
+            of={phrase`tolerance`}
             figures={toleranceZones.map(({ length, source }) => ({
               text: formatLength(length, lengths),
               source,
               used: feature.tolerance === length,
               onTake: () => void change({ tolerance: length }),
             }))}
-            besides="The one call center of the place decides. Within the tolerance dig by hand only."
+            besides={phrase`The one call center of the place decides. Within the tolerance dig by hand only.`}
           />
         )}
       </>
@@ -82,12 +84,12 @@ const SizeFields = ({ feature, change }: Sizes) => {
       <div className="pair">
         <LengthField
           {...small}
-          label="Trunk, radius"
+          label={phrase`Trunk, radius`}
           value={feature.trunk}
           onEnter={(trunk) => change({ trunk })}
         />
         <LengthField
-          label="Roots, radius"
+          label={phrase`Roots, radius`}
           style={lengths}
           value={feature.roots}
           onEnter={(roots) => change({ roots })}
@@ -97,7 +99,12 @@ const SizeFields = ({ feature, change }: Sizes) => {
   }
   if (feature.kind !== 'note') return null;
   return (
-    <TextField label="Text" lines={4} value={feature.text} onEnter={(text) => change({ text })} />
+    <TextField
+      label={phrase`Text`}
+      lines={4}
+      value={feature.text}
+      onEnter={(text) => change({ text })}
+    />
   );
 };
 
@@ -107,13 +114,13 @@ export const FeatureCard = ({ id }: { readonly id: FeatureId }) => {
   const make = useDo();
   const feature = useSite().features[id];
   if (feature === undefined) return null;
-  const noun = featureName(feature).toLowerCase();
+  const noun = featureNoun(feature);
   const change = (fields: Change) =>
-    edit(`Change ${noun}`, (was) => changeFeature(was, id, fields));
+    edit(phrase`Change ${noun}`, (was) => changeFeature(was, id, fields));
   return (
     <section aria-label={featureName(feature)}>
       <TextField
-        label="Name"
+        label={phrase`Name`}
         value={feature.label}
         onEnter={(text) => change({ label: text.trim() })}
       />
@@ -122,8 +129,11 @@ export const FeatureCard = ({ id }: { readonly id: FeatureId }) => {
       {feature.kind === 'boundary' && <BoundaryFields id={id} feature={feature} />}
       {'path' in feature && <SideFields id={id} />}
       {'path' in feature && <SquareKeys id={id} />}
-      <button type="button" onClick={() => make(`Delete ${noun}`, (was) => removeFeature(was, id))}>
-        Delete {noun}
+      <button
+        type="button"
+        onClick={() => make(phrase`Delete ${noun}`, (was) => removeFeature(was, id))}
+      >
+        {phrase`Delete ${noun}`}
       </button>
     </section>
   );

@@ -14,6 +14,7 @@ import { fittingOnly } from '../../plans/fittingOnly.ts';
 import { offeredParts } from '../../plans/offeredParts.ts';
 import { ReceiverFields } from './ReceiverFields.tsx';
 import { useDo, useEdit } from './useEdit.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 
 interface Props {
   readonly gate: Gate;
@@ -33,22 +34,22 @@ export const FittingFields = ({ gate, laid }: Props) => {
   return (
     <div className="stack">
       <MaybeLengthField
-        label="Clear under the leaves"
+        label={phrase`Clear under the leaves`}
         value={gate.bottom}
         style={lengths}
         onEnter={(bottom) =>
           bottom !== null && bottom < 0
-            ? `Clear under the leaves: expected 0 or more, or nothing, found ${sizeText(bottom, lengths)}`
-            : edit('Set clearance', (was) => changeGate(was, id, { bottom }))
+            ? phrase`Clear under the leaves: expected 0 or more, or nothing, found ${sizeText(bottom, lengths)}`
+            : edit(phrase`Set clearance`, (was) => changeGate(was, id, { bottom }))
         }
       />
       {turns && <CloserField laid={laid} closer={gate.closer} />}
       {turns && (
         <TickField
-          label="A post holds each leaf open"
+          label={phrase`A post holds each leaf open`}
           ticked={gate.holdOpen}
           onTick={(holdOpen) =>
-            make('Change hold-open post', (was) => changeGate(was, id, { holdOpen }))
+            make(phrase`Change hold-open post`, (was) => changeGate(was, id, { holdOpen }))
           }
         />
       )}
@@ -66,11 +67,11 @@ const CloserField = ({ laid, closer }: Pick<Props, 'laid'> & Pick<Gate, 'closer'
   const offered = offeredParts(site, book, ['closer']);
   return (
     <ChoiceField<HardwareId | typeof none>
-      label="Closer"
+      label={phrase`Closer`}
       value={closer ?? none}
       fault={fault}
       choices={[
-        { value: none, label: 'None' },
+        { value: none, label: phrase`None` },
         ...offered.map((part) => ({ value: part.id, label: part.hardware.label })),
       ]}
       onChoose={(value) => {
@@ -80,7 +81,7 @@ const CloserField = ({ laid, closer }: Pick<Props, 'laid'> & Pick<Gate, 'closer'
           const after = changeGate(stocked, laid.id, { closer: part?.id ?? null });
           return fittingOnly(layout, laid, { before, after });
         };
-        setFault(edit('Change closer', fitted));
+        setFault(edit(phrase`Change closer`, fitted));
       }}
     />
   );

@@ -17,6 +17,7 @@ import { HungFields } from './HungFields.tsx';
 import { PassFields } from './PassFields.tsx';
 import { useDo, useEdit } from './useEdit.ts';
 import { WayFields } from './WayFields.tsx';
+import { phrase } from '../../../phrases/phrase.ts';
 
 interface Props {
   readonly gate: Gate;
@@ -31,19 +32,19 @@ export const GateCard = ({ id }: { readonly id: GateId }) => {
   const gate = site.gates[id];
   if (gate === undefined) return null;
   return (
-    <section aria-label="Gate">
+    <section aria-label={phrase`Gate`}>
       {laid !== undefined && <Laid gate={gate} laid={laid} />}
-      <Fold title="Name and place">
+      <Fold title={phrase`Name and place`}>
         <NameField id={id} label={gate.label} />
         <AnchorFields id={id} gate={gate} />
       </Fold>
       {laid !== undefined && (
-        <Fold title="Working">
+        <Fold title={phrase`Working`}>
           <Working opening={laid.opening} style={site.lengths} name={gate.label} />
         </Fold>
       )}
-      <button type="button" onClick={() => make('Delete gate', (was) => removeGate(was, id))}>
-        Delete gate
+      <button type="button" onClick={() => make(phrase`Delete gate`, (was) => removeGate(was, id))}>
+        {phrase`Delete gate`}
       </button>
     </section>
   );
@@ -61,20 +62,20 @@ const Laid = ({ gate, laid }: Props) => {
   return (
     <>
       <p className="answer">
-        <span>{gate.way.kind === 'gap' ? 'Gap to hold' : 'Opening to hold'}</span>
+        <span>{gate.way.kind === 'gap' ? phrase`Gap to hold` : phrase`Opening to hold`}</span>
         <strong>{formatLength(laid.opening.target, fineStyle(lengths))}</strong>
       </p>
       <StandingLine gate={laid.id} />
       <PlaceLine gate={laid.id} />
       <HungFields gate={gate} laid={laid} />
-      <Fold title="How it closes">
+      <Fold title={phrase`How it closes`}>
         <WayFields gate={gate} laid={laid} />
       </Fold>
-      <Fold title="What passes, latch, motor">
+      <Fold title={phrase`What passes, latch, motor`}>
         <PassFields id={laid.id} gate={gate} />
       </Fold>
       {gate.way.kind !== 'gap' && (
-        <Fold title="Ground, closer, hold-open, receiver">
+        <Fold title={phrase`Ground, closer, hold-open, receiver`}>
           <FittingFields gate={gate} laid={laid} />
         </Fold>
       )}
@@ -86,9 +87,9 @@ const NameField = ({ id, label }: { readonly id: GateId; readonly label: string 
   const edit = useEdit();
   return (
     <TextField
-      label="Name"
+      label={phrase`Name`}
       value={label}
-      onEnter={(text) => edit('Name gate', (was) => renameGate(was, id, text.trim()))}
+      onEnter={(text) => edit(phrase`Name gate`, (was) => renameGate(was, id, text.trim()))}
     />
   );
 };

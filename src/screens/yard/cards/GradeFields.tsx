@@ -11,10 +11,11 @@ import { trackPoints } from '../../../geometry/track.ts';
 import { ChoiceField } from '../../fields/ChoiceField.tsx';
 import { gradeText } from './readGrade.ts';
 import { useDo } from './useEdit.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 
 const ways = [
-  { value: 'follow', label: 'Follows the grade' },
-  { value: 'step', label: 'Steps, each panel level' },
+  { value: 'follow', label: phrase`Follows the grade` },
+  { value: 'step', label: phrase`Steps, each panel level` },
 ] as const;
 
 /** How the ground under a leg rises, as far as the shots tell. */
@@ -27,15 +28,23 @@ const Rise = ({ leg }: { readonly leg: Leg }) => {
   const known = partsOf(profile);
   const [first, last] = [known[0], known.at(-1)];
   if (steepest === null || first === undefined || last === undefined) {
-    return <p className="note">The shots do not reach this leg: its ground is not known.</p>;
+    return (
+      <p className="note">{phrase`The shots do not reach this leg: its ground is not known.`}</p>
+    );
   }
   const rise = inches(last.to.z - first.from.z);
-  const way = rise < 0 ? 'Falls' : 'Rises';
+  const size = formatLength(inches(Math.abs(rise)), lengths);
+  const rises =
+    rise < 0
+      ? phrase`Falls ${size} from its start to its end`
+      : phrase`Rises ${size} from its start to its end`;
+  const told = profile.unknown.length > 0 ? phrase`${rises}, as far as the shots reach` : rises;
+  const grade = gradeText(Math.abs(steepest.grade));
   return (
     <p className="note">
-      {way} {formatLength(inches(Math.abs(rise)), lengths)} from its start to its end
-      {profile.unknown.length > 0 && ', as far as the shots reach'}; steepest{' '}
-      {gradeText(Math.abs(steepest.grade))} {steepest.grade < 0 ? 'down' : 'up'}.
+      {steepest.grade < 0
+        ? phrase`${told}; steepest ${grade} down.`
+        : phrase`${told}; steepest ${grade} up.`}
     </p>
   );
 };
@@ -47,11 +56,13 @@ export const GradeFields = ({ line, leg }: { readonly line: LineId; readonly leg
   return (
     <>
       <ChoiceField
-        label="Fabric"
+        label={phrase`Fabric`}
         value={stepped ? 'step' : 'follow'}
         choices={ways}
         onChoose={(grade) =>
-          make('Change how fabric meets the grade', (was) => setLegGrade(was, line, leg.id, grade))
+          make(phrase`Change how fabric meets the grade`, (was) =>
+            setLegGrade(was, line, leg.id, grade),
+          )
         }
       />
       <Rise leg={leg} />

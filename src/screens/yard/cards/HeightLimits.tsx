@@ -6,12 +6,18 @@ import { useSite } from '../../bench.ts';
 import { LengthField } from '../../fields/LengthField.tsx';
 import { smallUnit } from '../../fields/smallUnit.ts';
 import { Published } from './Published.tsx';
+import { joined, phrase } from '../../../phrases/phrase.ts';
 
 interface Props {
   readonly of: keyof Plans['heights'];
   readonly limits: HeightPlan;
   readonly onEnter: (limits: Partial<HeightPlan>) => string | null;
 }
+
+const grounds: Readonly<Record<keyof Plans['heights'], string>> = {
+  'sight triangle': phrase`height in a sight triangle`,
+  'front yard': phrase`height in a front yard`,
+};
 
 type Figure = (typeof heightZoneLimits)[keyof Plans['heights']][number];
 
@@ -22,9 +28,12 @@ const figuresOf = (of: keyof Plans['heights']): readonly Figure[] => {
   return again ? towns : [first, ...towns];
 };
 
-const startOf = (of: keyof Plans['heights']): string => {
+const code = phrase`The local code decides, and says from where the height counts. Fence with slats or a screen counts as solid.`;
+
+const besidesOf = (of: keyof Plans['heights']): string => {
   const [first] = heightZoneLimits[of];
-  return figuresOf(of).includes(first) ? '' : `A new one starts at: ${first.source.text}. `;
+  if (figuresOf(of).includes(first)) return code;
+  return joined([phrase`A new one starts at: ${first.source.text}.`, code], ' ');
 };
 
 /** How high fence may stand on some ground, with what is published of it. */
@@ -37,26 +46,26 @@ export const HeightLimits = ({ of, limits, onEnter }: Props) => {
       <div className="pair">
         <LengthField
           {...small}
-          label="Highest, solid fence"
+          label={phrase`Highest, solid fence`}
           value={limits.solid}
           onEnter={(solid) => onEnter({ solid })}
         />
         <LengthField
           {...small}
-          label="Highest, open fence"
+          label={phrase`Highest, open fence`}
           value={limits.open}
           onEnter={(open) => onEnter({ open })}
         />
       </div>
       <Published
-        of={`height in a ${of}`}
+        of={grounds[of]}
         figures={figuresOf(of).map(({ solid, open, source }) => ({
-          text: solid === open ? write(solid) : `${write(solid)}, open fence ${write(open)}`,
+          text: solid === open ? write(solid) : phrase`${write(solid)}, open fence ${write(open)}`,
           source,
           used: limits.solid === solid && limits.open === open,
           onTake: () => void onEnter({ solid, open }),
         }))}
-        besides={`${startOf(of)}The local code decides, and says from where the height counts. Fence with slats or a screen counts as solid.`}
+        besides={besidesOf(of)}
       />
     </>
   );

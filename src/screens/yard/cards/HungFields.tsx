@@ -5,6 +5,7 @@ import type { Gate } from '../../../site/gate.ts';
 import { GatePostField } from './GatePostField.tsx';
 import { LeafFields } from './LeafFields.tsx';
 import { PartFields } from './PartFields.tsx';
+import { phrase } from '../../../phrases/phrase.ts';
 
 interface Props {
   readonly gate: Gate;
@@ -23,16 +24,18 @@ export const HungFields = ({ gate, laid }: Props) => {
           gate={laid}
           id={id}
           leaf={leaf}
-          name={single ? 'Leaf' : `Leaf ${n + 1}`}
-          alike={n > 0 && leaves[0]?.hinge === leaf.hinge ? 'leaf 1' : null}
+          name={single ? phrase`Leaf` : phrase`Leaf ${n + 1}`}
+          told={
+            n > 0 && leaves[0]?.hinge === leaf.hinge ? phrase`The same part as of leaf ${1}` : null
+          }
         />
       ))}
       <PartFields
-        label={single ? 'Latch' : 'Drop rod or latch'}
+        label={single ? phrase`Latch` : phrase`Drop rod or latch`}
         id={gate.latch}
         kinds={['latch', 'drop rod']}
         gate={laid}
-        change="Change latch"
+        change={phrase`Change latch`}
         put={(was, latch) => setGateLatch(was, laid.id, latch)}
       />
       <GatePostField gate={gate} laid={laid} />

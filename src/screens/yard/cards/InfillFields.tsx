@@ -11,6 +11,7 @@ import type { LengthStyle } from '../../../units/lengthStyle.ts';
 import { ChoiceField } from '../../fields/ChoiceField.tsx';
 import { LengthField } from '../../fields/LengthField.tsx';
 import { TextField } from '../../fields/TextField.tsx';
+import { phrase } from '../../../phrases/phrase.ts';
 
 interface Props {
   readonly spec: FenceSpec;
@@ -23,9 +24,9 @@ interface Props {
 type Of<Kind extends Infill['kind']> = Extract<Infill, { kind: Kind }>;
 
 const kinds = [
-  { value: 'chain link', label: 'Chain-link fabric' },
-  { value: 'boards', label: 'Boards or pickets on rails' },
-  { value: 'panels', label: 'Panels of one width' },
+  { value: 'chain link', label: phrase`Chain-link fabric` },
+  { value: 'boards', label: phrase`Boards or pickets on rails` },
+  { value: 'panels', label: phrase`Panels of one width` },
 ] as const;
 
 /** What each kind begins with. */
@@ -36,7 +37,7 @@ const started = (kind: Infill['kind'], { fabricHeight }: FenceSpec): Infill => {
 
 const railCounts = [1, 2, 3, 4, 5, 6].map((count) => ({
   value: String(count),
-  label: count === 1 ? '1 rail' : `${count} rails`,
+  label: count === 1 ? phrase`1 rail` : phrase`${count} rails`,
 }));
 
 const BoardFields = ({
@@ -50,41 +51,41 @@ const BoardFields = ({
   return (
     <>
       <TextField
-        label="What a board is"
+        label={phrase`What a board is`}
         value={infill.board}
-        note="As it is ordered: cedar, dog-eared. May stay empty."
-        onEnter={(board) => set('Name board', { board: board.trim() })}
+        note={phrase`As it is ordered: cedar, dog-eared. May stay empty.`}
+        onEnter={(board) => set(phrase`Name board`, { board: board.trim() })}
       />
       <div className="pair">
         <LengthField
-          label="A board is wide"
+          label={phrase`A board is wide`}
           value={infill.width}
           style={style}
           bare={small}
-          onEnter={(width) => set('Change board', { width })}
+          onEnter={(width) => set(phrase`Change board`, { width })}
         />
         <LengthField
-          label="Between two boards"
+          label={phrase`Between two boards`}
           value={infill.gap}
           style={style}
           bare={small}
-          onEnter={(gap) => set('Change gap', { gap })}
+          onEnter={(gap) => set(phrase`Change gap`, { gap })}
         />
       </div>
       <div className="pair">
         <ChoiceField
-          label="Rails"
+          label={phrase`Rails`}
           value={String(infill.rails)}
           choices={railCounts}
-          onChoose={(rails) => void set('Change rails', { rails: Number(rails) })}
+          onChoose={(rails) => void set(phrase`Change rails`, { rails: Number(rails) })}
         />
         <TextField
-          label="What a rail is"
+          label={phrase`What a rail is`}
           value={infill.rail}
-          onEnter={(rail) => set('Name rail', { rail: rail.trim() })}
+          onEnter={(rail) => set(phrase`Name rail`, { rail: rail.trim() })}
         />
       </div>
-      <p className="note">Where a build begins: {boardFence.source.text}.</p>
+      <p className="note">{phrase`Where a build begins: ${boardFence.source.text}.`}</p>
     </>
   );
 };
@@ -102,33 +103,33 @@ const PanelFields = ({
   return (
     <>
       <TextField
-        label="What a panel is"
+        label={phrase`What a panel is`}
         value={infill.panel}
-        note="As it is ordered. May stay empty."
-        onEnter={(panel) => set('Name panel', { panel: panel.trim() })}
+        note={phrase`As it is ordered. May stay empty.`}
+        onEnter={(panel) => set(phrase`Name panel`, { panel: panel.trim() })}
       />
       <LengthField
-        label="A panel is wide, face to face of posts"
+        label={phrase`A panel is wide, face to face of posts`}
         value={infill.width}
         style={style}
-        onEnter={(width) => set('Change panel', { width })}
+        onEnter={(width) => set(phrase`Change panel`, { width })}
       />
       {widest !== null && widest < infill.width && (
         <p className="fault">
-          The longest bay is {write(spec.maxBay)}: panels are cut to {write(widest)}.
+          {phrase`The longest bay is ${write(spec.maxBay)}: panels are cut to ${write(widest)}.`}
         </p>
       )}
       <p className="note">
-        The width of a panel with what its brackets take: {panelFence.source.text}.
+        {phrase`The width of a panel with what its brackets take: ${panelFence.source.text}.`}
       </p>
       <ChoiceField
-        label="Where a whole panel does not fit"
+        label={phrase`Where a whole panel does not fit`}
         value={infill.last}
         choices={[
-          { value: 'cut', label: 'Whole ones from the hook, the last cut' },
-          { value: 'all equal', label: 'All cut to one width' },
+          { value: 'cut', label: phrase`Whole ones from the hook, the last cut` },
+          { value: 'all equal', label: phrase`All cut to one width` },
         ]}
-        onChoose={(last) => void set('Change panels', { last })}
+        onChoose={(last) => void set(phrase`Change panels`, { last })}
       />
     </>
   );
@@ -141,12 +142,12 @@ export const InfillFields = (props: Props) => {
   return (
     <div className="stack">
       <ChoiceField
-        label="Between the posts"
+        label={phrase`Between the posts`}
         value={infill.kind}
         choices={kinds}
         onChoose={(kind) => {
           if (kind === infill.kind) return;
-          void change('Change what is between posts', { infill: started(kind, spec) });
+          void change(phrase`Change what is between posts`, { infill: started(kind, spec) });
         }}
       />
       {infill.kind === 'boards' && <BoardFields {...props} infill={infill} />}

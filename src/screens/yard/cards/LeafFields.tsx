@@ -13,25 +13,26 @@ import { today } from '../../today.ts';
 import { governingText } from './governingText.ts';
 import { PartFields } from './PartFields.tsx';
 import { useDo, useEdit } from './useEdit.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 
 interface Props {
   readonly gate: GateLayout;
   readonly id: LeafId;
   readonly leaf: Leaf;
   readonly name: string;
-  /** The leaf that hangs on the same hinges and is told of before; null where there is none. */
-  readonly alike: string | null;
+  /** That the hinges are those of a leaf that is told of before; null where they are not. */
+  readonly told: string | null;
 }
 
 const origins = [
-  { value: 'measured', label: 'Measured' },
-  { value: 'copied', label: 'Copied, not measured' },
-  { value: 'catalogue', label: 'Catalogue, to be made' },
+  { value: 'measured', label: phrase`Measured` },
+  { value: 'copied', label: phrase`Copied, not measured` },
+  { value: 'catalogue', label: phrase`Catalogue, to be made` },
 ] as const;
 
 const lower = [
-  { at: 'middle', label: 'Width in the middle' },
-  { at: 'bottom', label: 'Width at the bottom' },
+  { at: 'middle', label: phrase`Width in the middle` },
+  { at: 'bottom', label: phrase`Width at the bottom` },
 ] as const;
 
 /** Sets fields of a leaf: null when made, else the one line for the field. */
@@ -47,16 +48,16 @@ const useMeasure = (props: Props) => {
   const { leaf, name } = props;
   return (at: keyof Leaf['widths'], width: Leaf['widths']['middle']): string | null => {
     if (width !== null && !(width > 0)) {
-      return `${name}, width: expected more than 0, found ${sizeText(width, lengths)}`;
+      return phrase`${name}, width: expected more than 0, found ${sizeText(width, lengths)}`;
     }
     const widths = { ...leaf.widths, [at]: width };
-    return change('Measure leaf', { widths, from: 'measured', on: today() });
+    return change(phrase`Measure leaf`, { widths, from: 'measured', on: today() });
   };
 };
 
 /** One leaf: its measured width and the hinges it hangs on; unfolded, all that is known of it. */
 export const LeafFields = (props: Props) => {
-  const { gate, id, leaf, name, alike } = props;
+  const { gate, id, leaf, name, told } = props;
   const { lengths } = useSite();
   const measure = useMeasure(props);
   const governs = governingText(leaf.widths, lengths);
@@ -64,19 +65,19 @@ export const LeafFields = (props: Props) => {
     <fieldset>
       <legend>{name}</legend>
       <SizeField
-        label="Width at the top, out to out"
+        label={phrase`Width at the top, out to out`}
         value={leaf.widths.top}
         style={lengths}
         {...(governs !== null && { note: governs })}
         onEnter={(width) => measure('top', width)}
       />
       <PartFields
-        label="Hinges"
+        label={phrase`Hinges`}
         id={leaf.hinge}
         kinds={['hinge']}
         gate={gate}
-        told={alike}
-        change="Change hinge"
+        told={told}
+        change={phrase`Change hinge`}
         put={(was, hinge) => setGateLeaf(was, gate.id, id, { hinge })}
       />
       <More {...props} />
@@ -92,7 +93,7 @@ const More = (props: Props) => {
   const measure = useMeasure(props);
   return (
     <details className="more">
-      <summary>{name}: other widths, height, frame</summary>
+      <summary>{phrase`${name}: other widths, height, frame`}</summary>
       <div className="pair">
         {lower.map(({ at, label }) => (
           <MaybeLengthField
@@ -104,30 +105,32 @@ const More = (props: Props) => {
           />
         ))}
         <ChoiceField
-          label="Widths are"
+          label={phrase`Widths are`}
           value={leaf.from}
           choices={origins}
-          onChoose={(from) => make('Change leaf', (was) => setGateLeaf(was, gate.id, id, { from }))}
+          onChoose={(from) =>
+            make(phrase`Change leaf`, (was) => setGateLeaf(was, gate.id, id, { from }))
+          }
         />
         <TextField
-          label="Measured on"
+          label={phrase`Measured on`}
           value={leaf.on}
-          onEnter={(on) => change('Date leaf', { on: on.trim() })}
+          onEnter={(on) => change(phrase`Date leaf`, { on: on.trim() })}
         />
         <MaybeLengthField
-          label="Height out to out"
+          label={phrase`Height out to out`}
           value={leaf.height}
           style={lengths}
           onEnter={(height) =>
             height !== null && !(height > 0)
-              ? `Height: expected more than 0 or nothing, found ${sizeText(height, lengths)}`
-              : change('Set leaf height', { height })
+              ? phrase`Height: expected more than 0 or nothing, found ${sizeText(height, lengths)}`
+              : change(phrase`Set leaf height`, { height })
           }
         />
         <FrameField
           frame={leaf.frame}
           onChoose={(frame) =>
-            make('Change frame', (was) => setGateLeaf(was, gate.id, id, { frame }))
+            make(phrase`Change frame`, (was) => setGateLeaf(was, gate.id, id, { frame }))
           }
         />
       </div>

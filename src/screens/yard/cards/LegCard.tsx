@@ -21,6 +21,7 @@ import { CurveFields } from './CurveFields.tsx';
 import { GradeFields } from './GradeFields.tsx';
 import { useDo, useEdit } from './useEdit.ts';
 import { WallFields } from './WallFields.tsx';
+import { phrase } from '../../../phrases/phrase.ts';
 
 interface Props {
   readonly line: LineId;
@@ -33,7 +34,7 @@ const turnLeg = (site: Site, { line, id, survey }: Props & Pick<Layout, 'survey'
   const leg = fence === undefined ? undefined : legsOf(fence).find((one) => one.id === id);
   const [start, end] = leg === undefined ? [] : [site.marks[leg.start], site.marks[leg.end]];
   if (leg === undefined || start === undefined || end === undefined) {
-    throw new RangeError(`leg: expected one of ${line}, found “${id}”`);
+    throw new RangeError(phrase`leg: expected one of ${line}, found “${id}”`);
   }
   const marks = movedTogether(survey, [leg.end]);
   return turnMarks(site, { marks, about: start, by: radians(to - bearing(start, end)) });
@@ -46,7 +47,7 @@ const bayText = (run: Run, lengths: Site['lengths']): string => {
   );
   const counts = new Map<string, number>();
   for (const text of texts) counts.set(text, (counts.get(text) ?? 0) + 1);
-  return [...counts].map(([text, count]) => `${count} at ${text}`).join(', ');
+  return [...counts].map(([text, count]) => phrase`${count} at ${text}`).join(', ');
 };
 
 const Bays = ({ leg, runs }: { readonly leg: Leg; readonly runs: readonly Run[] }) => {
@@ -55,7 +56,7 @@ const Bays = ({ leg, runs }: { readonly leg: Leg; readonly runs: readonly Run[] 
     .filter((run) => run.legs.includes(leg.id))
     .map((run) => bayText(run, lengths))
     .filter((text) => text !== '');
-  return bays.length === 0 ? null : <p className="note">Bays: {bays.join('; ')}</p>;
+  return bays.length === 0 ? null : <p className="note">{phrase`Bays: ${bays.join('; ')}`}</p>;
 };
 
 /** One leg: how long, which way, how its bays come out. */
@@ -73,25 +74,27 @@ export const LegCard = (props: Props) => {
   const middle = leg.bow === 0 ? midpoint(leg.start, leg.end) : trackAt(leg, leg.length / 2);
   const split = () => {
     const mark = nextId(site, 'mark');
-    make('Add mark', (was) => splitLeg(was, line, id, middle));
+    make(phrase`Add mark`, (was) => splitLeg(was, line, id, middle));
     session.setState({ tool: 'select', selection: { kind: 'mark', id: mark } });
   };
   return (
-    <section aria-label="Leg">
+    <section aria-label={phrase`Leg`}>
       <LengthField
-        label={leg.bow === 0 ? 'Length' : 'Length along the curve'}
+        label={leg.bow === 0 ? phrase`Length` : phrase`Length along the curve`}
         value={leg.length}
         style={site.lengths}
-        onEnter={(length) => edit('Set leg length', (was) => setLegLength(was, line, id, length))}
+        onEnter={(length) =>
+          edit(phrase`Set leg length`, (was) => setLegLength(was, line, id, length))
+        }
       />
       <TextField
-        label="Direction, ° clockwise from north"
+        label={phrase`Direction, ° clockwise from north`}
         keys="decimal"
         value={formatAzimuth(leg.bearing)}
         onEnter={(text) => {
           const angle = parseAzimuth(text);
           return angle.ok
-            ? edit('Turn leg', (was) => turnLeg(was, { ...props, survey }, angle.value))
+            ? edit(phrase`Turn leg`, (was) => turnLeg(was, { ...props, survey }, angle.value))
             : angle.reason;
         }}
       />
@@ -101,20 +104,20 @@ export const LegCard = (props: Props) => {
       <Bays leg={leg} runs={laid?.runs ?? []} />
       <div className="choices">
         <button type="button" onClick={split}>
-          Add a mark in the middle
+          {phrase`Add a mark in the middle`}
         </button>
         <button
           type="button"
-          onClick={() => make('Delete leg', (was) => withoutLeg(was, line, id))}
+          onClick={() => make(phrase`Delete leg`, (was) => withoutLeg(was, line, id))}
         >
-          Delete leg
+          {phrase`Delete leg`}
         </button>
       </div>
       <button
         type="button"
         onClick={() => session.setState({ selection: { kind: 'line', id: line } })}
       >
-        Whole line{name === undefined || name === '' ? '' : `: ${name}`}
+        {name === undefined || name === '' ? phrase`Whole line` : phrase`Whole line: ${name}`}
       </button>
     </section>
   );

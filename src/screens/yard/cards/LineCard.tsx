@@ -15,10 +15,11 @@ import { BuildField } from './BuildField.tsx';
 import { FollowsFields } from './FollowsFields.tsx';
 import { SpecFields } from './SpecFields.tsx';
 import { useDo, useEdit } from './useEdit.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 
 const ends = [
-  { value: 'start', label: 'Start of the line' },
-  { value: 'end', label: 'End of the line' },
+  { value: 'start', label: phrase`Start of the line` },
+  { value: 'end', label: phrase`End of the line` },
 ] as const;
 
 /** A fence line: its name, where the tape is hooked, and how it is built. */
@@ -29,52 +30,58 @@ export const LineCard = ({ id }: { readonly id: LineId }) => {
   const make = useDo();
   const line = site.lines[id];
   if (line === undefined) return null;
+  const long = laid === undefined ? phrase`Not laid out` : formatLength(laid.length, site.lengths);
+  const legs = laid?.legs.length === 1 ? phrase`1 leg` : phrase`${laid?.legs.length ?? 0} legs`;
   return (
-    <section aria-label="Fence line">
+    <section aria-label={phrase`Fence line`}>
       <p className="note">
-        {laid === undefined ? 'Not laid out' : formatLength(laid.length, site.lengths)} along{' '}
-        {laid?.legs.length === 1 ? '1 leg' : `${laid?.legs.length ?? 0} legs`},{' '}
-        {line.closed ? 'closed' : 'open'}
+        {line.closed ? phrase`${long} along ${legs}, closed` : phrase`${long} along ${legs}, open`}
       </p>
       <TextField
-        label="Name"
+        label={phrase`Name`}
         value={line.label}
-        onEnter={(text) => edit('Name line', (was) => renameLine(was, id, text.trim()))}
+        onEnter={(text) => edit(phrase`Name line`, (was) => renameLine(was, id, text.trim()))}
       />
       <ChoiceField
-        label="Tape hooked at"
+        label={phrase`Tape hooked at`}
         value={line.hook}
         choices={ends}
-        onChoose={(hook) => make('Hook tape', (was) => setHook(was, id, hook))}
+        onChoose={(hook) => make(phrase`Hook tape`, (was) => setHook(was, id, hook))}
       />
       <BuildField id={id} />
       <TickField
-        label="Is the barrier round a pool"
+        label={phrase`Is the barrier round a pool`}
         ticked={line.guards === 'pool'}
         onTick={(on) =>
-          make('Change what it guards', (was) => setGuards(was, id, on ? 'pool' : null))
+          make(phrase`Change what it guards`, (was) => setGuards(was, id, on ? 'pool' : null))
         }
       />
       <FollowsFields id={id} />
       <SpecFields id={line.spec} />
       <div className="choices">
         {line.closed ? (
-          <button type="button" onClick={() => make('Open line', (was) => openLine(was, id))}>
-            Open line
+          <button type="button" onClick={() => make(phrase`Open line`, (was) => openLine(was, id))}>
+            {phrase`Open line`}
           </button>
         ) : (
-          <button type="button" onClick={() => make('Close line', (was) => closeLine(was, id))}>
-            Close line
+          <button
+            type="button"
+            onClick={() => make(phrase`Close line`, (was) => closeLine(was, id))}
+          >
+            {phrase`Close line`}
           </button>
         )}
         <button
           type="button"
-          onClick={() => make('Turn line round', (was) => reverseLine(was, id))}
+          onClick={() => make(phrase`Turn line round`, (was) => reverseLine(was, id))}
         >
-          Turn round
+          {phrase`Turn round`}
         </button>
-        <button type="button" onClick={() => make('Delete line', (was) => removeLine(was, id))}>
-          Delete line
+        <button
+          type="button"
+          onClick={() => make(phrase`Delete line`, (was) => removeLine(was, id))}
+        >
+          {phrase`Delete line`}
         </button>
       </div>
     </section>

@@ -13,6 +13,7 @@ import { RoughFix } from '../walk/RoughFix.tsx';
 import { SightKeys } from './SightKeys.tsx';
 import { spareMarks } from './spareMarks.ts';
 import { useDo, useEdit } from './useEdit.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 
 /** The nearest mark is offered to be joined to within this, 30 ft. */
 const joinsWithin = 360;
@@ -25,7 +26,7 @@ const MarkKeys = ({ id }: { readonly id: MarkId }) => {
   const near = nearestMark(site, id);
   const spares = spareMarks(site, id);
   const join = (into: MarkId) => {
-    make('Join marks', (was) => joinMarks(was, id, into));
+    make(phrase`Join marks`, (was) => joinMarks(was, id, into));
     session.setState(({ selection }) =>
       selection === null ? { selection: { kind: 'mark', id: into } } : {},
     );
@@ -34,12 +35,12 @@ const MarkKeys = ({ id }: { readonly id: MarkId }) => {
     <div className="stack">
       {near !== null && near.away <= joinsWithin && (
         <button type="button" onClick={() => join(near.id)}>
-          Join to the nearest mark, {formatLength(near.away, site.lengths)} away
+          {phrase`Join to the nearest mark, ${formatLength(near.away, site.lengths)} away`}
         </button>
       )}
       {spares.map(({ key, name, without }) => (
-        <button key={key} type="button" onClick={() => make('Take out mark', without)}>
-          Take out of {name}
+        <button key={key} type="button" onClick={() => make(phrase`Take out mark`, without)}>
+          {phrase`Take out of ${name}`}
         </button>
       ))}
     </div>
@@ -53,23 +54,23 @@ export const MarkCard = ({ id }: { readonly id: MarkId }) => {
   const mark = site.marks[id];
   if (mark === undefined) return null;
   const move = (to: { readonly x?: number; readonly y?: number }) =>
-    edit('Move mark', (was) => moveMark(was, id, { x: mark.x, y: mark.y, ...to }));
+    edit(phrase`Move mark`, (was) => moveMark(was, id, { x: mark.x, y: mark.y, ...to }));
   return (
-    <section aria-label="Mark">
+    <section aria-label={phrase`Mark`}>
       <TextField
-        label="Name"
+        label={phrase`Name`}
         value={mark.label}
-        onEnter={(text) => edit('Name mark', (was) => renameMark(was, id, text.trim()))}
+        onEnter={(text) => edit(phrase`Name mark`, (was) => renameMark(was, id, text.trim()))}
       />
       <div className="pair">
         <LengthField
-          label="East"
+          label={phrase`East`}
           value={inches(mark.x)}
           style={site.lengths}
           onEnter={(x) => move({ x })}
         />
         <LengthField
-          label="North"
+          label={phrase`North`}
           value={inches(mark.y)}
           style={site.lengths}
           onEnter={(y) => move({ y })}

@@ -12,9 +12,10 @@ import { radians } from '../../../units/radians.ts';
 import { useLayout, useSite } from '../../bench.ts';
 import { TickField } from '../../fields/TickField.tsx';
 import { ObservationRow } from '../survey/ObservationRow.tsx';
-import { compassWord } from '../../../units/compassWord.ts';
+import { compassName } from '../../../units/compassName.ts';
 import { TieKeys } from './TieKeys.tsx';
 import { useDo } from './useEdit.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 
 type Kind = 'square' | 'straight';
 
@@ -29,7 +30,10 @@ const saidOf = (site: Site, kind: Kind, { at, from, to }: Turn): ObservationId[]
     )
     .map(([id]) => id);
 
-const labels = { square: 'is a square corner', straight: 'is in line' } as const;
+const labels: Readonly<Record<Kind, (from: string, to: string) => string>> = {
+  square: (from, to) => phrase`Between ${from} and ${to} it is a square corner`,
+  straight: (from, to) => phrase`Between ${from} and ${to} it is in line`,
+};
 
 const TurnTick = ({ turn, kind }: { readonly turn: Turn; readonly kind: Kind }) => {
   const site = useSite();
@@ -39,10 +43,10 @@ const TurnTick = ({ turn, kind }: { readonly turn: Turn; readonly kind: Kind }) 
   const [from, to] = [markName(site, posts, turn.from), markName(site, posts, turn.to)];
   return (
     <TickField
-      label={`Between ${from} and ${to} it ${labels[kind]}`}
+      label={labels[kind](from, to)}
       ticked={said.length > 0}
       onTick={(ticked) =>
-        make(kind === 'square' ? 'Square corner' : 'In line', (was) =>
+        make(kind === 'square' ? phrase`Square corner` : phrase`In line`, (was) =>
           ticked
             ? addObservation(was, { kind, ...turn, trust: null, label: '' })
             : removeObservations(was, said),
@@ -55,10 +59,10 @@ const TurnTick = ({ turn, kind }: { readonly turn: Turn; readonly kind: Kind }) 
 /** That nothing holds a mark, and which way where it is only one. */
 const looseText = ([way, other]: readonly SitePoint[]): string => {
   if (way === undefined || other !== undefined)
-    return 'Loose: no tape holds it to the rest. It stands as sketched.';
-  const one = compassWord(radians(Math.atan2(way.y, way.x)));
-  const back = compassWord(radians(Math.atan2(-way.y, -way.x)));
-  return `Loose: it may still give ${one} or ${back}, where it stands as sketched.`;
+    return phrase`Loose: no tape holds it to the rest. It stands as sketched.`;
+  const one = compassName(radians(Math.atan2(way.y, way.x)));
+  const back = compassName(radians(Math.atan2(-way.y, -way.x)));
+  return phrase`Loose: it may still give ${one} or ${back}, where it stands as sketched.`;
 };
 
 /** What holds a mark in its place: fixed, a square corner, in line, and every tape of it. */
@@ -75,14 +79,14 @@ export const MarkSurvey = ({ id }: { readonly id: MarkId }) => {
   const loose = survey.stands !== 'sketched' && survey.loose.includes(id);
   return (
     <details className="more" open={firm > 0 && firm < 4}>
-      <summary>What holds it{firm === 0 ? '' : `: ${firm}`}</summary>
+      <summary>{firm === 0 ? phrase`What holds it` : phrase`What holds it: ${firm}`}</summary>
       <div className="stack">
         {loose && <p className="note">{looseText(survey.ways[id] ?? [])}</p>}
         <TickField
-          label="Fixed: no tape moves it"
+          label={phrase`Fixed: no tape moves it`}
           ticked={mark.fixed}
           onTick={(fixed) =>
-            make(fixed ? 'Fix mark' : 'Free mark', (was) =>
+            make(fixed ? phrase`Fix mark` : phrase`Free mark`, (was) =>
               fixed ? fixMarks(was, [id]) : freeMarks(was, [id]),
             )
           }
@@ -101,7 +105,7 @@ export const MarkSurvey = ({ id }: { readonly id: MarkId }) => {
         <TieKeys id={id} seen={seen.map(([, one]) => one)} />
         {firm === 0 && (
           <p className="note">
-            Take the Tape tool, tap this mark and another, and type what it reads.
+            {phrase`Take the Tape tool, tap this mark and another, and type what it reads.`}
           </p>
         )}
       </div>

@@ -17,13 +17,14 @@ import { gatesWith } from '../../plans/gatesWith.ts';
 import { offeredParts } from '../../plans/offeredParts.ts';
 import { BookKeys } from './BookKeys.tsx';
 import { useEdit } from './useEdit.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 
 interface Props {
   readonly label: string;
   readonly id: HardwareId | null;
   readonly kinds: readonly Hardware['kind'][];
   readonly gate: GateLayout;
-  /** The leaf beside whose fields the same part has its own already; null where there is none. */
+  /** That the fields of another leaf have the same part already; null where none have. */
   readonly told?: string | null;
   /** What undo calls it when another part is chosen. */
   readonly change: string;
@@ -62,12 +63,14 @@ export const PartFields = ({ label, id, kinds, gate, told = null, change, put }:
         }}
       />
       <p className="note">
-        {told === null ? partLine(part, site.lengths) : `The same part as of ${told}`}
-        {told === null && users > 1 && `; in ${users} gates, what is changed here holds for all`}
+        {told ??
+          (users > 1
+            ? phrase`${partLine(part, site.lengths)}; in ${users} gates, what is changed here holds for all`
+            : partLine(part, site.lengths))}
       </p>
       {told === null && (
         <details className="more">
-          <summary>{label}: sizes and fit</summary>
+          <summary>{phrase`${label}: sizes and fit`}</summary>
           <div className="stack">
             <OwnFields id={id} part={part} />
             <BookKeys id={id} part={part} kinds={kinds} onChoose={choose} />
@@ -85,16 +88,16 @@ const OwnFields = ({ id, part }: { readonly id: HardwareId; readonly part: Hardw
   const change = (next: Hardware): string | null => {
     const typed = next.takes !== part.takes && next.readings === part.readings;
     const refused = typed ? catchFault(site, { id, takes: next.takes, words }) : null;
-    return refused ?? edit(`Change ${part.label}`, (was) => changeHardware(was, id, next));
+    return refused ?? edit(phrase`Change ${part.label}`, (was) => changeHardware(was, id, next));
   };
   return (
     <>
       <TextField
-        label="Name"
+        label={phrase`Name`}
         value={part.label}
         onEnter={(text) => {
           const label = text.trim();
-          return label === '' ? 'Name: expected one' : change({ ...part, label });
+          return label === '' ? phrase`Name: expected one` : change({ ...part, label });
         }}
       />
       <PartForm part={part} style={site.lengths} onChange={change} />

@@ -6,6 +6,7 @@ import { ChoiceField } from '../../fields/ChoiceField.tsx';
 import { MaybeLengthField } from '../../fields/MaybeLengthField.tsx';
 import { TickField } from '../../fields/TickField.tsx';
 import { useDo, useEdit } from './useEdit.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 
 interface Props {
   readonly id: GateId;
@@ -13,9 +14,9 @@ interface Props {
 }
 
 const routes = [
-  { value: 'none', label: 'Nobody has said' },
-  { value: 'accessible', label: 'People in wheelchairs' },
-  { value: 'fire', label: 'Fire engines' },
+  { value: 'none', label: phrase`Nobody has said` },
+  { value: 'accessible', label: phrase`People in wheelchairs` },
+  { value: 'fire', label: phrase`Fire engines` },
 ] as const;
 
 /** What has to pass a gate, how high its latch is, and whether a motor moves it: what it is compared by. */
@@ -26,11 +27,11 @@ export const PassFields = ({ id, gate }: Props) => {
   return (
     <div className="stack">
       <ChoiceField
-        label="Has to let pass"
+        label={phrase`Has to let pass`}
         value={gate.route ?? 'none'}
         choices={routes}
         onChoose={(route) =>
-          make('Change what passes', (was) =>
+          make(phrase`Change what passes`, (was) =>
             changeGate(was, id, { route: route === 'none' ? null : route }),
           )
         }
@@ -38,25 +39,29 @@ export const PassFields = ({ id, gate }: Props) => {
       {gate.way.kind !== 'gap' && (
         <>
           <MaybeLengthField
-            label="Latch over the ground"
+            label={phrase`Latch over the ground`}
             value={gate.latchHeight}
             style={lengths}
-            note="What releases it; empty where nobody has said."
+            note={phrase`What releases it; empty where nobody has said.`}
             onEnter={(latchHeight) =>
-              edit('Set latch height', (was) => changeGate(was, id, { latchHeight }))
+              edit(phrase`Set latch height`, (was) => changeGate(was, id, { latchHeight }))
             }
           />
           <MaybeLengthField
-            label="Sill in the opening stands up"
+            label={phrase`Sill in the opening stands up`}
             value={gate.threshold}
             style={lengths}
-            note="The edge of the paving too; empty where nobody has said."
-            onEnter={(threshold) => edit('Set sill', (was) => changeGate(was, id, { threshold }))}
+            note={phrase`The edge of the paving too; empty where nobody has said.`}
+            onEnter={(threshold) =>
+              edit(phrase`Set sill`, (was) => changeGate(was, id, { threshold }))
+            }
           />
           <TickField
-            label="A motor moves it"
+            label={phrase`A motor moves it`}
             ticked={gate.powered}
-            onTick={(powered) => make('Change motor', (was) => changeGate(was, id, { powered }))}
+            onTick={(powered) =>
+              make(phrase`Change motor`, (was) => changeGate(was, id, { powered }))
+            }
           />
         </>
       )}

@@ -8,11 +8,12 @@ import { useSite } from '../../bench.ts';
 import { ChoiceField } from '../../fields/ChoiceField.tsx';
 import { LengthField } from '../../fields/LengthField.tsx';
 import { useDo, useEdit } from './useEdit.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 
 const froms = [
-  { value: 'start', label: 'Start of leg' },
-  { value: 'middle', label: 'Middle of leg' },
-  { value: 'end', label: 'End of leg' },
+  { value: 'start', label: phrase`Start of leg` },
+  { value: 'middle', label: phrase`Middle of leg` },
+  { value: 'end', label: phrase`End of leg` },
 ] as const;
 
 /** Where on its leg a post is held or ground is kept clear, told from the end that was chosen. */
@@ -29,24 +30,24 @@ export const PinPlace = ({ id }: { readonly id: PinId }) => {
     const anchor = { ...pin.anchor, offset };
     const along = alongOf(anchor, length);
     if (along < 0 || along > length) {
-      return `${formatLength(offset, lengths)} is off the leg: expected a place on its ${formatLength(length, lengths)}`;
+      return phrase`${formatLength(offset, lengths)} is off the leg: expected a place on its ${formatLength(length, lengths)}`;
     }
-    return edit('Move hold', (was) => changePin(was, id, { anchor }));
+    return edit(phrase`Move hold`, (was) => changePin(was, id, { anchor }));
   };
   return (
     <div className="pair">
       <ChoiceField
-        label="Measured from"
+        label={phrase`Measured from`}
         value={pin.anchor.from}
         choices={froms}
         onChoose={(from) =>
-          make('Anchor hold', (was) =>
+          make(phrase`Anchor hold`, (was) =>
             changePin(was, id, { anchor: anchorAt(from, station, length) }),
           )
         }
       />
       <LengthField
-        label={pin.holds.kind === 'post' ? 'To its centre' : 'To its middle'}
+        label={pin.holds.kind === 'post' ? phrase`To its centre` : phrase`To its middle`}
         value={pin.anchor.offset}
         style={lengths}
         onEnter={move}

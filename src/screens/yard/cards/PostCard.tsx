@@ -12,10 +12,12 @@ import { formatLength } from '../../../units/formatLength.ts';
 import { inches, type Inches } from '../../../units/inches.ts';
 import type { LengthSystem } from '../../../units/lengthStyle.ts';
 import { useBench, useLayout, useSite } from '../../bench.ts';
+import { spot, withElements } from '../../withElements.tsx';
 import { sizeText } from '../../fields/sizeText.ts';
 import { PinPlace } from './PinPlace.tsx';
 import { postReading } from './postReading.ts';
 import { useDo } from './useEdit.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 
 /** How far ground is kept clear to each side until somebody says otherwise: a foot, or 300 mm. */
 export const firstReach = (system: LengthSystem): Inches =>
@@ -30,29 +32,26 @@ const PostFacts = ({ id }: { readonly id: PostId }) => {
   if (post === undefined) {
     return (
       <p className="fault">
-        No post can stand where this one is held: move it off the opening or the other post, or let
-        it go.
+        {phrase`No post can stand where this one is held: move it off the opening or the other post, or let it go.`}
       </p>
     );
   }
-  const kind = post.kind === 'pull' ? 'Pull post' : 'Line post';
+  const name = (
+    <b>{post.kind === 'pull' ? phrase`Pull post ${post.tag}` : phrase`Line post ${post.tag}`}</b>
+  );
   const said = postReading(site, layout, id);
-  const from = said === null || said.hookedAt === '' ? '' : ` from post ${said.hookedAt}`;
   return (
     <ul className="plain">
-      <li>
-        <b>
-          {kind} {post.tag}
-        </b>
-        {pin === null ? '' : ', held by hand'}
-      </li>
-      <li>
-        {post.pipe}, {sizeText(post.od, site.lengths)} OD
-      </li>
+      <li>{pin === null ? name : withElements(phrase`${spot(0)}, held by hand`, [name])}</li>
+      <li>{phrase`${post.pipe}, ${sizeText(post.od, site.lengths)} OD`}</li>
       {said !== null && (
         <li>
-          The tape reads <b>{formatLength(said.reading, site.lengths)}</b>
-          {from}
+          {withElements(
+            said.hookedAt === ''
+              ? phrase`The tape reads ${spot(0)}`
+              : phrase`The tape reads ${spot(0)} from post ${said.hookedAt}`,
+            [<b key="reading">{formatLength(said.reading, site.lengths)}</b>],
+          )}
         </li>
       )}
     </ul>
@@ -65,8 +64,8 @@ const HeldKeys = ({ pin }: { readonly pin: PinId }) => {
   return (
     <>
       <PinPlace id={pin} />
-      <button type="button" onClick={() => make('Let post go', (was) => removePin(was, pin))}>
-        Let it go
+      <button type="button" onClick={() => make(phrase`Let post go`, (was) => removePin(was, pin))}>
+        {phrase`Let it go`}
       </button>
     </>
   );
@@ -80,7 +79,9 @@ const FreeKeys = ({ id }: { readonly id: PostId }) => {
   const make = useDo();
   const place = postPlace(site, layout, id);
   if (place === null) {
-    return <p className="note">It stands where the grade changes, and moves with the shots.</p>;
+    return (
+      <p className="note">{phrase`It stands where the grade changes, and moves with the shots.`}</p>
+    );
   }
   const { line, leg, station, length } = place;
   const pin = (label: string, holds: Pin['holds']) => {
@@ -95,16 +96,16 @@ const FreeKeys = ({ id }: { readonly id: PostId }) => {
   };
   return (
     <div className="choices">
-      <button type="button" onClick={() => pin('Hold post', { kind: 'post' })}>
-        Hold it here
+      <button type="button" onClick={() => pin(phrase`Hold post`, { kind: 'post' })}>
+        {phrase`Hold it here`}
       </button>
       <button
         type="button"
         onClick={() =>
-          pin('Keep ground clear', { kind: 'clear', reach: firstReach(site.lengths.system) })
+          pin(phrase`Keep ground clear`, { kind: 'clear', reach: firstReach(site.lengths.system) })
         }
       >
-        Keep ground clear here
+        {phrase`Keep ground clear here`}
       </button>
     </div>
   );
@@ -114,7 +115,7 @@ const FreeKeys = ({ id }: { readonly id: PostId }) => {
 export const PostCard = ({ id }: { readonly id: PostId }) => {
   const pin = pinOf(id);
   return (
-    <section aria-label="Post">
+    <section aria-label={phrase`Post`}>
       <PostFacts id={id} />
       {pin === null ? <FreeKeys id={id} /> : <HeldKeys pin={pin} />}
     </section>

@@ -9,6 +9,7 @@ import { pipeSize } from '../../../units/pipeSize.ts';
 import { PipeField, PipeNote } from '../../fields/PipeField.tsx';
 import { pipeStock, postStock } from '../../fields/stock.ts';
 import { Published } from './Published.tsx';
+import { phrase } from '../../../phrases/phrase.ts';
 
 interface Props {
   readonly spec: FenceSpec;
@@ -17,15 +18,15 @@ interface Props {
 }
 
 const posts = [
-  { key: 'linePost', label: 'Line posts' },
-  { key: 'terminalPost', label: 'Terminal posts' },
-  { key: 'gatePost', label: 'Gate posts' },
+  { key: 'linePost', label: phrase`Line posts`, edit: phrase`Change line posts` },
+  { key: 'terminalPost', label: phrase`Terminal posts`, edit: phrase`Change terminal posts` },
+  { key: 'gatePost', label: phrase`Gate posts`, edit: phrase`Change gate posts` },
 ] as const;
 
 const rails = [
-  { key: 'topRail', label: 'Top rail' },
-  { key: 'middleRail', label: 'Middle rail' },
-  { key: 'bottomRail', label: 'Bottom rail' },
+  { key: 'topRail', label: phrase`Top rail`, edit: phrase`Change top rail` },
+  { key: 'middleRail', label: phrase`Middle rail`, edit: phrase`Change middle rail` },
+  { key: 'bottomRail', label: phrase`Bottom rail`, edit: phrase`Change bottom rail` },
 ] as const;
 
 const bare = ({ label, od, wall }: Pipe): Pipe => ({ label, od, wall });
@@ -42,38 +43,36 @@ const isRow = (spec: FenceSpec, { line, terminal }: PostSizes): boolean =>
 /** What posts and rails of a build are made of, with what is published of posts by height. */
 export const PostFields = ({ spec, style, change }: Props) => (
   <div className="stack">
-    {posts.map(({ key, label }) => (
+    {posts.map(({ key, label, edit }) => (
       <PipeField
         key={key}
         label={label}
         pipe={spec[key]}
         from={postStock}
-        onChoose={(pipe) =>
-          pipe !== null && change(`Change ${label.toLowerCase()}`, { [key]: pipe })
-        }
+        onChoose={(pipe) => pipe !== null && change(edit, { [key]: pipe })}
       />
     ))}
     <PipeNote />
     {isWoven(spec) && (
       <Published
-        of="posts by height"
+        of={phrase`posts by height`}
         as="rows"
         figures={postSizes.map((row) => ({
-          text: `up to ${formatLength(row.upTo, style)}: line ${pipeSize(row.line.od, style)}, terminal ${pipeSize(row.terminal.od, style)}`,
+          text: phrase`up to ${formatLength(row.upTo, style)}: line ${pipeSize(row.line.od, style)}, terminal ${pipeSize(row.terminal.od, style)}`,
           source: row.source,
           used: isRow(spec, row),
-          onTake: () => void change('Take posts by height', fromRow(row)),
+          onTake: () => void change(phrase`Take posts by height`, fromRow(row)),
         }))}
       />
     )}
-    {(isWoven(spec) ? rails : []).map(({ key, label }) => (
+    {(isWoven(spec) ? rails : []).map(({ key, label, edit }) => (
       <PipeField
         key={key}
         label={label}
         pipe={spec[key]}
-        none="None"
+        none={phrase`None`}
         from={pipeStock}
-        onChoose={(pipe) => void change(`Change ${label.toLowerCase()}`, { [key]: pipe })}
+        onChoose={(pipe) => void change(edit, { [key]: pipe })}
       />
     ))}
   </div>

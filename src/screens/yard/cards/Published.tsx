@@ -1,4 +1,5 @@
 import type { Source } from '../../../trade/source.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 
 /** One published figure: as it is written, and where it is published. */
 export interface PublishedFigure {
@@ -20,14 +21,14 @@ interface Props {
 }
 
 const hints = {
-  figures: 'The sources disagree. Tap a figure to take it.',
-  rows: 'Tap a row to take it.',
+  figures: phrase`The sources disagree. Tap a figure to take it.`,
+  rows: phrase`Tap a row to take it.`,
 } as const;
 
 /** What is published for one rule of the build; a tap takes it. */
 export const Published = ({ of, figures, besides, as = 'figures' }: Props) => (
   <details className="more">
-    <summary>What is published: {of}</summary>
+    <summary>{phrase`What is published: ${of}`}</summary>
     <div className="stack">
       {figures.length > 1 && <p className="note">{hints[as]}</p>}
       {figures.map(({ text, source, used, onTake }) => (

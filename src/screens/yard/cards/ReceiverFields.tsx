@@ -9,25 +9,26 @@ import { ChoiceField } from '../../fields/ChoiceField.tsx';
 import { SizeField } from '../../fields/SizeField.tsx';
 import { TickField } from '../../fields/TickField.tsx';
 import { useDo, useEdit } from './useEdit.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 
 const grounds = [
-  { value: 'firm soil', label: 'Firm soil' },
-  { value: 'loose soil', label: 'Loose soil' },
-  { value: 'concrete', label: 'Concrete' },
-  { value: 'paving', label: 'Paving' },
+  { value: 'firm soil', label: phrase`Firm soil` },
+  { value: 'loose soil', label: phrase`Loose soil` },
+  { value: 'concrete', label: phrase`Concrete` },
+  { value: 'paving', label: phrase`Paving` },
 ] as const;
 
 const kinds = [
-  { value: 'driven pipe', label: 'Driven pipe' },
-  { value: 'drilled', label: 'Drilled hole' },
-  { value: 'set in concrete', label: 'Set in concrete' },
+  { value: 'driven pipe', label: phrase`Driven pipe` },
+  { value: 'drilled', label: phrase`Drilled hole` },
+  { value: 'set in concrete', label: phrase`Set in concrete` },
 ] as const;
 
 const sizes = [
-  { key: 'depth', label: 'Depth', least: 'above' },
-  { key: 'inside', label: 'Inside diameter', least: 'above' },
-  { key: 'rod', label: 'Rod, outside diameter', least: 'above' },
-  { key: 'lift', label: 'Rod lifts by', least: 'zero' },
+  { key: 'depth', label: phrase`Depth`, least: 'above' },
+  { key: 'inside', label: phrase`Inside diameter`, least: 'above' },
+  { key: 'rod', label: phrase`Rod, outside diameter`, least: 'above' },
+  { key: 'lift', label: phrase`Rod lifts by`, least: 'zero' },
 ] as const;
 
 /** What the trade begins with in a ground. */
@@ -43,11 +44,11 @@ export const ReceiverFields = ({
 }: { readonly id: GateId } & Pick<Gate, 'receiver'>) => {
   const make = useDo();
   const set = (next: Receiver | null) =>
-    make('Change receiver', (was) => changeGate(was, id, { receiver: next }));
+    make(phrase`Change receiver`, (was) => changeGate(was, id, { receiver: next }));
   return (
     <>
       <TickField
-        label="The drop rod has a receiver"
+        label={phrase`The drop rod has a receiver`}
         ticked={receiver !== null}
         onTick={(ticked) => set(ticked ? begin('firm soil') : null)}
       />
@@ -68,7 +69,7 @@ const Told = ({ id, receiver, onSet }: ToldProps) => {
   return (
     <div className="pair">
       <ChoiceField
-        label="Ground there"
+        label={phrase`Ground there`}
         value={receiver.ground}
         choices={grounds}
         // what the ground decides follows it; the rod stays the one that it is
@@ -78,7 +79,7 @@ const Told = ({ id, receiver, onSet }: ToldProps) => {
         }}
       />
       <ChoiceField
-        label="Receiver"
+        label={phrase`Receiver`}
         value={receiver.kind}
         choices={kinds}
         onChoose={(kind) => onSet({ ...receiver, kind })}
@@ -91,9 +92,12 @@ const Told = ({ id, receiver, onSet }: ToldProps) => {
           style={lengths}
           onEnter={(to) => {
             if (!(to > 0) && !(to === 0 && least === 'zero')) {
-              return `${label}: expected ${least === 'zero' ? '0 or more' : 'more than 0'}, found ${sizeText(to, lengths)}`;
+              const found = sizeText(to, lengths);
+              return least === 'zero'
+                ? phrase`${label}: expected 0 or more, found ${found}`
+                : phrase`${label}: expected more than 0, found ${found}`;
             }
-            return edit('Change receiver', (was) =>
+            return edit(phrase`Change receiver`, (was) =>
               changeGate(was, id, { receiver: { ...receiver, [key]: to } }),
             );
           }}

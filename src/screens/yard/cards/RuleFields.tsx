@@ -4,7 +4,7 @@ import { defaultGapUnder } from '../../../trade/gapUnder.ts';
 import { pullGrades, pullIntervals } from '../../../trade/pullPosts.ts';
 import { isWoven } from '../../../site/isWoven.ts';
 import type { FenceSpec } from '../../../site/fenceSpec.ts';
-import { infillWord } from '../../../site/infillWord.ts';
+import { theInfill } from '../../../site/infillWord.ts';
 import { formatAngle } from '../../../units/formatAngle.ts';
 import { formatLength } from '../../../units/formatLength.ts';
 import type { LengthStyle } from '../../../units/lengthStyle.ts';
@@ -16,6 +16,7 @@ import { LengthField } from '../../fields/LengthField.tsx';
 import { TextField } from '../../fields/TextField.tsx';
 import { Published } from './Published.tsx';
 import { gradeText, readGrade } from './readGrade.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 
 interface Props {
   readonly spec: FenceSpec;
@@ -28,51 +29,51 @@ interface Props {
 const CornerField = ({ spec, change }: Props) => (
   <>
     <TextField
-      label="Corner from a turn of"
+      label={phrase`Corner from a turn of`}
       keys="decimal"
       value={formatAngle(spec.cornerAngle)}
       onEnter={(text) => {
         const angle = parseAngle(text);
         if (!angle.ok) return angle.reason;
         if (angle.value < 0 || angle.value > Math.PI) {
-          return `${quotedText(text)} is no turn: expected degrees from 0 to 180`;
+          return phrase`${quotedText(text)} is no turn: expected degrees from 0 to 180`;
         }
-        return change('Change corner angle', { cornerAngle: angle.value });
+        return change(phrase`Change corner angle`, { cornerAngle: angle.value });
       }}
     />
     <Published
-      of="corner angle"
+      of={phrase`corner angle`}
       figures={cornerAngles.map(({ angle, source }) => ({
         text: formatAngle(angle),
         source,
         used: spec.cornerAngle === angle,
-        onTake: () => void change('Change corner angle', { cornerAngle: angle }),
+        onTake: () => void change(phrase`Change corner angle`, { cornerAngle: angle }),
       }))}
-      besides="ASTM F567-07 says only “abrupt”."
+      besides={phrase`ASTM F567-07 says only “abrupt”.`}
     />
   </>
 );
 
 const PullIntervalField = ({ spec, style, change }: Props) => {
   const set = (pullInterval: FenceSpec['pullInterval']) =>
-    change('Change pull interval', { pullInterval });
+    change(phrase`Change pull interval`, { pullInterval });
   const enter = (text: string): string | null => {
     if (text.trim() === '') return set(null);
     const length = parseLength(text, style.system);
-    if (!length.ok) return `Pull posts every: ${length.reason}`;
+    if (!length.ok) return phrase`Pull posts every: ${length.reason}`;
     if (length.value > 0) return set(length.value);
-    return `Pull posts every ${quotedText(text)}: expected more than 0, or nothing for none`;
+    return phrase`Pull posts every ${quotedText(text)}: expected more than 0, or nothing for none`;
   };
   return (
     <>
       <TextField
-        label="Pull posts every"
+        label={phrase`Pull posts every`}
         value={spec.pullInterval === null ? '' : formatLength(spec.pullInterval, style)}
-        note="Empty for none."
+        note={phrase`Empty for none.`}
         onEnter={enter}
       />
       <Published
-        of="pull posts"
+        of={phrase`pull posts`}
         figures={pullIntervals.map(({ length, source }) => ({
           text: formatLength(length, style),
           source,
@@ -85,28 +86,28 @@ const PullIntervalField = ({ spec, style, change }: Props) => {
 };
 
 const PullGradeField = ({ spec, change }: Props) => {
-  const set = (pullGrade: number | null) => change('Change pull grade', { pullGrade });
+  const set = (pullGrade: number | null) => change(phrase`Change pull grade`, { pullGrade });
   return (
     <>
       <TextField
-        label="Pull post where the grade changes by over"
+        label={phrase`Pull post where the grade changes by over`}
         keys="decimal"
         value={spec.pullGrade === null ? '' : gradeText(spec.pullGrade)}
-        note="Percent; empty for none."
+        note={phrase`Percent; empty for none.`}
         onEnter={(text) => {
           const grade = readGrade(text);
           return grade.ok ? set(grade.value) : grade.reason;
         }}
       />
       <Published
-        of="change of grade"
+        of={phrase`change of grade`}
         figures={pullGrades.map(({ ratio, source }) => ({
           text: gradeText(ratio),
           source,
           used: spec.pullGrade === ratio,
           onTake: () => void set(ratio),
         }))}
-        besides="ASTM F567-07 4.2 says only “abrupt”."
+        besides={phrase`ASTM F567-07 4.2 says only “abrupt”.`}
       />
     </>
   );
@@ -115,21 +116,21 @@ const PullGradeField = ({ spec, change }: Props) => {
 const GapUnderField = ({ spec, style, small, change }: Props) => (
   <>
     <LengthField
-      label={`Gap under the ${infillWord(spec.infill)}, at most`}
+      label={phrase`Gap under ${theInfill(spec.infill)}, at most`}
       value={spec.gapUnder}
       style={style}
       bare={small}
-      onEnter={(gapUnder) => change('Change gap under the fabric', { gapUnder })}
+      onEnter={(gapUnder) => change(phrase`Change gap under the fabric`, { gapUnder })}
     />
     <Published
-      of="gap under the fabric"
+      of={phrase`gap under the fabric`}
       figures={[
         {
           text: formatLength(defaultGapUnder.length, style),
           source: defaultGapUnder.source,
           used: spec.gapUnder === defaultGapUnder.length,
           onTake: () =>
-            void change('Change gap under the fabric', { gapUnder: defaultGapUnder.length }),
+            void change(phrase`Change gap under the fabric`, { gapUnder: defaultGapUnder.length }),
         },
       ]}
     />
@@ -139,13 +140,13 @@ const GapUnderField = ({ spec, style, small, change }: Props) => (
 const CurvesField = ({ spec, change }: Props) => (
   <>
     <ChoiceField
-      label="Bays on curves"
+      label={phrase`Bays on curves`}
       value={spec.onCurves}
       choices={[
-        { value: 'by radius', label: 'Shorter, by the radius' },
-        { value: 'as straight', label: 'As on straight fence' },
+        { value: 'by radius', label: phrase`Shorter, by the radius` },
+        { value: 'as straight', label: phrase`As on straight fence` },
       ]}
-      onChoose={(onCurves) => void change('Change bays on curves', { onCurves })}
+      onChoose={(onCurves) => void change(phrase`Change bays on curves`, { onCurves })}
     />
     <p className="note">{curveSpacingSource.text}.</p>
   </>
@@ -153,18 +154,18 @@ const CurvesField = ({ spec, change }: Props) => (
 
 const FoundationField = ({ spec, style, change }: Props) => {
   const set = (foundationToe: FenceSpec['foundationToe']) =>
-    change('Change foundation', { foundationToe });
+    change(phrase`Change foundation`, { foundationToe });
   return (
     <TextField
-      label="Foundations reach out from walls by"
+      label={phrase`Foundations reach out from walls by`}
       value={spec.foundationToe === null ? '' : formatLength(spec.foundationToe, style)}
-      note="Under ground, at walls where the fence ends; empty where nobody knows."
+      note={phrase`Under ground, at walls where the fence ends; empty where nobody knows.`}
       onEnter={(text) => {
         if (text.trim() === '') return set(null);
         const length = parseLength(text, style.system);
-        if (!length.ok) return `Foundations: ${length.reason}`;
+        if (!length.ok) return phrase`Foundations: ${length.reason}`;
         if (length.value >= 0) return set(length.value);
-        return `Foundations ${quotedText(text)}: expected 0 or more, or nothing`;
+        return phrase`Foundations ${quotedText(text)}: expected 0 or more, or nothing`;
       }}
     />
   );

@@ -10,6 +10,7 @@ import { TextField } from '../../fields/TextField.tsx';
 import { Shots } from '../next/Shots.tsx';
 import { readHeight } from './readHeight.ts';
 import { useDo, useEdit } from './useEdit.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 
 /** A grade shot: how high the ground is there, and where that is. */
 export const ShotCard = ({ id }: { readonly id: ShotId }) => {
@@ -20,34 +21,34 @@ export const ShotCard = ({ id }: { readonly id: ShotId }) => {
   if (shot === undefined) return null;
   const change = (label: string, fields: Partial<Shot>) =>
     edit(label, (was) => changeShot(was, id, fields));
-  const move = (fields: Partial<Shot>) => change('Move grade shot', fields);
+  const move = (fields: Partial<Shot>) => change(phrase`Move grade shot`, fields);
   return (
     <>
-      <section aria-label="Grade shot">
+      <section aria-label={phrase`Grade shot`}>
         <TextField
-          label="Height"
+          label={phrase`Height`}
           value={formatLength(shot.z, lengths)}
-          note="Over the datum of this yard; with a minus, below it."
+          note={phrase`Over the datum of this yard; with a minus, below it.`}
           onEnter={(text) => {
             const height = readHeight(text, lengths.system);
-            if (!height.ok) return `Height: ${height.reason}`;
-            return change('Change height', { z: height.value });
+            if (!height.ok) return phrase`Height: ${height.reason}`;
+            return change(phrase`Change height`, { z: height.value });
           }}
         />
         <TextField
-          label="Name"
+          label={phrase`Name`}
           value={shot.label}
-          onEnter={(text) => change('Name grade shot', { label: text.trim() })}
+          onEnter={(text) => change(phrase`Name grade shot`, { label: text.trim() })}
         />
         <div className="pair">
           <LengthField
-            label="East"
+            label={phrase`East`}
             value={inches(shot.x)}
             style={lengths}
             onEnter={(x) => move({ x })}
           />
           <LengthField
-            label="North"
+            label={phrase`North`}
             value={inches(shot.y)}
             style={lengths}
             onEnter={(y) => move({ y })}
@@ -55,9 +56,9 @@ export const ShotCard = ({ id }: { readonly id: ShotId }) => {
         </div>
         <button
           type="button"
-          onClick={() => make('Delete grade shot', (was) => removeShots(was, [id]))}
+          onClick={() => make(phrase`Delete grade shot`, (was) => removeShots(was, [id]))}
         >
-          Delete grade shot
+          {phrase`Delete grade shot`}
         </button>
       </section>
       <Shots />

@@ -11,8 +11,9 @@ import { sidesOf } from '../../../site/sideAt.ts';
 import { inches } from '../../../units/inches.ts';
 import { useBench, useSite } from '../../bench.ts';
 import { LengthField } from '../../fields/LengthField.tsx';
-import { compassWord } from '../../../units/compassWord.ts';
+import { compassName } from '../../../units/compassName.ts';
 import { useDo, useEdit } from './useEdit.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 
 interface Props {
   readonly id: FeatureId;
@@ -28,21 +29,21 @@ const SideField = ({ id, side, n }: Props) => {
   const { start, end } = legGround(site, side);
   const split = () => {
     const mark = nextId(site, 'mark');
-    make('Add corner', (was) => splitSide(was, id, side.id, midpoint(start, end)));
+    make(phrase`Add corner`, (was) => splitSide(was, id, side.id, midpoint(start, end)));
     session.setState({ tool: 'select', selection: { kind: 'mark', id: mark } });
   };
   return (
     <div className="side">
       <LengthField
-        label={`Side ${n}, going ${compassWord(bearing(start, end))}`}
+        label={phrase`Side ${n}, going ${compassName(bearing(start, end))}`}
         value={inches(distance(start, end))}
         style={site.lengths}
         onEnter={(length) =>
-          edit('Set side length', (was) => setSideLength(was, id, side.id, length))
+          edit(phrase`Set side length`, (was) => setSideLength(was, id, side.id, length))
         }
       />
-      <button type="button" aria-label={`Add a corner to side ${n}`} onClick={split}>
-        Add corner
+      <button type="button" aria-label={phrase`Add a corner to side ${n}`} onClick={split}>
+        {phrase`Add corner`}
       </button>
     </div>
   );
@@ -53,12 +54,12 @@ export const SideFields = ({ id }: { readonly id: FeatureId }) => {
   const sides = sidesOf(useSite(), id);
   return (
     <details className="more" open={sides.length <= 6}>
-      <summary>Sides and corners</summary>
+      <summary>{phrase`Sides and corners`}</summary>
       <div className="sides">
         {sides.map((side, n) => (
           <SideField key={side.id} id={id} side={side} n={n + 1} />
         ))}
-        <p className="note">To take a corner out, tap its mark on the pad.</p>
+        <p className="note">{phrase`To take a corner out, tap its mark on the pad.`}</p>
       </div>
     </details>
   );

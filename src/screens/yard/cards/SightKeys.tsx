@@ -11,6 +11,7 @@ import { useBench, useSession, useSite } from '../../bench.ts';
 import { LengthField } from '../../fields/LengthField.tsx';
 import { sightCorners } from './sightCorners.ts';
 import { useDo } from './useEdit.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 
 /** What has to be said before a triangle is drawn: that a side ends earlier, or why there is none. */
 const noticeOf = (site: Site, corner: CornerOf): { can: boolean; text: string } => {
@@ -18,8 +19,14 @@ const noticeOf = (site: Site, corner: CornerOf): { can: boolean; text: string } 
     const { short } = sightCorner(site, corner);
     const sides = short.map((length) => formatLength(length, fineStyle(site.lengths)));
     if (sides.length === 0) return { can: true, text: '' };
-    const are = sides.length === 1 ? 'One side is' : 'Its sides are';
-    return { can: true, text: `${are} ${sides.join(' and ')} long: the triangle ends there.` };
+    const [one = '', other] = sides;
+    return {
+      can: true,
+      text:
+        other === undefined
+          ? phrase`One side is ${one} long: the triangle ends there.`
+          : phrase`Its sides are ${one} and ${other} long: the triangle ends there.`,
+    };
   } catch (error) {
     if (!(error instanceof RangeError)) throw error;
     return { can: false, text: error.message };
@@ -37,18 +44,20 @@ export const SightKeys = ({ id }: { readonly id: MarkId }) => {
   if (grounds.length === 0) return null;
   const draw = (corner: CornerOf) => {
     const drawn = nextId(site, 'feature');
-    make('Draw sight triangle', (was) => addSightTriangle(was, corner, heights['sight triangle']));
+    make(phrase`Draw sight triangle`, (was) =>
+      addSightTriangle(was, corner, heights['sight triangle']),
+    );
     session.setState({ selection: { kind: 'feature', id: drawn } });
   };
   return (
-    <section aria-label="Sight triangle">
+    <section aria-label={phrase`Sight triangle`}>
       <LengthField
-        label="Legs of a sight triangle"
+        label={phrase`Legs of a sight triangle`}
         value={leg}
         style={site.lengths}
         note={`${usualSightLegs.source.text}.`}
         onEnter={(length) => {
-          if (!(length > 0)) return 'Legs: expected more than 0';
+          if (!(length > 0)) return phrase`Legs: expected more than 0`;
           setLeg(length);
           return null;
         }}
@@ -60,7 +69,9 @@ export const SightKeys = ({ id }: { readonly id: MarkId }) => {
           <div key={feature} className="stack">
             {text !== '' && <p className="note">{text}</p>}
             <button type="button" disabled={!can} onClick={() => draw(corner)}>
-              Sight triangle here{grounds.length > 1 && `, along ${name}`}
+              {grounds.length > 1
+                ? phrase`Sight triangle here, along ${name}`
+                : phrase`Sight triangle here`}
             </button>
           </div>
         );

@@ -5,6 +5,7 @@ import { sizeText } from '../../fields/sizeText.ts';
 import { closedBy } from '../../plans/closedBy.ts';
 import { proposedSlide } from '../../plans/proposedSlide.ts';
 import { useDo } from './useEdit.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 
 /** Sizes for a leaf that rolls, to be taken where nobody has measured any, with who says so. */
 export const SlideProposal = ({ laid }: { readonly laid: GateLayout }) => {
@@ -19,15 +20,13 @@ export const SlideProposal = ({ laid }: { readonly laid: GateLayout }) => {
   return (
     <div className="stack">
       <p className="note">
-        Not measured yet? For a leaf of {write(leaf)}: overlap {write(way.overlap)}, counterbalance{' '}
-        {write(way.counterbalance)}, roller posts {write(way.rollers)} apart and {write(way.behind)}{' '}
-        behind the line; the opening to hold is then {write(opening)} ({source.text}).
+        {phrase`Not measured yet? For a leaf of ${write(leaf)}: overlap ${write(way.overlap)}, counterbalance ${write(way.counterbalance)}, roller posts ${write(way.rollers)} apart and ${write(way.behind)} behind the line; the opening to hold is then ${write(opening)} (${source.text}).`}
       </p>
       <button
         type="button"
-        onClick={() => make('Take proposed slide', (was) => closedBy(was, laid, way, book))}
+        onClick={() => make(phrase`Take proposed slide`, (was) => closedBy(was, laid, way, book))}
       >
-        Take these sizes
+        {phrase`Take these sizes`}
       </button>
     </div>
   );

@@ -14,28 +14,46 @@ import { InfillFields } from './InfillFields.tsx';
 import { PostFields } from './PostFields.tsx';
 import { RuleFields } from './RuleFields.tsx';
 import { useEdit } from './useEdit.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 
-const heights = {
-  'chain link': 'Fabric height',
-  boards: 'Height of boards',
-  panels: 'Height of panels',
-} as const;
+/** What a size is called, and the edit that changes it, by what a build has between its posts. */
+type Called = Readonly<
+  Record<FenceSpec['infill']['kind'], { readonly label: string; readonly edit: string }>
+>;
 
-const lengths = [
-  { key: 'maxBay', label: 'Longest bay', small: false },
-  { key: 'wallGap', label: 'Gap at a wall', small: true },
-  { key: 'terminalAbove', label: 'Terminal over fabric', small: true },
-  { key: 'lineAbove', label: 'Line post over fabric', small: true },
-] as const;
+const heights: Called = {
+  'chain link': { label: phrase`Fabric height`, edit: phrase`Change fabric height` },
+  boards: { label: phrase`Height of boards`, edit: phrase`Change height of boards` },
+  panels: { label: phrase`Height of panels`, edit: phrase`Change height of panels` },
+};
+
+const terminals: Called = {
+  'chain link': { label: phrase`Terminal over fabric`, edit: phrase`Change terminal over fabric` },
+  boards: { label: phrase`Terminal over boards`, edit: phrase`Change terminal over boards` },
+  panels: { label: phrase`Terminal over panels`, edit: phrase`Change terminal over panels` },
+};
+
+const linePosts: Called = {
+  'chain link': {
+    label: phrase`Line post over fabric`,
+    edit: phrase`Change line post over fabric`,
+  },
+  boards: { label: phrase`Line post over boards`, edit: phrase`Change line post over boards` },
+  panels: { label: phrase`Line post over panels`, edit: phrase`Change line post over panels` },
+};
+
+const longestBay = { label: phrase`Longest bay`, edit: phrase`Change longest bay` };
+const wallGap = { label: phrase`Gap at a wall`, edit: phrase`Change gap at a wall` };
 
 /** Sizes of every build, by what they are called; tops of posts are told against what hangs from them. */
-const lengthsOf = ({ infill: { kind } }: FenceSpec) => [
-  { key: 'fabricHeight', label: heights[kind], small: false } as const,
-  ...lengths.map((field) => ({
-    ...field,
-    label: kind === 'chain link' ? field.label : field.label.replace('fabric', kind),
-  })),
-];
+const lengthsOf = ({ infill: { kind } }: FenceSpec) =>
+  [
+    { key: 'fabricHeight', ...heights[kind], small: false },
+    { key: 'maxBay', ...longestBay, small: false },
+    { key: 'wallGap', ...wallGap, small: true },
+    { key: 'terminalAbove', ...terminals[kind], small: true },
+    { key: 'lineAbove', ...linePosts[kind], small: true },
+  ] as const;
 
 const Part = ({ title, children }: { readonly title: string; readonly children: ReactNode }) => (
   <details className="more">
@@ -56,14 +74,14 @@ export const SpecFields = ({ id }: { readonly id: SpecId }) => {
   const woven = isWoven(spec);
   return (
     <details className="more">
-      <summary>Build</summary>
+      <summary>{phrase`Build`}</summary>
       <TextField
-        label="Name of the build"
+        label={phrase`Name of the build`}
         value={spec.label}
         onEnter={(text) =>
           text.trim() === ''
-            ? 'Name of a build: expected what to call it'
-            : change('Name build', { label: text.trim() })
+            ? phrase`Name of a build: expected what to call it`
+            : change(phrase`Name build`, { label: text.trim() })
         }
       />
       <InfillFields spec={spec} style={site.lengths} small={small} change={change} />
@@ -75,23 +93,25 @@ export const SpecFields = ({ id }: { readonly id: SpecId }) => {
             value={spec[field.key]}
             style={site.lengths}
             {...(field.small && { bare: small })}
-            onEnter={(value) =>
-              change(`Change ${field.label.toLowerCase()}`, { [field.key]: value })
-            }
+            onEnter={(value) => change(field.edit, { [field.key]: value })}
           />
         ))}
       </div>
       <BuildFigures spec={spec} style={site.lengths} change={change} />
-      <Part title={woven ? 'Corners, pull posts, curves, ground' : 'Corners, curves, ground'}>
+      <Part
+        title={
+          woven ? phrase`Corners, pull posts, curves, ground` : phrase`Corners, curves, ground`
+        }
+      >
         <RuleFields spec={spec} style={site.lengths} small={small} change={change} />
       </Part>
-      <Part title={woven ? 'Posts and rails' : 'Posts'}>
+      <Part title={woven ? phrase`Posts and rails` : phrase`Posts`}>
         <PostFields spec={spec} style={site.lengths} change={change} />
       </Part>
-      <Part title={woven ? 'Fabric, steel, holes' : 'Steel, holes'}>
+      <Part title={woven ? phrase`Fabric, steel, holes` : phrase`Steel, holes`}>
         <FabricFields spec={spec} style={site.lengths} change={change} />
       </Part>
-      <Part title="Barbed wire">
+      <Part title={phrase`Barbed wire`}>
         <BarbedFields spec={spec} change={change} />
       </Part>
     </details>

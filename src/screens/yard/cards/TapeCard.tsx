@@ -4,6 +4,7 @@ import { useSite } from '../../bench.ts';
 import { TextField } from '../../fields/TextField.tsx';
 import { ObservationRow } from '../survey/ObservationRow.tsx';
 import { useEdit } from './useEdit.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 
 /** A tape, or another reading of the list: what it reads, how it agrees, how far it is trusted. */
 export const TapeCard = ({ id }: { readonly id: ObservationId }) => {
@@ -11,12 +12,12 @@ export const TapeCard = ({ id }: { readonly id: ObservationId }) => {
   const edit = useEdit();
   if (seen === undefined) return null;
   return (
-    <section aria-label={seen.kind === 'tape' ? 'Tape' : 'Reading'}>
+    <section aria-label={seen.kind === 'tape' ? phrase`Tape` : phrase`Reading`}>
       <TextField
-        label="Name"
+        label={phrase`Name`}
         value={seen.label}
         onEnter={(text) =>
-          edit(seen.kind === 'tape' ? 'Name tape' : 'Name reading', (was) =>
+          edit(seen.kind === 'tape' ? phrase`Name tape` : phrase`Name reading`, (was) =>
             changeObservation(was, id, { label: text.trim() }),
           )
         }

@@ -7,6 +7,7 @@ import type { Observation } from '../../../site/observation.ts';
 import type { Inches } from '../../../units/inches.ts';
 import { useLayout, useSite } from '../../bench.ts';
 import { useDo } from './useEdit.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 
 interface Props {
   readonly id: MarkId;
@@ -47,9 +48,11 @@ export const TieKeys = (props: Props) => {
   return (
     <button
       type="button"
-      onClick={() => make('Other side', (was) => mirrorMark(was, props.id, [one.mark, two.mark]))}
+      onClick={() =>
+        make(phrase`Other side`, (was) => mirrorMark(was, props.id, [one.mark, two.mark]))
+      }
     >
-      Other side of {markName(site, posts, one.mark)} to {markName(site, posts, two.mark)}
+      {phrase`Other side of ${markName(site, posts, one.mark)} to ${markName(site, posts, two.mark)}`}
     </button>
   );
 };

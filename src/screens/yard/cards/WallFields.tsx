@@ -11,11 +11,12 @@ import { LengthField } from '../../fields/LengthField.tsx';
 import { TextField } from '../../fields/TextField.tsx';
 import { smallUnit } from '../../fields/smallUnit.ts';
 import { useDo, useEdit } from './useEdit.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 
 const grounds = [
-  { value: 'ground', label: 'The ground' },
-  { value: 'cored', label: 'A wall or kerb, posts in drilled cores' },
-  { value: 'plate', label: 'A wall or kerb, posts on plates' },
+  { value: 'ground', label: phrase`The ground` },
+  { value: 'cored', label: phrase`A wall or kerb, posts in drilled cores` },
+  { value: 'plate', label: phrase`A wall or kerb, posts on plates` },
 ] as const;
 
 type On = (typeof grounds)[number]['value'];
@@ -38,7 +39,7 @@ const readSteps = (text: string): number | string => {
   const steps = text.trim() === '' ? 0 : Number(text);
   return Number.isInteger(steps) && steps >= 0 && steps <= mostSteps
     ? steps
-    : `Steps ${quotedText(text)}: expected a whole number from 0 to ${mostSteps}`;
+    : phrase`Steps ${quotedText(text)}: expected a whole number from 0 to ${mostSteps}`;
 };
 
 interface SizesProps {
@@ -54,7 +55,7 @@ const SetFields = ({ wall, change }: SizesProps) => {
     return (
       <LengthField
         {...small}
-        label="Plate, a side"
+        label={phrase`Plate, a side`}
         value={set.side}
         note={plateSide.source.text}
         onEnter={(side) => change({ ...wall, set: { ...set, side } })}
@@ -66,13 +67,13 @@ const SetFields = ({ wall, change }: SizesProps) => {
       <div className="pair">
         <LengthField
           {...small}
-          label="Depth of core"
+          label={phrase`Depth of core`}
           value={set.depth}
           onEnter={(depth) => change({ ...wall, set: { ...set, depth } })}
         />
         <LengthField
           {...small}
-          label="Wider than post"
+          label={phrase`Wider than post`}
           value={set.room}
           onEnter={(room) => change({ ...wall, set: { ...set, room } })}
         />
@@ -90,13 +91,13 @@ const WallSizes = ({ wall, change }: SizesProps) => {
       <div className="pair">
         <LengthField
           {...small}
-          label="Width of wall"
+          label={phrase`Width of wall`}
           value={wall.width}
           onEnter={(width) => change({ ...wall, width })}
         />
         <LengthField
           {...small}
-          label="Height of wall"
+          label={phrase`Height of wall`}
           value={wall.height}
           onEnter={(height) => change({ ...wall, height })}
         />
@@ -104,12 +105,12 @@ const WallSizes = ({ wall, change }: SizesProps) => {
       <div className="pair">
         <LengthField
           {...small}
-          label="Top rises by"
+          label={phrase`Top rises by`}
           value={wall.rise}
           onEnter={(rise) => change({ ...wall, rise })}
         />
         <TextField
-          label="In steps"
+          label={phrase`In steps`}
           keys="decimal"
           value={String(wall.steps)}
           onEnter={(text) => {
@@ -119,8 +120,7 @@ const WallSizes = ({ wall, change }: SizesProps) => {
         />
       </div>
       <p className="note">
-        Height over the ground where it is least; from the start of the leg to its end the top rises
-        in equal steps, or slopes where there are 0.
+        {phrase`Height over the ground where it is least; from the start of the leg to its end the top rises in equal steps, or slopes where there are 0.`}
       </p>
     </>
   );
@@ -132,15 +132,15 @@ export const WallFields = ({ line, leg }: { readonly line: LineId; readonly leg:
   const edit = useEdit();
   const make = useDo();
   const change = (next: WallTop) =>
-    edit('Change wall', (was) => setLegWall(was, { line, leg: leg.id, wall: next }));
+    edit(phrase`Change wall`, (was) => setLegWall(was, { line, leg: leg.id, wall: next }));
   return (
     <>
       <ChoiceField
-        label="Stands on"
+        label={phrase`Stands on`}
         value={wall === undefined ? 'ground' : wall.set.kind}
         choices={grounds}
         onChoose={(on) =>
-          make('Change what a leg stands on', (was) =>
+          make(phrase`Change what a leg stands on`, (was) =>
             setLegWall(was, { line, leg: leg.id, wall: onto(wall, on) }),
           )
         }

@@ -11,6 +11,7 @@ import { useMayOpen } from '../../openings/useMayOpen.ts';
 import { SlideProposal } from './SlideProposal.tsx';
 import { useDo } from './useEdit.ts';
 import { WaySizes } from './WaySizes.tsx';
+import { phrase } from '../../../phrases/phrase.ts';
 
 interface Props {
   readonly gate: Gate;
@@ -18,25 +19,25 @@ interface Props {
 }
 
 const ways: readonly { readonly value: GateWay['kind']; readonly label: string }[] = [
-  { value: 'swing', label: 'Swings on hinges' },
-  { value: 'centre stop', label: 'Swings to a centre stop' },
-  { value: 'cantilever', label: 'Rolls aside, cantilever' },
-  { value: 'gap', label: 'Not at all: a gap' },
+  { value: 'swing', label: phrase`Swings on hinges` },
+  { value: 'centre stop', label: phrase`Swings to a centre stop` },
+  { value: 'cantilever', label: phrase`Rolls aside, cantilever` },
+  { value: 'gap', label: phrase`Not at all: a gap` },
 ];
 
 const counts = [
-  { value: '1', label: 'Single' },
-  { value: '2', label: 'Double' },
+  { value: '1', label: phrase`Single` },
+  { value: '2', label: phrase`Double` },
 ] as const;
 
 const sides = [
-  { value: 'left', label: 'Left of line' },
-  { value: 'right', label: 'Right of line' },
+  { value: 'left', label: phrase`Left of line` },
+  { value: 'right', label: phrase`Right of line` },
 ] as const;
 
 const posts = [
-  { value: 'start', label: 'Start post' },
-  { value: 'end', label: 'End post' },
+  { value: 'start', label: phrase`Start post` },
+  { value: 'end', label: phrase`End post` },
 ] as const;
 
 /** How a gate closes its opening: the way, how many leaves, to which side, and what that way needs. */
@@ -51,44 +52,46 @@ export const WayFields = ({ gate, laid }: Props) => {
     <>
       <div className="pair">
         <ChoiceField
-          label="Closes"
+          label={phrase`Closes`}
           value={way.kind}
           choices={ways}
           onChoose={(kind) =>
-            make('Change how the gate closes', (was) =>
+            make(phrase`Change how the gate closes`, (was) =>
               closedBy(was, laid, wayToBegin(kind, was, laid), book),
             )
           }
         />
         {leafCounts[way.kind].length > 1 && (
           <ChoiceField
-            label="Leaves"
+            label={phrase`Leaves`}
             value={single ? '1' : '2'}
             choices={counts}
             onChoose={(count) =>
-              make('Change leaves', (was) => setGateLeaves(was, id, count === '1' ? 1 : 2))
+              make(phrase`Change leaves`, (was) => setGateLeaves(was, id, count === '1' ? 1 : 2))
             }
           />
         )}
         {way.kind !== 'gap' && (
           <ChoiceField
-            label={way.kind === 'cantilever' ? 'Rolls on the' : 'Opens to the'}
+            label={way.kind === 'cantilever' ? phrase`Rolls on the` : phrase`Opens to the`}
             value={gate.opens}
             choices={sides}
-            onChoose={(opens) => make('Change swing', (was) => setGateOpens(was, id, opens))}
+            onChoose={(opens) => make(phrase`Change swing`, (was) => setGateOpens(was, id, opens))}
           />
         )}
         {way.kind === 'swing' && single && (
           <ChoiceField
-            label="Hinged at the"
+            label={phrase`Hinged at the`}
             value={gate.hingedAt}
             choices={posts}
-            onChoose={(end) => make('Change hinge side', (was) => setGateHinged(was, id, end))}
+            onChoose={(end) =>
+              make(phrase`Change hinge side`, (was) => setGateHinged(was, id, end))
+            }
           />
         )}
         <WaySizes key={way.kind} way={way} laid={laid} single={single} />
       </div>
-      {may !== null && <p className="note">May open {may}</p>}
+      {may !== null && <p className="note">{phrase`May open ${may}`}</p>}
       <SlideProposal laid={laid} />
     </>
   );

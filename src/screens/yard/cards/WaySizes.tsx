@@ -18,6 +18,7 @@ import { sizeText } from '../../fields/sizeText.ts';
 import { closedBy } from '../../plans/closedBy.ts';
 import { Published } from './Published.tsx';
 import { useEdit } from './useEdit.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 
 interface Props {
   readonly way: GateWay;
@@ -27,16 +28,16 @@ interface Props {
 }
 
 const ends = [
-  { value: 'start', label: 'Start of leg' },
-  { value: 'end', label: 'End of leg' },
+  { value: 'start', label: phrase`Start of leg` },
+  { value: 'end', label: phrase`End of leg` },
 ] as const;
 
 /** The sizes of each way, and whether they may be nothing. */
 const slideSizes = [
-  { key: 'overlap', label: 'Overlap at the latch', least: 'zero' },
-  { key: 'counterbalance', label: 'Counterbalance', least: 'zero' },
-  { key: 'rollers', label: 'Roller posts, centre to centre', least: 'above' },
-  { key: 'behind', label: 'Roller posts behind the line', least: 'zero' },
+  { key: 'overlap', label: phrase`Overlap at the latch`, least: 'zero' },
+  { key: 'counterbalance', label: phrase`Counterbalance`, least: 'zero' },
+  { key: 'rollers', label: phrase`Roller posts, centre to centre`, least: 'above' },
+  { key: 'behind', label: phrase`Roller posts behind the line`, least: 'zero' },
 ] as const;
 
 /** What is published of the counterbalance of a leaf that closes so much, inches. */
@@ -54,7 +55,7 @@ export const WaySizes = ({ way, laid, single }: Props) => {
   const book = useBook();
   const edit = useEdit();
   const change = (next: GateWay) =>
-    edit('Change how the gate closes', (was) => closedBy(was, laid, next, book));
+    edit(phrase`Change how the gate closes`, (was) => closedBy(was, laid, next, book));
   const size = (label: string, value: Inches, next: (to: Inches) => GateWay, least = 'above') => (
     <SizeField
       key={label}
@@ -63,11 +64,15 @@ export const WaySizes = ({ way, laid, single }: Props) => {
       style={site.lengths}
       onEnter={(to) => {
         if (to > 0 || (to === 0 && least === 'zero')) return change(next(to));
-        return `${label}: expected ${least === 'zero' ? '0 or more' : 'more than 0'}, found ${sizeText(to, site.lengths)}`;
+        const found = sizeText(to, site.lengths);
+        return least === 'zero'
+          ? phrase`${label}: expected 0 or more, found ${found}`
+          : phrase`${label}: expected more than 0, found ${found}`;
       }}
     />
   );
-  if (way.kind === 'gap') return size('Clear width', way.clear, (clear) => ({ ...way, clear }));
+  if (way.kind === 'gap')
+    return size(phrase`Clear width`, way.clear, (clear) => ({ ...way, clear }));
   if (way.kind === 'cantilever') {
     return (
       <>
@@ -75,7 +80,7 @@ export const WaySizes = ({ way, laid, single }: Props) => {
           size(label, way[key], (to) => ({ ...way, [key]: to }), least),
         )}
         <Published
-          of="counterbalance"
+          of={phrase`counterbalance`}
           figures={overhangs(inches(laid.opening.target / (single ? 1 : 2))).map(
             ({ length, source }) => ({
               text: sizeText(length, site.lengths),
@@ -87,7 +92,7 @@ export const WaySizes = ({ way, laid, single }: Props) => {
         />
         {single && (
           <ChoiceField
-            label="Rolls towards the"
+            label={phrase`Rolls towards the`}
             value={way.stores}
             choices={ends}
             onChoose={(stores) => void change({ ...way, stores })}
@@ -99,18 +104,18 @@ export const WaySizes = ({ way, laid, single }: Props) => {
   return (
     <>
       {way.kind === 'centre stop' &&
-        size('Centre stop, width', way.stop, (stop) => ({ ...way, stop }))}
+        size(phrase`Centre stop, width`, way.stop, (stop) => ({ ...way, stop }))}
       <TextField
-        label="Opens by"
+        label={phrase`Opens by`}
         keys="decimal"
         value={formatAngle(way.turns)}
         onEnter={(text) => {
           const angle = parseAngle(text);
-          if (!angle.ok) return `Opens by: ${angle.reason}`;
+          if (!angle.ok) return phrase`Opens by: ${angle.reason}`;
           if (angle.value > 0 && angle.value <= Math.PI) {
             return change({ ...way, turns: angle.value });
           }
-          return `Opens by: expected more than 0 up to 180°, found ${quotedText(text)}`;
+          return phrase`Opens by: expected more than 0 up to 180°, found ${quotedText(text)}`;
         }}
       />
     </>

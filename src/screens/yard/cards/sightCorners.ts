@@ -2,7 +2,7 @@ import type { Feature } from '../../../site/feature.ts';
 import type { FeatureId, MarkId } from '../../../site/ids.ts';
 import { verticesOf } from '../../../site/pathOrder.ts';
 import type { Site } from '../../../site/site.ts';
-import { featureName } from '../../../site/featureName.ts';
+import { featureNoun } from '../../../site/featureNoun.ts';
 
 /** A boundary or paving that passes a mark, and what it is called. */
 export interface CornerGround {
@@ -15,5 +15,5 @@ export const sightCorners = (site: Site, mark: MarkId): CornerGround[] =>
   (Object.entries(site.features) as [FeatureId, Feature][]).flatMap(([id, feature]) => {
     if (feature.kind !== 'boundary' && feature.kind !== 'paving') return [];
     if (!verticesOf(feature.path).some((vertex) => vertex.mark === mark)) return [];
-    return [{ feature: id, name: feature.label.trim() || featureName(feature).toLowerCase() }];
+    return [{ feature: id, name: feature.label.trim() || featureNoun(feature) }];
   });

@@ -4,7 +4,8 @@ import type { FeatureId, LineId, MarkId } from '../../../site/ids.ts';
 import { leastMarks } from '../../../site/leastMarks.ts';
 import { verticesOf } from '../../../site/pathOrder.ts';
 import type { Site } from '../../../site/site.ts';
-import { featureName } from '../../../site/featureName.ts';
+import { featureNoun } from '../../../site/featureNoun.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 
 /** Something that passes a mark and can do without it. */
 export interface Spare {
@@ -21,7 +22,7 @@ export const spareMarks = (site: Site, mark: MarkId): Spare[] => {
       const vertices = verticesOf(path);
       const here = vertices.find((vertex) => vertex.mark === mark);
       if (here === undefined || vertices.length <= 2) return [];
-      const name = label === '' ? 'fence line' : label;
+      const name = label === '' ? phrase`fence line` : label;
       return [{ key: here.id, name, without: (was) => removeVertex(was, id, here.id) }];
     },
   );
@@ -32,7 +33,7 @@ export const spareMarks = (site: Site, mark: MarkId): Spare[] => {
     const vertices = verticesOf(feature.path);
     const here = vertices.find((vertex) => vertex.mark === mark);
     if (here === undefined || vertices.length <= leastMarks(feature)) return [];
-    const name = feature.label === '' ? featureName(feature).toLowerCase() : feature.label;
+    const name = feature.label === '' ? featureNoun(feature) : feature.label;
     return [{ key: here.id, name, without: (was) => removeCorner(was, id, here.id) }];
   });
   return [...lines, ...features];
