@@ -6,6 +6,7 @@ import { read, unread, type Parsed } from '../units/parsed.ts';
 import { cleanPath } from './cleanPath.ts';
 import type { Drawn } from './drawn.ts';
 import { inchesIn, type FileUnit } from './fileUnit.ts';
+import { fileUnitWords } from './fileUnitWords.ts';
 import { grouped } from './grouped.ts';
 import { joined } from './joined.ts';
 import { nearby } from './nearby.ts';
@@ -29,7 +30,7 @@ const roundStep = 1000;
 /** A thing without corners on one spot; unread for one without length, or higher than a site can hold. */
 const clean = (one: Drawn): Parsed<Drawn> => {
   if (one.kind === 'point' && Math.abs(one.z ?? 0) > farthest) {
-    return unread('lies over 10 miles above or below 0');
+    return unread(phrase`lies over 10 miles above or below 0`);
   }
   if (!('path' in one)) return read(one);
   if (!one.path.bows.every((bow) => Math.abs(bow) <= farthest))
@@ -81,20 +82,22 @@ export const foundFrom = (drawn: readonly Drawn[], by: FoundBy): Parsed<Found> =
   const whole = by.lines === 'joined' ? withJoined(kept) : kept;
   const told = [...by.told];
   if (near.refused.length > 0) {
-    const [some, all] = [near.drawn.length, drawn.length].map(number);
+    const [some, all] = [number(near.drawn.length), number(drawn.length)];
     told.push(
-      `Kept what lies together: ${some} of ${all} things; the others lie over 10 miles off`,
+      phrase`Kept what lies together: ${some} of ${all} things; the others lie over 10 miles off`,
     );
   }
   if (near.moved !== null) {
-    const [east, north] = [near.moved.x, near.moved.y].map((one) =>
-      number(Math.round(one / inchesIn[by.unit])),
+    const { x, y } = near.moved;
+    const inUnit = (one: number): string => number(Math.round(one / inchesIn[by.unit]));
+    const [east, north] = [inUnit(x), inUnit(y)];
+    told.push(
+      phrase`Moved: 0, 0 is here ${east} east, ${north} north in the file, in ${fileUnitWords[by.unit]}`,
     );
-    told.push(`Moved: 0, 0 is here ${east} east, ${north} north in the file, in ${by.unit}`);
   }
   if (countOf(whole) < countOf(kept)) {
     told.push(
-      `${number(countOf(kept))} lines, joined where they meet, are ${number(countOf(whole))}`,
+      phrase`${number(countOf(kept))} lines, joined where they meet, are ${number(countOf(whole))}`,
     );
   }
   const all = [...by.refused, ...near.refused, ...refused];
@@ -102,5 +105,5 @@ export const foundFrom = (drawn: readonly Drawn[], by: FoundBy): Parsed<Found> =
   if (whole.length > 0) {
     return read({ groups: grouped(whole), told, refused: all, origin: by.origin });
   }
-  return unread(first === undefined ? by.none : `${first.where}: ${first.reason}`);
+  return unread(first === undefined ? by.none : phrase`${first.where}: ${first.reason}`);
 };

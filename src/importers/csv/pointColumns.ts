@@ -121,7 +121,7 @@ export const headedColumns = (
     return at < 0 ? null : { at, unit: found[at]?.unit ?? null };
   };
   const twice = usual.find((column) => found.filter((one) => one?.column === column).length > 1);
-  if (twice !== undefined) return unread(`line ${line}: expected one column for ${twice}`);
+  if (twice !== undefined) return unread(phrase`line ${line}: expected one column for ${twice}`);
   const [x, y, z] = [placeOf('x'), placeOf('y'), placeOf('z')];
   if (x !== null && y !== null && (z !== null || heights === 'if any')) {
     return read({ x, y, z, label: placeOf('label'), remark: placeOf('remark') });

@@ -125,13 +125,13 @@ const layerOf = ({ layer = '0' }: DxfEntity, place: Place): string =>
 const explodeInsert = (entity: DxfEntity, place: Place, work: Work): string | null => {
   const name = entity.block ?? '';
   const block = work.blocks.get(name.toUpperCase());
-  if (block === undefined) return `its block ${quotedText(name)} is not in the file`;
-  if (place.depth >= deepest) return 'its blocks lie too deep in one another';
+  if (block === undefined) return phrase`its block ${quotedText(name)} is not in the file`;
+  if (place.depth >= deepest) return phrase`its blocks lie too deep in one another`;
   const { x = 0, y = 0, scaleX = 1, scaleY = 1, rotation = 0 } = entity;
   const { columnSpacing = 0, rowSpacing = 0, columnCount = 1, rowCount = 1 } = entity;
   const rows = [columnSpacing, rowSpacing, columnCount, rowCount];
   const numbers = [x, y, scaleX, scaleY, rotation, block.x ?? 0, block.y ?? 0, ...rows];
-  if (!numbers.every(Number.isFinite)) return 'expected numbers for its coordinates';
+  if (!numbers.every(Number.isFinite)) return phrase`expected numbers for its coordinates`;
   insert(entity, block, place, work);
   return null;
 };
@@ -167,11 +167,11 @@ const drawOne = (entity: DxfEntity, place: Place, work: Work): string | null => 
   const affine = chained(place.affine, scaled(facing(entity), 1));
   const own = reach(shape.value);
   const far = own > mostReach ? Infinity : own * largest(affine);
-  if (!Number.isFinite(areaScale(affine))) return 'expected numbers for its coordinates';
+  if (!Number.isFinite(areaScale(affine))) return phrase`expected numbers for its coordinates`;
   if (!(far <= farthest)) return phrase`has a curve of over 10 miles`;
   const drawn = placed(shape.value, affine, layerOf(entity, place), place.where);
   if ('path' in drawn) count(work, place.depth, drawn.path.points.length - pointsOf(shape.value));
-  if (!isPlaced(drawn)) return 'expected numbers for its coordinates';
+  if (!isPlaced(drawn)) return phrase`expected numbers for its coordinates`;
   work.drawn.push(drawn);
   return null;
 };
@@ -180,7 +180,9 @@ const explode = (entity: DxfEntity, place: Place, work: Work): void => {
   count(work, place.depth);
   const tilted = facing(entity) === 0 && drawnTypes.has(entity.type);
   const one = entity.type === 'INSERT' ? explodeInsert : drawOne;
-  const reason = tilted ? 'is drawn on a slope: expected it in plan' : one(entity, place, work);
+  const reason = tilted
+    ? phrase`is drawn on a slope: expected it in plan`
+    : one(entity, place, work);
   const last = work.refused.at(-1);
   // what a block has at fault is said once, however often it is inserted
   if (reason === null || (last?.where === place.where && last.reason === reason)) return;
@@ -201,7 +203,7 @@ export const exploded = (dxf: Dxf, inchesPerUnit: number): Exploded => {
       return;
     }
     const layer = labelText(entity.layer ?? '0');
-    const where = `entity ${n + 1}, ${labelText(entity.type).slice(0, 24)} on ${layer.slice(0, 80)}`;
+    const where = phrase`entity ${n + 1}, ${labelText(entity.type).slice(0, 24)} on ${layer.slice(0, 80)}`;
     const affine = scaled(inchesPerUnit, inchesPerUnit);
     explode(entity, { affine, layer: null, depth: 0, where }, work);
   });

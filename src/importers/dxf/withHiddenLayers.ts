@@ -1,6 +1,7 @@
 import type { Dxf } from 'dxf';
 import type { Found } from '../../site/found.ts';
 import { labelText } from '../labelText.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** Layers that are told one by one. */
 const mostTold = 8;
@@ -25,12 +26,13 @@ export const withHiddenLayers = (found: Found, dxf: Dxf): Found => {
     .slice(0, mostTold)
     .map((layer) => (layer.length > longest ? `${layer.slice(0, longest - 1)}…` : layer))
     .join(', ');
-  const more = layers.length > mostTold ? ` and ${layers.length - mostTold} more` : '';
+  const all =
+    layers.length > mostTold ? phrase`${list} and ${layers.length - mostTold} more` : list;
   return {
     ...found,
     groups: found.groups.map((group) =>
       isHidden(group.layer) ? { ...group, hidden: true } : group,
     ),
-    told: [...found.told, `Off or frozen in the file, so left out unless chosen: ${list}${more}`],
+    told: [...found.told, phrase`Off or frozen in the file, so left out unless chosen: ${all}`],
   };
 };

@@ -11,6 +11,7 @@ import { read, unread, type Parsed } from '../../units/parsed.ts';
 import { mostHeld, type HeldFile } from './heldFile.ts';
 import { pdfParts } from './pdfParts.ts';
 import { unpacked } from './unpacked.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 const name = PDFName.of;
 
@@ -49,6 +50,6 @@ export const filesInPdf = async (bytes: Uint8Array): Promise<Parsed<readonly Hel
     const tree = names instanceof PDFDict ? names.lookup(name('EmbeddedFiles')) : undefined;
     return read([...new Set(specsIn(tree, new Set()))].flatMap(heldBy));
   } catch {
-    return unread('the PDF is damaged, and what it carries cannot be read');
+    return unread(phrase`the PDF is damaged, and what it carries cannot be read`);
   }
 };

@@ -5,6 +5,7 @@ import { unread, type Parsed } from '../../units/parsed.ts';
 import { quotedText } from '../../units/quotedText.ts';
 import type { HeldFile } from './heldFile.ts';
 import { holdsWord } from './holdsWord.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** What a PDF carries for this program: nothing at all, other files alone, or a site or one line why not. */
 export type InPdf =
@@ -22,10 +23,10 @@ const isSiteFile = ({ name }: HeldFile): boolean => name.toLowerCase().endsWith(
 
 const opened = async ({ name, bytes }: HeldFile): Promise<Parsed<Site>> => {
   const held = await bytes();
-  if (!held.ok) return unread(`the site file in it, ${quotedText(name)}: ${held.reason}`);
+  if (!held.ok) return unread(phrase`the site file in it, ${quotedText(name)}: ${held.reason}`);
   // a stray byte spoils a text or a name, and the rest of the drawing can still be had
   const site = openSite(new TextDecoder('utf-8').decode(held.value));
-  return site.ok ? site : unread(`the site file in it, ${quotedText(name)}: ${site.reason}`);
+  return site.ok ? site : unread(phrase`the site file in it, ${quotedText(name)}: ${site.reason}`);
 };
 
 const most = 3;
@@ -33,7 +34,7 @@ const most = 3;
 const listed = (files: readonly HeldFile[]): string => {
   const names = files.slice(0, most).map(({ name }) => quotedText(name));
   return files.length > most
-    ? `${names.join(', ')} and ${files.length - most} more`
+    ? phrase`${names.join(', ')} and ${files.length - most} more`
     : names.join(', ');
 };
 
@@ -53,10 +54,10 @@ export const siteInPdf = async (bytes: Uint8Array): Promise<InPdf> => {
   if (files.value.length === 0) return { is: 'nothing' };
   const [site, ...more] = files.value.filter(isSiteFile);
   if (site === undefined) {
-    const why = `no site file is in it, but ${listed(files.value)}: expected one that ends in ${siteEnding}`;
+    const why = phrase`no site file is in it, but ${listed(files.value)}: expected one that ends in ${siteEnding}`;
     return { is: 'foreign', why };
   }
   if (more.length === 0) return { is: 'site', site: await opened(site) };
-  const several = `${more.length + 1} site files are in it, ${listed([site, ...more])}: expected one`;
+  const several = phrase`${more.length + 1} site files are in it, ${listed([site, ...more])}: expected one`;
   return { is: 'site', site: unread(several) };
 };
