@@ -63,7 +63,7 @@ describe('the yard in Spanish', () => {
     const english = await yardIn(null);
     const spoken = await yardIn((key) => spanish[key]);
     for (const [n, said] of spoken.prompts.entries()) expect(said).not.toBe(english.prompts[n]);
-    expect(spoken.starts).toBe('Toque donde empieza la alberca');
+    expect(spoken.starts).toBe('Tocar donde empieza la alberca');
     expect(spoken.said).toBe('Para la alberca hacen falta al menos 3 puntos y hay 2');
     expect(spoken.snapped).toContain('en la cerca');
   });
