@@ -9,7 +9,7 @@ import { useSite } from '../bench.ts';
 import { spot, withElements } from '../withElements.tsx';
 import { TextField } from '../fields/TextField.tsx';
 import { useDo, useEdit } from '../yard/cards/useEdit.ts';
-import { phrase } from '../../phrases/phrase.ts';
+import { phrase, phraseOf } from '../../phrases/phrase.ts';
 
 /** Who signs, and of which day: kept from gate to gate. */
 export interface Signer {
@@ -79,7 +79,7 @@ export const SignOff = ({ gate, signer, onSigner }: Props) => {
         )}
         {standing.kind !== 'unsigned' && (
           <button type="button" onClick={takeBack}>
-            {phrase`Take back`}
+            {phraseOf('sign-off')`Take back`}
           </button>
         )}
       </div>
