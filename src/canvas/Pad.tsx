@@ -34,6 +34,8 @@ interface Props {
   readonly viewNow: () => View;
   readonly onView: (change: (was: View) => View) => void;
   readonly onInput: (input: Input) => void;
+  /** Asked for what lies there: a finger rests on it, or it has the other button of a mouse. */
+  readonly onHold: (touch: Touch) => void;
   readonly onSize: (size: PadSize) => void;
 }
 
@@ -51,7 +53,7 @@ const paint =
 
 const inputOf = ({ deed, kind, free }: Done, view: View): Input | null => {
   if (deed.do === 'leave') return { do: 'leave' };
-  if (deed.do === 'pan' || deed.do === 'pinch') return null;
+  if (deed.do === 'pan' || deed.do === 'pinch' || deed.do === 'hold') return null;
   return { do: deed.do, at: toSite(view, deed.at), reach: toGround(view, reaches[kind]), free };
 };
 
@@ -73,7 +75,10 @@ export const Pad = (props: Props) => {
     },
     onDone: (done) => {
       onView((was) => viewAfter(done, was));
-      const input = inputOf(done, props.viewNow());
+      const now = props.viewNow();
+      const input = inputOf(done, now);
+      if (done.deed.do === 'hold')
+        props.onHold({ at: toSite(now, done.deed.at), reach: toGround(now, reaches[done.kind]) });
       if (input !== null) onInput(input);
     },
     onWheel: (at, turn) => onView((was) => zoomAt(was, at, 2 ** (-turn / doubling))),

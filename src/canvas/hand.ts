@@ -2,7 +2,8 @@ import type { ScreenPoint } from '../geometry/point.ts';
 
 /** What the browser reports of one pointer, reduced to what matters here. Points in CSS pixels. */
 export interface Signal {
-  readonly on: 'down' | 'move' | 'up' | 'lost';
+  /** `rest` is no event of its own: a finger has been down for `restTime` and not moved off. */
+  readonly on: 'down' | 'move' | 'up' | 'lost' | 'rest';
   readonly id: number;
   readonly kind: 'mouse' | 'touch' | 'pen';
   readonly at: ScreenPoint;
@@ -19,6 +20,8 @@ export type Deed =
   | { readonly do: 'pan'; readonly x: number; readonly y: number }
   /** Zooms `times` about a point that the fingers keep in hold. */
   | { readonly do: 'pinch'; readonly about: ScreenPoint; readonly times: number }
+  /** A finger that rests, or the other button of a mouse: asks for what lies there. */
+  | { readonly do: 'hold'; readonly at: ScreenPoint }
   | { readonly do: 'leave' };
 
 interface Finger {
@@ -33,6 +36,7 @@ interface Finger {
  *   waiting --second finger--> pinching --one lifts--> panning --lifts--> empty
  *   empty --mouse, pen--> drawing;  empty --middle, space--> panning
  *   empty --where there is nothing to drag--> waiting --moves--> panning
+ *   waiting --a finger rests--> resting --lifts--> empty
  *
  * A finger waits, so that the first of two fingers never draws. A pen that comes down takes over
  * from fingers, and fingers that come down beside it are the palm.
@@ -42,6 +46,7 @@ export type Hand =
   | ({ readonly is: 'waiting'; readonly means: Signal['means'] } & Finger)
   | ({ readonly is: 'drawing'; readonly kind: Signal['kind'] } & Finger)
   | ({ readonly is: 'panning' } & Finger)
+  | ({ readonly is: 'resting' } & Finger)
   | { readonly is: 'pinching'; readonly first: Finger; readonly second: Finger };
 
 export interface Handled {
@@ -51,6 +56,22 @@ export interface Handled {
 
 /** The hand with nothing on the pad. */
 export const emptyHand: Hand = { is: 'empty' };
+
+/** A finger that is down for so long and stays where it is rests, milliseconds. Ours. */
+export const restTime = 500;
+
+/** For so long after a pen was on or over the pad a finger may be the hand that holds it, milliseconds. Ours. */
+const penTime = 3000;
+
+/**
+ * What a pointer is there for when a pen was heard of `sincePen` milliseconds ago (Infinity: never): a
+ * finger beside a pen is the palm or moves the paper, and draws nothing.
+ */
+export const meansBesidePen = (
+  means: Signal['means'],
+  kind: Signal['kind'],
+  sincePen: number,
+): Signal['means'] => (kind === 'touch' && sincePen < penTime ? 'pan' : means);
 
 /** How far a finger may roll, in CSS pixels, and still be tapping. */
 const roll = 8;
@@ -72,7 +93,7 @@ const down = (hand: Hand, { id, kind, at, means }: Signal): Handled => {
     return hand.is === 'drawing' ? done(drawing, { do: 'leave' }, press) : done(drawing, press);
   }
   if (hand.is === 'empty') return done({ is: 'waiting', means, id, at });
-  if (hand.is === 'waiting' || hand.is === 'panning') {
+  if (hand.is === 'waiting' || hand.is === 'panning' || hand.is === 'resting') {
     return done({ is: 'pinching', first: { id: hand.id, at: hand.at }, second: { id, at } });
   }
   return done(hand);
@@ -100,6 +121,7 @@ const move = (hand: Hand, signal: Signal): Handled => {
     return done({ ...hand, at }, { do: 'pan', x: at.x - hand.at.x, y: at.y - hand.at.y });
   }
   if (hand.is === 'drawing') return done({ ...hand, at }, { do: 'move', at });
+  if (hand.is === 'resting') return done(hand);
   if (apart(hand.at, at) <= roll) return done(hand);
   if (hand.means === 'tap') {
     return done({ is: 'panning', id, at }, { do: 'pan', x: at.x - hand.at.x, y: at.y - hand.at.y });
@@ -115,15 +137,21 @@ const up = (hand: Hand, { id, at, on }: Signal): Handled => {
     return done({ is: 'panning', ...left });
   }
   if (hand.id !== id) return done(hand);
-  if (hand.is === 'panning') return done(emptyHand);
+  if (hand.is === 'panning' || hand.is === 'resting') return done(emptyHand);
   if (on === 'lost')
     return done(emptyHand, ...(hand.is === 'drawing' ? [{ do: 'leave' } as const] : []));
   if (hand.is === 'drawing') return done(emptyHand, { do: 'release', at });
   return done(emptyHand, { do: 'press', at: hand.at }, { do: 'release', at: hand.at });
 };
 
+const rest = (hand: Hand, { id }: Signal): Handled =>
+  hand.is === 'waiting' && hand.id === id
+    ? done({ is: 'resting', id, at: hand.at }, { do: 'hold', at: hand.at })
+    : done(hand);
+
 /** One signal in: how the hand is then, and what it did. */
 export const handle = (hand: Hand, signal: Signal): Handled => {
   if (signal.on === 'down') return down(hand, signal);
+  if (signal.on === 'rest') return rest(hand, signal);
   return signal.on === 'move' ? move(hand, signal) : up(hand, signal);
 };

@@ -1,5 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { emptyHand, handle, type Deed, type Hand, type Signal } from '../../src/canvas/hand.ts';
+import {
+  emptyHand,
+  handle,
+  meansBesidePen,
+  type Deed,
+  type Hand,
+  type Signal,
+} from '../../src/canvas/hand.ts';
 
 const signal = (on: Signal['on'], x: number, more: Partial<Signal> = {}): Signal => ({
   on,
@@ -98,6 +105,53 @@ describe('hand', () => {
       { do: 'press', at: { x: 0, y: 0 } },
       { do: 'release', at: { x: 0, y: 0 } },
     ]);
+  });
+
+  it('[N2] shortly after a pen a finger moves the paper, long after it what it did before', () => {
+    for (const means of ['draw', 'tap', 'pan'] as const) {
+      expect(meansBesidePen(means, 'touch', 200)).toBe('pan');
+      expect(meansBesidePen(means, 'touch', 60_000)).toBe(means);
+      expect(meansBesidePen(means, 'touch', Infinity)).toBe(means);
+      expect(meansBesidePen(means, 'pen', 0)).toBe(means);
+      expect(meansBesidePen(means, 'mouse', 0)).toBe(means);
+    }
+    const { deeds } = play(signal('down', 80, { means: 'pan' }), signal('up', 80));
+    expect(deeds).toEqual([]);
+  });
+
+  it('[N4] a finger that rests asks for what lies there, and does nothing more when it moves or lifts', () => {
+    for (const means of ['draw', 'tap'] as const) {
+      const { deeds, hand } = play(
+        signal('down', 80, { means }),
+        signal('move', 84),
+        signal('rest', 84),
+        signal('move', 200),
+        signal('up', 200),
+      );
+      expect(deeds).toEqual([{ do: 'hold', at: { x: 80, y: 0 } }]);
+      expect(hand).toEqual(emptyHand);
+    }
+  });
+
+  it('[N4] a finger that draws, pans, is gone or is one of two does not rest', () => {
+    const moved = play(signal('down', 0), signal('move', 50), signal('rest', 50));
+    expect(named(moved.deeds)).toEqual(['press', 'move']);
+    const panned = play(signal('down', 0, { means: 'pan' }), signal('rest', 0));
+    expect(panned.deeds).toEqual([]);
+    const gone = play(signal('down', 0), signal('up', 0), signal('rest', 0));
+    expect(named(gone.deeds)).toEqual(['press', 'release']);
+    const two = play(signal('down', 0), signal('down', 9, { id: 2 }), signal('rest', 0));
+    expect(two.deeds).toEqual([]);
+  });
+
+  it('[N1] a second finger beside one that rests pinches', () => {
+    const { deeds } = play(
+      signal('down', 100),
+      signal('rest', 100),
+      signal('down', 200, { id: 2 }),
+      signal('move', 300, { id: 2 }),
+    );
+    expect(named(deeds)).toEqual(['hold', 'pan', 'pinch']);
   });
 
   it('pans with the middle button', () => {

@@ -19,6 +19,8 @@ import { flagSize } from './flagAtoms.ts';
 /** Half the strip that is kept clear along a line, and along a fence with its x marks; paper inches. */
 const besideLine = 0.02;
 const besideFence = 0.05;
+/** The same round posts and signs: half of the widest pen and a hair. */
+const besideRound = 0.012;
 /** Lines are kept clear piece by piece, no longer than this, paper inches. */
 const longest = 1;
 /** A line that runs on for ever is kept clear in no more pieces than this. */
@@ -71,7 +73,10 @@ const avoidRound = (
   room: Lettering,
   centre: PaperPoint,
   { radius, weight }: { readonly radius: number; readonly weight: Weight },
-): void => room.avoid({ centre, halfWidth: radius, halfHeight: radius, angle: upright }, weight);
+): void => {
+  const half = radius + besideRound;
+  room.avoid({ centre, halfWidth: half, halfHeight: half, angle: upright }, weight);
+};
 
 /**
  * Keeps letters off what a primitive draws: lines and posts as far as there is other room, flags

@@ -9,6 +9,7 @@ import { inches, type Inches } from '../../units/inches.ts';
 import type { LengthStyle } from '../../units/lengthStyle.ts';
 import { radians } from '../../units/radians.ts';
 import type { Atom } from '../atom.ts';
+import { breaksFor, brokenAt } from '../explode/brokenAt.ts';
 import { fenceOutline } from '../explode/fenceOutline.ts';
 import { rectangleOutline, segmentsOutline } from '../explode/polylineOutline.ts';
 import { infillOn } from '../plan/infillOn.ts';
@@ -16,6 +17,7 @@ import { bestOf } from '../lettering/bestOf.ts';
 import { labelAt, type LabelStyle } from '../lettering/label.ts';
 import type { Lettered } from '../lettering/lettered.ts';
 import type { Lettering } from '../lettering/lettering.ts';
+import { textBox } from '../lettering/textBox.ts';
 import { openingText } from '../opening/openingText.ts';
 import { tapeLevels } from './tapeLevels.ts';
 import { readingsOf, spanOf, stopsOf, type PieceStop, type TapePiece } from './tapePiece.ts';
@@ -208,9 +210,15 @@ export const tapeSpaces = (piece: TapePiece, reach: TapeReach, sheet: TapeSheet)
       ? drawOpening(between, reach, sheet)
       : drawBay(between, { apart: apart(from, to), of }, sheet);
   });
+  const texts = lettered.flatMap((one) => one.texts);
+  // a swing reaches up to the lengths of the bays beside it
+  const drawn = brokenAt(
+    lettered.flatMap(({ lines }) => lines),
+    breaksFor(texts.map(textBox)),
+  );
   return {
-    lines: [...lettered.flatMap(({ lines }) => lines), ...drawWall(piece, reach)],
-    texts: lettered.flatMap(({ texts }) => texts),
+    lines: [...drawn, ...drawWall(piece, reach)],
+    texts,
     left: lettered.flatMap(({ left }) => left),
   };
 };

@@ -36,10 +36,11 @@ interface SheetProps {
   readonly hand: Hand;
   readonly cross: SitePoint | null;
   readonly onInput: (input: Input) => void;
+  readonly onHold: (touch: Touch) => void;
 }
 
 /** The pad itself: the drawing as it is now, what is selected, and what the tool shows. */
-const DrawingPad = ({ place, hand, cross, onInput }: SheetProps) => {
+const DrawingPad = ({ place, hand, cross, onInput, onHold }: SheetProps) => {
   const bench = useBench();
   const { session } = bench;
   const site = useSite();
@@ -96,6 +97,7 @@ const DrawingPad = ({ place, hand, cross, onInput }: SheetProps) => {
       viewNow={() => session.getState().view}
       onView={(change) => session.setState((state) => ({ view: change(state.view) }))}
       onInput={onInput}
+      onHold={onHold}
       onSize={measured}
     />
   );
@@ -106,12 +108,16 @@ interface Props {
   readonly cross: SitePoint | null;
   /** Called when a pointer takes over from the keys. */
   readonly onPointer: () => void;
+  /** Called when the card of what a finger rests on is asked for. */
+  readonly onCard: () => void;
 }
 
 /** The pad with what lies over it: what to do next, and the keys that zoom. */
-export const Ground = ({ walk, cross, onPointer }: Props) => {
-  const { sender, pointer } = useBench();
-  const { marks, underlays } = useSite();
+export const Ground = ({ walk, cross, onPointer, onCard }: Props) => {
+  const { sender, session, pointer } = useBench();
+  const site = useSite();
+  const layout = useLayout();
+  const { marks, underlays } = site;
   const bare = Object.keys(marks).length === 0 && Object.keys(underlays).length === 0;
   const tool = useSession((state) => state.tool);
   const walking = isShown(walk.state);
@@ -123,9 +129,16 @@ export const Ground = ({ walk, cross, onPointer }: Props) => {
     }
     sender.send(input);
   };
+  const onHold = (touch: Touch): void => {
+    if (hits(site, layout, touch).length === 0) return;
+    session.setState({ tool: 'select' });
+    onInput({ do: 'press', ...touch, free: false });
+    onInput({ do: 'release', ...touch, free: false });
+    onCard();
+  };
   return (
     <div className="ground">
-      <DrawingPad place={walk.place} hand={hand} cross={cross} onInput={onInput} />
+      <DrawingPad place={walk.place} hand={hand} cross={cross} onInput={onInput} onHold={onHold} />
       <p id={padUse} className="unseen">
         {use}
       </p>

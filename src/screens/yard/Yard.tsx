@@ -39,7 +39,12 @@ export const Yard = () => {
     <div className="yard">
       <Toolbar walk={walk} />
       {list !== null && <YardList asked={list} onClose={closeList} onCard={toCard} />}
-      <Ground cross={cross} walk={walk} onPointer={() => setCross(null)} />
+      <Ground
+        cross={cross}
+        walk={walk}
+        onPointer={() => setCross(null)}
+        onCard={() => setPulled(true)}
+      />
       <SideSheet
         sign={sign}
         walk={walk}
