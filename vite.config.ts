@@ -1,5 +1,6 @@
 import { createHash } from 'node:crypto';
 import { readdirSync, readFileSync } from 'node:fs';
+import { availableParallelism } from 'node:os';
 import { join } from 'node:path';
 import react from '@vitejs/plugin-react';
 import type { Plugin } from 'vite';
@@ -69,6 +70,18 @@ const listParts: Plugin = {
   },
 };
 
+/**
+ * Tests that set what a whole process has (its language, a library that is begun once) have one each; all
+ * others share the modules that they load, which takes a third of the time.
+ */
+const alone = [
+  'tests/phrases/**/*.test.ts',
+  'tests/drawing/spoken/**/*.test.ts',
+  'tests/engine/languages.test.ts',
+  'tests/drawing/tables/everyTable.test.ts',
+  'tests/cli/**/*.test.ts',
+];
+
 export default defineConfig({
   root: 'src',
   plugins: [react(), leaveOut, showSample, carryPolicy, listParts],
@@ -95,7 +108,24 @@ export default defineConfig({
   test: {
     testTimeout: 30_000,
     root: '.',
-    include: ['tests/**/*.test.{ts,tsx}'],
     setupFiles: ['tests/sameCases.ts'],
+    // else one core of every machine is kept free, which of two is half
+    maxWorkers: availableParallelism(),
+    projects: [
+      {
+        extends: true,
+        test: { name: 'alone', include: alone, isolate: true },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'together',
+          include: ['tests/**/*.test.{ts,tsx}'],
+          exclude: alone,
+          isolate: false,
+          setupFiles: ['tests/sameCases.ts', 'tests/oneLanguage.ts'],
+        },
+      },
+    ],
   },
 });
