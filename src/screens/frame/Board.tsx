@@ -5,11 +5,14 @@ import { JobSheet } from './JobSheet.tsx';
 import { SunKey } from './SunKey.tsx';
 import { tabs } from './tabs.ts';
 import { UndoKeys } from './UndoKeys.tsx';
+import { useNarrow } from './useNarrow.ts';
 
 /** The head of the clipboard: tabs, the clip with the job's name, undo and redo. */
 export const Board = () => {
   const screen = useSession((state) => state.screen);
   const job = useSite().job;
+  // on a phone the yard has them within reach of the thumb
+  const byThumb = useNarrow() && screen === 'yard';
   const [open, setOpen] = useState<'job' | 'jobs' | null>(null);
   return (
     <header className="board">
@@ -32,7 +35,7 @@ export const Board = () => {
       </div>
       <div className="board-keys">
         <SunKey />
-        <UndoKeys />
+        {!byThumb && <UndoKeys />}
       </div>
       {open === 'job' && <JobSheet onClose={() => setOpen(null)} onJobs={() => setOpen('jobs')} />}
       {open === 'jobs' && <JobsSheet onClose={() => setOpen(null)} />}

@@ -5,8 +5,10 @@ import { formatLength } from '../../units/formatLength.ts';
 import { inches } from '../../units/inches.ts';
 import { useBench, useSession, useSite } from '../bench.ts';
 import { fitAll } from '../fitAll.ts';
+import { UndoKeys } from '../frame/UndoKeys.tsx';
+import { useNarrow } from '../frame/useNarrow.ts';
 
-/** How much ground a square of the graph paper is, and the keys that change it. */
+/** How much ground a square of the graph paper is, and the keys that change it; on a phone those that take back. */
 export const ZoomKeys = () => {
   const bench = useBench();
   const { lengths } = useSite();
@@ -16,6 +18,7 @@ export const ZoomKeys = () => {
     const middle = { x: width / 2, y: height / 2 };
     bench.session.setState({ view: zoomAt(view, middle, times) });
   };
+  const narrow = useNarrow();
   const square = formatLength(inches(rulingFor(view.scale, lengths.system).fine), lengths);
   return (
     <>
@@ -24,6 +27,11 @@ export const ZoomKeys = () => {
         <br />
         {phrase`Call before you dig.`}
       </p>
+      {narrow && (
+        <div className="undo-here">
+          <UndoKeys />
+        </div>
+      )}
       <div className="zoom" role="group" aria-label={phrase`Zoom`}>
         <button type="button" aria-label={phrase`Smaller`} onClick={() => zoom(1 / 1.4)}>
           −
