@@ -9,6 +9,7 @@ import {
   type Hand,
   type Signal,
 } from './hand.ts';
+import { heldKeys } from './heldKeys.ts';
 import { useLatest } from './useLatest.ts';
 
 /** A deed with what the editor needs to know about the pointer that did it. */
@@ -71,7 +72,7 @@ export const useHand = (element: RefObject<HTMLElement | null>, wants: Wants): v
       const at = placed(pad, event);
       const means = on === 'down' ? meant(event, at, kind) : 'draw';
       const signal = { on, id: event.pointerId, kind, at, means };
-      tell(signal, event.shiftKey);
+      tell(signal, event.getModifierState(heldKeys.free));
       if (on !== 'move') awaitRest(signal);
     };
     const wheel = (event: WheelEvent) => {

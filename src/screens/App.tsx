@@ -10,6 +10,7 @@ import { Say } from './frame/Say.tsx';
 import { screenOf, tabs } from './frame/tabs.ts';
 import { CrewSheet } from './sheet/CrewSheet.tsx';
 import { MergeOver } from './merge/MergeOver.tsx';
+import { TourStrip } from './help/tour/TourStrip.tsx';
 import { LoadList } from './load/LoadList.tsx';
 import { Openings } from './openings/Openings.tsx';
 import { Yard } from './yard/Yard.tsx';
@@ -53,6 +54,7 @@ export const App = () => {
         <Suspense>
           <NewerVersion />
         </Suspense>
+        <TourStrip />
       </div>
       <main className="sheet" data-screen={screen}>
         <h1 className="unseen">{tabs.find((tab) => tab.screen === screen)?.label}</h1>

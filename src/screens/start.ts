@@ -148,6 +148,10 @@ export const start = async (): Promise<Bench> => {
   const screen = screenOf(window.location.hash);
   if (screen !== null) session.setState({ screen });
   const keeper = startKeeper(kept, { shelf, bytes, site, session });
+  // a tour goes on where it was, also where no edit was made since
+  session.subscribe((now, before) => {
+    if (now.tour !== before.tour) void keeper.now();
+  });
   void prunePictures(pictureShelf, shelf, site.getState().history.present.site);
   const remembered = rememberLayouts(layOutFrom);
   const sender = createSend({ site, session, layOut: remembered, tools: toolbox });

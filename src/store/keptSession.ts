@@ -5,11 +5,12 @@ import { readPricesAtHand } from './pricesAtHand.ts';
 import { screenNames, themes } from './session.ts';
 import { sheetPapers, sheetReaders, sheetWays } from './sheetOptions.ts';
 import type { Session } from './session.ts';
+import { readTour } from './tour.ts';
 
 /** The parts of a session that outlast it. */
 export type KeptSession = Pick<
   Session,
-  'screen' | 'theme' | 'view' | 'sheet' | 'calls' | 'prices' | 'counting'
+  'screen' | 'theme' | 'view' | 'sheet' | 'calls' | 'prices' | 'counting' | 'tour'
 >;
 
 /** The parts of a session that are kept on the device. */
@@ -21,6 +22,7 @@ export const keptOf = ({
   calls,
   prices,
   counting,
+  tour,
 }: Session): KeptSession => ({
   screen,
   theme,
@@ -29,6 +31,7 @@ export const keptOf = ({
   calls,
   prices,
   counting,
+  tour,
 });
 
 const partOf = (value: unknown, key: string): unknown =>
@@ -57,6 +60,7 @@ export const readKept = (value: unknown): Partial<KeptSession> => {
   const calls = readCallsAtHand(partOf(value, 'calls'));
   const prices = readPricesAtHand(partOf(value, 'prices'));
   const counting = readCountingAtHand(partOf(value, 'counting'));
+  const tour = readTour(partOf(value, 'tour'));
   const orientation = oneOf(sheetWays, partOf(sheet, 'orientation'));
   // sets were whole before there were others
   const reader = oneOf(sheetReaders, partOf(sheet, 'reader')) ?? 'all';
@@ -69,6 +73,7 @@ export const readKept = (value: unknown): Partial<KeptSession> => {
     ...(calls !== null && { calls }),
     ...(prices !== null && { prices }),
     ...(counting !== null && { counting }),
+    ...(tour !== null && { tour }),
     ...(paper !== null &&
       orientation !== null && {
         sheet: { paper, orientation, reader, language },

@@ -8,6 +8,7 @@ import type { PricesAtHand } from './pricesAtHand.ts';
 import type { Selection } from './selection.ts';
 import type { SheetOptions } from './sheetOptions.ts';
 import type { ToolId } from './toolId.ts';
+import type { Tour } from './tour.ts';
 import type { View } from './view.ts';
 
 export const screenNames = ['yard', 'openings', 'load', 'sheet'] as const;
@@ -39,6 +40,10 @@ export interface Session {
   readonly prices: PricesAtHand | null;
   /** What new sites count by; null for what the trade does. */
   readonly counting: Counting | null;
+  /** Whether the page of keys and gestures lies over the screen. */
+  readonly help: 'open' | 'closed';
+  /** Where the tour is; null while nobody takes it. */
+  readonly tour: Tour | null;
 }
 
 /** The session with which the program starts; `setState` writes any part of it. */
@@ -57,6 +62,8 @@ export const createSession = (plans: Plans) =>
     calls: noCalls,
     prices: null,
     counting: null,
+    help: 'closed',
+    tour: null,
   }));
 
 export type SessionStore = ReturnType<typeof createSession>;

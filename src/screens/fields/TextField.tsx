@@ -1,4 +1,6 @@
 import { useId, useState } from 'react';
+import { plainDeed } from '../help/keys/keyRow.ts';
+import { fieldKeys } from './fieldKeys.ts';
 
 interface Props {
   readonly label: string;
@@ -46,8 +48,9 @@ export const TextField = ({ label, value, onEnter, keys = 'text', lines = 1, not
         onChange={(event) => setTyping({ text: event.target.value, fault: null })}
         onBlur={enter}
         onKeyDown={(event) => {
-          if (event.key === 'Enter' && lines === 1) enter();
-          if (event.key !== 'Escape' || typing === null) return;
+          const deed = plainDeed(fieldKeys, event.key);
+          if (deed === 'enter' && lines === 1) enter();
+          if (deed !== 'back' || typing === null) return;
           // it takes back what was typed, and not also the sheet that the field is on
           event.preventDefault();
           setTyping(null);

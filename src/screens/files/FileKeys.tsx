@@ -1,12 +1,10 @@
 import { useRef } from 'react';
 import { useBench } from '../bench.ts';
-import { canKeepFiles, chooseToOpen } from './filePickers.ts';
+import { OpenFileKey } from './OpenFileKey.tsx';
 import { OwnFileKeys } from './OwnFileKeys.tsx';
-import { openOwn, withFiles } from './ownFile.ts';
 import { saveFile } from './saveFile.ts';
 import { SampleKeys } from './SampleKeys.tsx';
 import { startNew } from './startNew.ts';
-import { takeFile } from './takeFile.ts';
 
 interface Props {
   /** Called when another drawing was put on the pad, or one waits to be brought in. */
@@ -16,23 +14,11 @@ interface Props {
 /** Open, save, start anew, bring in, and the yards that come with the program. */
 export const FileKeys = ({ onOpened }: Props) => {
   const bench = useBench();
-  const chooser = useRef<HTMLInputElement>(null);
   const bringer = useRef<HTMLInputElement>(null);
-  const open = () => {
-    if (!canKeepFiles()) return chooser.current?.click();
-    return void withFiles(bench, async () => {
-      const handle = await chooseToOpen();
-      if (handle === null) return;
-      await openOwn(bench, handle);
-      onOpened();
-    });
-  };
   return (
     <>
       <div className="choices">
-        <button type="button" onClick={open}>
-          Open file
-        </button>
+        <OpenFileKey onOpened={onOpened} />
         <button type="button" onClick={() => void saveFile(bench)}>
           Save file
         </button>
@@ -50,19 +36,6 @@ export const FileKeys = ({ onOpened }: Props) => {
         </button>
       </div>
       <OwnFileKeys onOpened={onOpened} />
-      <input
-        ref={chooser}
-        className="unseen"
-        type="file"
-        accept=".json,application/json,.pdf,application/pdf"
-        aria-label="Site file to open"
-        tabIndex={-1}
-        onChange={(event) => {
-          const file = event.target.files?.[0];
-          event.target.value = '';
-          if (file !== undefined) void takeFile(bench, file).then(onOpened);
-        }}
-      />
       <input
         ref={bringer}
         className="unseen"

@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import { useSession, useSite } from '../bench.ts';
+import { HelpKey } from '../help/HelpKey.tsx';
 import { JobsSheet } from '../jobs/JobsSheet.tsx';
 import { JobSheet } from './JobSheet.tsx';
 import { SunKey } from './SunKey.tsx';
@@ -21,6 +22,7 @@ export const Board = () => {
           <a
             key={tab.screen}
             href={`#${tab.screen}`}
+            data-point={tab.screen === 'sheet' ? 'crew sheet' : tab.screen}
             aria-current={tab.screen === screen ? 'page' : undefined}
           >
             {tab.label}
@@ -34,6 +36,7 @@ export const Board = () => {
         </button>
       </div>
       <div className="board-keys">
+        <HelpKey />
         <SunKey />
         {!byThumb && <UndoKeys />}
       </div>

@@ -43,6 +43,7 @@ export const SheetKeys = ({ drawn }: Props) => {
       <button
         type="button"
         className="chief"
+        data-point="pdf"
         disabled={drawn === null}
         onClick={() => void savePdf()}
       >

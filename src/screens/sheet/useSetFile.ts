@@ -1,5 +1,6 @@
 import { useEffect, useRef, useState } from 'react';
 import type { SetProgress } from '../../drawing/sheet/sheetSet.ts';
+import { withLook } from '../../store/tour.ts';
 import { useBench } from '../bench.ts';
 import { download } from '../files/download.ts';
 import { drawSheets, type Drawing } from './drawSheets.ts';
@@ -35,6 +36,7 @@ export const useSetFile = (): SetFile => {
         if (answer.do !== 'pdf') return;
         download({ name, type: 'application/pdf', content: answer.bytes });
         end(`Saved ${name}`);
+        session.setState(({ tour }) => ({ tour: withLook(tour, 'sheet') }));
       });
     },
     stop: () => {

@@ -3,6 +3,8 @@ import type { Asked } from '../../editor/tool.ts';
 import { phrase, phraseOf } from '../../phrases/phrase.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import { useBench, useSite } from '../bench.ts';
+import { plainDeed } from '../help/keys/keyRow.ts';
+import { entryKeys } from './entryKeys.ts';
 import { Keypad } from './Keypad.tsx';
 import type { Sign } from './TypedEntry.tsx';
 import { useClearOf } from './useClearOf.ts';
@@ -25,8 +27,9 @@ export const FigureEntry = ({ asked, begun }: Props) => {
   const { text, fault, type, set } = useTypedFigure(asked, begun, field);
   useClearOf(form, asked.at, keypad ? 'with keys' : 'without keys');
   const press = (event: KeyboardEvent<HTMLInputElement>) => {
-    if (event.key === 'Enter') set();
-    if (event.key === 'Escape') send({ do: 'leave' });
+    const deed = plainDeed(entryKeys, event.key);
+    if (deed === 'set') set();
+    if (deed === 'drop') send({ do: 'leave' });
   };
   return (
     <form

@@ -1,5 +1,6 @@
 import { useCallback } from 'react';
 import type { Signal } from '../../canvas/hand.ts';
+import { heldKeys } from '../../canvas/heldKeys.ts';
 import { Pad } from '../../canvas/Pad.tsx';
 import { useHeldKey } from '../../canvas/useHeldKey.ts';
 import { palettes } from '../../drawing/palettes.ts';
@@ -18,6 +19,7 @@ import { padInch } from '../padInch.ts';
 import { useUnderPictures } from '../pictures/underPictures.ts';
 import { useStored } from '../useStored.ts';
 import { FirstSteps } from './FirstSteps.tsx';
+import { isBare } from './isBare.ts';
 import { litMarks } from './litMarks.ts';
 import { LitLine } from './LitLine.tsx';
 import { planOf } from './planOf.ts';
@@ -46,7 +48,7 @@ const DrawingPad = ({ place, hand, cross, onInput, onHold }: SheetProps) => {
   const site = useSite();
   const layout = useLayout();
   const { view, theme, tool, selection, lit } = useSession((state) => state);
-  const space = useHeldKey(' ');
+  const space = useHeldKey(heldKeys.pan);
   const { system } = site.lengths;
   const drawn = useDrawn();
   const primitives = planOf(drawn.site, drawn.layout);
@@ -117,8 +119,8 @@ export const Ground = ({ walk, cross, onPointer, onCard }: Props) => {
   const { sender, session, pointer } = useBench();
   const site = useSite();
   const layout = useLayout();
-  const { marks, underlays } = site;
-  const bare = Object.keys(marks).length === 0 && Object.keys(underlays).length === 0;
+  const bare = isBare(site);
+  const touring = useSession((state) => state.tour !== null);
   const tool = useSession((state) => state.tool);
   const walking = isShown(walk.state);
   const hand = useStored(sender.hand, (state) => state);
@@ -137,7 +139,7 @@ export const Ground = ({ walk, cross, onPointer, onCard }: Props) => {
     onCard();
   };
   return (
-    <div className="ground">
+    <div className="ground" data-point="pad">
       <DrawingPad place={walk.place} hand={hand} cross={cross} onInput={onInput} onHold={onHold} />
       <p id={padUse} className="unseen">
         {use}
@@ -146,7 +148,7 @@ export const Ground = ({ walk, cross, onPointer, onCard }: Props) => {
         {hand.prompt}
       </p>
       <LitLine />
-      {bare && tool === 'select' && !walking && <FirstSteps />}
+      {bare && tool === 'select' && !walking && !touring && <FirstSteps />}
       <ZoomKeys />
     </div>
   );

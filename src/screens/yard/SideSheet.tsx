@@ -5,13 +5,14 @@ import { phrase } from '../../phrases/phrase.ts';
 import { cautions } from '../../trade/cautions.ts';
 import type { Selection } from '../../store/selection.ts';
 import type { ToolId } from '../../store/toolId.ts';
+import { withLook } from '../../store/tour.ts';
 import { useBench, useLayout, useSession, useSite } from '../bench.ts';
 import { SiteRules } from '../townRules/SiteRules.tsx';
 import { centreOn } from '../centreOn.ts';
 import { useStored } from '../useStored.ts';
 import { Card, cardTitle } from './cards/Card.tsx';
 import { FlagList } from './FlagList.tsx';
-import { KeysHelp } from './KeysHelp.tsx';
+import { KeysKey } from '../help/KeysKey.tsx';
 import { GroundAndWind } from './GroundAndWind.tsx';
 import { Measuring } from './Measuring.tsx';
 import { NextBoundary } from './next/NextBoundary.tsx';
@@ -117,7 +118,11 @@ export const SideSheet = (props: Props) => {
   const { piece, asked, steps } = useStored(bench.sender.hand, (state) => state);
   const putDown = useCallback(() => onOpen(false), [onOpen]);
   const goTo = (flag: Flag) => {
-    session.setState({ selection: flag.place, tool: 'select' });
+    session.setState(({ tour }) => ({
+      selection: flag.place,
+      tool: 'select',
+      tour: withLook(tour, 'flag'),
+    }));
     centreOn(bench, flag.at);
     // on a phone the card lies over the pad: put down, it shows the place
     onOpen(false);
@@ -146,7 +151,13 @@ export const SideSheet = (props: Props) => {
             {phrase`Let go`}
           </button>
         )}
-        <button type="button" className="pull" aria-expanded={open} onClick={() => onOpen(!open)}>
+        <button
+          type="button"
+          className="pull"
+          data-point={open ? undefined : 'pull up'}
+          aria-expanded={open}
+          onClick={() => onOpen(!open)}
+        >
           {open ? phrase`Put down` : pullText(flags)}
         </button>
       </div>
@@ -157,13 +168,13 @@ export const SideSheet = (props: Props) => {
         <Measuring />
         <GroundAndWind />
         <SiteRules />
-        <section aria-label={phrase`Flags`}>
+        <section aria-label={phrase`Flags`} data-point={flags.length === 0 ? undefined : 'flag'}>
           <h3>{phrase`Flags`}</h3>
           <FlagList flags={flags} onFlag={goTo} />
         </section>
         {selection === null && <Unused />}
         <p className="caution-line">{cautions[0]?.text}</p>
-        <KeysHelp />
+        <KeysKey />
       </div>
     </aside>
   );

@@ -22,6 +22,7 @@ export const Toolbar = ({ walk }: { readonly walk: Walk }) => {
           type="button"
           aria-pressed={id === tool}
           aria-keyshortcuts={key}
+          data-point={`tool ${id}`}
           onClick={() => session.setState({ tool: id })}
         >
           {label} <kbd aria-hidden="true">{key.toUpperCase()}</kbd>

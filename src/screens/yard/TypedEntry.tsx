@@ -3,6 +3,8 @@ import type { Piece } from '../../editor/tool.ts';
 import { useLatest } from '../../canvas/useLatest.ts';
 import { englishOf, phrase, phraseOf } from '../../phrases/phrase.ts';
 import { useBench } from '../bench.ts';
+import { plainDeed } from '../help/keys/keyRow.ts';
+import { entryKeys } from './entryKeys.ts';
 import { Keypad } from './Keypad.tsx';
 import { nothingTyped, waysOf } from './typedPiece.ts';
 import { useClearOf } from './useClearOf.ts';
@@ -19,12 +21,13 @@ interface FieldsProps {
 const Fields = ({ typed, length, onLength }: FieldsProps) => {
   const { text, fault, type, set } = typed;
   const press = (event: KeyboardEvent<HTMLInputElement>) => {
-    if (event.key === 'Enter') {
+    const deed = plainDeed(entryKeys, event.key);
+    if (deed === 'set') {
       set();
       // the next piece begins with its length
       length.current?.focus();
     }
-    if (event.key !== 'Escape') return;
+    if (deed !== 'drop') return;
     type(nothingTyped);
     event.currentTarget.blur();
   };
@@ -109,6 +112,7 @@ export const TypedEntry = ({ piece, begun }: Props) => {
     <form
       ref={form}
       className="typed"
+      data-point="length"
       aria-label={phrase`Length and direction of this piece`}
       onSubmit={(event) => event.preventDefault()}
     >
@@ -121,7 +125,7 @@ export const TypedEntry = ({ piece, begun }: Props) => {
       )}
       {keypad && <Keypad onKey={(change) => typed.type({ length: change(typed.text.length) })} />}
       <div className="typed-row">
-        <button type="button" onClick={() => send({ do: 'finish' })}>
+        <button type="button" data-point="finish" onClick={() => send({ do: 'finish' })}>
           {phrase`Finish`}
         </button>
         <button type="button" onClick={() => send({ do: 'close' })}>

@@ -11,6 +11,8 @@ import { inches, type Inches } from '../../units/inches.ts';
 import type { LengthSystem } from '../../units/lengthStyle.ts';
 import { useBench, type Bench } from '../bench.ts';
 import { fitAll } from '../fitAll.ts';
+import { belongsTo } from '../help/keys/belongsTo.ts';
+import { pressedOf } from '../help/keys/pressedOf.ts';
 import { keyDeed, type KeyDeed } from './padKeys.ts';
 
 /** What the keys move besides the document. */
@@ -126,30 +128,16 @@ const carryOut = (bench: Bench, hand: KeyHand, deed: KeyDeed): void => {
   }
 };
 
-const presses = /^(Enter| )$/;
-
-/** Where undo and redo are those of what is typed, or wait for the sheet that is open. */
-const ownCommands =
-  'textarea, dialog, input:not([type="checkbox"], [type="radio"], [type="range"])';
-
-/** Whether a key belongs to what has the focus, and not to the yard. */
-const belongsTo = (target: EventTarget | null, key: string, command: boolean): boolean => {
-  if (!(target instanceof HTMLElement)) return false;
-  if (command) return target.closest(ownCommands) !== null;
-  if (target.closest('input, textarea, select, dialog, [role="region"]') !== null) return true;
-  return presses.test(key) && target.closest('button, a, summary') !== null;
-};
-
 /** The keys of the yard, wherever the focus is, unless a field or a button wants them. */
 export const useYardKeys = (hand: KeyHand): void => {
   const bench = useBench();
   const latest = useLatest(hand);
   useEffect(() => {
     const press = (event: KeyboardEvent) => {
-      const command = event.ctrlKey || event.metaKey;
-      if (event.altKey || belongsTo(event.target, event.key, command)) return;
+      const pressed = pressedOf(event);
+      if (event.altKey || belongsTo(event.target, pressed.key, pressed.command)) return;
       const drawing = isTyped(bench) ? 'a piece' : 'nothing';
-      const deed = keyDeed({ key: event.key, command, shift: event.shiftKey }, drawing, letters);
+      const deed = keyDeed(pressed, drawing, letters);
       if (deed === null) return;
       event.preventDefault();
       carryOut(bench, latest.current, deed);

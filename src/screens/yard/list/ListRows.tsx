@@ -3,6 +3,8 @@ import { withAllRows, type ListGroup, type ListRow } from '../../../editor/list/
 import { phrase } from '../../../phrases/phrase.ts';
 import { useBench } from '../../bench.ts';
 import { centreOn } from '../../centreOn.ts';
+import { plainDeed } from '../../help/keys/keyRow.ts';
+import { rowKeys } from './rowKeys.ts';
 
 interface Props {
   readonly groups: readonly ListGroup[];
@@ -10,12 +12,13 @@ interface Props {
   readonly chosen: ListRow | null;
 }
 
-/** Where an arrow leads from a row among so many; null for a key that leads nowhere. */
+/** Where a key leads from a row among so many; null for a key that leads nowhere. */
 const nextRow = (key: string, from: number, of: number): number | null => {
-  if (key === 'ArrowDown') return Math.min(of - 1, from + 1);
-  if (key === 'ArrowUp') return Math.max(0, from - 1);
-  if (key === 'Home') return 0;
-  return key === 'End' ? of - 1 : null;
+  const deed = plainDeed(rowKeys, key);
+  if (deed === 'down') return Math.min(of - 1, from + 1);
+  if (deed === 'up') return Math.max(0, from - 1);
+  if (deed === 'first') return 0;
+  return deed === 'last' ? of - 1 : null;
 };
 
 interface RowProps {
@@ -65,7 +68,7 @@ export const ListRows = ({ groups, chosen }: Props) => {
   };
   const press = (event: KeyboardEvent<HTMLElement>) => {
     if (!(event.target instanceof HTMLElement) || !('row' in event.target.dataset)) return;
-    if (event.key === 'Delete') {
+    if (plainDeed(rowKeys, event.key) === 'erase') {
       event.preventDefault();
       event.target.click();
       return sender.send({ do: 'erase' });

@@ -4,11 +4,13 @@ import { rowOf } from '../../../editor/list/rowOf.ts';
 import { yardList } from '../../../editor/list/yardList.ts';
 import { phrase } from '../../../phrases/phrase.ts';
 import { useBench, useDrawn, useSession } from '../../bench.ts';
+import { plainDeed } from '../../help/keys/keyRow.ts';
 import { useStored } from '../../useStored.ts';
 import { FigureEntry } from '../FigureEntry.tsx';
 import { TypedEntry } from '../TypedEntry.tsx';
 import { Chosen } from './Chosen.tsx';
 import { DrawByWords } from './DrawByWords.tsx';
+import { listKeys } from './rowKeys.ts';
 import { ListRows } from './ListRows.tsx';
 import { useListFocus } from './useListFocus.ts';
 
@@ -36,7 +38,7 @@ export const YardList = ({ asked, onClose, onCard }: Props) => {
   const chosen = rowOf(groups, selection);
   useListFocus(panel, asked, piece !== null);
   const leave = (event: KeyboardEvent) => {
-    if (event.key !== 'Escape' || event.defaultPrevented) return;
+    if (plainDeed(listKeys, event.key) !== 'leave' || event.defaultPrevented) return;
     event.preventDefault();
     if (tool === 'select') return onClose();
     sender.send({ do: 'leave' });

@@ -46,6 +46,7 @@ export const TapeHead = ({ line, open, onOpen, profile, onProfile }: Props) => {
       <div className="choices">
         <button
           type="button"
+          data-point="hook"
           onClick={() =>
             make(phrase`Hook tape at the other end`, (was) =>
               setHook(was, line.id, hook === 'start' ? 'end' : 'start'),
