@@ -14,12 +14,12 @@ import { figureKeys, keyDeed, padKeys } from '../../../src/screens/yard/padKeys.
 const page = keyPage('keys');
 const rowsOf = (title: string) => page.find((group) => group.title === title)?.rows ?? [];
 
-const named =
+const others =
   'Enter Escape Delete Backspace Tab Home End PageUp PageDown Insert F1 F2 Shift ArrowUp ArrowDown ArrowLeft ArrowRight';
 /** Every key that a keyboard has, as browsers name them. */
 const keys = [
   ...Array.from({ length: 0x7f - 0x20 }, (_, n) => String.fromCharCode(0x20 + n)),
-  ...named.split(' '),
+  ...others.split(' '),
 ];
 const all: readonly Pressed[] = keys.flatMap((key) =>
   [true, false].flatMap((command) => [true, false].map((shift) => ({ key, command, shift }))),
