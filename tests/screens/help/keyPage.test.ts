@@ -1,5 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { emptyHand, handle, type Deed, type Signal } from '../../../src/canvas/hand.ts';
+import {
+  emptyHand,
+  handle,
+  meansBesidePen,
+  type Deed,
+  type Signal,
+} from '../../../src/canvas/hand.ts';
 import { toolbox } from '../../../src/editor/toolbox.ts';
 import { fieldKeys } from '../../../src/screens/fields/fieldKeys.ts';
 import { gestureIds, gestures, type GestureId } from '../../../src/screens/help/keys/gestures.ts';
@@ -133,6 +139,15 @@ const made: Readonly<Partial<Record<GestureId, readonly [readonly Signal[], Deed
     ],
     ['press'],
   ],
+  rest: [
+    [
+      { on: 'down', id: 1, kind: 'touch', means: 'draw', at: at(0) },
+      { on: 'rest', id: 1, kind: 'touch', means: 'draw', at: at(0) },
+      { on: 'up', id: 1, kind: 'touch', means: 'draw', at: at(0) },
+    ],
+    ['hold'],
+  ],
+  'finger beside the pen': [signals('touch', meansBesidePen('draw', 'touch', 500), 0, 20), ['pan']],
   click: [signals('mouse', 'draw', 0), ['press', 'release']],
   'drag by mouse': [signals('mouse', 'draw', 0, 20), ['press', 'move', 'release']],
   'middle button': [signals('mouse', 'pan', 0, 20), ['pan']],

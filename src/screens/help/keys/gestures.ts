@@ -11,12 +11,15 @@ export const gestureIds = [
   'tap',
   'drag selected',
   'drag',
+  'rest',
   'two fingers',
   'pen',
   'palm',
+  'finger beside the pen',
   'click',
   'drag by mouse',
   'wheel',
+  'other button',
   'middle button',
   'Space and drag',
   'Shift',
@@ -48,6 +51,11 @@ export const gestures: Readonly<Record<GestureId, Gesture>> = {
     how: phrase`Drag anywhere else`,
     does: phrase`moves the pad, while ${labelOf('select')} or ${labelOf('pan')} is in hand`,
   },
+  rest: {
+    with: 'touch',
+    how: phrase`Rest a finger on something`,
+    does: phrase`selects it and opens its card, with any tool in hand`,
+  },
   'two fingers': {
     with: 'touch',
     how: phrase`Two fingers`,
@@ -63,6 +71,11 @@ export const gestures: Readonly<Record<GestureId, Gesture>> = {
     how: phrase`A hand that rests beside the pen`,
     does: phrase`does nothing`,
   },
+  'finger beside the pen': {
+    with: 'pen',
+    how: phrase`A finger, just after the pen`,
+    does: phrase`moves the pad and draws nothing`,
+  },
   click: {
     with: 'mouse',
     how: phrase`Click`,
@@ -74,6 +87,11 @@ export const gestures: Readonly<Record<GestureId, Gesture>> = {
     does: phrase`moves what it is on; on bare ground it moves the pad`,
   },
   wheel: { with: 'mouse', how: phrase`Wheel`, does: phrase`shows the yard larger or smaller` },
+  'other button': {
+    with: 'mouse',
+    how: phrase`The other button`,
+    does: phrase`selects what it is on and opens its card, with any tool in hand`,
+  },
   'middle button': {
     with: 'mouse',
     how: phrase`Drag with the middle button`,
