@@ -3,8 +3,8 @@ import { browserFlags, findChromium } from './findChromium.ts';
 
 const port = 4173;
 
-/** The crew types what was set on a phone. */
-const onPhones = 'asSet.spec.ts';
+/** The crew types what was set on a phone; fingers alone are those on a phone. */
+const onPhones = ['asSet.spec.ts', 'touchYard.spec.ts'];
 /** What measures this machine or reads what was built is the same for every screen. */
 const once = [
   'crash.spec.ts',
@@ -45,7 +45,7 @@ export default defineConfig({
     },
     {
       name: 'tablet',
-      testIgnore: [onPhones, ...once],
+      testIgnore: [...onPhones, ...once],
       use: { viewport: { width: 1024, height: 768 }, hasTouch: true },
     },
     {
