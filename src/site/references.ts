@@ -4,6 +4,7 @@ import type { Feature } from './feature.ts';
 import type { FenceLine } from './fenceLine.ts';
 import type { Gate, Leaf } from './gate.ts';
 import { leafCounts } from './gateWay.ts';
+import type { Hardware } from './hardware.ts';
 import type { GateId, LineId, ObservationId, PinId, SpecId, VertexId } from './ids.ts';
 import { placeLine } from './issueLine.ts';
 import { legsOf } from './legsOf.ts';
@@ -93,32 +94,50 @@ const wrongLeg = ({ line, leg }: Pick<Gate | Pin, 'line' | 'leg'>, starts: Start
   return legs.has(leg) ? [] : [[['leg'], phrase`the start of a leg of ${line}`, leg]];
 };
 
-const wrongPart = (site: Site, id: string | null, kinds: readonly string[]): Wrong[] => {
-  const expected = `a ${kinds.join(' or ')} of this site`;
+type PartKind = Hardware['kind'];
+
+const partOf = {
+  hinge: phrase`a hinge of this site`,
+  latch: phrase`a latch or drop rod of this site`,
+  closer: phrase`a closer of this site`,
+} as const;
+
+const partKinds: Readonly<Record<keyof typeof partOf, readonly PartKind[]>> = {
+  hinge: ['hinge'],
+  latch: ['latch', 'drop rod'],
+  closer: ['closer'],
+};
+
+const wrongPart = (site: Site, id: string | null, is: keyof typeof partOf): Wrong[] => {
   const part =
     id !== null && Object.hasOwn(site.hardware, id)
       ? site.hardware[id as `hardware:${string}`]
       : undefined;
-  return part !== undefined && kinds.includes(part.kind) ? [] : [[[], expected, id]];
+  return part !== undefined && partKinds[is].includes(part.kind) ? [] : [[[], partOf[is], id]];
+};
+
+const countWords: Readonly<Record<Gate['way']['kind'], string>> = {
+  swing: phrase`one leaf or two`,
+  'centre stop': phrase`two`,
+  cantilever: phrase`one leaf or two`,
+  gap: phrase`no leaf`,
 };
 
 const wrongCount = ({ way, leaves }: Gate): Wrong[] => {
   const count = Object.keys(leaves).length;
-  const counts = leafCounts[way.kind];
-  if (counts.includes(count)) return [];
-  const words = counts.map((number) => ['no leaf', 'one leaf', 'two'][number]).join(' or ');
-  return [[['leaves'], words, count]];
+  if (leafCounts[way.kind].includes(count)) return [];
+  return [[['leaves'], countWords[way.kind], count]];
 };
 
 const wrongLeaf = (site: Site, { way }: Gate, { hinge }: Leaf): Wrong[] => {
   if (way.kind === 'cantilever')
     return hinge === null ? [] : [[['hinge'], phrase`no hinge on a leaf that rolls`, hinge]];
-  return within(wrongPart(site, hinge, ['hinge']), 'hinge');
+  return within(wrongPart(site, hinge, 'hinge'), 'hinge');
 };
 
 const wrongLatch = (site: Site, { way, latch }: Gate): Wrong[] => {
   if (way.kind === 'gap') return latch === null ? [] : [[[], phrase`no latch on a gap`, latch]];
-  return wrongPart(site, latch, ['latch', 'drop rod']);
+  return wrongPart(site, latch, 'latch');
 };
 
 const wrongAsSet = ({ asSet, leaves }: Gate): Wrong[] =>
@@ -135,7 +154,7 @@ const wrongGate = (site: Site, gate: Gate): Wrong[] => [
     within(wrongLeaf(site, gate, leaf), 'leaves', id),
   ),
   ...within(wrongLatch(site, gate), 'latch'),
-  ...(gate.closer === null ? [] : within(wrongPart(site, gate.closer, ['closer']), 'closer')),
+  ...(gate.closer === null ? [] : within(wrongPart(site, gate.closer, 'closer'), 'closer')),
   ...within(wrongAsSet(gate), 'asSet'),
 ];
 

@@ -1,4 +1,5 @@
 import { inches, type Inches } from '../../units/inches.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** A wanted opening turned round into leaves to order, in inches. */
 export interface LeafOrder {
@@ -16,12 +17,15 @@ export interface LeafOrder {
  */
 export const leavesFor = (want: Inches, taken: Inches, count: number, step: Inches): LeafOrder => {
   if (!Number.isInteger(count) || count < 1) {
-    throw new RangeError(`leaves: expected a whole number of at least 1, found ${count}`);
+    throw new RangeError(phrase`leaves: expected a whole number of at least 1, found ${count}`);
   }
-  if (!(step > 0)) throw new RangeError(`step: expected a length above zero, found ${step} in`);
+  if (!(step > 0))
+    throw new RangeError(phrase`step: expected a length above zero, found ${step} in`);
   const leaf = Math.floor(((want - taken) / count / step) * (1 + 1e-9)) * step;
   if (!(leaf > 0)) {
-    throw new RangeError(`opening of ${want} in: expected more than the ${taken} in taken up`);
+    throw new RangeError(
+      phrase`opening of ${want} in: expected more than the ${taken} in taken up`,
+    );
   }
   return { leaf: inches(leaf), opening: inches(leaf * count + taken) };
 };

@@ -24,7 +24,7 @@ export interface GateOrder {
 
 const found = (site: Site, id: GateId): Gate => {
   const gate = site.gates[id];
-  if (gate === undefined) throw new RangeError(`gate ${id}: expected one of this site`);
+  if (gate === undefined) throw new RangeError(phrase`gate ${id}: expected one of this site`);
   return gate;
 };
 
@@ -60,7 +60,8 @@ export const orderOf = (
 ): GateOrder => {
   const gate = found(site, id);
   const now = leavesOf(gate);
-  if (now.length === 0) throw new RangeError(`gate ${id}: expected leaves to order, found a gap`);
+  if (now.length === 0)
+    throw new RangeError(phrase`gate ${id}: expected leaves to order, found a gap`);
   const rest = termsOf(gate, site).filter(({ role }) => role !== 'leaf');
   const taken = sum(rest.map(({ planned }) => planned));
   const room = { left: want - taken, now: now.map(leafWidth), step: site.shop.leafStep };
@@ -72,7 +73,7 @@ export const orderOf = (
         : phrase`two leaves as far apart as now`;
     const write = (length: Inches): string => formatLength(length, fineStyle(site.lengths));
     throw new RangeError(
-      `Opening of ${write(want)}: expected room for ${of}; all else takes up ${write(taken)}`,
+      phrase`Opening of ${write(want)}: expected room for ${of}; all else takes up ${write(taken)}`,
     );
   }
   const leaves = now.map((leaf, n) => ({ id: leaf.id, width: widths[n] ?? inches(0) }));

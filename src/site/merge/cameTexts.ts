@@ -2,39 +2,50 @@ import type { Merge } from './merged.ts';
 import type { PartKind, Parts } from './part.ts';
 import { partsOf } from './partsOf.ts';
 import { sameFields } from './sameField.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
-/** What things of a kind are called in a count: one, and several; of what a document says once its name. */
-const words: Readonly<Record<PartKind, readonly [one: string, several: string]>> = {
-  marks: ['mark', 'marks'],
-  lines: ['fence line', 'fence lines'],
-  gates: ['gate', 'gates'],
-  features: ['feature', 'features'],
-  pins: ['post set by hand', 'posts set by hand'],
-  shots: ['grade shot', 'grade shots'],
-  observations: ['reading', 'readings'],
-  acceptances: ['accepted flag', 'accepted flags'],
-  townRules: ['rule of a town', 'rules of towns'],
-  alternatives: ['alternative', 'alternatives'],
-  offcuts: ['length from the yard', 'lengths from the yard'],
-  underlays: ['picture', 'pictures'],
-  pictures: ['picture in the file', 'pictures in the file'],
-  specs: ['fence build', 'fence builds'],
-  hardware: ['hinge or latch', 'hinges and latches'],
-  corners: ['corner', 'corners'],
-  leaves: ['leaf', 'leaves'],
-  notes: ['line of level notes', 'lines of level notes'],
-  job: ['the job', ''],
-  lengths: ['how lengths are written', ''],
-  shop: ['how the shop makes leaves', ''],
-  counting: ['how things are counted', ''],
-  work: ['the work', ''],
-  levels: ['how far levels may close off', ''],
-  trusts: ['how far readings are trusted', ''],
-  conditions: ['ground and wind', ''],
-  origin: ['where on earth it is', ''],
+/** How many things of a kind; of what a document says once its name. */
+const words: Readonly<Record<PartKind, (count: number) => string>> = {
+  marks: (count) => (count === 1 ? phrase`1 mark` : phrase`${count} marks`),
+  lines: (count) => (count === 1 ? phrase`1 fence line` : phrase`${count} fence lines`),
+  gates: (count) => (count === 1 ? phrase`1 gate` : phrase`${count} gates`),
+  features: (count) => (count === 1 ? phrase`1 feature` : phrase`${count} features`),
+  pins: (count) => (count === 1 ? phrase`1 post set by hand` : phrase`${count} posts set by hand`),
+  shots: (count) => (count === 1 ? phrase`1 grade shot` : phrase`${count} grade shots`),
+  observations: (count) => (count === 1 ? phrase`1 reading` : phrase`${count} readings`),
+  acceptances: (count) => (count === 1 ? phrase`1 accepted flag` : phrase`${count} accepted flags`),
+  townRules: (count) => (count === 1 ? phrase`1 rule of a town` : phrase`${count} rules of towns`),
+  alternatives: (count) => (count === 1 ? phrase`1 alternative` : phrase`${count} alternatives`),
+  offcuts: (count) =>
+    count === 1 ? phrase`1 length from the yard` : phrase`${count} lengths from the yard`,
+  underlays: (count) => (count === 1 ? phrase`1 picture` : phrase`${count} pictures`),
+  pictures: (count) =>
+    count === 1 ? phrase`1 picture in the file` : phrase`${count} pictures in the file`,
+  specs: (count) => (count === 1 ? phrase`1 fence build` : phrase`${count} fence builds`),
+  hardware: (count) =>
+    count === 1 ? phrase`1 hinge or latch` : phrase`${count} hinges and latches`,
+  corners: (count) => (count === 1 ? phrase`1 corner` : phrase`${count} corners`),
+  leaves: (count) => (count === 1 ? phrase`1 leaf` : phrase`${count} leaves`),
+  notes: (count) =>
+    count === 1 ? phrase`1 line of level notes` : phrase`${count} lines of level notes`,
+  job: () => phrase`the job`,
+  lengths: () => phrase`how lengths are written`,
+  shop: () => phrase`how the shop makes leaves`,
+  counting: () => phrase`how things are counted`,
+  work: () => phrase`the work`,
+  levels: () => phrase`how far levels may close off`,
+  trusts: () => phrase`how far readings are trusted`,
+  conditions: () => phrase`ground and wind`,
+  origin: () => phrase`where on earth it is`,
 };
 
 type Deed = 'added' | 'changed' | 'taken out';
+
+const deedWords: Readonly<Record<Deed, (things: string) => string>> = {
+  added: (things) => phrase`${things} added`,
+  changed: (things) => phrase`${things} changed`,
+  'taken out': (things) => phrase`${things} taken out`,
+};
 
 /** The part that a corner or leaf is counted with: what it is part of. */
 const countedKey = (parts: Parts, key: string): string => {
@@ -76,9 +87,5 @@ export const cameTexts = ({ copies, mine, theirs, conflicts }: Merge): readonly 
     const known = counts.get(name) ?? { kind: part.kind, deed, count: 0 };
     counts.set(name, { ...known, count: known.count + 1 });
   }
-  return [...counts.values()].map(({ kind, deed, count }) => {
-    const [one, several] = words[kind];
-    if (several === '') return `${one} ${deed}`;
-    return `${count} ${count === 1 ? one : several} ${deed}`;
-  });
+  return [...counts.values()].map(({ kind, deed, count }) => deedWords[deed](words[kind](count)));
 };

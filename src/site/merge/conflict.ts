@@ -6,7 +6,8 @@ import type { Site } from '../site.ts';
 import type { Clash, ClashKind } from './clash.ts';
 import { fieldName } from './fieldName.ts';
 import type { PartKind } from './part.ts';
-import { hasPart, nameOfId, partName } from './partName.ts';
+import { hasPart, nameInRow, nameOfId, partName } from './partName.ts';
+import { joined, phrase } from '../../phrases/phrase.ts';
 import { same } from './same.ts';
 import { valueWords } from './valueWords.ts';
 
@@ -49,14 +50,17 @@ const placeWords = (site: Site, value: unknown, was: unknown): string => {
     const { line, anchor } = place;
     const { from, offset } = anchor as { readonly from: string; readonly offset: number };
     const far = formatLength(inches(offset), site.lengths);
-    return `on fence line ${nameOfId(site, line ?? '')}, ${far} from the ${from} of its leg`;
+    const name = nameOfId(site, line ?? '');
+    if (from === 'start') return phrase`on fence line ${name}, ${far} from the start of its leg`;
+    if (from === 'end') return phrase`on fence line ${name}, ${far} from the end of its leg`;
+    return phrase`on fence line ${name}, ${far} from the middle of its leg`;
   }
   if (was !== undefined) {
     const far = distance(was as SitePoint, place);
-    return `moved by ${formatLength(inches(far), site.lengths)}`;
+    return phrase`moved by ${formatLength(inches(far), site.lengths)}`;
   }
-  const [x, y] = [place.x, place.y].map((at) => formatLength(inches(at), site.lengths));
-  return `${x} east, ${y} north`;
+  const write = (at: number): string => formatLength(inches(at), site.lengths);
+  return phrase`${write(place.x)} east, ${write(place.y)} north`;
 };
 
 /** What a copy changed of a part that the other one took out. */
@@ -65,28 +69,23 @@ const keptWords = (value: unknown, base: unknown): string => {
   const names = Object.keys(is ?? {}).filter(
     (name) => name !== 'order' && !same(is?.[name], was?.[name]),
   );
-  if (names.length === 0) return 'kept, with changes to what stands on it';
-  return `kept, changed: ${names.map(fieldName).join(', ')}`;
+  if (names.length === 0) return phrase`kept, with changes to what stands on it`;
+  return phrase`kept, changed: ${joined(names.map(fieldName), ', ')}`;
 };
 
 /** The marks that a row of corners passes, or the numbers of what is in a row. */
 const rowWords = (site: Site, key: string, ids: readonly string[]): string => {
-  const names = ids.slice(0, 8).map((id) => {
-    const name = partName(site, key.includes(' ') ? `corners ${key} ${id}` : `${key} ${id}`);
-    return name
-      .slice(name.lastIndexOf(', ') + 1)
-      .replace(/^ *corner /, '')
-      .trim();
-  });
-  return ids.length > 8 ? `${names.join(', ')} …` : names.join(', ');
+  const names = ids.slice(0, 8).map((id) => nameInRow(site, key, id));
+  const row = joined(names, ', ');
+  return ids.length > 8 ? phrase`${row} …` : row;
 };
 
 const toldIn = (site: Site, clash: Clash, value: unknown): Told => {
   const { is, key, field, base } = clash;
   const say = (): string => {
-    if (is === 'not together') return 'the whole drawing as this copy has it';
+    if (is === 'not together') return phrase`the whole drawing as this copy has it`;
     if (is === 'ordered apart') return rowWords(site, key, value as readonly string[]);
-    if (is === 'taken out') return value === undefined ? 'taken out' : keptWords(value, base);
+    if (is === 'taken out') return value === undefined ? phrase`taken out` : keptWords(value, base);
     if (field === 'place' && value !== undefined) return placeWords(site, value, base);
     return valueWords(site, field, value);
   };
@@ -94,11 +93,11 @@ const toldIn = (site: Site, clash: Clash, value: unknown): Told => {
 };
 
 const whatOf = (clash: Clash, { base, mine, theirs }: Named): string => {
-  if (clash.is === 'not together') return `The two copies together: ${String(clash.base)}`;
+  if (clash.is === 'not together') return phrase`The two copies together: ${String(clash.base)}`;
   const site = [mine, theirs, base].find((one) => one !== null && hasPart(one, clash.key)) ?? mine;
   const name = partName(site, clash.key);
-  if (clash.is === 'taken out') return `${name}: taken out or changed`;
-  return `${name}: ${fieldName(clash.field)}`;
+  if (clash.is === 'taken out') return phrase`${name}: taken out or changed`;
+  return phrase`${name}: ${fieldName(clash.field)}`;
 };
 
 /** A disagreement by who has what, and in words. */

@@ -1,48 +1,51 @@
 import type { Feature } from '../feature.ts';
+import type { ObservationId } from '../ids.ts';
+import type { Observation } from '../observation.ts';
 import type { Site } from '../site.ts';
+import { asItIs, joined, phrase } from '../../phrases/phrase.ts';
 import type { PartKind } from './part.ts';
 
 /** What a part of each kind is called, before its name. */
-const nouns: Readonly<Record<PartKind, string>> = {
-  marks: 'Mark',
-  lines: 'Fence line',
-  gates: 'Gate',
-  features: 'Feature',
-  pins: 'Post set by hand',
-  shots: 'Grade shot',
-  observations: 'Reading',
-  acceptances: 'Accepted flag',
-  townRules: 'Rule of a town',
-  alternatives: 'Alternative',
-  offcuts: 'Length from the yard',
-  underlays: 'Picture',
-  pictures: 'Picture kept in the file',
-  specs: 'Fence build',
-  hardware: 'Part',
-  corners: 'corner',
-  leaves: 'leaf',
-  notes: 'Line of the level notes',
-  job: 'Job',
-  lengths: 'Lengths',
-  shop: 'Shop',
-  counting: 'Counting',
-  work: 'Work',
-  levels: 'Level notes',
-  trusts: 'Trust in readings',
-  conditions: 'Ground and wind',
-  origin: 'Place on earth',
+const nouns: Readonly<Record<PartKind, (name: string) => string>> = {
+  marks: (name) => phrase`Mark ${name}`,
+  lines: (name) => phrase`Fence line ${name}`,
+  gates: (name) => phrase`Gate ${name}`,
+  features: (name) => phrase`Feature ${name}`,
+  pins: (name) => phrase`Post set by hand ${name}`,
+  shots: (name) => phrase`Grade shot ${name}`,
+  observations: (name) => phrase`Reading ${name}`,
+  acceptances: (name) => phrase`Accepted flag: ${name}`,
+  townRules: (name) => phrase`Rule of a town ${name}`,
+  alternatives: (name) => phrase`Alternative ${name}`,
+  offcuts: (name) => phrase`Length from the yard ${name}`,
+  underlays: (name) => phrase`Picture ${name}`,
+  pictures: (name) => phrase`Picture kept in the file ${name}`,
+  specs: (name) => phrase`Fence build ${name}`,
+  hardware: (name) => phrase`Part ${name}`,
+  corners: (name) => phrase`corner ${name}`,
+  leaves: (name) => phrase`leaf ${name}`,
+  notes: (name) => phrase`Line of the level notes ${name}`,
+  job: () => phrase`Job`,
+  lengths: () => phrase`Lengths`,
+  shop: () => phrase`Shop`,
+  counting: () => phrase`Counting`,
+  work: () => phrase`Work`,
+  levels: () => phrase`Level notes`,
+  trusts: () => phrase`Trust in readings`,
+  conditions: () => phrase`Ground and wind`,
+  origin: () => phrase`Place on earth`,
 };
 
-const featureNouns: Readonly<Record<Feature['kind'], string>> = {
-  building: 'Building',
-  paving: 'Paving',
-  pool: 'Pool',
-  'keep-out': 'Keep-out',
-  boundary: 'Boundary',
-  'height zone': 'Height zone',
-  utility: 'Utility',
-  tree: 'Tree',
-  note: 'Note',
+const featureNouns: Readonly<Record<Feature['kind'], (name: string) => string>> = {
+  building: (name) => phrase`Building ${name}`,
+  paving: (name) => phrase`Paving ${name}`,
+  pool: (name) => phrase`Pool ${name}`,
+  'keep-out': (name) => phrase`Keep-out ${name}`,
+  boundary: (name) => phrase`Boundary ${name}`,
+  'height zone': (name) => phrase`Height zone ${name}`,
+  utility: (name) => phrase`Utility ${name}`,
+  tree: (name) => phrase`Tree ${name}`,
+  note: (name) => phrase`Note ${name}`,
 };
 
 type Entry = Readonly<Record<string, unknown>>;
@@ -60,7 +63,7 @@ const nameIn = (site: Site, kind: string, id: string): string => {
   const entry = entryIn(site, kind, id);
   const told = entry?.['label'] ?? entry?.['town'] ?? entry?.['point'] ?? entry?.['of'];
   const name = typeof told === 'string' ? told.replace(/\s+/g, ' ').trim() : '';
-  return name === '' ? id.slice(id.indexOf(':') + 1) : name;
+  return asItIs(name === '' ? id.slice(id.indexOf(':') + 1) : name);
 };
 
 const maps: Readonly<Record<string, string>> = {
@@ -97,44 +100,53 @@ const leafName = (site: Site, owner: string, id: string): string => {
   return String(row.findIndex(([leaf]) => leaf === id) + 1);
 };
 
-const readings: Readonly<Record<string, string>> = {
-  tape: 'Tape',
-  square: 'Square corner',
-  straight: 'Marks in line',
-  offset: 'Offset',
-  parallel: 'Equal offsets',
-  bearing: 'Bearing',
-  fix: 'Fix',
+/** A reading by its kind, from one mark to another; `at` is null where it is about no third one. */
+const readings: Readonly<
+  Record<
+    Exclude<Observation['kind'], 'fix'>,
+    (at: string | null, from: string, to: string) => string
+  >
+> = {
+  tape: (_, from, to) => phrase`Tape from ${from} to ${to}`,
+  square: (at, from, to) => phrase`Square corner at ${at ?? ''} from ${from} to ${to}`,
+  straight: (at, from, to) => phrase`Marks in line at ${at ?? ''} from ${from} to ${to}`,
+  offset: (at, from, to) => phrase`Offset at ${at ?? ''} from ${from} to ${to}`,
+  parallel: (at, from, to) => phrase`Equal offsets at ${at ?? ''} from ${from} to ${to}`,
+  bearing: (_, from, to) => phrase`Bearing from ${from} to ${to}`,
 };
 
-const readingName = (site: Site, entry: Entry | undefined, id: string): string => {
-  if (entry === undefined) return `${nouns.observations} ${id.slice(id.indexOf(':') + 1)}`;
-  const [at, from, to] = ['at', 'from', 'to'].map((role) =>
-    nameOfId(site, String(entry[role] ?? '')),
-  );
-  const noun = readings[String(entry['kind'])] ?? nouns.observations;
-  if (entry['kind'] === 'fix') return `${noun} of ${nameOfId(site, String(entry['mark']))}`;
-  return `${noun}${at === '' ? '' : ` at ${at}`} from ${from} to ${to}`;
+const readingName = (site: Site, id: string): string => {
+  const seen = Object.hasOwn(site.observations, id)
+    ? site.observations[id as ObservationId]
+    : undefined;
+  if (seen === undefined) return nouns.observations(id.slice(id.indexOf(':') + 1));
+  if (seen.kind === 'fix') return phrase`Fix of ${nameOfId(site, seen.mark)}`;
+  const at = 'at' in seen ? nameOfId(site, seen.at) : null;
+  return readings[seen.kind](at, nameOfId(site, seen.from), nameOfId(site, seen.to));
 };
 
 /** What a part of a site is called in a line, such as `Gate Walk gate` or `Fence line Back, corner M3`. */
 export const partName = (site: Site, key: string): string => {
   const words = key.split(' ');
   const [kind, id] = [words[0] as PartKind, words.at(-1) ?? ''];
-  if (words.length === 1) return nouns[kind];
+  if (words.length === 1) return nouns[kind]('');
   if (words.length > 2) {
     const owner = words.slice(1, -1).join(' ');
     const own = kind === 'leaves' ? leafName(site, owner, id) : cornerName(site, owner, id);
-    return `${partName(site, owner)}, ${nouns[kind]} ${own}`;
+    return joined([partName(site, owner), nouns[kind](own)], ', ');
   }
   const entry = entryIn(site, kind, id);
-  if (kind === 'observations') return readingName(site, entry, id);
+  if (kind === 'observations') return readingName(site, id);
   if (kind === 'pins')
-    return `${nouns.pins} on fence line ${nameOfId(site, String(entry?.['line'] ?? ''))}`;
-  if (kind === 'acceptances') return `${nouns.acceptances}: ${String(entry?.['rule'] ?? '')}`;
+    return phrase`Post set by hand on fence line ${nameOfId(site, String(entry?.['line'] ?? ''))}`;
+  if (kind === 'acceptances') return nouns.acceptances(String(entry?.['rule'] ?? ''));
   const noun = kind === 'features' ? featureNouns[entry?.['kind'] as Feature['kind']] : nouns[kind];
-  return `${noun ?? nouns[kind]} ${nameIn(site, kind, id)}`;
+  return (noun ?? nouns[kind])(nameIn(site, kind, id));
 };
+
+/** What something that stands in a row is called beside the others: a corner by its mark. */
+export const nameInRow = (site: Site, key: string, id: string): string =>
+  key.includes(' ') ? cornerName(site, key, id) : partName(site, `${key} ${id}`);
 
 /** Whether a site has the part that a key names. */
 export const hasPart = (site: Site, key: string): boolean => {

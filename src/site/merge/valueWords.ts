@@ -5,6 +5,8 @@ import { radians } from '../../units/radians.ts';
 import type { Site } from '../site.ts';
 import { fieldName } from './fieldName.ts';
 import { isId, nameOfId } from './partName.ts';
+import { asItIs, joined, phrase, phraseOf } from '../../phrases/phrase.ts';
+import { choiceWords } from './choiceWords.ts';
 
 const angles: ReadonlySet<string> = new Set(['turns', 'cornerAngle', 'square', 'bearing']);
 
@@ -38,28 +40,52 @@ const silent: ReadonlySet<string> = new Set([
   'picture',
 ]);
 
+/** What a person typed, so that no word of it is taken for a choice. */
+const typed: ReadonlySet<string> = new Set(
+  'name customer place drawnBy date revision remark label text on by day said reason words source town point of file grade'.split(
+    ' ',
+  ),
+);
+
+const textWords = (name: string, value: string): string => {
+  const text = shortened(value.replace(/\s+/g, ' ').trim());
+  return typed.has(name) || !Object.hasOwn(choiceWords, text)
+    ? asItIs(text)
+    : (choiceWords[text] ?? text);
+};
+
 const objectWords = (site: Site, value: object): string => {
   const said = Object.entries(value)
     .filter(([name, inner]) => !silent.has(name) && inner !== null && inner !== '')
     .map(([name, inner]) => {
       const text = valueWords(site, name, inner);
       if (name === 'kind' || /^[a-z-]+:/.test(name) || name === 'label') return text;
-      return text === '' ? '' : `${fieldName(name)} ${text}`;
+      return text === '' ? '' : joined([fieldName(name), text], ' ');
     });
-  return said.filter((text) => text !== '').join(', ');
+  return joined(
+    said.filter((text) => text !== ''),
+    ', ',
+  );
 };
 
 /** A value of a document in words, lengths as the site writes them; at most 120 letters. */
 export const valueWords = (site: Site, name: string, value: unknown): string => {
-  if (value === undefined || value === null || value === '') return 'not said';
-  if (typeof value === 'boolean') return value ? 'yes' : 'no';
+  if (value === undefined || value === null || value === '') return phrase`not said`;
+  if (typeof value === 'boolean') return value ? phraseOf('choice')`yes` : phraseOf('choice')`no`;
   if (typeof value === 'number') return numberWords(site, name.split(' ')[0] ?? name, value);
   if (typeof value === 'string') {
-    return isId(value) ? nameOfId(site, value) : shortened(value.replace(/\s+/g, ' ').trim());
+    return isId(value) ? nameOfId(site, value) : textWords(name, value);
   }
   if (Array.isArray(value)) {
-    return shortened(value.map((one) => valueWords(site, name, one)).join(', ')) || 'none';
+    return (
+      shortened(
+        joined(
+          value.map((one) => valueWords(site, name, one)),
+          ', ',
+        ),
+      ) || phrase`none`
+    );
   }
   if (typeof value !== 'object') return '';
-  return shortened(objectWords(site, value)) || 'none';
+  return shortened(objectWords(site, value)) || phrase`none`;
 };
