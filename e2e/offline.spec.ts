@@ -69,6 +69,23 @@ test('from the second visit on all of it works with no network, and what was dra
   expect(Object.keys((await yardPage(third).saved()).shots)).not.toEqual([]);
 });
 
+test('another language is on the device too, though it was never spoken', async ({
+  page,
+  context,
+}) => {
+  const served = await serveBuild('dist');
+  await visit(page, served, '/index.html');
+  await page.close();
+  await served.stop();
+  await context.setOffline(true);
+  const second = await context.newPage();
+  await second.goto(`${served.address}/index.html`);
+  await second.getByRole('button', { name: 'Job & file' }).click();
+  await second.getByRole('button', { name: 'Español' }).click();
+  await expect(second.getByRole('link', { name: 'Hoja de cuadrilla' })).toBeVisible();
+  await expect(second.locator('html')).toHaveAttribute('lang', 'es');
+});
+
 test('the bare address goes with no network where the server sent it', async ({
   page,
   context,

@@ -1,5 +1,7 @@
 import { execFileSync } from 'node:child_process';
-import { expect, test } from '@playwright/test';
+import { readFileSync } from 'node:fs';
+import { expect, test, type Page } from '@playwright/test';
+import { openSite } from '../src/site/openSite.ts';
 import { findTool } from '../tests/findTool.ts';
 import { textsOf } from './readPdf.ts';
 import { yardPage } from './yardPage.ts';
@@ -35,4 +37,68 @@ test('sheets are in Spanish while the screen stays in English, with every figure
     maxBuffer: 2 ** 28,
   });
   expect(told).toMatch(/"\/Lang": "(?:u:)?es-US"/);
+});
+
+/** The key that speaks a language, on the sheet of the job and its files. */
+const languageKey = async (page: Page, sheet: string, language: string): Promise<void> => {
+  await page.getByRole('button', { name: sheet }).click();
+  // found by whoever reads one of them, whichever is spoken
+  const choice = page.getByRole('group', { name: 'Language · Idioma' });
+  await choice.getByRole('button', { name: language }).click();
+};
+
+test('[A17] the screen speaks the language that is chosen, also after it is loaded anew', async ({
+  page,
+}) => {
+  const yard = yardPage(page);
+  const html = page.locator('html');
+  await yard.openEmpty();
+  await expect(html).toHaveAttribute('lang', 'en');
+  await languageKey(page, 'Job & file', 'Español');
+  await expect(page.getByRole('link', { name: 'Hoja de cuadrilla' })).toBeVisible();
+  await expect(html).toHaveAttribute('lang', 'es');
+  await page.reload();
+  await expect(page.getByRole('link', { name: 'Lista de carga' })).toBeVisible();
+  await expect(html).toHaveAttribute('lang', 'es');
+  await yard.show('Hoja de cuadrilla');
+  await expect(page.getByLabel('Idioma de las hojas')).toHaveValue('es');
+  await languageKey(page, 'Trabajo y archivo', 'English');
+  await expect(page.getByRole('link', { name: 'Load list' })).toBeVisible();
+  await expect(html).toHaveAttribute('lang', 'en');
+});
+
+test('[A17] what is half drawn is finished before another language is spoken, and what is drawn is there then', async ({
+  page,
+}) => {
+  const yard = yardPage(page);
+  await yard.openEmpty();
+  await page.getByRole('button', { name: 'Draw the house' }).click();
+  await yard.pressAt(150, 250);
+  await yard.piece(`40'`, 'East, to the right');
+  await languageKey(page, 'Job & file', 'Español');
+  await expect(page.getByText('Finish the piece first; the language is as it was.')).toBeVisible();
+  await page.getByRole('button', { name: 'Done' }).click();
+  await yard.piece(`28'`, 'South, down');
+  await yard.piece(`40'`, 'West, to the left');
+  await yard.close();
+  const drawn = await yard.saved();
+  await languageKey(page, 'Job & file', 'Español');
+  await expect(page.locator('html')).toHaveAttribute('lang', 'es');
+  await page.getByRole('button', { name: 'Trabajo y archivo' }).click();
+  const file = await yard.download(() =>
+    page.getByRole('button', { name: 'Guardar archivo' }).click(),
+  );
+  const again = openSite(readFileSync(file, 'utf8'));
+  expect(again.ok && again.value.marks).toEqual(drawn.marks);
+});
+
+test.describe('a person whose browser reads Spanish', () => {
+  test.use({ locale: 'es-MX' });
+
+  test('[A17] is met in Spanish', async ({ page }) => {
+    await page.goto('/index.html');
+    await expect(page.getByRole('link', { name: 'Terreno' })).toBeVisible();
+    await languageKey(page, 'Trabajo y archivo', 'English');
+    await expect(page.getByRole('link', { name: 'Yard' })).toBeVisible();
+  });
 });

@@ -1,9 +1,10 @@
+import { phrase } from '../phrases/phrase.ts';
 import { cautions } from '../trade/cautions.ts';
 
 /** What every sheet says, in full. */
 export const Cautions = () => (
-  <section className="cautions" aria-label="Cautions">
-    <h2>Cautions</h2>
+  <section className="cautions" aria-label={phrase`Cautions`}>
+    <h2>{phrase`Cautions`}</h2>
     <ul>
       {cautions.map(({ text, source }) => (
         <li key={text}>

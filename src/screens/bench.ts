@@ -41,6 +41,8 @@ export interface Bench extends Books {
   readonly copies: CopyShelf;
   /** A copy of the job on the pad that came in a file and waits to be merged or not. */
   readonly copy: Cell<Offer | null>;
+  /** Keeps what is new in the books; whether the device has all of it then. */
+  readonly keepBooks: () => Promise<boolean>;
   /** The jobs that are kept on the device, and who keeps the one on the pad. */
   readonly jobs: Shelves & { readonly keeper: Keeper; readonly promise: Cell<KeepPromise> };
 }

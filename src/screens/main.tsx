@@ -6,19 +6,17 @@ import './theme.css';
 import './frame/frame.css';
 import './fields/fields.css';
 import './page.css';
-import { StrictMode } from 'react';
-import { createRoot } from 'react-dom/client';
-import { App } from './App.tsx';
-import { BenchContext } from './bench.ts';
-import { start } from './start.ts';
+import { language, speak } from '../phrases/speak.ts';
+import { screenLanguage } from './frame/screenLanguage.ts';
 
-const app = document.getElementById('app');
-if (app === null) throw new Error('expected an element #app on the page');
-const bench = await start();
-createRoot(app).render(
-  <StrictMode>
-    <BenchContext value={bench}>
-      <App />
-    </BenchContext>
-  </StrictMode>,
-);
+/** Opens the program in the language of its reader: texts are made as the rest of it is loaded. */
+const open = async (): Promise<void> => {
+  // a catalogue that cannot be had leaves English
+  await speak(screenLanguage()).catch(() => undefined);
+  document.documentElement.lang = language();
+  const { show } = await import('./show.tsx');
+  await show();
+};
+
+// not awaited here: the rest of the program has parts of this one, which is done when its last line is
+void open();

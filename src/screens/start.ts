@@ -2,6 +2,7 @@ import { createSend } from '../editor/send.ts';
 import { toolbox } from '../editor/toolbox.ts';
 import { layOutFrom } from '../engine/layOutFrom.ts';
 import { openDocument } from '../site/openDocument.ts';
+import { phrase } from '../phrases/phrase.ts';
 import type { Site } from '../site/site.ts';
 import type { Underlay } from '../site/underlay.ts';
 import { createCell } from '../store/cell.ts';
@@ -64,12 +65,14 @@ const startBook = async <Id extends string, Entry>(
   document.addEventListener('visibilitychange', () => {
     void (document.visibilityState === 'hidden' ? keeper.now() : keeper.refresh());
   });
-  return book;
+  return { book, keep: keeper.now };
 };
 
 /** The company's books, kept on this device. */
-const startBooks = async (say: (line: string) => void): Promise<Books> => {
-  const [book, townBook] = await Promise.all([
+const startBooks = async (
+  say: (line: string) => void,
+): Promise<Books & Pick<Bench, 'keepBooks'>> => {
+  const [hardware, towns] = await Promise.all([
     startBook({
       kind: hardwareKind,
       shelf: deviceBookShelf(bookPlaces.hardware),
@@ -83,7 +86,14 @@ const startBooks = async (say: (line: string) => void): Promise<Books> => {
       say,
     }),
   ]);
-  return { book, townBook };
+  return {
+    book: hardware.book,
+    townBook: towns.book,
+    keepBooks: async () => {
+      const kept = await Promise.all([hardware.keep(), towns.keep()]);
+      return kept.every((all) => all);
+    },
+  };
 };
 
 /** Bytes of pictures that a device keeps of yards that are not open. Ours. */
@@ -139,7 +149,7 @@ export const start = async (): Promise<Bench> => {
   const [shelf, bytes] = [deviceJobShelf(), pictureBytes(pictureShelf)];
   const kept = await loadKept({ shelf, bytes });
   const asked = kept.job === null ? await askedSample() : null;
-  const site = createSiteStore(asked ?? newSite(kept.session.counting ?? null), 'New yard');
+  const site = createSiteStore(asked ?? newSite(kept.session.counting ?? null), phrase`New yard`);
   const session = createSession(plansFrom(genericBook));
   session.setState(kept.session);
   const books = await startBooks((say) => session.setState({ say }));

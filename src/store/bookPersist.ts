@@ -90,7 +90,8 @@ const changeBetween = <Id extends string, Entry>(
 
 /** Keeps a book; `refresh` takes over what other tabs have written. */
 export interface BookKeeper {
-  readonly now: () => Promise<void>;
+  /** Whether the shelf has all of the book then. */
+  readonly now: () => Promise<boolean>;
   readonly refresh: () => Promise<void>;
   readonly stop: () => void;
 }
@@ -135,7 +136,10 @@ export const keepBook = <Id extends string, Entry>(keeping: BookKeeping<Id, Entr
     });
     return queue;
   };
-  const now = () => line(write, phrase`The ${kind.called} is not being kept on the device`);
+  const now = async () => {
+    await line(write, phrase`The ${kind.called} is not being kept on the device`);
+    return Object.keys(changeBetween(shelved, book.getState().entries)).length === 0;
+  };
   const stop = book.subscribe((state, before) => {
     if (state.entries !== before.entries) void now();
   });

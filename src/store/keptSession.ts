@@ -65,7 +65,7 @@ export const readKept = (value: unknown): Partial<KeptSession> => {
   // sets were whole before there were others
   const reader = oneOf(sheetReaders, partOf(sheet, 'reader')) ?? 'all';
   const told = partOf(sheet, 'language');
-  const language = isLanguage(told) ? told : 'en';
+  const language = isLanguage(told) ? told : null;
   return {
     ...(screen !== null && { screen }),
     ...(theme !== null && { theme }),

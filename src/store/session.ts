@@ -57,7 +57,7 @@ export const createSession = (plans: Plans) =>
     // 1 px to 2 in shows a lot of 200 ft on a desk; the pad fits the view once it knows its size
     view: { scale: 0.5, x: 0, y: 0 },
     say: '',
-    sheet: { paper: 'usual', orientation: 'fitting', reader: 'all', language: 'en' },
+    sheet: { paper: 'usual', orientation: 'fitting', reader: 'all', language: null },
     plans,
     calls: noCalls,
     prices: null,

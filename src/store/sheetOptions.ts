@@ -18,6 +18,6 @@ export interface SheetOptions {
   /** `fitting` lies the way that gives the larger plan. */
   readonly orientation: (typeof sheetWays)[number];
   readonly reader: (typeof sheetReaders)[number];
-  /** What the crew reads; the screen has its own. */
-  readonly language: Language;
+  /** What the crew reads; null until it is chosen: what the screen speaks. */
+  readonly language: Language | null;
 }

@@ -13,9 +13,9 @@ describe('keptSession', () => {
     expect(readKept(kept).sheet).toEqual(sheet);
   });
 
-  it('[A16] reads what an older program kept, and a language that there is not, as English', () => {
+  it('[A16] reads what an older program kept, and a language that there is not, as none that was chosen', () => {
     const { language: _, ...before } = sheet;
     for (const own of [before, { ...before, language: 'fr' }, { ...before, language: 7 }])
-      expect(readKept({ sheet: own }).sheet).toEqual({ ...before, language: 'en' });
+      expect(readKept({ sheet: own }).sheet).toEqual({ ...before, language: null });
   });
 });

@@ -1,3 +1,4 @@
+import { phrase } from '../../phrases/phrase.ts';
 import type { Hardware } from '../../site/hardware.ts';
 import type { PartPlan } from '../../store/plans.ts';
 import { useSite } from '../bench.ts';
@@ -21,7 +22,7 @@ export const BookEntry = ({ entry, open, onOpen, onCopy, onDelete, onTake }: Pro
   const { lengths } = useSite();
   const { id, hardware: part } = entry;
   const change = useBookChange();
-  const put = (next: Hardware) => change(`Change ${part.label}`, { [id]: next });
+  const put = (next: Hardware) => change(phrase`Change ${part.label}`, { [id]: next });
   return (
     <li className="entry">
       <div className="entry-head">
@@ -34,38 +35,32 @@ export const BookEntry = ({ entry, open, onOpen, onCopy, onDelete, onTake }: Pro
             type="button"
             className="chief"
             onClick={onTake}
-            aria-label={`Take ${part.label}`}
-          >
-            Take
-          </button>
+            aria-label={phrase`Take ${part.label}`}
+          >{phrase`Take`}</button>
         )}
         <button
           type="button"
           onClick={onOpen}
           aria-expanded={open}
-          aria-label={`${open ? 'Close' : 'Edit'} ${part.label}`}
+          aria-label={open ? phrase`Close ${part.label}` : phrase`Edit ${part.label}`}
         >
-          {open ? 'Close' : 'Edit'}
+          {open ? phrase`Close` : phrase`Edit`}
         </button>
       </div>
       {open && (
         <div className="stack" role="group" aria-label={part.label}>
           <TextField
-            label="Name"
+            label={phrase`Name`}
             value={part.label}
             onEnter={(text) => {
               const label = text.trim();
-              return label === '' ? 'Name: expected one' : put({ ...part, label });
+              return label === '' ? phrase`Name: expected one` : put({ ...part, label });
             }}
           />
           <PartForm part={part} style={lengths} onChange={put} />
           <div className="choices">
-            <button type="button" onClick={onCopy}>
-              Copy
-            </button>
-            <button type="button" onClick={onDelete}>
-              Delete from the book
-            </button>
+            <button type="button" onClick={onCopy}>{phrase`Copy`}</button>
+            <button type="button" onClick={onDelete}>{phrase`Delete from the book`}</button>
           </div>
         </div>
       )}

@@ -1,4 +1,5 @@
 import { useRef, useState } from 'react';
+import { phrase } from '../../phrases/phrase.ts';
 import type { Parsed } from '../../units/parsed.ts';
 import { download } from '../files/download.ts';
 import type { ImportLines } from './importLines.ts';
@@ -41,39 +42,35 @@ export const BookFiles = ({ name: file, write, read }: Props) => {
       name,
       found: found.ok ? found.value : null,
       tone: 'fault',
-      said: found.ok ? '' : `${name}: ${found.reason}; the book is as it was`,
+      said: found.ok ? '' : phrase`${name}: ${found.reason}; the book is as it was`,
     });
   };
   const take = (name: string, found: BookFileRead) => {
-    const fault = found.take(`Import ${name}`);
+    const fault = found.take(phrase`Import ${name}`);
     setOpened({
       name,
       found: null,
       tone: fault === null ? 'note' : 'fault',
-      said: fault ?? `${name}: taken into the book`,
+      said: fault ?? phrase`${name}: taken into the book`,
     });
   };
   return (
-    <section aria-label="The book as a file">
-      <h3>The book as a file</h3>
+    <section aria-label={phrase`The book as a file`}>
+      <h3>{phrase`The book as a file`}</h3>
       <div className="choices">
         <button
           type="button"
           // a byte order mark tells spreadsheets that it is Unicode
           onClick={() => download({ name: file, type: csv, content: `\uFEFF${write()}` })}
-        >
-          Export CSV
-        </button>
-        <button type="button" onClick={() => chooser.current?.click()}>
-          Import CSV
-        </button>
+        >{phrase`Export CSV`}</button>
+        <button type="button" onClick={() => chooser.current?.click()}>{phrase`Import CSV`}</button>
       </div>
       <input
         ref={chooser}
         className="unseen"
         type="file"
         accept=".csv,text/csv"
-        aria-label="CSV file to import"
+        aria-label={phrase`CSV file to import`}
         tabIndex={-1}
         onChange={(event) => {
           const chosen = event.target.files?.[0];

@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { phrase } from '../../phrases/phrase.ts';
 import { TownBookKey } from '../townRules/TownBookKey.tsx';
 import { HardwareBook } from './HardwareBook.tsx';
 
@@ -7,9 +8,11 @@ export const BookKey = () => {
   const [open, setOpen] = useState(false);
   return (
     <div className="choices">
-      <button type="button" onClick={() => setOpen(true)} aria-haspopup="dialog">
-        Hardware book
-      </button>
+      <button
+        type="button"
+        onClick={() => setOpen(true)}
+        aria-haspopup="dialog"
+      >{phrase`Hardware book`}</button>
       <TownBookKey />
       {open && <HardwareBook onClose={() => setOpen(false)} />}
     </div>

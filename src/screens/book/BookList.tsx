@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { phrase } from '../../phrases/phrase.ts';
 import type { Hardware } from '../../site/hardware.ts';
 import type { HardwareId } from '../../site/ids.ts';
 import type { PartPlan } from '../../store/plans.ts';
@@ -18,7 +19,7 @@ interface Props {
 /** A part of a kind to begin with: the first generic one, under a name that asks for another. */
 const beginning = (kind: Hardware['kind']): Hardware | undefined => {
   const generic = Object.values(genericBook).find((part) => part.kind === kind);
-  return generic && { ...generic, label: `New ${kindNames[kind][0]}`, remark: '' };
+  return generic && { ...generic, label: kindNames[kind].fresh, remark: '' };
 };
 
 /** The parts of the book by kind, with what is searched for in their name, remark or line. */
@@ -43,7 +44,7 @@ export const BookList = ({ kinds, onTake }: Props) => {
   return (
     <>
       <div className="field">
-        <label htmlFor="book-search">Search</label>
+        <label htmlFor="book-search">{phrase`Search`}</label>
         <input
           id="book-search"
           type="search"
@@ -59,16 +60,16 @@ export const BookList = ({ kinds, onTake }: Props) => {
       )}
       {kinds.map((kind) => {
         const own = found.filter(({ hardware }) => hardware.kind === kind);
-        const [one, all] = kindNames[kind];
+        const { all, add } = kindNames[kind];
         return (
           <section key={kind} aria-label={all}>
             <div className="entry-head">
               <h3>{all}</h3>
-              <button type="button" onClick={() => put(`Add ${one}`, beginning(kind))}>
-                Add {one}
+              <button type="button" onClick={() => put(add, beginning(kind))}>
+                {add}
               </button>
             </div>
-            {own.length === 0 && <p className="note">Nothing here by that name.</p>}
+            {own.length === 0 && <p className="note">{phrase`Nothing here by that name.`}</p>}
             <ul className="plain">
               {own.map((entry) => (
                 <BookEntry
@@ -78,11 +79,11 @@ export const BookList = ({ kinds, onTake }: Props) => {
                   onOpen={() => setOpen(open === entry.id ? null : entry.id)}
                   onCopy={() => {
                     const { hardware } = entry;
-                    const label = `${hardware.label}, copy`;
-                    put(`Copy ${hardware.label}`, { ...hardware, label });
+                    const label = phrase`${hardware.label}, copy`;
+                    put(phrase`Copy ${hardware.label}`, { ...hardware, label });
                   }}
                   onDelete={() =>
-                    void change(`Delete ${entry.hardware.label}`, { [entry.id]: null })
+                    void change(phrase`Delete ${entry.hardware.label}`, { [entry.id]: null })
                   }
                   onTake={onTake && (() => onTake(entry))}
                 />

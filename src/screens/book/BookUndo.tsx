@@ -1,3 +1,4 @@
+import { phrase } from '../../phrases/phrase.ts';
 import type { BookStore } from '../../store/bookStore.ts';
 import { useStored } from '../useStored.ts';
 
@@ -12,12 +13,12 @@ export const BookUndo = <Id extends string, Entry>({
   const { undo, redo } = book.getState();
   const [back, again] = [past.at(-1)?.label, future[0]?.label];
   return (
-    <div className="book-undo" role="group" aria-label="Undo in the book">
+    <div className="book-undo" role="group" aria-label={phrase`Undo in the book`}>
       <button type="button" disabled={back === undefined} onClick={undo}>
-        Undo {back !== undefined && <small>{back}</small>}
+        {phrase`Undo`} {back !== undefined && <small>{back}</small>}
       </button>
       <button type="button" disabled={again === undefined} onClick={redo}>
-        Redo {again !== undefined && <small>{again}</small>}
+        {phrase`Redo`} {again !== undefined && <small>{again}</small>}
       </button>
     </div>
   );

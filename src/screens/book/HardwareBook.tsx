@@ -1,4 +1,5 @@
 import './book.css';
+import { phrase } from '../../phrases/phrase.ts';
 import type { Hardware } from '../../site/hardware.ts';
 import type { PartPlan } from '../../store/plans.ts';
 import { useBench } from '../bench.ts';
@@ -19,11 +20,8 @@ const allKinds: readonly Hardware['kind'][] = ['hinge', 'latch', 'drop rod', 'cl
 
 /** The company's own hinges, latches, drop rods and closers, laid over the screen. */
 export const HardwareBook = ({ kinds = allKinds, onTake, onClose }: Props) => (
-  <SheetOver title="Hardware book" onClose={onClose}>
-    <p className="note">
-      Kept on this device for every site. Sizes that are assumed are generic: measure the parts on
-      order, one by one, and type what you read.
-    </p>
+  <SheetOver title={phrase`Hardware book`} onClose={onClose}>
+    <p className="note">{phrase`Kept on this device for every site. Sizes that are assumed are generic: measure the parts on order, one by one, and type what you read.`}</p>
     <BookUndo book={useBench().book} />
     <BookList kinds={kinds} onTake={onTake} />
     <HardwareFiles />

@@ -1,3 +1,4 @@
+import { joined, phrase } from '../../phrases/phrase.ts';
 import type { ImportLines } from './importLines.ts';
 
 interface Props {
@@ -26,20 +27,20 @@ export const ImportPreview = ({ name, lines, onTake, onLeave }: Props) => {
   const { added, changed, refused, same, leftOut } = lines;
   const count = added.length + changed.length;
   return (
-    <div className="import" role="group" aria-label={`What ${name} would do`}>
+    <div className="import" role="group" aria-label={phrase`What ${name} would do`}>
       <h3>{name}</h3>
-      <Lines title="Added" lines={added} />
-      <Lines title="Changed" lines={changed} />
-      <Lines title="Refused" lines={refused} />
-      {same > 0 && <p>In the book as they are: {same}.</p>}
-      {leftOut.length > 0 && <p>The book has no place for these columns: {leftOut.join(', ')}.</p>}
+      <Lines title={phrase`Added`} lines={added} />
+      <Lines title={phrase`Changed`} lines={changed} />
+      <Lines title={phrase`Refused`} lines={refused} />
+      {same > 0 && <p>{phrase`In the book as they are: ${same}.`}</p>}
+      {leftOut.length > 0 && (
+        <p>{phrase`The book has no place for these columns: ${joined(leftOut, ', ')}.`}</p>
+      )}
       <div className="choices">
         <button type="button" className="chief" disabled={count === 0} onClick={onTake}>
-          {count === 0 ? 'Nothing to take' : `Take ${count} into the book`}
+          {count === 0 ? phrase`Nothing to take` : phrase`Take ${count} into the book`}
         </button>
-        <button type="button" onClick={onLeave}>
-          Leave it
-        </button>
+        <button type="button" onClick={onLeave}>{phrase`Leave it`}</button>
       </div>
     </div>
   );

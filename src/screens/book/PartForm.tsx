@@ -1,3 +1,4 @@
+import { phrase } from '../../phrases/phrase.ts';
 import type { Hardware } from '../../site/hardware.ts';
 import { measuredPart } from '../../site/measuredPart.ts';
 import type { LengthStyle } from '../../units/lengthStyle.ts';
@@ -20,14 +21,14 @@ interface Props {
 }
 
 const spreads = [
-  { value: 'uncertain', label: 'Not sure: somewhere between' },
-  { value: 'adjustable', label: 'Can be set anywhere between' },
+  { value: 'uncertain', label: phrase`Not sure: somewhere between` },
+  { value: 'adjustable', label: phrase`Can be set anywhere between` },
 ] as const;
 
 const origins = [
-  { value: 'measured', label: 'Measured' },
-  { value: 'book', label: 'Hardware book' },
-  { value: 'assumed', label: 'Assumed' },
+  { value: 'measured', label: phrase`Measured` },
+  { value: 'book', label: phrase`Hardware book` },
+  { value: 'assumed', label: phrase`Assumed` },
 ] as const;
 
 const ends = ['low', 'planned', 'high'] as const;
@@ -74,7 +75,7 @@ const Sizes = (props: Props) => {
       />
       {part.kind === 'hinge' && (
         <ChoiceField
-          label="Its size is"
+          label={phrase`Its size is`}
           value={part.spread}
           choices={spreads}
           onChoose={(spread) => void change({ spread })}
@@ -123,15 +124,19 @@ const Known = (props: Props) => {
     <>
       <div className="pair">
         <ChoiceField
-          label="Known from"
+          label={phrase`Known from`}
           value={part.from}
           choices={origins}
           onChoose={(from) => void change({ from })}
         />
-        <TextField label="Day" value={part.on} onEnter={(on) => change({ on: on.trim() })} />
+        <TextField
+          label={phrase`Day`}
+          value={part.on}
+          onEnter={(on) => change({ on: on.trim() })}
+        />
       </div>
       <TextField
-        label="Remark"
+        label={phrase`Remark`}
         lines={2}
         value={part.remark}
         onEnter={(remark) => change({ remark })}

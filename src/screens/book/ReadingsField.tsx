@@ -1,3 +1,4 @@
+import { phrase } from '../../phrases/phrase.ts';
 import type { Hardware } from '../../site/hardware.ts';
 import type { LengthStyle } from '../../units/lengthStyle.ts';
 import type { Inches } from '../../units/inches.ts';
@@ -22,15 +23,16 @@ export const ReadingsField = ({ part, style, onEnter }: Props) => {
       value={part.readings.map(write).join(', ')}
       note={
         part.kind === 'hinge'
-          ? 'Such as 1 3/4, 1 7/8, 2: the largest is planned with.'
-          : 'The smallest and the largest gap at which it caught.'
+          ? phrase`Such as 1 3/4, 1 7/8, 2: the largest is planned with.`
+          : phrase`The smallest and the largest gap at which it caught.`
       }
       onEnter={(text) => {
         if (text.trim() === '') return onEnter([]);
         const read = parseLengths(text, smallUnit(style.system));
         if (!read.ok) return `${label}: ${read.reason}`;
         const below = read.value.find((length) => !(length > 0));
-        if (below !== undefined) return `${label}: expected more than 0, found ${write(below)}`;
+        if (below !== undefined)
+          return phrase`${label}: expected more than 0, found ${write(below)}`;
         return onEnter(read.value);
       }}
     />

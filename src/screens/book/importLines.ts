@@ -1,4 +1,5 @@
 import type { BookImport, TakenRow } from '../../importers/book/bookImport.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** How the entries of a book are told when a file is brought into it. */
 export interface ImportWords<Id extends string, Entry> {
@@ -21,7 +22,7 @@ export interface ImportLines {
   readonly leftOut: readonly string[];
 }
 
-const orNothing = (text: string): string => (text === '' ? 'nothing' : text);
+const orNothing = (text: string): string => (text === '' ? phrase`nothing` : text);
 
 /** What a row of a file would change in its entry of the book, column by column. */
 const changeLine = <Id extends string, Entry>(
@@ -31,9 +32,11 @@ const changeLine = <Id extends string, Entry>(
   const old = Object.hasOwn(book, id) ? book[id] : undefined;
   const changes = columns.flatMap(({ name, write }) => {
     const [from, to] = [old === undefined ? '' : write(old), write(entry)];
-    return from === to ? [] : [`${name.toLowerCase()} ${orNothing(from)} to ${orNothing(to)}`];
+    return from === to
+      ? []
+      : [phrase`${name.toLowerCase()} ${orNothing(from)} to ${orNothing(to)}`];
   });
-  return `line ${line}: ${nameOf(old ?? entry)}: ${changes.join(', ')}`;
+  return phrase`line ${line}: ${nameOf(old ?? entry)}: ${changes.join(', ')}`;
 };
 
 /** What a file would add to a book, change in it, and what of it cannot be taken. */
@@ -41,9 +44,9 @@ export const importLines = <Id extends string, Entry>(
   { added, changed, refused, same, leftOut }: BookImport<Id, Entry>,
   words: ImportWords<Id, Entry>,
 ): ImportLines => ({
-  added: added.map(({ line, entry }) => `line ${line}: ${words.lineOf(entry)}`),
+  added: added.map(({ line, entry }) => phrase`line ${line}: ${words.lineOf(entry)}`),
   changed: changed.map((row) => changeLine(row, words)),
-  refused: refused.map(({ line, reason }) => `line ${line}: ${reason}`),
+  refused: refused.map(({ line, reason }) => phrase`line ${line}: ${reason}`),
   same,
   leftOut,
 });

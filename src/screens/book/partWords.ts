@@ -1,32 +1,48 @@
+import { phrase } from '../../phrases/phrase.ts';
 import type { Hardware } from '../../site/hardware.ts';
 import type { PartWords } from '../../site/partFault.ts';
 import type { LengthStyle } from '../../units/lengthStyle.ts';
 import { sizeText } from '../fields/sizeText.ts';
 
-/** Each kind of part, one and several. */
-export const kindNames: Readonly<Record<Hardware['kind'], readonly [one: string, all: string]>> = {
-  hinge: ['hinge', 'Hinges'],
-  latch: ['latch', 'Latches'],
-  'drop rod': ['drop rod', 'Drop rods'],
-  closer: ['closer', 'Closers'],
+/** What several of a kind of part are called, what adds one, and what a new one is called. */
+interface KindNames {
+  readonly all: string;
+  readonly add: string;
+  readonly fresh: string;
+}
+
+/** Each kind of part as it is named in the book. */
+export const kindNames: Readonly<Record<Hardware['kind'], KindNames>> = {
+  hinge: { all: phrase`Hinges`, add: phrase`Add hinge`, fresh: phrase`New hinge` },
+  latch: { all: phrase`Latches`, add: phrase`Add latch`, fresh: phrase`New latch` },
+  'drop rod': { all: phrase`Drop rods`, add: phrase`Add drop rod`, fresh: phrase`New drop rod` },
+  closer: { all: phrase`Closers`, add: phrase`Add closer`, fresh: phrase`New closer` },
 };
 
-const hinge = { low: 'Takes at least', planned: 'Plan with', high: 'Takes at most' };
-const catches = { low: 'Catches from', planned: 'Plan gap', high: 'Catches to' };
+const hinge = {
+  low: phrase`Takes at least`,
+  planned: phrase`Plan with`,
+  high: phrase`Takes at most`,
+};
+const catches = { low: phrase`Catches from`, planned: phrase`Plan gap`, high: phrase`Catches to` };
 
 /** What the sizes of a part are called on the screen, with lengths in the style of the site. */
 export const partWords = (kind: Hardware['kind'], style: LengthStyle): PartWords => ({
   ...(kind === 'hinge' ? hinge : catches),
-  postLow: 'Fits posts from',
-  postHigh: 'Posts to',
-  frameLow: 'Fits frames from',
-  frameHigh: 'Frames to',
-  pin: 'Face of post to pin',
-  readings: 'Readings',
+  postLow: phrase`Fits posts from`,
+  postHigh: phrase`Posts to`,
+  frameLow: phrase`Fits frames from`,
+  frameHigh: phrase`Frames to`,
+  pin: phrase`Face of post to pin`,
+  readings: phrase`Readings`,
   write: (length) => sizeText(length, style),
 });
 
-const origins = { measured: 'measured', book: 'from the book', assumed: 'assumed' } as const;
+const origins = {
+  measured: phrase`measured`,
+  book: phrase`from the book`,
+  assumed: phrase`assumed`,
+} as const;
 
 /** A fraction is not parted from its whole inches at the end of a line. */
 const unparted = (text: string): string => text.replace(/ (?=\d+\/)/g, '\u00a0');
@@ -38,10 +54,12 @@ const told = (part: Hardware, style: LengthStyle): string => {
   const { kind, takes, spread, from, on } = part;
   const { write } = partWords(kind, style);
   const known = `${origins[from]}${on === '' ? '' : `, ${on}`}`;
-  if (kind === 'closer') return `Takes up no width, ${known}`;
-  const { low, planned, high } = takes;
-  const verb = kind === 'hinge' ? 'Takes up' : 'Catches at';
-  const range = low === high ? write(low) : `${write(low)} to ${write(high)}`;
-  const how = kind === 'hinge' && spread === 'adjustable' && low < high ? ', can be set' : '';
-  return `${verb} ${range}, planned ${write(planned)}${how}, ${known}`;
+  if (kind === 'closer') return phrase`Takes up no width, ${known}`;
+  const { low, high } = takes;
+  const range = low === high ? write(low) : phrase`${write(low)} to ${write(high)}`;
+  const planned = write(takes.planned);
+  if (kind !== 'hinge') return phrase`Catches at ${range}, planned ${planned}, ${known}`;
+  return spread === 'adjustable' && low < high
+    ? phrase`Takes up ${range}, planned ${planned}, can be set, ${known}`
+    : phrase`Takes up ${range}, planned ${planned}, ${known}`;
 };

@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import { usualBecomes } from '../../importers/usualBecomes.ts';
+import { phrase } from '../../phrases/phrase.ts';
 import type { Becomes } from '../../site/becomes.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import { inches } from '../../units/inches.ts';
@@ -35,11 +36,11 @@ const BringHow = ({ chosen, chord, onChord }: HowProps) => {
   return (
     <>
       {chosen.some(({ becomes }) => becomes === 'fence line') && (
-        <p className="note">Fence lines are built as the next fence is: {spec.label}.</p>
+        <p className="note">{phrase`Fence lines are built as the next fence is: ${spec.label}.`}</p>
       )}
       {chosen.some(({ group, becomes }) => group.bent && becomes !== 'fence line') && (
         <ChoiceField
-          label="Curves become straight pieces that lie inside them by up to"
+          label={phrase`Curves become straight pieces that lie inside them by up to`}
           value={chord}
           choices={chords.map((value) => ({ value, label: write(value) }))}
           onChoose={onChord}
@@ -68,15 +69,13 @@ export const BringFound = ({ name, found, onDone }: Props) => {
   return (
     <>
       <BringTold {...found.summary} />
-      <section aria-label="What it becomes">
-        <h3>What it becomes</h3>
+      <section aria-label={phrase`What it becomes`}>
+        <h3>{phrase`What it becomes`}</h3>
         <BringGroups groups={groups} becomes={becomes} onChoose={choose} />
         <BringHow chosen={chosen} chord={chord} onChord={setChord} />
       </section>
       {fault !== null && (
-        <p className="fault" role="alert">
-          {name}: {fault}; the drawing is as it was
-        </p>
+        <p className="fault" role="alert">{phrase`${name}: ${fault}; the drawing is as it was`}</p>
       )}
       <div className="choices">
         <button
@@ -87,11 +86,11 @@ export const BringFound = ({ name, found, onDone }: Props) => {
             void bring({ becomes, chord: inches(Number(chord)) }).then((done) => done && onDone())
           }
         >
-          {count === 0 ? 'Nothing is chosen' : `Bring in ${count.toLocaleString('en-US')}`}
+          {count === 0
+            ? phrase`Nothing is chosen`
+            : phrase`Bring in ${count.toLocaleString('en-US')}`}
         </button>
-        <button type="button" onClick={onDone}>
-          Leave it
-        </button>
+        <button type="button" onClick={onDone}>{phrase`Leave it`}</button>
       </div>
     </>
   );

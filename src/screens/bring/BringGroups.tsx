@@ -1,3 +1,4 @@
+import { phrase } from '../../phrases/phrase.ts';
 import type { Becomes } from '../../site/becomes.ts';
 import { offers } from '../../site/becomes.ts';
 import { ChoiceField } from '../fields/ChoiceField.tsx';
@@ -32,9 +33,7 @@ export const BringGroups = ({ groups, becomes, onChoose }: Props) => {
       </ul>
       {groups.length > 1 && (
         <div className="choices">
-          <button type="button" onClick={() => onChoose(none)}>
-            Leave all out
-          </button>
+          <button type="button" onClick={() => onChoose(none)}>{phrase`Leave all out`}</button>
         </div>
       )}
     </>

@@ -3,6 +3,7 @@ import { useState } from 'react';
 import { pointOrders, type PointOrder } from '../../importers/csv/pointColumns.ts';
 import { fileKind } from '../../importers/fileKind.ts';
 import { fileUnits, type FileUnit } from '../../importers/fileUnit.ts';
+import { phrase } from '../../phrases/phrase.ts';
 import { ChoiceField } from '../fields/ChoiceField.tsx';
 import { SheetOver } from '../frame/SheetOver.tsx';
 import { BringFound } from './BringFound.tsx';
@@ -13,22 +14,39 @@ interface Props {
   readonly onDone: () => void;
 }
 
+const unitWords: Readonly<Record<FileUnit, string>> = {
+  feet: phrase`feet`,
+  'US survey feet': phrase`US survey feet`,
+  inches: phrase`inches`,
+  yards: phrase`yards`,
+  metres: phrase`metres`,
+  centimetres: phrase`centimetres`,
+  millimetres: phrase`millimetres`,
+};
+
+const orderWords: Readonly<Record<PointOrder, string>> = {
+  'name, x, y, z, remark': phrase`name, x (east), y (north), z, remark`,
+  'name, y, x, z, remark': phrase`name, y (north), x (east), z, remark`,
+  'x, y, z, name': phrase`x (east), y (north), z, name`,
+  'y, x, z, name': phrase`y (north), x (east), z, name`,
+};
+
 const asFile = 'as the file says';
 
 const unitChoices: readonly { readonly value: FileUnit | typeof asFile; readonly label: string }[] =
   [
-    { value: asFile, label: 'As the file says' },
-    ...fileUnits.map((value) => ({ value, label: value })),
+    { value: asFile, label: phrase`As the file says` },
+    ...fileUnits.map((value) => ({ value, label: unitWords[value] })),
   ];
 
 const orderChoices: readonly {
   readonly value: PointOrder | typeof asFile;
   readonly label: string;
 }[] = [
-  { value: asFile, label: 'As it looks' },
+  { value: asFile, label: phrase`As it looks` },
   ...pointOrders.map((value) => ({
     value,
-    label: value.replace('x', 'x (east)').replace('y', 'y (north)'),
+    label: orderWords[value],
   })),
 ];
 
@@ -42,7 +60,7 @@ export const BringSheet = ({ file, onDone }: Props) => {
   const kind = fileKind(file.name);
   const format = kind.ok ? kind.value : null;
   return (
-    <SheetOver title="Bring in" onClose={onDone}>
+    <SheetOver title={phrase`Bring in`} onClose={onDone}>
       <div className="bring">
         <p>
           <b>{file.name}</b>
@@ -50,14 +68,14 @@ export const BringSheet = ({ file, onDone }: Props) => {
         {(format === 'dxf' || format === 'csv') && (
           <div className="pair">
             <ChoiceField
-              label="Numbers are"
+              label={phrase`Numbers are`}
               value={unit}
               choices={unitChoices}
               onChoose={setUnit}
             />
             {format === 'csv' && (
               <ChoiceField
-                label="Columns without headings are"
+                label={phrase`Columns without headings are`}
                 value={order}
                 choices={orderChoices}
                 onChoose={setOrder}
@@ -65,11 +83,12 @@ export const BringSheet = ({ file, onDone }: Props) => {
             )}
           </div>
         )}
-        {found === null && <p role="status">Reading it…</p>}
+        {found === null && <p role="status">{phrase`Reading it…`}</p>}
         {found !== null && !found.ok && (
-          <p className="fault" role="alert">
-            {file.name}: {found.reason}; the drawing is as it was
-          </p>
+          <p
+            className="fault"
+            role="alert"
+          >{phrase`${file.name}: ${found.reason}; the drawing is as it was`}</p>
         )}
         {found !== null && found.ok && (
           <BringFound name={file.name} found={found.value} onDone={onDone} />

@@ -1,3 +1,4 @@
+import { phrase } from '../../phrases/phrase.ts';
 import type { FoundSummary } from './foundSummary.ts';
 
 /** How a file was read, and what of it cannot be brought in. */
@@ -10,7 +11,7 @@ export const BringTold = ({ told, refused, refusals }: FoundSummary) => (
     </ul>
     {refused.length > 0 && (
       <div className="fault" role="alert">
-        Cannot be brought in: {refusals.toLocaleString('en-US')}
+        {phrase`Cannot be brought in: ${refusals.toLocaleString('en-US')}`}
         <ul className="plain">
           {refused.map(({ where, reason }) => (
             <li key={`${where} ${reason}`}>
@@ -19,7 +20,7 @@ export const BringTold = ({ told, refused, refusals }: FoundSummary) => (
           ))}
         </ul>
         {refusals > refused.length &&
-          `and ${(refusals - refused.length).toLocaleString('en-US')} more`}
+          phrase`and ${(refusals - refused.length).toLocaleString('en-US')} more`}
       </div>
     )}
   </>

@@ -1,5 +1,7 @@
 import type { FileToRead } from '../../importers/readFound.ts';
 import type { Found } from '../../site/found.ts';
+import { phrase } from '../../phrases/phrase.ts';
+import { language } from '../../phrases/speak.ts';
 import { unread, type Parsed } from '../../units/parsed.ts';
 import type { FoundSummary } from './foundSummary.ts';
 
@@ -23,13 +25,16 @@ export interface FileReading {
   readonly stop: () => void;
 }
 
-const gone = 'cannot be read: what reads it is not on this device yet, or ran out of room';
+const gone = phrase`cannot be read: what reads it is not on this device yet, or ran out of room`;
 
 /** Reads a file in a worker, which takes its bytes over. */
 export const readInWorker = (
   file: FileToRead & { readonly bytes: Uint8Array<ArrayBuffer> },
 ): FileReading => {
-  const worker = new Worker(new URL('./bringWorker.ts', import.meta.url), { type: 'module' });
+  const worker = new Worker(new URL('./bringWorker.ts', import.meta.url), {
+    type: 'module',
+    name: language(),
+  });
   const next = (): Promise<ReaderAnswer> =>
     new Promise((resolve) => {
       const said = ({ data }: MessageEvent<ReaderAnswer>) => resolve(data);

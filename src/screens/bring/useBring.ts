@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { phrase } from '../../phrases/phrase.ts';
 import { bringIn, type BringChoices } from '../../site/edits/bringIn.ts';
 import { attempt } from '../attempt.ts';
 import { useBench } from '../bench.ts';
@@ -19,15 +20,15 @@ export const useBring = (name: string, { pick }: FileFound) => {
   const present = () => bench.site.getState().history.present.site;
   const bringOn = async (chosen: Chosen): Promise<string | null> => {
     const found = await pick(keysOf(chosen));
-    if (found === null) return 'cannot be read any more';
+    if (found === null) return phrase`cannot be read any more`;
     const before = present();
     const { fence, utility, heights } = bench.session.getState().plans;
     const { width, tolerance } = utility;
     const how = { ...chosen, fence, utility: { width, tolerance }, heights };
-    const label = `Bring in ${name}`;
+    const label = phrase`Bring in ${name}`;
     const refusal = attempt(bench, { label, on: (site) => bringIn(site, found, how) });
     if (refusal !== null) return refusal;
-    const say = `${name}: ${broughtText(before, present())} brought in`;
+    const say = phrase`${name}: ${broughtText(before, present())} brought in`;
     bench.session.setState({ say, selection: null });
     fitAll(bench);
     return null;

@@ -3,6 +3,7 @@ import type { PointOrder } from '../../importers/csv/pointColumns.ts';
 import { mostBytes } from '../../importers/fileText.ts';
 import type { FileUnit } from '../../importers/fileUnit.ts';
 import { usualUnit } from '../../importers/usualUnit.ts';
+import { phrase } from '../../phrases/phrase.ts';
 import { read, unread, type Parsed } from '../../units/parsed.ts';
 import { useSite } from '../bench.ts';
 import { readInWorker, type FileReading } from './fileReader.ts';
@@ -26,11 +27,12 @@ interface Answer {
 }
 
 const bytesOf = async (file: File): Promise<Parsed<Uint8Array<ArrayBuffer>>> => {
-  if (file.size > mostBytes) return unread(`too large: expected at most ${mostBytes / 2 ** 20} MB`);
+  if (file.size > mostBytes)
+    return unread(phrase`too large: expected at most ${mostBytes / 2 ** 20} MB`);
   try {
     return read(new Uint8Array(await file.arrayBuffer()));
   } catch {
-    return unread('cannot be read from this device');
+    return unread(phrase`cannot be read from this device`);
   }
 };
 

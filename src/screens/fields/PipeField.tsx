@@ -1,3 +1,4 @@
+import { phrase } from '../../phrases/phrase.ts';
 import type { Pipe } from '../../site/pipe.ts';
 import type { PostPipe } from '../../site/postPipe.ts';
 import { pipeSource } from '../../trade/pipes.ts';
@@ -26,8 +27,10 @@ const keyOf = (pipe: Pipe | PostPipe): string =>
 
 /** What it is called and what it measures. */
 const nameOf = (pipe: Pipe | PostPipe, lengths: LengthStyle): string => {
-  const across = `${pipeSize(pipe.od, lengths)} ${isSquare(pipe) ? 'square' : 'OD'}`;
-  const wall = pipe.wall >= pipe.od / 2 ? 'solid' : `${pipeSize(pipe.wall, lengths)} wall`;
+  const size = pipeSize(pipe.od, lengths);
+  const across = isSquare(pipe) ? phrase`${size} square` : phrase`${size} OD`;
+  const wall =
+    pipe.wall >= pipe.od / 2 ? phrase`solid` : phrase`${pipeSize(pipe.wall, lengths)} wall`;
   return `${pipe.label}: ${across}, ${wall}`;
 };
 

@@ -1,3 +1,4 @@
+import { phrase } from '../../phrases/phrase.ts';
 import type { Inches } from '../../units/inches.ts';
 import type { LengthStyle } from '../../units/lengthStyle.ts';
 import { MaybeLengthField } from './MaybeLengthField.tsx';
@@ -17,6 +18,6 @@ export const SizeField = ({ label, onEnter, ...rest }: Props) => (
     {...rest}
     label={label}
     write={sizeText}
-    onEnter={(value) => (value === null ? `${label}: expected a length` : onEnter(value))}
+    onEnter={(value) => (value === null ? phrase`${label}: expected a length` : onEnter(value))}
   />
 );

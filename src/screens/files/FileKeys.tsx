@@ -1,4 +1,5 @@
 import { useRef } from 'react';
+import { phrase } from '../../phrases/phrase.ts';
 import { useBench } from '../bench.ts';
 import { OpenFileKey } from './OpenFileKey.tsx';
 import { OwnFileKeys } from './OwnFileKeys.tsx';
@@ -19,21 +20,18 @@ export const FileKeys = ({ onOpened }: Props) => {
     <>
       <div className="choices">
         <OpenFileKey onOpened={onOpened} />
-        <button type="button" onClick={() => void saveFile(bench)}>
-          Save file
-        </button>
+        <button type="button" onClick={() => void saveFile(bench)}>{phrase`Save file`}</button>
         <button
           type="button"
           onClick={() => {
             startNew(bench);
             onOpened();
           }}
-        >
-          New yard
-        </button>
-        <button type="button" onClick={() => bringer.current?.click()}>
-          Bring in GeoJSON, DXF or CSV
-        </button>
+        >{phrase`New yard`}</button>
+        <button
+          type="button"
+          onClick={() => bringer.current?.click()}
+        >{phrase`Bring in GeoJSON, DXF or CSV`}</button>
       </div>
       <OwnFileKeys onOpened={onOpened} />
       <input
@@ -41,7 +39,7 @@ export const FileKeys = ({ onOpened }: Props) => {
         className="unseen"
         type="file"
         accept=".geojson,.json,.dxf,.csv,.tsv,.txt"
-        aria-label="File to bring in"
+        aria-label={phrase`File to bring in`}
         tabIndex={-1}
         onChange={(event) => {
           const file = event.target.files?.[0];
@@ -52,9 +50,7 @@ export const FileKeys = ({ onOpened }: Props) => {
         }}
       />
       <SampleKeys onOpened={onOpened} />
-      <p className="note">
-        What you open or begin is a job of its own, and can be undone like any other step.
-      </p>
+      <p className="note">{phrase`What you open or begin is a job of its own, and can be undone like any other step.`}</p>
     </>
   );
 };

@@ -1,4 +1,5 @@
 import { useEffect, useState } from 'react';
+import { phrase } from '../../phrases/phrase.ts';
 import { useBench } from '../bench.ts';
 import { useStored } from '../useStored.ts';
 import { canKeepFiles, type FileHandle } from './filePickers.ts';
@@ -25,23 +26,12 @@ interface AskProps {
 /** What is to become of a file that somebody else has changed. */
 const AskOver = ({ name, onKeepBoth, onOpen, onOver, onLeave }: AskProps) => (
   <div role="alert" className="stack">
-    <p>
-      What stands in {name} is not what this job last read from it or wrote there. Nothing has been
-      written.
-    </p>
+    <p>{phrase`What stands in ${name} is not what this job last read from it or wrote there. Nothing has been written.`}</p>
     <div className="choices">
-      <button type="button" onClick={onKeepBoth}>
-        Keep both: save to another file
-      </button>
-      <button type="button" onClick={onOpen}>
-        Open that one
-      </button>
-      <button type="button" onClick={onOver}>
-        Write over it
-      </button>
-      <button type="button" onClick={onLeave}>
-        Leave it
-      </button>
+      <button type="button" onClick={onKeepBoth}>{phrase`Keep both: save to another file`}</button>
+      <button type="button" onClick={onOpen}>{phrase`Open that one`}</button>
+      <button type="button" onClick={onOver}>{phrase`Write over it`}</button>
+      <button type="button" onClick={onLeave}>{phrase`Leave it`}</button>
     </div>
   </div>
 );
@@ -74,18 +64,22 @@ export const OwnFileKeys = ({ onOpened }: { readonly onOpened: () => void }) => 
       <div className="choices">
         {canKeepFiles() && (
           <button type="button" onClick={() => save(saveToOwn)}>
-            {own === null ? 'Save to a file that stays its own' : `Save to ${own.handle.name}`}
+            {own === null
+              ? phrase`Save to a file that stays its own`
+              : phrase`Save to ${own.handle.name}`}
           </button>
         )}
         {canKeepFiles() && own !== null && (
-          <button type="button" onClick={() => save(saveToChosen)}>
-            Save to another file
-          </button>
+          <button
+            type="button"
+            onClick={() => save(saveToChosen)}
+          >{phrase`Save to another file`}</button>
         )}
         {canShareFiles() && (
-          <button type="button" onClick={() => void shareFile(bench)}>
-            Hand over file
-          </button>
+          <button
+            type="button"
+            onClick={() => void shareFile(bench)}
+          >{phrase`Hand over file`}</button>
         )}
       </div>
       {other !== null && (

@@ -1,3 +1,4 @@
+import { phrase } from '../../phrases/phrase.ts';
 import { useBench } from '../bench.ts';
 import { openSample } from './openSample.ts';
 import { samples } from './samples.ts';
@@ -7,7 +8,7 @@ export const SampleKeys = ({ onOpened }: { readonly onOpened: () => void }) => {
   const bench = useBench();
   return (
     <>
-      <h3>Sample yards</h3>
+      <h3>{phrase`Sample yards`}</h3>
       <div className="choices">
         {samples.map((sample) => (
           <button

@@ -1,3 +1,4 @@
+import { phrase } from '../../phrases/phrase.ts';
 import { siteEnding } from '../../site/siteFile.ts';
 
 /** A file that the browser lets the program read again and write, by the File System Access of WICG. */
@@ -37,7 +38,7 @@ const chosen = async (pick: Promise<FileHandle | undefined>): Promise<FileHandle
 /** The file that a person chooses to save to; null where nothing was chosen or none can be. */
 export const chooseToSave = (suggestedName: string): Promise<FileHandle | null> => {
   const accept = { 'application/json': [siteEnding, '.json'] };
-  const types = [{ description: 'Site file', accept }];
+  const types = [{ description: phrase`Site file`, accept }];
   return chosen(
     pickers().showSaveFilePicker?.({ suggestedName, types }) ?? Promise.resolve(undefined),
   );

@@ -1,3 +1,4 @@
+import { phrase } from '../../phrases/phrase.ts';
 import { limits } from '../../site/limits.ts';
 import { openSite } from '../../site/openSite.ts';
 import type { Bench } from '../bench.ts';
@@ -12,12 +13,13 @@ const mostBytes = 4 * limits.text;
  */
 export const openFile = async (bench: Bench, file: File): Promise<void> => {
   const refuse = (why: string) => bench.session.setState({ say: `${file.name}: ${why}` });
-  if (file.size > mostBytes) return refuse('too large for a site file; the drawing is as it was');
+  if (file.size > mostBytes)
+    return refuse(phrase`too large for a site file; the drawing is as it was`);
   try {
     const site = openSite(await file.text());
     if (!site.ok) return refuse(site.reason);
     await openCopy(bench, site.value, file.name);
   } catch {
-    refuse('cannot be read from this device; the drawing is as it was');
+    refuse(phrase`cannot be read from this device; the drawing is as it was`);
   }
 };

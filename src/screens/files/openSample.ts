@@ -1,3 +1,4 @@
+import { phrase } from '../../phrases/phrase.ts';
 import { openDocument } from '../../site/openDocument.ts';
 import type { Bench } from '../bench.ts';
 import { putOnPad } from './putOnPad.ts';
@@ -8,8 +9,10 @@ export const openSample = async (bench: Bench, { label, load }: Sample): Promise
   try {
     const site = openDocument(await load());
     if (!site.ok) bench.session.setState({ say: `${label}: ${site.reason}` });
-    else putOnPad(bench, { site: site.value, label: `Open ${label}` });
+    else putOnPad(bench, { site: site.value, label: phrase`Open ${label}` });
   } catch {
-    bench.session.setState({ say: `${label}: not on this device yet, and there is no connection` });
+    bench.session.setState({
+      say: phrase`${label}: not on this device yet, and there is no connection`,
+    });
   }
 };

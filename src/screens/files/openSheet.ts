@@ -1,3 +1,4 @@
+import { phrase } from '../../phrases/phrase.ts';
 import type { Bench } from '../bench.ts';
 import { openCopy } from '../merge/openCopy.ts';
 
@@ -11,7 +12,7 @@ const mostBytes = 100_000_000;
  */
 export const openSheet = async (bench: Bench, file: File): Promise<boolean> => {
   const refuse = (why: string) =>
-    bench.session.setState({ say: `${file.name}: ${why}; the drawing is as it was` });
+    bench.session.setState({ say: phrase`${file.name}: ${why}; the drawing is as it was` });
   if (file.size > mostBytes) return false;
   try {
     const { siteInPdf } = await import('../../importers/pdf/siteInPdf.ts');
@@ -20,7 +21,7 @@ export const openSheet = async (bench: Bench, file: File): Promise<boolean> => {
     if (!found.site.ok) refuse(found.site.reason);
     else await openCopy(bench, found.site.value, file.name);
   } catch {
-    refuse('cannot be read from this device, or what reads it is not on it yet');
+    refuse(phrase`cannot be read from this device, or what reads it is not on it yet`);
   }
   return true;
 };

@@ -1,5 +1,6 @@
 import { sha256 } from '@noble/hashes/sha2.js';
 import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
+import { phrase } from '../../phrases/phrase.ts';
 import { siteFile } from '../../site/siteFile.ts';
 import type { JobId } from '../../store/jobId.ts';
 import { told } from '../../store/told.ts';
@@ -61,13 +62,15 @@ export const writeOver = async (bench: Bench, handle: FileHandle): Promise<OwnFi
   const stream = await handle.createWritable();
   await stream.write(text);
   await stream.close();
-  bench.session.setState({ say: `Saved to ${handle.name}` });
+  bench.session.setState({ say: phrase`Saved to ${handle.name}` });
   return keepFile(bench, own.job, { handle, digest: digested(text) });
 };
 
 const saveTo = async (bench: Bench, { handle, digest }: OwnFile): Promise<Saved> => {
   if (!(await mayWrite(handle))) {
-    bench.session.setState({ say: `${handle.name}: this browser was not allowed to write it` });
+    bench.session.setState({
+      say: phrase`${handle.name}: this browser was not allowed to write it`,
+    });
     return { is: 'left', file: null };
   }
   const text = await textOf(handle);
@@ -105,7 +108,7 @@ export const withFiles = async <T>(bench: Bench, deed: () => Promise<T>): Promis
   try {
     return await deed();
   } catch (error) {
-    const line = `The file could not be read or written (${told(error)}); the job is as it was`;
+    const line = phrase`The file could not be read or written (${told(error)}); the job is as it was`;
     bench.session.setState({ say: line });
     return null;
   }

@@ -1,3 +1,4 @@
+import { phrase } from '../../phrases/phrase.ts';
 import { siteFile } from '../../site/siteFile.ts';
 import type { Site } from '../../site/site.ts';
 import type { Underlay } from '../../site/underlay.ts';
@@ -15,8 +16,8 @@ const without = ({ underlays, pictures }: Site): string => {
   ).size;
   if (beside === 0) return '';
   return beside === 1
-    ? '; 1 picture is kept on this device and is not in it'
-    : `; ${beside} pictures are kept on this device and are not in it`;
+    ? phrase`; 1 picture is kept on this device and is not in it`
+    : phrase`; ${beside} pictures are kept on this device and are not in it`;
 };
 
 /** Saves the document as a site file, named for the job. A running gesture is not saved. */
@@ -25,5 +26,5 @@ export const saveFile = async (bench: Bench): Promise<void> => {
   const { document } = own;
   const { name, text } = siteFile(await asSaved(bench.copies, own));
   download({ name, type: 'application/json', content: text });
-  bench.session.setState({ say: `Saved ${name}${without(document)}` });
+  bench.session.setState({ say: `${phrase`Saved ${name}`}${without(document)}` });
 };

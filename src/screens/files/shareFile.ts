@@ -1,3 +1,4 @@
+import { phrase } from '../../phrases/phrase.ts';
 import { siteFile } from '../../site/siteFile.ts';
 import { told } from '../../store/told.ts';
 import type { Bench } from '../bench.ts';
@@ -28,6 +29,6 @@ export const shareFile = async (bench: Bench): Promise<void> => {
   } catch (error) {
     // whoever changes their mind knows it
     if (error instanceof DOMException && error.name === 'AbortError') return;
-    bench.session.setState({ say: `The file could not be handed over: ${told(error)}` });
+    bench.session.setState({ say: phrase`The file could not be handed over: ${told(error)}` });
   }
 };

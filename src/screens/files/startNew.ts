@@ -1,3 +1,4 @@
+import { phrase } from '../../phrases/phrase.ts';
 import type { Bench } from '../bench.ts';
 import { newSite } from './newSite.ts';
 import { putOnPad } from './putOnPad.ts';
@@ -6,5 +7,5 @@ import { putOnPad } from './putOnPad.ts';
 export const startNew = (bench: Bench): void => {
   const { lengths } = bench.site.getState().history.present.site;
   const site = { ...newSite(bench.session.getState().counting), lengths };
-  putOnPad(bench, { site, label: 'New yard' });
+  putOnPad(bench, { site, label: phrase`New yard` });
 };

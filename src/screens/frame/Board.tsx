@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { phrase } from '../../phrases/phrase.ts';
 import { useSession, useSite } from '../bench.ts';
 import { HelpKey } from '../help/HelpKey.tsx';
 import { JobsSheet } from '../jobs/JobsSheet.tsx';
@@ -17,7 +18,7 @@ export const Board = () => {
   const [open, setOpen] = useState<'job' | 'jobs' | null>(null);
   return (
     <header className="board">
-      <nav className="tabs" aria-label="Screens">
+      <nav className="tabs" aria-label={phrase`Screens`}>
         {tabs.map((tab) => (
           <a
             key={tab.screen}
@@ -31,8 +32,8 @@ export const Board = () => {
       </nav>
       <div className="clip">
         <button type="button" onClick={() => setOpen('job')} aria-haspopup="dialog">
-          <small>Job &amp; file</small>
-          <span>{job.name === '' ? 'Unnamed job' : job.name}</span>
+          <small>{phrase`Job & file`}</small>
+          <span>{job.name === '' ? phrase`Unnamed job` : job.name}</span>
         </button>
       </div>
       <div className="board-keys">

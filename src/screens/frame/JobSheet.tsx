@@ -1,3 +1,4 @@
+import { phrase } from '../../phrases/phrase.ts';
 import { changeJob } from '../../site/edits/changeJob.ts';
 import { setLengths } from '../../site/edits/setLengths.ts';
 import type { Site } from '../../site/site.ts';
@@ -7,24 +8,29 @@ import { useBench, useSite } from '../bench.ts';
 import { ChoiceField } from '../fields/ChoiceField.tsx';
 import { TextField } from '../fields/TextField.tsx';
 import { FileKeys } from '../files/FileKeys.tsx';
+import { LanguageChoice } from './LanguageChoice.tsx';
 import { SheetOver } from './SheetOver.tsx';
 import { ThemeSwitch } from './ThemeSwitch.tsx';
 
-const entries: readonly { readonly key: keyof Site['job']; readonly label: string }[] = [
-  { key: 'name', label: 'Job name' },
-  { key: 'customer', label: 'Customer' },
-  { key: 'place', label: 'Place' },
-  { key: 'drawnBy', label: 'Drawn by' },
-  { key: 'date', label: 'Date' },
-  { key: 'revision', label: 'Revision' },
+const entries: readonly {
+  readonly key: keyof Site['job'];
+  readonly label: string;
+  readonly change: string;
+}[] = [
+  { key: 'name', label: phrase`Job name`, change: phrase`Change job name` },
+  { key: 'customer', label: phrase`Customer`, change: phrase`Change customer` },
+  { key: 'place', label: phrase`Place`, change: phrase`Change place` },
+  { key: 'drawnBy', label: phrase`Drawn by`, change: phrase`Change drawn by` },
+  { key: 'date', label: phrase`Date`, change: phrase`Change date` },
+  { key: 'revision', label: phrase`Revision`, change: phrase`Change revision` },
 ];
 
 const systems: readonly { readonly value: LengthSystem; readonly label: string }[] = [
-  { value: 'feet', label: 'Feet, inches, fractions' },
-  { value: 'inches', label: 'Inches, fractions' },
-  { value: 'decimal feet', label: 'Decimal feet' },
-  { value: 'mm', label: 'Millimetres' },
-  { value: 'm', label: 'Metres' },
+  { value: 'feet', label: phrase`Feet, inches, fractions` },
+  { value: 'inches', label: phrase`Inches, fractions` },
+  { value: 'decimal feet', label: phrase`Decimal feet` },
+  { value: 'mm', label: phrase`Millimetres` },
+  { value: 'm', label: phrase`Metres` },
 ];
 
 const fractions = ['2', '4', '8', '16', '32'] as const;
@@ -40,30 +46,29 @@ export const JobSheet = ({ onClose, onJobs }: Props) => {
   const bench = useBench();
   const { job, lengths } = useSite();
   return (
-    <SheetOver title="Job &amp; file" onClose={onClose}>
-      <section aria-label="Files">
+    <SheetOver title={phrase`Job & file`} onClose={onClose}>
+      <section aria-label={phrase`Files`}>
         <div className="choices">
-          <button type="button" onClick={onJobs}>
-            Jobs on this device
-          </button>
+          <button type="button" onClick={onJobs}>{phrase`Jobs on this device`}</button>
         </div>
         <FileKeys onOpened={onClose} />
       </section>
-      <section aria-label="Light">
-        <h3>Light</h3>
+      <LanguageChoice />
+      <section aria-label={phrase`Light`}>
+        <h3>{phrase`Light`}</h3>
         <ThemeSwitch />
       </section>
-      <section aria-label="Job">
-        <h3>Title block</h3>
+      <section aria-label={phrase`Job`}>
+        <h3>{phrase`Title block`}</h3>
         <div className="pair">
-          {entries.map(({ key, label }) => (
+          {entries.map(({ key, label, change }) => (
             <TextField
               key={key}
               label={label}
               value={job[key]}
               onEnter={(text) =>
                 attempt(bench, {
-                  label: `Change ${label.toLowerCase()}`,
+                  label: change,
                   on: (site) => changeJob(site, { [key]: text.trim() }),
                 })
               }
@@ -71,36 +76,39 @@ export const JobSheet = ({ onClose, onJobs }: Props) => {
           ))}
         </div>
         <TextField
-          label="Remarks"
+          label={phrase`Remarks`}
           lines={3}
           value={job.remark}
           onEnter={(remark) =>
-            attempt(bench, { label: 'Change remarks', on: (site) => changeJob(site, { remark }) })
+            attempt(bench, {
+              label: phrase`Change remarks`,
+              on: (site) => changeJob(site, { remark }),
+            })
           }
         />
       </section>
-      <section aria-label="Lengths">
-        <h3>Lengths</h3>
+      <section aria-label={phrase`Lengths`}>
+        <h3>{phrase`Lengths`}</h3>
         <div className="pair">
           <ChoiceField
-            label="Written in"
+            label={phrase`Written in`}
             value={lengths.system}
             choices={systems}
             onChoose={(system) =>
               void attempt(bench, {
-                label: 'Change units',
+                label: phrase`Change units`,
                 on: (site) => setLengths(site, { system }),
               })
             }
           />
           <ChoiceField
-            label="Finest fraction"
+            label={phrase`Finest fraction`}
             value={`${lengths.fraction}`}
-            choices={fractions.map((value) => ({ value, label: `1/${value} in` }))}
+            choices={fractions.map((value) => ({ value, label: phrase`1/${value} in` }))}
             onChoose={(text) => {
               const fraction = Number(text) as Site['lengths']['fraction'];
               void attempt(bench, {
-                label: 'Change fraction',
+                label: phrase`Change fraction`,
                 on: (site) => setLengths(site, { fraction }),
               });
             }}

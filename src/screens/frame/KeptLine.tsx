@@ -1,3 +1,4 @@
+import { phrase } from '../../phrases/phrase.ts';
 import { useBench } from '../bench.ts';
 import { saveFile } from '../files/saveFile.ts';
 import { useStored } from '../useStored.ts';
@@ -11,15 +12,9 @@ export const KeptLine = () => {
   return (
     <div className="kept-line" role="alert">
       <span>{trouble.line}</span>
-      <button type="button" onClick={() => void saveFile(bench)}>
-        Save file
-      </button>
-      <button type="button" onClick={() => void keeper.now()}>
-        Try again
-      </button>
-      <button type="button" onClick={keeper.hush}>
-        Put away
-      </button>
+      <button type="button" onClick={() => void saveFile(bench)}>{phrase`Save file`}</button>
+      <button type="button" onClick={() => void keeper.now()}>{phrase`Try again`}</button>
+      <button type="button" onClick={keeper.hush}>{phrase`Put away`}</button>
     </div>
   );
 };

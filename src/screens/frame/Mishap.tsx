@@ -1,4 +1,5 @@
 import { Component, type ContextType, type ReactNode } from 'react';
+import { phrase } from '../../phrases/phrase.ts';
 import { BenchContext } from '../bench.ts';
 import { saveFile } from '../files/saveFile.ts';
 
@@ -33,17 +34,16 @@ export class Mishap extends Component<Props, State> {
     if (fault === null) return this.props.children;
     return (
       <section className="page" role="alert">
-        <h2>This screen cannot be shown</h2>
+        <h2>{phrase`This screen cannot be shown`}</h2>
         <p>{fault}</p>
-        <p>Nothing of the drawing is lost. Save it, or undo the last step and try again.</p>
+        <p>{phrase`Nothing of the drawing is lost. Save it, or undo the last step and try again.`}</p>
         <div className="choices">
-          <button type="button" onClick={() => this.setState({ fault: null })}>
-            Try again
-          </button>
+          <button
+            type="button"
+            onClick={() => this.setState({ fault: null })}
+          >{phrase`Try again`}</button>
           {bench !== null && (
-            <button type="button" onClick={() => void saveFile(bench)}>
-              Save file
-            </button>
+            <button type="button" onClick={() => void saveFile(bench)}>{phrase`Save file`}</button>
           )}
         </div>
       </section>

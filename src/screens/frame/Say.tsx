@@ -1,4 +1,5 @@
 import { useEffect } from 'react';
+import { phrase } from '../../phrases/phrase.ts';
 import { useBench, useSession } from '../bench.ts';
 import { useHeard } from './useHeard.ts';
 
@@ -24,9 +25,7 @@ export const Say = () => {
       {say !== '' && (
         <p>
           <span>{say}</span>
-          <button type="button" onClick={() => session.setState({ say: '' })}>
-            OK
-          </button>
+          <button type="button" onClick={() => session.setState({ say: '' })}>{phrase`OK`}</button>
         </p>
       )}
       <p className="unseen">{told}</p>

@@ -1,4 +1,5 @@
 import { useEffect, useId, useRef, type ReactNode } from 'react';
+import { phrase } from '../../phrases/phrase.ts';
 
 interface Props {
   readonly title: string;
@@ -9,7 +10,7 @@ interface Props {
 }
 
 /** A sheet laid over the screen until it is put away. */
-export const SheetOver = ({ title, close = 'Done', onClose, children }: Props) => {
+export const SheetOver = ({ title, close = phrase`Done`, onClose, children }: Props) => {
   const dialog = useRef<HTMLDialogElement>(null);
   const id = useId();
   useEffect(() => {

@@ -1,4 +1,5 @@
 import { useRef } from 'react';
+import { phrase } from '../../phrases/phrase.ts';
 import type { Session } from '../../store/session.ts';
 import { useBench, useSession } from '../bench.ts';
 
@@ -14,8 +15,8 @@ export const SunKey = () => {
   };
   return (
     <button type="button" className="sun" aria-pressed={sun} onClick={turn}>
-      <span className="unseen">Full </span>
-      Sun
+      <span className="unseen">{phrase`Full `}</span>
+      {phrase`Sun`}
     </button>
   );
 };

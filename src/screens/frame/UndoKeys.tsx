@@ -1,3 +1,4 @@
+import { phrase } from '../../phrases/phrase.ts';
 import { redoLabel, undoLabel } from '../../store/onPad.ts';
 import { useBench } from '../bench.ts';
 import { useStored } from '../useStored.ts';
@@ -11,10 +12,12 @@ export const UndoKeys = () => {
   return (
     <>
       <button type="button" disabled={back === null} onClick={undo} title={back ?? undefined}>
-        Undo{back !== null && <small>{back}</small>}
+        {phrase`Undo`}
+        {back !== null && <small>{back}</small>}
       </button>
       <button type="button" disabled={again === null} onClick={redo} title={again ?? undefined}>
-        Redo{again !== null && <small>{again}</small>}
+        {phrase`Redo`}
+        {again !== null && <small>{again}</small>}
       </button>
     </>
   );

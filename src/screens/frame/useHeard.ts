@@ -1,6 +1,7 @@
 import { useEffect, useState } from 'react';
 import { heard, type Told } from '../../editor/list/heard.ts';
 import { yardList } from '../../editor/list/yardList.ts';
+import { phrase } from '../../phrases/phrase.ts';
 import type { History } from '../../store/history.ts';
 import { useBench, type Bench } from '../bench.ts';
 
@@ -18,8 +19,10 @@ const toldOf = ({ site, session, layOut }: Bench): Told => {
 /** What led from one history to another, as undo names it; null where the document is the same. */
 const labelOf = (was: History, now: History): string | null => {
   if (was.present.site === now.present.site) return null;
-  if (now.future[0] === was.present) return `Undone: ${was.present.label}`;
-  return was.future[0] === now.present ? `Done again: ${now.present.label}` : now.present.label;
+  if (now.future[0] === was.present) return phrase`Undone: ${was.present.label}`;
+  return was.future[0] === now.present
+    ? phrase`Done again: ${now.present.label}`
+    : now.present.label;
 };
 
 /** What one hears of the last edit or selection, by names and figures; empty before there was one. */

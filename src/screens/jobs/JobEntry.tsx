@@ -3,6 +3,8 @@ import { Picture } from '../../canvas/Picture.tsx';
 import type { Atom } from '../../drawing/atom.ts';
 import { palettes } from '../../drawing/palettes.ts';
 import { smallPlanSize } from '../../drawing/plan/smallPlan.ts';
+import { phrase } from '../../phrases/phrase.ts';
+import { language } from '../../phrases/speak.ts';
 import { isPlain } from '../../site/isPlain.ts';
 import type { JobHead } from '../../store/jobShelf.ts';
 import { useSession } from '../bench.ts';
@@ -25,7 +27,12 @@ interface Props {
   readonly deeds: JobDeeds;
 }
 
-const when = new Intl.DateTimeFormat(undefined, { dateStyle: 'medium', timeStyle: 'short' });
+/** A day and time as the reader's country writes it, in the language of the screen. */
+const whenText = (at: number): string => {
+  const own = navigator.languages.filter((tag) => tag.split('-')[0] === language());
+  const how = { dateStyle: 'medium', timeStyle: 'short' } as const;
+  return new Intl.DateTimeFormat([...own, language()], how).format(at);
+};
 
 const atomsOf = (look: unknown): readonly Atom[] | null =>
   isPlain(look) && Array.isArray(look['atoms']) ? (look['atoms'] as readonly Atom[]) : null;
@@ -33,7 +40,7 @@ const atomsOf = (look: unknown): readonly Atom[] | null =>
 const Look = ({ look, label }: { readonly look: unknown; readonly label: string }) => {
   const theme = useSession((state) => state.theme);
   const atoms = atomsOf(look);
-  if (atoms === null) return <div className="job-look">Nothing drawn yet</div>;
+  if (atoms === null) return <div className="job-look">{phrase`Nothing drawn yet`}</div>;
   const { width, height } = smallPlanSize;
   return (
     <div className="job-look">
@@ -56,16 +63,18 @@ export const JobEntry = ({ job, look, onPad, deeds }: Props) => {
   const said = [job.customer, job.place].filter((text) => text !== '').join(', ');
   return (
     <li className="job" aria-label={name}>
-      <Look look={look} label={`Plan of ${name}`} />
+      <Look look={look} label={phrase`Plan of ${name}`} />
       <div className="job-said">
         <h3>{name}</h3>
         {said !== '' && <p>{said}</p>}
         <p className="note">
-          {onPad ? 'On the pad. ' : ''}Last worked on {when.format(job.worked)}
+          {onPad
+            ? phrase`On the pad. Last worked on ${whenText(job.worked)}`
+            : phrase`Last worked on ${whenText(job.worked)}`}
         </p>
         {renaming && (
           <TextField
-            label="New name"
+            label={phrase`New name`}
             value={job.name}
             onEnter={(text) => {
               deeds.rename(job, text.trim());
@@ -76,24 +85,29 @@ export const JobEntry = ({ job, look, onPad, deeds }: Props) => {
         )}
         <div className="choices">
           {job.binned !== null ? (
-            <button type="button" onClick={() => deeds.takeBack(job)}>
-              Take out of the bin
-            </button>
+            <button
+              type="button"
+              onClick={() => deeds.takeBack(job)}
+            >{phrase`Take out of the bin`}</button>
           ) : (
             <>
               <button type="button" onClick={() => deeds.open(job)}>
-                {onPad ? 'Go on' : 'Open'}
+                {onPad ? phrase`Go on` : phrase`Open`}
               </button>
-              <button type="button" onClick={() => deeds.duplicate(job)}>
-                Duplicate
-              </button>
-              <button type="button" aria-expanded={renaming} onClick={() => setRenaming(!renaming)}>
-                Rename
-              </button>
+              <button
+                type="button"
+                onClick={() => deeds.duplicate(job)}
+              >{phrase`Duplicate`}</button>
+              <button
+                type="button"
+                aria-expanded={renaming}
+                onClick={() => setRenaming(!renaming)}
+              >{phrase`Rename`}</button>
               {!onPad && (
-                <button type="button" onClick={() => deeds.bin(job)}>
-                  Put into the bin
-                </button>
+                <button
+                  type="button"
+                  onClick={() => deeds.bin(job)}
+                >{phrase`Put into the bin`}</button>
               )}
             </>
           )}

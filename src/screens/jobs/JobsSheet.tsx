@@ -1,5 +1,6 @@
 import './jobs.css';
 import { useState } from 'react';
+import { phrase } from '../../phrases/phrase.ts';
 import type { JobHead } from '../../store/jobShelf.ts';
 import { useBench } from '../bench.ts';
 import { startNew } from '../files/startNew.ts';
@@ -19,20 +20,13 @@ interface BinProps {
 /** Empties the bin once it was asked whether to. */
 const EmptyBin = ({ count, onEmpty }: BinProps) => {
   const [asking, setAsking] = useState(false);
-  const jobs = count === 1 ? '1 job' : `${count} jobs`;
+  const jobs = count === 1 ? phrase`1 job` : phrase`${count} jobs`;
   if (!asking) {
-    return (
-      <button type="button" onClick={() => setAsking(true)}>
-        Empty the bin
-      </button>
-    );
+    return <button type="button" onClick={() => setAsking(true)}>{phrase`Empty the bin`}</button>;
   }
   return (
-    <div role="group" aria-label="Empty the bin">
-      <p>
-        Take {jobs} off this device for good? This cannot be undone; files that were saved of them
-        stay.
-      </p>
+    <div role="group" aria-label={phrase`Empty the bin`}>
+      <p>{phrase`Take ${jobs} off this device for good? This cannot be undone; files that were saved of them stay.`}</p>
       <div className="choices">
         <button
           type="button"
@@ -40,12 +34,8 @@ const EmptyBin = ({ count, onEmpty }: BinProps) => {
             setAsking(false);
             onEmpty();
           }}
-        >
-          Take off for good
-        </button>
-        <button type="button" onClick={() => setAsking(false)}>
-          Keep them
-        </button>
+        >{phrase`Take off for good`}</button>
+        <button type="button" onClick={() => setAsking(false)}>{phrase`Keep them`}</button>
       </div>
     </div>
   );
@@ -76,14 +66,14 @@ export const JobsSheet = ({ onClose }: { readonly onClose: () => void }) => {
     </ul>
   );
   return (
-    <SheetOver title="Jobs" onClose={onClose}>
+    <SheetOver title={phrase`Jobs`} onClose={onClose}>
       <KeepNote />
       {fault !== null && (
         <p className="fault" role="alert">
           {fault}
         </p>
       )}
-      <section aria-label="On the shelf">
+      <section aria-label={phrase`On the shelf`}>
         <div className="choices">
           <button
             type="button"
@@ -91,13 +81,11 @@ export const JobsSheet = ({ onClose }: { readonly onClose: () => void }) => {
               startNew(bench);
               onClose();
             }}
-          >
-            New yard
-          </button>
+          >{phrase`New yard`}</button>
         </div>
         {shelf.length > 0 && (
           <div className="field">
-            <label htmlFor="jobs-looked">Find by name, customer or place</label>
+            <label htmlFor="jobs-looked">{phrase`Find by name, customer or place`}</label>
             <input
               id="jobs-looked"
               type="search"
@@ -107,14 +95,14 @@ export const JobsSheet = ({ onClose }: { readonly onClose: () => void }) => {
           </div>
         )}
         {jobs !== null && shelf.length === 0 && (
-          <p>No job is kept yet. The first thing that you draw makes one.</p>
+          <p>{phrase`No job is kept yet. The first thing that you draw makes one.`}</p>
         )}
-        {shelf.length > 0 && found.length === 0 && <p>No job has these words.</p>}
+        {shelf.length > 0 && found.length === 0 && <p>{phrase`No job has these words.`}</p>}
         {list(found)}
       </section>
       {bin.length > 0 && (
-        <section aria-label="In the bin">
-          <h3>In the bin</h3>
+        <section aria-label={phrase`In the bin`}>
+          <h3>{phrase`In the bin`}</h3>
           {list(bin)}
           <EmptyBin count={bin.length} onEmpty={() => empty(bin.map(({ id }) => id))} />
         </section>

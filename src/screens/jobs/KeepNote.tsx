@@ -1,3 +1,4 @@
+import { phrase } from '../../phrases/phrase.ts';
 import { useBench } from '../bench.ts';
 import { saveFile } from '../files/saveFile.ts';
 import { useStored } from '../useStored.ts';
@@ -9,16 +10,16 @@ export const KeepNote = () => {
   return (
     <>
       <p className="note">
-        Kept on this device, each with its whole history. Nobody else has them: save a file of what
-        must not be lost.
+        {phrase`Kept on this device, each with its whole history. Nobody else has them: save a file of what must not be lost.`}
         {promise === 'not promised' &&
-          ' This browser may let all of it go when the device runs low on room, or when the program is not used for weeks.'}
+          ` ${phrase`This browser may let all of it go when the device runs low on room, or when the program is not used for weeks.`}`}
       </p>
       {promise === 'not promised' && (
         <div className="choices">
-          <button type="button" onClick={() => saveFile(bench)}>
-            Save a file of the job on the pad
-          </button>
+          <button
+            type="button"
+            onClick={() => saveFile(bench)}
+          >{phrase`Save a file of the job on the pad`}</button>
         </div>
       )}
     </>

@@ -1,8 +1,9 @@
+import { phrase } from '../../phrases/phrase.ts';
 import type { JobHead } from '../../store/jobShelf.ts';
 
 /** What a job is called in the list. */
 export const jobName = ({ name }: Pick<JobHead, 'name'>): string =>
-  name === '' ? 'Unnamed job' : name;
+  name === '' ? phrase`Unnamed job` : name;
 
 const letters = (text: string): string =>
   text.normalize('NFKD').replace(/\p{M}/gu, '').toLowerCase();

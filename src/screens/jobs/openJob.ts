@@ -1,3 +1,4 @@
+import { phrase } from '../../phrases/phrase.ts';
 import type { JobId } from '../../store/jobId.ts';
 import { readJob } from '../../store/loadKept.ts';
 import { noCalls } from '../../store/callsAtHand.ts';
@@ -14,13 +15,13 @@ export const openJob = async (bench: Bench, id: JobId): Promise<string | null> =
     await jobs.keeper.now();
     await keepLook(bench);
     const job = await readJob(jobs, id);
-    if (job === null) return 'This job is no longer on the device.';
+    if (job === null) return phrase`This job is no longer on the device.`;
     jobs.keeper.know(job.ledger);
     session.setState({ selection: null, tool: 'select', say: '', calls: noCalls });
     site.getState().take(job.again, null);
     fitAll(bench);
     return null;
   } catch (error) {
-    return `This job cannot be opened: ${told(error)}`;
+    return phrase`This job cannot be opened: ${told(error)}`;
   }
 };

@@ -1,3 +1,4 @@
+import { phrase } from '../../phrases/phrase.ts';
 import { changeJob } from '../../site/edits/changeJob.ts';
 import type { JobId } from '../../store/jobId.ts';
 import { binJob, duplicateJob, renameJob, type ShelfAt } from '../../store/shelfDeeds.ts';
@@ -26,7 +27,7 @@ export const useJobDeeds = ({ onOpened, read, setFault }: Parts) => {
       await jobs.keeper.now();
       await does();
     } catch (error) {
-      line = `That could not be done: ${told(error)}`;
+      line = phrase`That could not be done: ${told(error)}`;
     }
     await read();
     if (line !== null) setFault(line);
@@ -40,7 +41,7 @@ export const useJobDeeds = ({ onOpened, read, setFault }: Parts) => {
   const rename = async (id: JobId, name: string): Promise<void> => {
     if (site.getState().pad.job !== id) return apart(id, () => renameJob(at(), id, name));
     const line = attempt(bench, {
-      label: 'Change job name',
+      label: phrase`Change job name`,
       on: (now) => changeJob(now, { name }),
     });
     await read();
@@ -53,7 +54,7 @@ export const useJobDeeds = ({ onOpened, read, setFault }: Parts) => {
   };
   const deeds: JobDeeds = {
     open: ({ id }) => void open(id),
-    duplicate: (job) => void deed(() => duplicateJob(at(), job.id, `${jobName(job)}, copy`)),
+    duplicate: (job) => void deed(() => duplicateJob(at(), job.id, phrase`${jobName(job)}, copy`)),
     rename: ({ id }, name) => void rename(id, name),
     bin: ({ id }) => void apart(id, () => binJob(at(), id, Date.now())),
     takeBack: ({ id }) => void apart(id, () => binJob(at(), id, null)),

@@ -1,4 +1,5 @@
 import { useCallback, useEffect, useState } from 'react';
+import { phrase } from '../../phrases/phrase.ts';
 import type { JobId } from '../../store/jobId.ts';
 import type { JobHead } from '../../store/jobShelf.ts';
 import { told } from '../../store/told.ts';
@@ -26,7 +27,7 @@ export const useJobs = () => {
       setJobs({ heads: heads.toSorted((a, b) => b.worked - a.worked), looks });
       setFault(null);
     } catch (error) {
-      setFault(`The jobs on this device cannot be read: ${told(error)}`);
+      setFault(phrase`The jobs on this device cannot be read: ${told(error)}`);
     }
   }, [bench]);
   useEffect(() => {

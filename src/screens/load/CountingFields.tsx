@@ -1,3 +1,4 @@
+import { phrase } from '../../phrases/phrase.ts';
 import { setCounting } from '../../site/edits/setCounting.ts';
 import type { Counting } from '../../site/counting.ts';
 import { countingSources, type CountingSetting } from '../../trade/countingSources.ts';
@@ -12,17 +13,17 @@ type LengthSetting = Exclude<CountingSetting, 'railJoint'>;
 
 /** The lengths of counting by what they are called, and whether they may be nothing. */
 const lengths = [
-  { key: 'bandSpacing', label: 'Tension bands, no farther apart than', least: 'above' },
-  { key: 'bandInset', label: 'Outermost bands, in from the edge', least: 'zero' },
-  { key: 'postTies', label: 'Ties up line posts, no farther apart than', least: 'above' },
-  { key: 'railTies', label: 'Ties along rails, no farther apart than', least: 'above' },
-  { key: 'hogRings', label: 'Hog rings, no farther apart than', least: 'above' },
-  { key: 'barShort', label: 'Tension bars, shorter than the fabric by', least: 'zero' },
-  { key: 'railStick', label: 'A stick of rail', least: 'above' },
-  { key: 'lumber', label: 'A length of lumber for rails of boards', least: 'above' },
-  { key: 'roll', label: 'A roll of fabric', least: 'above' },
-  { key: 'kerf', label: 'What a cut takes', least: 'zero' },
-  { key: 'gravel', label: 'Gravel under every post', least: 'zero' },
+  { key: 'bandSpacing', label: phrase`Tension bands, no farther apart than`, least: 'above' },
+  { key: 'bandInset', label: phrase`Outermost bands, in from the edge`, least: 'zero' },
+  { key: 'postTies', label: phrase`Ties up line posts, no farther apart than`, least: 'above' },
+  { key: 'railTies', label: phrase`Ties along rails, no farther apart than`, least: 'above' },
+  { key: 'hogRings', label: phrase`Hog rings, no farther apart than`, least: 'above' },
+  { key: 'barShort', label: phrase`Tension bars, shorter than the fabric by`, least: 'zero' },
+  { key: 'railStick', label: phrase`A stick of rail`, least: 'above' },
+  { key: 'lumber', label: phrase`A length of lumber for rails of boards`, least: 'above' },
+  { key: 'roll', label: phrase`A roll of fabric`, least: 'above' },
+  { key: 'kerf', label: phrase`What a cut takes`, least: 'zero' },
+  { key: 'gravel', label: phrase`Gravel under every post`, least: 'zero' },
 ] as const satisfies readonly {
   readonly key: LengthSetting | 'gravel';
   readonly label: string;
@@ -31,7 +32,7 @@ const lengths = [
 
 const sourceText = (key: LengthSetting | 'gravel'): string =>
   key === 'gravel'
-    ? 'Company rule.'
+    ? phrase`Company rule.`
     : `${countingSources[key].map(({ value, source }) => `${value}: ${source.text}`).join('; ')}.`;
 
 /** How this company counts, cuts and orders: every setting with what is published of it. */
@@ -50,8 +51,10 @@ export const CountingFields = () => {
             style={style}
             onEnter={(value) =>
               value > 0 || (value === 0 && least === 'zero')
-                ? change('Change counting', { [key]: value })
-                : `${label}: expected ${least === 'zero' ? '0 or more' : 'more than 0'}`
+                ? change(phrase`Change counting`, { [key]: value })
+                : least === 'zero'
+                  ? phrase`${label}: expected 0 or more`
+                  : phrase`${label}: expected more than 0`
             }
           />
           <p className="note">{sourceText(key)}</p>
@@ -59,39 +62,39 @@ export const CountingFields = () => {
       ))}
       <div className="stack">
         <MaybeLengthField
-          label="A stick that posts are cut from"
+          label={phrase`A stick that posts are cut from`}
           value={counting.postStick}
           style={style}
-          note="Empty where posts are bought cut."
+          note={phrase`Empty where posts are bought cut.`}
           onEnter={(postStick) =>
             postStick === null || postStick > 0
-              ? change('Change counting', { postStick })
-              : 'A stick: expected more than 0, or nothing'
+              ? change(phrase`Change counting`, { postStick })
+              : phrase`A stick: expected more than 0, or nothing`
           }
         />
       </div>
       <div className="stack">
         <ChoiceField
-          label="Sticks of rail are joined"
+          label={phrase`Sticks of rail are joined`}
           value={counting.railJoint}
           choices={[
-            { value: 'swaged', label: 'Swaged: one into the next' },
-            { value: 'sleeve', label: 'By a sleeve' },
+            { value: 'swaged', label: phrase`Swaged: one into the next` },
+            { value: 'sleeve', label: phrase`By a sleeve` },
           ]}
-          onChoose={(railJoint) => void change('Change counting', { railJoint })}
+          onChoose={(railJoint) => void change(phrase`Change counting`, { railJoint })}
         />
       </div>
       <div className="stack">
         <ChoiceField
-          label="Bags of dry concrete"
+          label={phrase`Bags of dry concrete`}
           value={String(counting.bag)}
           choices={concreteBags.map(({ pounds, makes }) => ({
             value: String(pounds),
-            label: `${pounds} lb, makes ${makes} cu ft`,
+            label: phrase`${pounds} lb, makes ${makes} cu ft`,
           }))}
           onChoose={(chosen) => {
             const bag = concreteBags.find(({ pounds }) => String(pounds) === chosen);
-            if (bag !== undefined) void change('Change counting', { bag: bag.pounds });
+            if (bag !== undefined) void change(phrase`Change counting`, { bag: bag.pounds });
           }}
         />
         <p className="note">{concreteBagSource.text}.</p>

@@ -1,3 +1,4 @@
+import { phrase } from '../../phrases/phrase.ts';
 import { usualCounting } from '../../site/counting.ts';
 import { setCounting } from '../../site/edits/setCounting.ts';
 import { useBench, useSession, useSite } from '../bench.ts';
@@ -7,11 +8,11 @@ import { useDo } from '../yard/cards/useEdit.ts';
 const startText = (kept: 'nothing' | 'these' | 'others'): string => {
   switch (kept) {
     case 'nothing':
-      return 'New sites begin with what the trade counts.';
+      return phrase`New sites begin with what the trade counts.`;
     case 'these':
-      return 'New sites begin with what this site counts. It is kept on this device.';
+      return phrase`New sites begin with what this site counts. It is kept on this device.`;
     case 'others':
-      return 'New sites begin with other numbers than this site has. They are kept on this device.';
+      return phrase`New sites begin with other numbers than this site has. They are kept on this device.`;
   }
 };
 
@@ -33,28 +34,27 @@ export const CountingKeys = () => {
           type="button"
           disabled={isKept || (counting === null && isUsual)}
           onClick={() =>
-            session.setState({ counting: site.counting, say: 'New sites count as this one does' })
+            session.setState({
+              counting: site.counting,
+              say: phrase`New sites count as this one does`,
+            })
           }
-        >
-          Keep these for new sites
-        </button>
+        >{phrase`Keep these for new sites`}</button>
         {counting !== null && (
           <button
             type="button"
             onClick={() =>
-              session.setState({ counting: null, say: 'New sites count as the trade does' })
+              session.setState({ counting: null, say: phrase`New sites count as the trade does` })
             }
-          >
-            Forget what is kept
-          </button>
+          >{phrase`Forget what is kept`}</button>
         )}
         <button
           type="button"
           disabled={isUsual}
-          onClick={() => make('Count as the trade does', (was) => setCounting(was, usualCounting))}
-        >
-          Back to what the trade counts
-        </button>
+          onClick={() =>
+            make(phrase`Count as the trade does`, (was) => setCounting(was, usualCounting))
+          }
+        >{phrase`Back to what the trade counts`}</button>
       </div>
     </div>
   );

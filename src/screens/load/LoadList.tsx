@@ -4,6 +4,7 @@ import { loadTable } from '../../drawing/tables/loadTable.ts';
 import { loadOf } from '../../engine/load/loadOf.ts';
 import { loadParts } from '../../engine/loadLine.ts';
 import { toCsv } from '../../exporters/csv/toCsv.ts';
+import { phrase } from '../../phrases/phrase.ts';
 import { useBench, useLayout, useSite } from '../bench.ts';
 import { download } from '../files/download.ts';
 import { fileStem } from '../../site/fileStem.ts';
@@ -29,17 +30,14 @@ export const LoadList = () => {
   const save = (what: string, content: string) => {
     const name = `${fileStem(site.job.name)}-${what}.csv`;
     download({ name, type: 'text/csv;charset=utf-8', content });
-    session.setState({ say: `Saved ${name}` });
+    session.setState({ say: phrase`Saved ${name}` });
   };
   return (
     <div className="page">
-      <p className="lead">
-        Everything that goes on the truck for this yard, with the rule that counted it. Check it
-        against the hardware in hand before the truck leaves.
-      </p>
+      <p className="lead">{phrase`Everything that goes on the truck for this yard, with the rule that counted it. Check it against the hardware in hand before the truck leaves.`}</p>
       {lines.length === 0 ? (
         <p>
-          Nothing to load yet. <a href="#yard">Draw a fence in the Yard.</a>
+          {phrase`Nothing to load yet.`} <a href="#yard">{phrase`Draw a fence in the Yard.`}</a>
         </p>
       ) : (
         <>
@@ -47,20 +45,19 @@ export const LoadList = () => {
             <button
               type="button"
               className="chief"
-              onClick={() => save('load-list', toCsv('List', [loadTable({ lines }, site)]))}
-            >
-              Download CSV
-            </button>
+              onClick={() => save('load-list', toCsv(phrase`List`, [loadTable({ lines }, site)]))}
+            >{phrase`Download CSV`}</button>
             {cuts.length > 0 && (
-              <button type="button" onClick={() => save('cuts', toCsv('Cut of', cuts))}>
-                Download cut tickets
-              </button>
+              <button
+                type="button"
+                onClick={() => save('cuts', toCsv(phrase`Cut of`, cuts))}
+              >{phrase`Download cut tickets`}</button>
             )}
           </div>
           {loadParts.map((part) => (
             <LoadPartView key={part} part={part} lines={lines} />
           ))}
-          <h2>Cut tickets</h2>
+          <h2>{phrase`Cut tickets`}</h2>
           {cuts.map((table) => (
             <TableView key={table.title} table={table} />
           ))}
@@ -69,7 +66,7 @@ export const LoadList = () => {
       <Offcuts tickets={tickets} />
       {lines.length > 0 && (
         <>
-          <h2>Prices and work</h2>
+          <h2>{phrase`Prices and work`}</h2>
           <WorkFields />
           <Prices load={load} save={save} />
         </>
@@ -79,14 +76,14 @@ export const LoadList = () => {
       )}
       <Proposal load={load} />
       <details className="more">
-        <summary>How this company counts</summary>
+        <summary>{phrase`How this company counts`}</summary>
         <div className="stack">
           <CountingFields />
           <CountingKeys />
         </div>
       </details>
       <details className="more">
-        <summary>What every rule takes</summary>
+        <summary>{phrase`What every rule takes`}</summary>
         <RuleCounts />
       </details>
     </div>

@@ -1,15 +1,16 @@
 import { loadTable } from '../../drawing/tables/loadTable.ts';
 import type { LoadLine, LoadPart } from '../../engine/loadLine.ts';
+import { phrase } from '../../phrases/phrase.ts';
 import { useBench, useSite } from '../bench.ts';
 
 /** What each part of the list is called. */
 const partNames: Readonly<Record<LoadPart, string>> = {
-  posts: 'Posts',
-  infill: 'Between the posts',
-  rails: 'Rails',
-  fittings: 'Fittings',
-  gates: 'Gates',
-  concrete: 'Concrete',
+  posts: phrase`Posts`,
+  infill: phrase`Between the posts`,
+  rails: phrase`Rails`,
+  fittings: phrase`Fittings`,
+  gates: phrase`Gates`,
+  concrete: phrase`Concrete`,
 };
 
 interface Props {
@@ -42,7 +43,7 @@ export const LoadPartView = ({ part, lines }: Props) => {
                 {heading}
               </th>
             ))}
-            <th scope="col">In the yard</th>
+            <th scope="col">{phrase`In the yard`}</th>
           </tr>
         </thead>
         <tbody>
@@ -57,15 +58,13 @@ export const LoadPartView = ({ part, lines }: Props) => {
                   {cell}
                 </td>
               ))}
-              <td data-heading="In the yard">
+              <td data-heading={phrase`In the yard`}>
                 {isAnywhere(line) && (
                   <button
                     type="button"
-                    aria-label={`Show ${line.item} in the yard`}
+                    aria-label={phrase`Show ${line.item} in the yard`}
                     onClick={() => light(line)}
-                  >
-                    Show
-                  </button>
+                  >{phrase`Show`}</button>
                 )}
               </td>
             </tr>

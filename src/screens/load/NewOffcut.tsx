@@ -1,4 +1,5 @@
 import { useRef, useState, type FormEvent } from 'react';
+import { phrase } from '../../phrases/phrase.ts';
 import { addOffcut } from '../../site/edits/addOffcut.ts';
 import { parseLength } from '../../units/parseLength.ts';
 import type { Parsed } from '../../units/parsed.ts';
@@ -33,9 +34,12 @@ export const NewOffcut = ({ choices }: Props) => {
     const [length, count] = [parseLength(typed.length, style.system), countIn(typed.count)];
     if (!length.ok || !count.ok) {
       const said = faultOf(length);
-      return setFaults({ length: said === null ? null : `Length: ${said}`, count: faultOf(count) });
+      return setFaults({
+        length: said === null ? null : phrase`Length: ${said}`,
+        count: faultOf(count),
+      });
     }
-    const fault = edit('Add lengths in the yard', (was) =>
+    const fault = edit(phrase`Add lengths in the yard`, (was) =>
       addOffcut(was, { of, length: length.value, count: count.value }),
     );
     setFaults({ length: fault, count: null });
@@ -45,17 +49,22 @@ export const NewOffcut = ({ choices }: Props) => {
     form.current?.querySelector('input')?.focus();
   };
   return (
-    <form ref={form} className="stack" aria-label="One more length" onSubmit={add}>
-      <ChoiceField label="Left over from" value={of} choices={choices} onChoose={setChosen} />
+    <form ref={form} className="stack" aria-label={phrase`One more length`} onSubmit={add}>
+      <ChoiceField
+        label={phrase`Left over from`}
+        value={of}
+        choices={choices}
+        onChoose={setChosen}
+      />
       <div className="pair">
         <DraftField
-          label="Length"
+          label={phrase`Length`}
           value={typed.length}
           fault={faults.length}
           onType={(length) => setTyped({ ...typed, length })}
         />
         <DraftField
-          label="How many"
+          label={phrase`How many`}
           keys="numeric"
           value={typed.count}
           fault={faults.count}
@@ -63,7 +72,7 @@ export const NewOffcut = ({ choices }: Props) => {
         />
       </div>
       <div className="choices">
-        <button type="submit">Add it</button>
+        <button type="submit">{phrase`Add it`}</button>
       </div>
     </form>
   );

@@ -1,3 +1,4 @@
+import { phrase } from '../../phrases/phrase.ts';
 import { changeOffcut } from '../../site/edits/changeOffcut.ts';
 import { removeOffcut } from '../../site/edits/removeOffcut.ts';
 import type { OffcutId } from '../../site/ids.ts';
@@ -17,7 +18,7 @@ interface Props {
   readonly choices: readonly { readonly value: string; readonly label: string }[];
 }
 
-const changing = 'Change lengths in the yard';
+const changing = phrase`Change lengths in the yard`;
 
 /** Lengths of one sort that lie in the yard: what they are of, how long each is and how many there are. */
 export const OffcutRow = ({ id, offcut, choices }: Props) => {
@@ -28,27 +29,27 @@ export const OffcutRow = ({ id, offcut, choices }: Props) => {
   const change = (fields: Partial<Offcut>) =>
     edit(changing, (was) => changeOffcut(was, id, fields));
   const known = choices.find(({ value }) => value === of);
-  const name = `${count} of ${formatLength(length, style)}, ${known?.label ?? of}`;
-  const own = known === undefined ? [{ value: of, label: `${of}, not of this job` }] : [];
+  const name = phrase`${count} of ${formatLength(length, style)}, ${known?.label ?? of}`;
+  const own = known === undefined ? [{ value: of, label: phrase`${of}, not of this job` }] : [];
   return (
     <li className="offcut" aria-label={name}>
       <ChoiceField
-        label="Left over from"
+        label={phrase`Left over from`}
         value={of}
         choices={[...own, ...choices]}
         onChoose={(chosen) => void change({ of: chosen })}
       />
       <div className="pair">
         <LengthField
-          label="Length"
+          label={phrase`Length`}
           value={length}
           style={style}
           onEnter={(value) =>
-            value > 0 ? change({ length: value }) : 'Length: expected more than 0'
+            value > 0 ? change({ length: value }) : phrase`Length: expected more than 0`
           }
         />
         <TextField
-          label="How many"
+          label={phrase`How many`}
           keys="decimal"
           value={String(count)}
           onEnter={(text) => {
@@ -60,11 +61,9 @@ export const OffcutRow = ({ id, offcut, choices }: Props) => {
       <div className="choices">
         <button
           type="button"
-          aria-label={`Remove: ${name}`}
-          onClick={() => make('Remove lengths in the yard', (was) => removeOffcut(was, id))}
-        >
-          Remove
-        </button>
+          aria-label={phrase`Remove: ${name}`}
+          onClick={() => make(phrase`Remove lengths in the yard`, (was) => removeOffcut(was, id))}
+        >{phrase`Remove`}</button>
       </div>
     </li>
   );

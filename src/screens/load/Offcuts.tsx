@@ -1,5 +1,6 @@
 import './offcuts.css';
 import type { LoadTicket } from '../../engine/load/load.ts';
+import { phrase } from '../../phrases/phrase.ts';
 import type { OffcutId } from '../../site/ids.ts';
 import type { Offcut } from '../../site/offcut.ts';
 import { useSite } from '../bench.ts';
@@ -28,17 +29,15 @@ export const Offcuts = ({ tickets }: Props) => {
   );
   if (choices.length === 0 && all.length === 0) return null;
   return (
-    <section aria-label="Left over in the yard" className="offcuts">
-      <h2>Left over in the yard</h2>
+    <section aria-label={phrase`Left over in the yard`} className="offcuts">
+      <h2>{phrase`Left over in the yard`}</h2>
       <p>
         {all.length === 0
-          ? 'Nothing is said to lie in the yard for this job. Add lengths that are left over from others: they are cut up first, and less is bought.'
-          : 'Cut up first, and loaded beside what is bought. The list goes with this site alone: take off another job’s list what this one cuts up.'}
+          ? phrase`Nothing is said to lie in the yard for this job. Add lengths that are left over from others: they are cut up first, and less is bought.`
+          : phrase`Cut up first, and loaded beside what is bought. The list goes with this site alone: take off another job’s list what this one cuts up.`}
       </p>
       {other.size > 0 && (
-        <p className="note">
-          Not of this job, and kept: {[...other].join(', ')}. No ticket is cut from it.
-        </p>
+        <p className="note">{phrase`Not of this job, and kept: ${[...other].join(', ')}. No ticket is cut from it.`}</p>
       )}
       {all.length > 0 && (
         <ul className="plain">

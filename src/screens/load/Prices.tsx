@@ -7,6 +7,7 @@ import type { Load } from '../../engine/load/load.ts';
 import { pricedLoad } from '../../engine/price/pricedLoad.ts';
 import { pricesToCsv } from '../../exporters/csv/pricesToCsv.ts';
 import { pricesFromCsv, type PricesRead } from '../../importers/csv/pricesFromCsv.ts';
+import { phrase } from '../../phrases/phrase.ts';
 import { mostPriceText } from '../../store/pricesAtHand.ts';
 import { useBench, useLayout, useSession, useSite } from '../bench.ts';
 import { TableView } from '../TableView.tsx';
@@ -29,21 +30,17 @@ const Priced = ({ load, list }: Pick<Props, 'load'> & { readonly list: PricesRea
   return (
     <>
       {list.refused.length > 0 && (
-        <ul className="plain" aria-label="Rows that were not taken">
+        <ul className="plain" aria-label={phrase`Rows that were not taken`}>
           {list.refused.map(({ line, reason }) => (
-            <li key={line} className="fault">
-              Line {line}: {reason}.
-            </li>
+            <li key={line} className="fault">{phrase`Line ${line}: ${reason}.`}</li>
           ))}
         </ul>
       )}
       {priced.unpriced.length > 0 && (
-        <p className="fault">
-          No price for {priced.unpriced.join(', ')}: nothing of these is in the total.
-        </p>
+        <p className="fault">{phrase`No price for ${priced.unpriced.join(', ')}: nothing of these is in the total.`}</p>
       )}
       <TableView table={priceTable(priced)} />
-      {hours !== null && <p className="note">Work: {hours}.</p>}
+      {hours !== null && <p className="note">{phrase`Work: ${hours}.`}</p>}
     </>
   );
 };
@@ -58,13 +55,17 @@ export const Prices = ({ load, save }: Props) => {
   const id = useId();
   const take = async (file: File | undefined) => {
     if (file === undefined) return;
-    if (file.size > mostPriceText) return setFault(`${file.name}: too large for a price list`);
+    if (file.size > mostPriceText)
+      return setFault(phrase`${file.name}: too large for a price list`);
     const text = await file.text().catch(() => null);
-    if (text === null) return setFault(`${file.name}: cannot be read from this device`);
+    if (text === null) return setFault(phrase`${file.name}: cannot be read from this device`);
     const found = pricesFromCsv(text);
     if (!found.ok) return setFault(`${file.name}: ${found.reason}`);
     setFault(null);
-    session.setState({ prices: { name: file.name, text }, say: `Took prices from ${file.name}` });
+    session.setState({
+      prices: { name: file.name, text },
+      say: phrase`Took prices from ${file.name}`,
+    });
   };
   /** Of every way to build the yard, so that one list prices them all. */
   const saveBlank = () =>
@@ -74,23 +75,18 @@ export const Prices = ({ load, save }: Props) => {
     );
   return (
     <div className="stack">
-      <p className="note">
-        Prices stay on this device and go with no site. A price list is a CSV with the columns Item,
-        Unit, Price, Currency and Number; Item is the code of a line. Hours of the work stand in it
-        as rows of their own: the list to fill in has them as they are taken now.
-      </p>
+      <p className="note">{phrase`Prices stay on this device and go with no site. A price list is a CSV with the columns Item, Unit, Price, Currency and Number; Item is the code of a line. Hours of the work stand in it as rows of their own: the list to fill in has them as they are taken now.`}</p>
       <div className="choices">
-        <button type="button" onClick={saveBlank}>
-          Download a list to fill in
-        </button>
+        <button type="button" onClick={saveBlank}>{phrase`Download a list to fill in`}</button>
         {prices !== null && (
-          <button type="button" onClick={() => session.setState({ prices: null })}>
-            Forget {prices.name}
-          </button>
+          <button
+            type="button"
+            onClick={() => session.setState({ prices: null })}
+          >{phrase`Forget ${prices.name}`}</button>
         )}
       </div>
       <div className="field">
-        <label htmlFor={id}>Price list</label>
+        <label htmlFor={id}>{phrase`Price list`}</label>
         <input
           id={id}
           type="file"

@@ -3,6 +3,7 @@ import { useId } from 'react';
 import type { CustomerPrices } from '../../engine/compare/customerPrices.ts';
 import type { Load } from '../../engine/load/load.ts';
 import { dpiRange } from '../../exporters/png/dpiRange.ts';
+import { joined, phrase } from '../../phrases/phrase.ts';
 import { fileStem } from '../../site/fileStem.ts';
 import { makePdf } from '../sheet/makePdf.ts';
 import { PaperField } from '../sheet/PaperField.tsx';
@@ -16,15 +17,14 @@ const mostNamed = 6;
 /** What the company has to find before the page can say a total, or the totals of other ways to build it. */
 const Missing = ({ price, missing }: CustomerPrices) => {
   if (missing.length === 0) return null;
+  const named = joined(missing.slice(0, mostNamed), '; ');
   const more = missing.length - mostNamed;
-  const named = missing.slice(0, mostNamed).join('; ');
   return (
     <p className="fault">
       {price.kind === 'open'
-        ? 'No total yet: the page says that the price is still to be worked out.'
-        : 'The page leaves out the other ways to build it until all of them have a total.'}{' '}
-      Missing: {named}
-      {more > 0 && `; and ${more} more`}.
+        ? phrase`No total yet: the page says that the price is still to be worked out.`
+        : phrase`The page leaves out the other ways to build it until all of them have a total.`}{' '}
+      {more > 0 ? phrase`Missing: ${named}; and ${more} more.` : phrase`Missing: ${named}.`}
     </p>
   );
 };
@@ -42,12 +42,9 @@ export const Proposal = ({ load }: { readonly load: Load }) => {
     await save(name, () => makePdf({ pages: [page], site, ...set }));
   };
   return (
-    <section aria-label="Proposal" className="stack">
-      <h2>Proposal</h2>
-      <p className="note">
-        One page for the customer: the plan, what is included, and the total. It says nothing of
-        costs, margin or hours, and carries no site file.
-      </p>
+    <section aria-label={phrase`Proposal`} className="stack">
+      <h2>{phrase`Proposal`}</h2>
+      <p className="note">{phrase`One page for the customer: the plan, what is included, and the total. It says nothing of costs, margin or hours, and carries no site file.`}</p>
       <div className="print">
         <PaperField />
         <div className="choices">
@@ -58,19 +55,20 @@ export const Proposal = ({ load }: { readonly load: Load }) => {
             aria-describedby={found === null ? `${id}-empty` : undefined}
             onClick={() => void savePdf()}
           >
-            {busy ? 'Making the PDF…' : 'Download proposal'}
+            {busy ? phrase`Making the PDF…` : phrase`Download proposal`}
           </button>
         </div>
       </div>
       {found === null ? (
-        <p id={`${id}-empty`}>Nothing to propose yet: no fence and no gate is drawn.</p>
+        <p id={`${id}-empty`}>{phrase`Nothing to propose yet: no fence and no gate is drawn.`}</p>
       ) : (
         <>
           <Missing {...found.prices} />
           {found.stops > 0 && (
             <p className="fault">
-              {found.stops === 1 ? 'A stop flag stands' : `${found.stops} stop flags stand`}: the
-              page says that it is not final.
+              {found.stops === 1
+                ? phrase`A stop flag stands: the page says that it is not final.`
+                : phrase`${found.stops} stop flags stand: the page says that it is not final.`}
             </p>
           )}
           <PagePreview dpi={dpiRange.usual} page={found.page} />

@@ -1,3 +1,4 @@
+import { phrase } from '../../phrases/phrase.ts';
 import { setCounting } from '../../site/edits/setCounting.ts';
 import { countRules, type CountRule } from '../../trade/countRules.ts';
 import { selling } from '../../trade/selling.ts';
@@ -38,14 +39,14 @@ const RuleRow = ({ rule }: { readonly rule: CountRule }) => {
       </p>
       <div className="pair">
         <TextField
-          label={`Takes, usually ${usual}`}
+          label={phrase`Takes, usually ${usual}`}
           keys="decimal"
           value={String(counting.times[id] ?? usual)}
           onEnter={(text) => {
             const times = text.trim() === '' ? usual : numberIn(text, 1000);
             if (times === null)
-              return `${item} ${quotedText(text)}: expected a number from 0 to 1000`;
-            return edit('Change counting', (was) =>
+              return phrase`${item} ${quotedText(text)}: expected a number from 0 to 1000`;
+            return edit(phrase`Change counting`, (was) =>
               setCounting(was, {
                 times: withEntry(was.counting.times, id, times === usual ? null : times),
               }),
@@ -53,13 +54,14 @@ const RuleRow = ({ rule }: { readonly rule: CountRule }) => {
           }}
         />
         <TextField
-          label="Spare, percent"
+          label={phrase`Spare, percent`}
           keys="decimal"
           value={String(Number((100 * share).toFixed(1)))}
           onEnter={(text) => {
             const percent = text.trim() === '' ? 100 * spare : numberIn(text, 100);
-            if (percent === null) return `${item} ${quotedText(text)}: expected 0 to 100 percent`;
-            return edit('Change counting', (was) =>
+            if (percent === null)
+              return phrase`${item} ${quotedText(text)}: expected 0 to 100 percent`;
+            return edit(phrase`Change counting`, (was) =>
               setCounting(was, {
                 spares: withEntry(
                   was.counting.spares,

@@ -1,3 +1,4 @@
+import { phrase } from '../../phrases/phrase.ts';
 import { setWork } from '../../site/edits/setWork.ts';
 import type { Work } from '../../site/work.ts';
 import { labourSource, rockTimes } from '../../trade/labour.ts';
@@ -19,8 +20,12 @@ export const WorkFields = () => {
   const edit = useEdit();
   const list = usePriceList();
   const own = list?.rock ?? null;
-  const rock = `Each takes ${own ?? rockTimes} times as long: ${own === null ? 'ours' : 'the price list’s'}.`;
-  const change = (fields: Partial<Work>) => edit('Change work', (was) => setWork(was, fields));
+  const rock =
+    own === null
+      ? phrase`Each takes ${rockTimes} times as long: ours.`
+      : phrase`Each takes ${own} times as long: the price list’s.`;
+  const change = (fields: Partial<Work>) =>
+    edit(phrase`Change work`, (was) => setWork(was, fields));
   const share = (label: string, key: 'rock' | 'access', most: number, note: string) => (
     <TextField
       label={label}
@@ -30,7 +35,7 @@ export const WorkFields = () => {
       onEnter={(text) => {
         const value = text.trim() === '' ? 0 : percentIn(text, most);
         return value === null
-          ? `${label} ${quotedText(text)}: expected 0 to ${most} percent`
+          ? phrase`${label} ${quotedText(text)}: expected 0 to ${most} percent`
           : change({ [key]: value });
       }}
     />
@@ -39,22 +44,22 @@ export const WorkFields = () => {
     <div className="stack">
       <div className="halves">
         <LengthField
-          label="Old fence to take out"
+          label={phrase`Old fence to take out`}
           value={work.tearOut}
           style={lengths}
           onEnter={(tearOut) =>
-            tearOut >= 0 ? change({ tearOut }) : 'Old fence: expected 0 or more'
+            tearOut >= 0 ? change({ tearOut }) : phrase`Old fence: expected 0 or more`
           }
         />
-        {share('Holes in rock, percent', 'rock', 100, rock)}
+        {share(phrase`Holes in rock, percent`, 'rock', 100, rock)}
         {share(
-          'Longer for want of access, percent',
+          phrase`Longer for want of access, percent`,
           'access',
           400,
-          'No machine, far from the truck, in somebody’s garden.',
+          phrase`No machine, far from the truck, in somebody’s garden.`,
         )}
         <TextField
-          label="Of the work"
+          label={phrase`Of the work`}
           lines={3}
           value={work.remark}
           onEnter={(remark) => change({ remark })}

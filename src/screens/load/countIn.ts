@@ -1,3 +1,4 @@
+import { phrase } from '../../phrases/phrase.ts';
 import { read, unread, type Parsed } from '../../units/parsed.ts';
 import { quotedText } from '../../units/quotedText.ts';
 
@@ -7,5 +8,5 @@ export const countIn = (text: string): Parsed<number> => {
   const count = /^\d{1,4}$/.test(bare) ? Number(bare) : 0;
   return count >= 1 && count <= 1000
     ? read(count)
-    : unread(`How many ${quotedText(text)}: expected a whole number from 1 to 1000`);
+    : unread(phrase`How many ${quotedText(text)}: expected a whole number from 1 to 1000`);
 };

@@ -3,6 +3,7 @@ import { Picture } from '../../canvas/Picture.tsx';
 import { useSize } from '../../canvas/useSize.ts';
 import { palettes } from '../../drawing/palettes.ts';
 import type { Bounds } from '../../geometry/bounds.ts';
+import { phrase } from '../../phrases/phrase.ts';
 import type { Conflict } from '../../site/merge/conflict.ts';
 import type { Side } from '../../site/merge/merged.ts';
 import { useSession } from '../bench.ts';
@@ -21,8 +22,8 @@ interface Props {
 }
 
 const keys: Readonly<Record<Side, string>> = {
-  mine: 'Keep what is here',
-  theirs: 'Take what came',
+  mine: phrase`Keep what is here`,
+  theirs: phrase`Take what came`,
 };
 
 const Plan = ({ conflict, whose, copy, ground }: Props & { readonly ground: Bounds }) => {
@@ -42,7 +43,7 @@ const Plan = ({ conflict, whose, copy, ground }: Props & { readonly ground: Boun
           width={frame.width / inch}
           height={frame.height / inch}
           scale={inch}
-          label={`${whose}: plan about ${conflict.what.split(':')[0] ?? ''}`}
+          label={phrase`${whose}: plan about ${conflict.what.split(':')[0] ?? ''}`}
         />
       )}
     </div>

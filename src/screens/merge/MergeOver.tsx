@@ -1,5 +1,6 @@
 import './merge.css';
 import { useState } from 'react';
+import { phrase } from '../../phrases/phrase.ts';
 import { cameTexts } from '../../site/merge/cameTexts.ts';
 import type { Choices } from '../../site/merge/merged.ts';
 import { useBench } from '../bench.ts';
@@ -11,19 +12,18 @@ import type { Offer } from './offer.ts';
 import { openBeside } from './openCopy.ts';
 
 const standing: Readonly<Record<Offer['is'], string>> = {
-  apart: 'It is a copy of the job on the pad, changed apart from it.',
-  'without what both came from':
-    'It is a copy of the job on the pad. This device does not have what both came from, so everything of both is kept, and each difference is asked.',
-  older: 'It is an older copy of the job on the pad: all that is in it is in the drawing already.',
-  newer: 'It is a newer copy of the job on the pad: the drawing here has nothing that it has not.',
-  same: 'It is the drawing that is on the pad.',
+  apart: phrase`It is a copy of the job on the pad, changed apart from it.`,
+  'without what both came from': phrase`It is a copy of the job on the pad. This device does not have what both came from, so everything of both is kept, and each difference is asked.`,
+  older: phrase`It is an older copy of the job on the pad: all that is in it is in the drawing already.`,
+  newer: phrase`It is a newer copy of the job on the pad: the drawing here has nothing that it has not.`,
+  same: phrase`It is the drawing that is on the pad.`,
 };
 
 const conflictText = (count: number): string => {
-  if (count === 0) return 'Nothing is in conflict.';
+  if (count === 0) return phrase`Nothing is in conflict.`;
   return count === 1
-    ? '1 conflict is to be chosen.'
-    : `${count} conflicts are to be chosen, one by one.`;
+    ? phrase`1 conflict is to be chosen.`
+    : phrase`${count} conflicts are to be chosen, one by one.`;
 };
 
 interface Props {
@@ -44,9 +44,9 @@ const Offered = ({ offer, onMerge, onBeside }: Props) => {
       <p>{standing[offer.is]}</p>
       {anything && (
         <>
-          <h3>What comes with it</h3>
+          <h3>{phrase`What comes with it`}</h3>
           {came.length === 0 ? (
-            <p>Nothing but what is in conflict.</p>
+            <p>{phrase`Nothing but what is in conflict.`}</p>
           ) : (
             <ul>
               {came.map((line) => (
@@ -59,15 +59,11 @@ const Offered = ({ offer, onMerge, onBeside }: Props) => {
       )}
       <div className="choices">
         {anything && (
-          <button type="button" className="chief" onClick={onMerge}>
-            Merge
-          </button>
+          <button type="button" className="chief" onClick={onMerge}>{phrase`Merge`}</button>
         )}
-        <button type="button" onClick={onBeside}>
-          Open as a job of its own
-        </button>
+        <button type="button" onClick={onBeside}>{phrase`Open as a job of its own`}</button>
       </div>
-      <p className="note">Either can be undone like any other step.</p>
+      <p className="note">{phrase`Either can be undone like any other step.`}</p>
     </div>
   );
 };
@@ -92,8 +88,8 @@ const MergeSheet = ({
   };
   return (
     <SheetOver
-      title={choosing ? 'Conflicts' : 'A copy of this job'}
-      close="Leave"
+      title={choosing ? phrase`Conflicts` : phrase`A copy of this job`}
+      close={phrase`Leave`}
       onClose={onClose}
     >
       {choosing ? (

@@ -1,3 +1,4 @@
+import { phrase } from '../../phrases/phrase.ts';
 import { withSave } from '../../site/lineage.ts';
 import { settled, type Choices } from '../../site/merge/merged.ts';
 import type { Bench } from '../bench.ts';
@@ -14,7 +15,9 @@ export const applyMerge = (bench: Bench, offer: Offer, choices: Choices): void =
   const { site, session } = bench;
   const { mine, theirs, merge, file } = offer;
   if (ownCopy(bench).document !== mine) {
-    session.setState({ say: `${file}: the drawing has changed meanwhile; open the file again` });
+    session.setState({
+      say: phrase`${file}: the drawing has changed meanwhile; open the file again`,
+    });
     return;
   }
   const document = settled(merge, choices);
@@ -24,6 +27,6 @@ export const applyMerge = (bench: Bench, offer: Offer, choices: Choices): void =
     document.lineage,
   );
   void rememberCopy(bench.copies, mine);
-  session.setState({ selection: null, tool: 'select', say: `Merged ${file}` });
-  site.getState().exchange({ ...document, lineage }, `Merge ${file}`);
+  session.setState({ selection: null, tool: 'select', say: phrase`Merged ${file}` });
+  site.getState().exchange({ ...document, lineage }, phrase`Merge ${file}`);
 };

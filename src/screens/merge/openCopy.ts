@@ -1,3 +1,4 @@
+import { phrase } from '../../phrases/phrase.ts';
 import type { Site } from '../../site/site.ts';
 import type { Bench } from '../bench.ts';
 import { putOnPad } from '../files/putOnPad.ts';
@@ -12,7 +13,7 @@ export const ownCopy = ({ site }: Bench): OwnCopy => {
 
 /** Puts a document that came in a file on the pad, as a job of its own; undo brings the old one back. */
 export const openBeside = (bench: Bench, site: Site, file: string): void =>
-  putOnPad(bench, { site, label: `Open ${file}` });
+  putOnPad(bench, { site, label: phrase`Open ${file}` });
 
 /**
  * Takes in a document that came in a file: a copy of the job on the pad waits for a person to say what

@@ -1,8 +1,10 @@
 import { useState } from 'react';
 import { useBench } from '../bench.ts';
+import { isHalfDrawn } from '../isHalfDrawn.ts';
 import { useStored } from '../useStored.ts';
 import { keepProgram } from './newerVersion.ts';
 import './newerVersion.css';
+import { phrase } from '../../phrases/phrase.ts';
 
 const versions = keepProgram();
 
@@ -21,19 +23,15 @@ export const NewerVersion = () => {
   // the pad does not change its size under a hand
   if (!shown && busy) return null;
   if (!shown) setShown(true);
-  const isBusy = () => {
-    const { piece, asked } = sender.hand.getState();
-    return piece !== null || asked !== null || site.getState().history.draft !== null;
-  };
   const take = async () => {
     await jobs.keeper.now();
-    versions.take(() => !isBusy());
+    versions.take(() => !isHalfDrawn({ sender, site }));
   };
   return (
     <div className="newer" role="status">
-      <span>A newer version is ready.</span>
+      <span>{phrase`A newer version is ready.`}</span>
       <button type="button" disabled={busy} onClick={() => void take()}>
-        {busy ? 'Finish the piece first' : 'Take it; the drawing stays'}
+        {busy ? phrase`Finish the piece first` : phrase`Take it; the drawing stays`}
       </button>
     </div>
   );

@@ -1,3 +1,5 @@
+import { phrase } from '../../phrases/phrase.ts';
+import { language } from '../../phrases/speak.ts';
 import { unread, type Parsed } from '../../units/parsed.ts';
 import type { Bitmap, PictureAnswer, PictureCall, Taken } from './pictureCall.ts';
 
@@ -24,11 +26,15 @@ export const createPictureWorker = (): PictureWorker => {
     worker = null;
     const stuck = [...waiting.values()];
     waiting.clear();
-    for (const tell of stuck) tell(unread('this device cannot decode it: it ran out of room'));
+    for (const tell of stuck)
+      tell(unread(phrase`this device cannot decode it: it ran out of room`));
   };
   const started = (): Worker => {
     if (worker !== null) return worker;
-    worker = new Worker(new URL('./pictureWorker.ts', import.meta.url), { type: 'module' });
+    worker = new Worker(new URL('./pictureWorker.ts', import.meta.url), {
+      type: 'module',
+      name: language(),
+    });
     worker.addEventListener('error', giveUp);
     worker.addEventListener('message', ({ data }: MessageEvent<PictureAnswer>) => {
       waiting.get(data.number)?.(data.answer);

@@ -2,6 +2,7 @@ import { composed } from '../../geometry/composed.ts';
 import type { LaidPicture } from '../../geometry/shownGround.ts';
 import { straightPlan } from '../../geometry/straightPlan.ts';
 import { pictureHeader } from '../../importers/picture/pictureHeader.ts';
+import { phrase } from '../../phrases/phrase.ts';
 import { read, unread, type Parsed } from '../../units/parsed.ts';
 import { canvasOf } from './encoded.ts';
 import type { Bitmap } from './pictureCall.ts';
@@ -31,7 +32,7 @@ export const straightBitmap = async (
   longest: number,
 ): Promise<Parsed<Bitmap>> => {
   const plan = straightPlan(laid, longest);
-  if (plan === null) return unread('the picture shows no ground where it lies');
+  if (plan === null) return unread(phrase`the picture shows no ground where it lies`);
   const whole = await checkedPixels(picture);
   if (!whole.ok) return whole;
   const { width, height } = whole.value;

@@ -1,4 +1,5 @@
 import { pictureKind } from '../../importers/picture/pictureKind.ts';
+import { phrase } from '../../phrases/phrase.ts';
 import type { Bench } from '../bench.ts';
 import { layPicture } from './layPicture.ts';
 
@@ -35,13 +36,13 @@ const stem = (name: string): string => name.replace(/\.[A-Za-z0-9]{1,5}$/, '');
 export const bringPicture = async (bench: Bench, file: File): Promise<void> => {
   const { session, pictures, page } = bench;
   const refuse = (why: string) =>
-    session.setState({ say: `${file.name}: ${why}; the drawing is as it was` });
-  if (file.size > mostBytes) return refuse('too large a file, expected at most 200 MB');
+    session.setState({ say: phrase`${file.name}: ${why}; the drawing is as it was` });
+  if (file.size > mostBytes) return refuse(phrase`too large a file, expected at most 200 MB`);
   if (await isPdf(file)) {
     page.setState(file, true);
     return;
   }
-  session.setState({ say: `${file.name}: reading it` });
+  session.setState({ say: phrase`${file.name}: reading it` });
   const taken = await pictures.worker.take({ do: 'take', file });
   if (!taken.ok) return refuse(taken.reason);
   await layPicture(bench, { file: file.name, label: stem(file.name), taken: taken.value });

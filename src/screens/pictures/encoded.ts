@@ -1,3 +1,4 @@
+import { phrase } from '../../phrases/phrase.ts';
 /** A picture of lines is kept without loss while it is no larger than this, bytes. */
 const mostLossless = 3_000_000;
 /** Of a JPEG. */
@@ -10,7 +11,7 @@ export const canvasOf = (
 ): { readonly canvas: OffscreenCanvas; readonly context: OffscreenCanvasRenderingContext2D } => {
   const canvas = new OffscreenCanvas(bitmap.width, bitmap.height);
   const context = canvas.getContext('2d', { willReadFrequently: true });
-  if (context === null) throw new Error('this browser has no canvas to decode pictures on');
+  if (context === null) throw new Error(phrase`this browser has no canvas to decode pictures on`);
   if (ground === 'white') {
     context.fillStyle = '#ffffff';
     context.fillRect(0, 0, bitmap.width, bitmap.height);

@@ -1,3 +1,4 @@
+import { phrase } from '../../phrases/phrase.ts';
 import { addUnderlay } from '../../site/edits/addUnderlay.ts';
 import { keepUnderlay } from '../../site/edits/keepUnderlay.ts';
 import type { PictureId, UnderlayId } from '../../site/ids.ts';
@@ -45,7 +46,7 @@ const added = async (
   const laid = { label: short(label), file: short(file), picture, width, height, ties };
   let beside = '';
   const fault = attempt(bench, {
-    label: 'Bring in picture',
+    label: phrase`Bring in picture`,
     on: (was) => {
       const bare = addUnderlay(was, laid);
       if (bytes === null) return bare;
@@ -53,7 +54,7 @@ const added = async (
         return keepUnderlay(bare, id, bytes);
       } catch (error) {
         if (!(error instanceof RangeError)) throw error;
-        beside = `${error.message}; it is kept on this device, beside the file`;
+        beside = phrase`${error.message}; it is kept on this device, beside the file`;
         return bare;
       }
     },
@@ -75,16 +76,17 @@ export const layPicture = async (bench: Bench, named: Named): Promise<void> => {
   const unkept = await pictures.put(taken.id, taken.kept);
   if (there !== undefined) {
     takeInHand(bench, there);
-    say(missed ? 'back under the drawing' : 'it lies under the drawing already');
+    say(missed ? phrase`back under the drawing` : phrase`it lies under the drawing already`);
     return;
   }
   const { fault, beside } = await added(bench, named);
-  if (fault !== null) return say(`${fault}; the drawing is as it was`);
+  if (fault !== null) return say(phrase`${fault}; the drawing is as it was`);
   const lines = [beside, unkept ?? ''].filter((line) => line !== '');
-  const told = note === '' ? '' : `; ${note}`;
+  const told = note === '' ? lines : [...lines, note];
+  if (lines.length > 0) return say(told.join('; '));
   say(
-    lines.length > 0
-      ? `${lines.join('; ')}${told}`
-      : `under the drawing${told}. Say how large it is by two points`,
+    note === ''
+      ? phrase`under the drawing. Say how large it is by two points`
+      : phrase`under the drawing; ${note}. Say how large it is by two points`,
   );
 };

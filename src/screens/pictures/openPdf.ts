@@ -1,6 +1,7 @@
 import { getDocument, GlobalWorkerOptions } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import type { PDFDocumentProxy } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import { mostPixels } from '../../importers/picture/pictureHeader.ts';
+import { phrase } from '../../phrases/phrase.ts';
 import { read, unread, type Parsed } from '../../units/parsed.ts';
 import { PdfParts } from './pdfParts.ts';
 
@@ -20,15 +21,17 @@ const patience = 60_000;
 const timely = <T>(work: Promise<T>): Promise<T> =>
   Promise.race([
     work,
-    new Promise<never>((_, fail) => setTimeout(() => fail(new Error('it never ends')), patience)),
+    new Promise<never>((_, fail) =>
+      setTimeout(() => fail(new Error(phrase`it never ends`)), patience),
+    ),
   ]);
 
 const lineOf = (error: unknown): string => {
   if (error instanceof Error && error.name === 'PasswordException') {
-    return 'the PDF asks for a password: save it without one first';
+    return phrase`the PDF asks for a password: save it without one first`;
   }
   const why = error instanceof Error ? error.message : String(error);
-  return `the PDF is damaged or cannot be shown (${why.split('\n')[0]?.slice(0, 80) ?? ''})`;
+  return phrase`the PDF is damaged or cannot be shown (${why.split('\n')[0]?.slice(0, 80) ?? ''})`;
 };
 
 const drawPage = async (

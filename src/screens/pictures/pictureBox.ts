@@ -4,6 +4,7 @@ import type { Projective } from '../../geometry/projective.ts';
 import { similarityOf } from '../../geometry/similarityOf.ts';
 import type { StraightPlan } from '../../geometry/straightPlan.ts';
 import type { Tie } from '../../geometry/tie.ts';
+import { phrase } from '../../phrases/phrase.ts';
 import type { PictureId, UnderlayId } from '../../site/ids.ts';
 import type { Site } from '../../site/site.ts';
 import { tiesOf } from '../../site/tiesOf.ts';
@@ -164,7 +165,7 @@ export const createPictureBox = ({ site, shelf, worker }: Parts): PictureBox => 
       await shelf.write(id, picture);
       return null;
     } catch {
-      return 'it is not kept on this device: there is no room, or it keeps nothing';
+      return phrase`it is not kept on this device: there is no room, or it keeps nothing`;
     }
   };
   return { shown, bytes, put, worker };

@@ -1,6 +1,7 @@
 import { sha256 } from '@noble/hashes/sha2.js';
 import { bytesToHex } from '@noble/hashes/utils.js';
 import { pictureHeader } from '../../importers/picture/pictureHeader.ts';
+import { phrase } from '../../phrases/phrase.ts';
 import type { PictureId } from '../../site/ids.ts';
 import { read, unread, type Parsed } from '../../units/parsed.ts';
 import { encoded } from './encoded.ts';
@@ -13,7 +14,7 @@ export const pictureIdOf = (bytes: Uint8Array, page: number | null): PictureId =
   `picture:${bytesToHex(sha256(bytes))}${page === null ? '' : `-p${page}`}`;
 
 /** What a picture that cannot be decoded is told by. */
-export const damaged = 'the picture is damaged or cut off: it cannot be shown';
+export const damaged = phrase`the picture is damaged or cut off: it cannot be shown`;
 
 /** The pixels of a picture, turned as its camera said; null where they cannot be had. */
 export const decoded = async (picture: Blob): Promise<ImageBitmap | null> => {

@@ -1,5 +1,6 @@
 import { useMemo } from 'react';
 import type { UnderPicture } from '../../canvas/underPicture.ts';
+import { phrase } from '../../phrases/phrase.ts';
 import type { UnderlayId } from '../../site/ids.ts';
 import type { Site } from '../../site/site.ts';
 import type { Underlay } from '../../site/underlay.ts';
@@ -15,9 +16,10 @@ export const frameWords = (
   shown: Shown,
 ): string[] => {
   const name = label === '' ? file : label;
-  if (shown.is === 'missing') return [name, 'not on this device:', `bring ${file} again`];
+  if (shown.is === 'missing')
+    return [name, phrase`not on this device:`, phrase`bring ${file} again`];
   if (shown.is === 'unreadable') return [name, shown.why];
-  return [name, 'being read'];
+  return [name, phrase`being read`];
 };
 
 const reading: Shown = { is: 'reading' };

@@ -1,3 +1,4 @@
+import { englishOf } from '../../phrases/phrase.ts';
 import type { PartPlan } from '../../store/plans.ts';
 import { untoldPart } from '../../site/untold.ts';
 import type { AssumedHardware } from '../../trade/hardware.ts';
@@ -12,5 +13,5 @@ const slug = (label: string): string =>
 export const assumedPart = (part: AssumedHardware): PartPlan => {
   const { kind, label, takes, spread, source } = part;
   const told = { kind, label, takes, spread, from: 'assumed', remark: source.text } as const;
-  return { id: `hardware:${slug(label)}`, hardware: { ...untoldPart, ...told } };
+  return { id: `hardware:${slug(englishOf(label))}`, hardware: { ...untoldPart, ...told } };
 };

@@ -2,6 +2,7 @@ import { openingOf } from '../../engine/gate/openingOf.ts';
 import { termsOf } from '../../engine/gate/termsOf.ts';
 import type { Opening } from '../../engine/opening.ts';
 import { slack } from '../../geometry/tolerance.ts';
+import { phrase } from '../../phrases/phrase.ts';
 import { changeHardware } from '../../site/edits/changeHardware.ts';
 import type { Hardware } from '../../site/hardware.ts';
 import type { HardwareId } from '../../site/ids.ts';
@@ -36,8 +37,8 @@ export const catchFault = (site: Site, { id, takes, words }: TypedCatch): string
     if (gate.latch !== id) continue;
     const [before, after] = [site, next].map((one) => openingOf(termsOf(gate, one)));
     if (before === undefined || after === undefined || !sure(before) || sure(after)) continue;
-    const name = gate.label === '' ? 'the gate' : gate.label;
-    return `${words.high} ${words.write(takes.high)}: no opening meets this catch for sure, for the hinges and leaves of ${name} may differ by ${words.write(unsure(after))}: expected a longer reach, or measure the hinges first`;
+    const name = gate.label === '' ? phrase`the gate` : gate.label;
+    return phrase`${words.high} ${words.write(takes.high)}: no opening meets this catch for sure, for the hinges and leaves of ${name} may differ by ${words.write(unsure(after))}: expected a longer reach, or measure the hinges first`;
   }
   return null;
 };

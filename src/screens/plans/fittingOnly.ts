@@ -1,7 +1,16 @@
+import type { FitRow } from '../../engine/checks/fitsOf.ts';
 import { misfitText } from '../../engine/checks/misfitText.ts';
 import { newMisfit } from '../../engine/checks/newMisfit.ts';
 import type { GateLayout, Layout } from '../../engine/layout.ts';
+import { phrase, sentenceCase } from '../../phrases/phrase.ts';
 import type { Site } from '../../site/site.ts';
+
+/** What is expected instead of a part that does not fit. */
+const fitting: Readonly<Record<FitRow['role'], string>> = {
+  hinge: phrase`expected a hinge that fits it`,
+  latch: phrase`expected a latch that fits it`,
+  closer: phrase`expected a closer that fits it`,
+};
 
 interface Change {
   readonly before: Site;
@@ -20,7 +29,5 @@ export const fittingOnly = (
   const row = newMisfit(layout, laid, change);
   const says = row === null ? null : misfitText(row, change.after.lengths);
   if (row === null || says === null) return change.after;
-  throw new RangeError(
-    `${says.charAt(0).toUpperCase()}${says.slice(1)}, expected a ${row.role} that fits it`,
-  );
+  throw new RangeError(`${sentenceCase(says)}, ${fitting[row.role]}`);
 };

@@ -1,4 +1,5 @@
 import { leavesFor } from '../../engine/gate/leavesFor.ts';
+import { phrase } from '../../phrases/phrase.ts';
 import type { Parts } from '../../site/parts.ts';
 import { roundPost } from '../../site/roundPost.ts';
 import type { GatePlan, PartPlan } from '../../store/plans.ts';
@@ -40,7 +41,7 @@ export const gatePlan = (
   const { leaf } = leavesFor(opening, taken, leaves, step);
   const post = gatePostFor(leaf)?.post;
   return {
-    label: leaves === 1 ? 'Walk gate' : 'Double gate',
+    label: leaves === 1 ? phrase`Walk gate` : phrase`Double gate`,
     leaves: Array.from({ length: leaves }, () => ({
       width: leaf,
       from: 'catalogue' as const,

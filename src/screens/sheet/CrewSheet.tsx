@@ -3,7 +3,9 @@ import { useMemo, useState } from 'react';
 import { dpiRange } from '../../exporters/png/dpiRange.ts';
 import { missingLetters } from '../../drawing/missingLetters.ts';
 import { missingLettersText } from '../../drawing/missingLettersText.ts';
+import { phrase } from '../../phrases/phrase.ts';
 import { languages, type Language } from '../../phrases/languages.ts';
+import { language as screenSpeaks } from '../../phrases/speak.ts';
 import { useBench, useSession } from '../bench.ts';
 import { Cautions } from '../Cautions.tsx';
 import { ChoiceField } from '../fields/ChoiceField.tsx';
@@ -16,16 +18,16 @@ import { TakeOutKeys } from './TakeOutKeys.tsx';
 import { useSheetPages } from './useSheetPages.ts';
 
 const ways = [
-  { value: 'fitting', label: 'For the larger plan' },
-  { value: 'portrait', label: 'Upright' },
-  { value: 'landscape', label: 'Wide' },
+  { value: 'fitting', label: phrase`For the larger plan` },
+  { value: 'portrait', label: phrase`Upright` },
+  { value: 'landscape', label: phrase`Wide` },
 ] as const;
 
 const readers = [
-  { value: 'all', label: 'Everyone: whole set' },
-  { value: 'rep', label: 'Sales rep' },
-  { value: 'office', label: 'Office' },
-  { value: 'crew', label: 'Crew' },
+  { value: 'all', label: phrase`Everyone: whole set` },
+  { value: 'rep', label: phrase`Sales rep` },
+  { value: 'office', label: phrase`Office` },
+  { value: 'crew', label: phrase`Crew` },
 ] as const;
 
 const spoken = (Object.keys(languages) as Language[]).map((value) => ({
@@ -35,7 +37,7 @@ const spoken = (Object.keys(languages) as Language[]).map((value) => ({
 
 const resolutions = [dpiRange.least, 100, dpiRange.usual, 300, dpiRange.most].map((dpi) => ({
   value: String(dpi),
-  label: `${dpi} dpi`,
+  label: phrase`${dpi} dpi`,
 }));
 
 /** The screen of the dimensioned drawing set: whose it is, what it is printed on, its pages, its files. */
@@ -54,21 +56,21 @@ export const CrewSheet = () => {
     <div className="page">
       <div className="print">
         <ChoiceField
-          label="Set for"
+          label={phrase`Set for`}
           value={sheet.reader}
           choices={readers}
           onChoose={(reader) => session.setState({ sheet: { ...sheet, reader } })}
         />
         <PaperField />
         <ChoiceField
-          label="Paper turned"
+          label={phrase`Paper turned`}
           value={sheet.orientation}
           choices={ways}
           onChoose={(orientation) => session.setState({ sheet: { ...sheet, orientation } })}
         />
         <ChoiceField
-          label="Language of the sheets"
-          value={sheet.language}
+          label={phrase`Language of the sheets`}
+          value={sheet.language ?? screenSpeaks()}
           choices={spoken}
           onChoose={(language) => session.setState({ sheet: { ...sheet, language } })}
         />
@@ -84,7 +86,7 @@ export const CrewSheet = () => {
       <div className="print">
         <GoToPage pages={drawn?.pages ?? []} />
         <ChoiceField
-          label="PNG resolution"
+          label={phrase`PNG resolution`}
           value={String(dpi)}
           choices={resolutions}
           onChoose={(value) => setDpi(Number(value))}

@@ -1,4 +1,5 @@
 import type { Page } from '../../drawing/sheet/page.ts';
+import { phrase } from '../../phrases/phrase.ts';
 import { ChoiceField } from '../fields/ChoiceField.tsx';
 import { pagePlace } from './pagePlace.ts';
 
@@ -9,12 +10,12 @@ const few = 4;
 export const GoToPage = ({ pages }: { readonly pages: readonly Page[] }) => {
   if (pages.length < few) return null;
   const choices = [
-    { value: '', label: 'Choose a page' },
+    { value: '', label: phrase`Choose a page` },
     ...pages.map(({ title }) => ({ value: title, label: title })),
   ];
   return (
     <ChoiceField
-      label="Go to page"
+      label={phrase`Go to page`}
       value=""
       choices={choices}
       onChoose={(title) => document.getElementById(pagePlace(title))?.scrollIntoView()}

@@ -5,6 +5,7 @@ import { palettes } from '../../drawing/palettes.ts';
 import { pageAtoms } from '../../drawing/sheet/pageAtoms.ts';
 import type { Page } from '../../drawing/sheet/page.ts';
 import { toSvg } from '../../exporters/svg/toSvg.ts';
+import { phrase } from '../../phrases/phrase.ts';
 import { useBench, useSite } from '../bench.ts';
 import { download } from '../files/download.ts';
 import { fileStem } from '../../site/fileStem.ts';
@@ -31,7 +32,7 @@ export const PagePreview = ({ page, dpi }: Props) => {
   const save = () => {
     const name = `${fileStem(`${job.name} ${page.title}`)}.svg`;
     download({ name, type: 'image/svg+xml', content: toSvg(page) });
-    session.setState({ say: `Saved ${name}` });
+    session.setState({ say: phrase`Saved ${name}` });
   };
   const savePng = async () => {
     setBusy(true);
@@ -40,23 +41,25 @@ export const PagePreview = ({ page, dpi }: Props) => {
     const name = `${fileStem(`${job.name} ${page.title}`)}.png`;
     if (png.ok) download({ name, type: 'image/png', content: png.value });
     session.setState({
-      say: png.ok ? `Saved ${name}` : `The PNG could not be made: ${png.reason}`,
+      say: png.ok ? phrase`Saved ${name}` : phrase`The PNG could not be made: ${png.reason}`,
     });
   };
   return (
     <figure className="leaf" id={pagePlace(page.title)}>
       <figcaption>
         {page.title}
-        <button type="button" aria-label={`Download SVG of page ${page.title}`} onClick={save}>
-          Download SVG
-        </button>
+        <button
+          type="button"
+          aria-label={phrase`Download SVG of page ${page.title}`}
+          onClick={save}
+        >{phrase`Download SVG`}</button>
         <button
           type="button"
           disabled={busy}
-          aria-label={`Download PNG of page ${page.title}`}
+          aria-label={phrase`Download PNG of page ${page.title}`}
           onClick={() => void savePng()}
         >
-          {busy ? 'Making the PNG…' : 'Download PNG'}
+          {busy ? phrase`Making the PNG…` : phrase`Download PNG`}
         </button>
       </figcaption>
       <div ref={room} style={{ aspectRatio: `${paper.width} / ${paper.height}` }}>
@@ -67,7 +70,7 @@ export const PagePreview = ({ page, dpi }: Props) => {
             width={paper.width}
             height={paper.height}
             scale={width / paper.width}
-            label={`Page ${page.title}, ${paper.label}`}
+            label={phrase`Page ${page.title}, ${paper.label}`}
           />
         )}
       </div>

@@ -1,4 +1,5 @@
 import { papers, usualPaper, type PaperName } from '../../drawing/sheet/papers.ts';
+import { phrase } from '../../phrases/phrase.ts';
 import { sheetPapers } from '../../store/sheetOptions.ts';
 import { useBench, useSession, useSite } from '../bench.ts';
 import { ChoiceField } from '../fields/ChoiceField.tsx';
@@ -7,7 +8,7 @@ import { ChoiceField } from '../fields/ChoiceField.tsx';
 const choicesFor = (usual: PaperName) =>
   sheetPapers.map((value) => ({
     value,
-    label: value === 'usual' ? `Usual (${papers[usual].label})` : papers[value].label,
+    label: value === 'usual' ? phrase`Usual (${papers[usual].label})` : papers[value].label,
   }));
 
 /** The paper that sheets, orders and proposals are printed on. */
@@ -17,7 +18,7 @@ export const PaperField = () => {
   const { lengths } = useSite();
   return (
     <ChoiceField
-      label="Paper"
+      label={phrase`Paper`}
       value={sheet.paper}
       choices={choicesFor(usualPaper(lengths.system))}
       onChoose={(paper) => session.setState({ sheet: { ...sheet, paper } })}

@@ -1,5 +1,6 @@
 import { rowsOf, sheetTables } from '../../drawing/tables/sheetTables.ts';
 import { toCsv } from '../../exporters/csv/toCsv.ts';
+import { phrase } from '../../phrases/phrase.ts';
 import { fileStem } from '../../site/fileStem.ts';
 import { siteFile } from '../../site/siteFile.ts';
 import { useBench, useLayout, useSite } from '../bench.ts';
@@ -36,7 +37,9 @@ export const SheetKeys = ({ drawn }: Props) => {
     const name = `${stem}-holes.csv`;
     download({ name, type: 'text/csv;charset=utf-8', content });
     const { none } = rowsOf(tables);
-    session.setState({ say: none === null ? `Saved ${name}` : `Saved ${name}: ${none}` });
+    session.setState({
+      say: none === null ? phrase`Saved ${name}` : phrase`Saved ${name}: ${none}`,
+    });
   };
   const pdfKey =
     progress === null ? (
@@ -46,20 +49,16 @@ export const SheetKeys = ({ drawn }: Props) => {
         data-point="pdf"
         disabled={drawn === null}
         onClick={() => void savePdf()}
-      >
-        Download PDF
-      </button>
+      >{phrase`Download PDF`}</button>
     ) : (
       <button type="button" className="chief" onClick={stop}>
-        Stop the PDF <progress value={progress.done} max={progress.of + 1} />
+        {phrase`Stop the PDF`} <progress value={progress.done} max={progress.of + 1} />
       </button>
     );
   return (
     <div className="choices">
       {pdfKey}
-      <button type="button" onClick={saveCsv}>
-        Download holes as CSV
-      </button>
+      <button type="button" onClick={saveCsv}>{phrase`Download holes as CSV`}</button>
     </div>
   );
 };

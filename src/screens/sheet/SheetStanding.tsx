@@ -1,7 +1,8 @@
+import { phrase } from '../../phrases/phrase.ts';
 import type { SheetPages } from './useSheetPages.ts';
 
 /** What is said of the pages that are shown while others are drawn. */
-const meanwhile = 'The pages below are those before the last change.';
+const meanwhile = phrase`The pages below are those before the last change.`;
 
 /** How the drawing of the set stands: how far it is, with a key to stop it; or how many pages it has. */
 export const SheetStanding = ({ set }: { readonly set: SheetPages }) => {
@@ -12,11 +13,9 @@ export const SheetStanding = ({ set }: { readonly set: SheetPages }) => {
     return (
       <div className="standing">
         <label>
-          Drawing the pages… <progress value={done} max={of} />
+          {phrase`Drawing the pages…`} <progress value={done} max={of} />
         </label>
-        <button type="button" onClick={stop}>
-          Stop drawing
-        </button>
+        <button type="button" onClick={stop}>{phrase`Stop drawing`}</button>
         <p className="note">{old}</p>
       </div>
     );
@@ -25,23 +24,23 @@ export const SheetStanding = ({ set }: { readonly set: SheetPages }) => {
     const count = drawn?.pages.length ?? 0;
     return (
       <p className="note" aria-live="polite">
-        {count} {count === 1 ? 'page' : 'pages'}, as they will be printed.
+        {count === 1
+          ? phrase`1 page, as they will be printed.`
+          : phrase`${count} pages, as they will be printed.`}
       </p>
     );
   }
   const why =
     stands.is === 'stopped'
-      ? 'Drawing was stopped.'
-      : `The pages could not be drawn: ${stands.why}.`;
+      ? phrase`Drawing was stopped.`
+      : phrase`The pages could not be drawn: ${stands.why}.`;
   return (
     <div className="standing">
       <p className="note" role="status">
         {why}
         {old}
       </p>
-      <button type="button" onClick={again}>
-        Draw the pages
-      </button>
+      <button type="button" onClick={again}>{phrase`Draw the pages`}</button>
     </div>
   );
 };

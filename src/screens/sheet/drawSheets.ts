@@ -42,7 +42,7 @@ export const drawSheets = (call: SheetCall, hear: (answer: SheetAnswer) => void)
     () => {
       over.abort();
       worker.terminate();
-      hear({ do: 'failed', why: lackingParts });
+      hear({ do: 'failed', why: lackingParts() });
     },
     { signal },
   );

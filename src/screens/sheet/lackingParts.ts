@@ -1,2 +1,5 @@
+import { phrase } from '../../phrases/phrase.ts';
+
 /** Why a worker could not be started, or ended by itself. */
-export const lackingParts = 'its parts are not on this device yet, or there is no room';
+export const lackingParts = (): string =>
+  phrase`its parts are not on this device yet, or there is no room`;

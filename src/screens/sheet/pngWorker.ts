@@ -1,7 +1,7 @@
-import { lackingParts } from './lackingParts.ts';
 import type { Page } from '../../drawing/sheet/page.ts';
 import { unread, type Parsed } from '../../units/parsed.ts';
-import { makePng } from './makePng.ts';
+import { speakNamed } from '../speakNamed.ts';
+import { lackingParts } from './lackingParts.ts';
 
 /** A page that is to become a PNG, at so many dots per inch. */
 export interface PngCall {
@@ -9,15 +9,19 @@ export interface PngCall {
   readonly dpi: number;
 }
 
+const maker = speakNamed(() => import('./makePng.ts'));
+
 const answerTo = async ({ page, dpi }: PngCall): Promise<Parsed<Uint8Array>> => {
-  try {
-    return await makePng(page, dpi);
-  } catch {
-    return unread(lackingParts);
-  }
+  const { makePng } = await maker;
+  // the language is spoken by now
+  return makePng(page, dpi).catch(() => unread(lackingParts()));
 };
 
 /** Pages are made into pictures here, so that the screen answers meanwhile. */
 self.addEventListener('message', ({ data }: MessageEvent<PngCall>) => {
-  void answerTo(data).then((answer) => self.postMessage(answer, { transfer: [] }));
+  answerTo(data).then(
+    (answer) => self.postMessage(answer, { transfer: [] }),
+    // where it cannot be had the worker has failed
+    () => undefined,
+  );
 });

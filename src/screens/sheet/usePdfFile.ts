@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { phrase } from '../../phrases/phrase.ts';
 import { useBench } from '../bench.ts';
 import { download } from '../files/download.ts';
 
@@ -10,10 +11,10 @@ export const usePdfFile = () => {
     setBusy(true);
     try {
       download({ name, type: 'application/pdf', content: new Uint8Array(await make()) });
-      session.setState({ say: `Saved ${name}` });
+      session.setState({ say: phrase`Saved ${name}` });
     } catch {
       session.setState({
-        say: 'The PDF could not be made: its parts are not on this device yet, and there is no connection',
+        say: phrase`The PDF could not be made: its parts are not on this device yet, and there is no connection`,
       });
     }
     setBusy(false);

@@ -1,5 +1,6 @@
 import { useEffect, useRef, useState } from 'react';
 import type { SetProgress } from '../../drawing/sheet/sheetSet.ts';
+import { phrase } from '../../phrases/phrase.ts';
 import { withLook } from '../../store/tour.ts';
 import { useBench } from '../bench.ts';
 import { download } from '../files/download.ts';
@@ -32,16 +33,16 @@ export const useSetFile = (): SetFile => {
       setProgress({ done: 0, of: 1 });
       running.current = drawSheets(call, (answer) => {
         if (answer.do === 'progress') setProgress(answer.progress);
-        if (answer.do === 'failed') end(`The PDF could not be made: ${answer.why}`);
+        if (answer.do === 'failed') end(phrase`The PDF could not be made: ${answer.why}`);
         if (answer.do !== 'pdf') return;
         download({ name, type: 'application/pdf', content: answer.bytes });
-        end(`Saved ${name}`);
+        end(phrase`Saved ${name}`);
         session.setState(({ tour }) => ({ tour: withLook(tour, 'sheet') }));
       });
     },
     stop: () => {
       running.current?.stop();
-      end('The PDF was stopped');
+      end(phrase`The PDF was stopped`);
     },
   };
 };

@@ -1,6 +1,7 @@
 import { useEffect, useMemo, useState } from 'react';
 import type { Page } from '../../drawing/sheet/page.ts';
 import type { SetProgress } from '../../drawing/sheet/sheetSet.ts';
+import { language as screenSpeaks } from '../../phrases/speak.ts';
 import { sheetText } from '../../site/sheetText.ts';
 import { useBench, useDrawn, useSession } from '../bench.ts';
 import { drawSheets } from './drawSheets.ts';
@@ -49,7 +50,7 @@ export const useSheetPages = (): SheetPages => {
     const siteText = sheetText(bench.site.getState().drawn(site));
     const reader = sheet.reader === 'all' ? {} : { reader: sheet.reader };
     const options = { ...paperOf(sheet, site), ...reader, siteText };
-    return { site, options, language: sheet.language, wanted: 'pages' };
+    return { site, options, language: sheet.language ?? screenSpeaks(), wanted: 'pages' };
   }, [bench, site, sheet]);
   // the same set once more is another call
   const call = repeated?.options === made.options ? repeated : made;

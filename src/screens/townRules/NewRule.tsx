@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { phrase } from '../../phrases/phrase.ts';
 import type { TownRule } from '../../site/townRule.ts';
 import type { LengthStyle } from '../../units/lengthStyle.ts';
 import { RuleForm } from './RuleForm.tsx';
@@ -16,18 +17,16 @@ export const NewRule = ({ town, style, onAdd }: Props) => {
   if (!open) {
     return (
       <div className="choices">
-        <button type="button" onClick={() => setOpen(true)}>
-          Add a rule
-        </button>
+        <button type="button" onClick={() => setOpen(true)}>{phrase`Add a rule`}</button>
       </div>
     );
   }
   return (
     <RuleForm
-      title="New rule"
+      title={phrase`New rule`}
       rule={{ town, measure: 'fence no higher than', limit: null, words: '', source: '' }}
       style={style}
-      take="Add it"
+      take={phrase`Add it`}
       onTake={(rule) => {
         const fault = onAdd(rule);
         if (fault === null) setOpen(false);

@@ -1,4 +1,6 @@
 import { useEffect, useRef, useState } from 'react';
+import { measureWords } from '../../engine/checks/measureWords.ts';
+import { phrase, sentenceCase } from '../../phrases/phrase.ts';
 import { townMeasures, type TownRule } from '../../site/townRule.ts';
 import type { LengthStyle } from '../../units/lengthStyle.ts';
 import { ChoiceField } from '../fields/ChoiceField.tsx';
@@ -23,9 +25,9 @@ const words = 'words';
 const choices = [
   ...townMeasures.map((measure) => ({
     value: measure,
-    label: measure.charAt(0).toUpperCase() + measure.slice(1),
+    label: sentenceCase(measureWords[measure]),
   })),
-  { value: words, label: 'In words alone' },
+  { value: words, label: phrase`In words alone` },
 ] as const;
 
 const typing = (rule: TownRule, style: LengthStyle): TypedRule => ({
@@ -51,25 +53,29 @@ export const RuleForm = ({ title, rule, style, take, onTake, onLeave }: Props) =
   };
   return (
     <div ref={form} tabIndex={-1} className="stack rule-form" role="group" aria-label={title}>
-      <TextField label="Town" value={typed.town} onEnter={(town) => put({ town })} />
+      <TextField label={phrase`Town`} value={typed.town} onEnter={(town) => put({ town })} />
       <ChoiceField
-        label="What it limits"
+        label={phrase`What it limits`}
         value={typed.measure ?? words}
         choices={choices}
         onChoose={(chosen) => void put({ measure: chosen === words ? null : chosen })}
       />
       {typed.measure !== null && (
-        <TextField label="Limit" value={typed.limit} onEnter={(limit) => put({ limit })} />
+        <TextField label={phrase`Limit`} value={typed.limit} onEnter={(limit) => put({ limit })} />
       )}
       <TextField
-        label="In words"
+        label={phrase`In words`}
         lines={2}
         value={typed.words}
-        note={typed.measure === null ? 'What the town asks.' : 'Where it holds, if not all over.'}
+        note={
+          typed.measure === null
+            ? phrase`What the town asks.`
+            : phrase`Where it holds, if not all over.`
+        }
         onEnter={(text) => put({ words: text })}
       />
       <TextField
-        label="Where the town says so"
+        label={phrase`Where the town says so`}
         value={typed.source}
         onEnter={(source) => put({ source })}
       />
@@ -82,9 +88,7 @@ export const RuleForm = ({ title, rule, style, take, onTake, onLeave }: Props) =
         <button type="button" className="chief" onClick={done}>
           {take}
         </button>
-        <button type="button" onClick={onLeave}>
-          Leave it
-        </button>
+        <button type="button" onClick={onLeave}>{phrase`Leave it`}</button>
       </div>
     </div>
   );

@@ -1,6 +1,7 @@
 import './townRules.css';
 import { useState, type ComponentType } from 'react';
 import { townRuleText } from '../../engine/checks/townRuleText.ts';
+import { phrase } from '../../phrases/phrase.ts';
 import type { TownRuleId } from '../../site/ids.ts';
 import type { TownRule } from '../../site/townRule.ts';
 import type { TownRules } from '../../site/townRules.ts';
@@ -46,25 +47,25 @@ const Row = ({ entry: [id, rule], style, onChange, onRemove, more: More }: RowPr
         <td colSpan={2}>
           {open ? (
             <RuleForm
-              title={`Change: ${asks}`}
+              title={phrase`Change: ${asks}`}
               rule={rule}
               style={style}
-              take="Keep it so"
+              take={phrase`Keep it so`}
               onTake={change}
               onLeave={() => setOpen(false)}
             />
           ) : (
             <div className="choices">
-              <button type="button" aria-label={`Edit: ${asks}`} onClick={() => setOpen(true)}>
-                Edit
-              </button>
               <button
                 type="button"
-                aria-label={`Remove: ${asks}`}
+                aria-label={phrase`Edit: ${asks}`}
+                onClick={() => setOpen(true)}
+              >{phrase`Edit`}</button>
+              <button
+                type="button"
+                aria-label={phrase`Remove: ${asks}`}
                 onClick={() => onRemove(id, rule)}
-              >
-                Remove
-              </button>
+              >{phrase`Remove`}</button>
               {More !== undefined && <More id={id} rule={rule} />}
             </div>
           )}
@@ -81,8 +82,8 @@ export const RuleTable = ({ rules, ...rest }: Props) =>
       <caption>{town}</caption>
       <thead>
         <tr>
-          <th scope="col">Asks</th>
-          <th scope="col">Where it says so</th>
+          <th scope="col">{phrase`Asks`}</th>
+          <th scope="col">{phrase`Where it says so`}</th>
         </tr>
       </thead>
       {own.map((entry) => (

@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { phrase } from '../../phrases/phrase.ts';
 import { addTownRule } from '../../site/edits/addTownRule.ts';
 import { changeTownRule } from '../../site/edits/changeTownRule.ts';
 import { removeTownRule } from '../../site/edits/removeTownRule.ts';
@@ -25,12 +26,12 @@ const FromBook = () => {
   const towns = rulesByTown(book).map(({ town }) => town);
   const [chosen, setChosen] = useState<string | null>(null);
   const town = towns.find((one) => one === chosen) ?? towns[0];
-  if (town === undefined) return <p className="note">The book of town rules is empty.</p>;
+  if (town === undefined) return <p className="note">{phrase`The book of town rules is empty.`}</p>;
   const more = Object.keys(townRulesToTake(site, book, town)).length;
   return (
     <>
       <ChoiceField
-        label="Town of the book"
+        label={phrase`Town of the book`}
         value={town}
         choices={towns.map((value) => ({ value, label: value }))}
         onChoose={setChosen}
@@ -39,9 +40,11 @@ const FromBook = () => {
         <button
           type="button"
           disabled={more === 0}
-          onClick={() => make(`Take the rules of ${town}`, (was) => takeTownRules(was, book, town))}
+          onClick={() =>
+            make(phrase`Take the rules of ${town}`, (was) => takeTownRules(was, book, town))
+          }
         >
-          {more === 0 ? 'All its rules are here' : `Take ${more} of its rules over`}
+          {more === 0 ? phrase`All its rules are here` : phrase`Take ${more} of its rules over`}
         </button>
       </div>
     </>
@@ -54,14 +57,14 @@ const BookSays = ({ id, rule }: OfRule) => {
   const book = useTownBook();
   const make = useDo();
   if (Object.values<TownRule>(book).some((one) => kept(one, rule) === one))
-    return <p className="note">As the book has it.</p>;
+    return <p className="note">{phrase`As the book has it.`}</p>;
   const found = Object.hasOwn(book, id) ? book[id] : undefined;
   // a file of others may have another rule under the id
   const theirs = found !== undefined && sameTown(found.town, rule.town) ? found : undefined;
   const place = found === theirs ? id : freshId('town-rule');
   const keep = () => {
-    const fault = changeBook(townBook, `Keep rule of ${rule.town}`, { [place]: rule });
-    session.setState({ say: fault ?? `In the book of town rules: ${rule.town}` });
+    const fault = changeBook(townBook, phrase`Keep rule of ${rule.town}`, { [place]: rule });
+    session.setState({ say: fault ?? phrase`In the book of town rules: ${rule.town}` });
   };
   return (
     <>
@@ -69,15 +72,11 @@ const BookSays = ({ id, rule }: OfRule) => {
         <button
           type="button"
           onClick={() =>
-            make(`Take rule of ${theirs.town}`, (was) => changeTownRule(was, id, theirs))
+            make(phrase`Take rule of ${theirs.town}`, (was) => changeTownRule(was, id, theirs))
           }
-        >
-          Take the book’s
-        </button>
+        >{phrase`Take the book’s`}</button>
       )}
-      <button type="button" onClick={keep}>
-        Keep in the book
-      </button>
+      <button type="button" onClick={keep}>{phrase`Keep in the book`}</button>
     </>
   );
 };
@@ -91,19 +90,19 @@ export const SiteRules = () => {
   const rules = Object.values<TownRule>(townRules);
   if (selection !== null || (Object.keys(lines).length === 0 && rules.length === 0)) return null;
   return (
-    <section aria-label="Rules of the town">
+    <section aria-label={phrase`Rules of the town`}>
       <details className="more">
-        <summary>Rules of the town</summary>
+        <summary>{phrase`Rules of the town`}</summary>
         <div className="stack">
           <FromBook />
           <RuleTable
             rules={townRules}
             style={lengths}
             onChange={(id, rule) =>
-              edit(`Change rule of ${rule.town}`, (was) => changeTownRule(was, id, rule))
+              edit(phrase`Change rule of ${rule.town}`, (was) => changeTownRule(was, id, rule))
             }
             onRemove={(id, { town }) =>
-              make(`Remove rule of ${town}`, (was) => removeTownRule(was, id))
+              make(phrase`Remove rule of ${town}`, (was) => removeTownRule(was, id))
             }
             more={BookSays}
           />
@@ -111,7 +110,7 @@ export const SiteRules = () => {
             town={rules.at(-1)?.town ?? ''}
             style={lengths}
             onAdd={(rule) =>
-              edit(`Add rule of ${rule.town}`, (was) =>
+              edit(phrase`Add rule of ${rule.town}`, (was) =>
                 addTownRule(was, rule, freshId('town-rule')),
               )
             }

@@ -1,3 +1,4 @@
+import { phrase, phraseOf } from '../../../phrases/phrase.ts';
 import type { Alternative } from '../../../site/alternative.ts';
 import { builtAs } from '../../../site/builtAs.ts';
 import { changeAlternative } from '../../../site/edits/changeAlternative.ts';
@@ -24,20 +25,22 @@ const TakeKey = ({ alternative: { id, label, instead } }: Pick<Props, 'alternati
   const site = useSite();
   const edit = useEdit();
   if (builtAs(site, { instead }) === site) {
-    return <p className="note">Built as the plan so far: choose another build above.</p>;
+    return <p className="note">{phrase`Built as the plan so far: choose another build above.`}</p>;
   }
   const take = () => {
     const was = takenLabel(label);
-    const fault = edit(`Take ${label} as the plan`, (now) => takeAlternative(now, id, was));
+    const fault = edit(phrase`Take ${label} as the plan`, (now) => takeAlternative(now, id, was));
     session.setState({
-      say: fault ?? `The plan is built as “${label}” now; what it was is kept as “${was}”`,
+      say: fault ?? phrase`The plan is built as “${label}” now; what it was is kept as “${was}”`,
     });
   };
   return (
     <div className="choices">
-      <button type="button" aria-label={`Take as the plan: ${label}`} onClick={take}>
-        Take as the plan
-      </button>
+      <button
+        type="button"
+        aria-label={phrase`Take as the plan: ${label}`}
+        onClick={take}
+      >{phrase`Take as the plan`}</button>
     </div>
   );
 };
@@ -49,14 +52,14 @@ export const AlternativeCard = ({ alternative, place }: Props) => {
   const edit = useEdit();
   const make = useDo();
   const move = (to: 'before' | 'behind') =>
-    make(`Move ${label}`, (was) => moveAlternative(was, id, to));
+    make(phrase`Move ${label}`, (was) => moveAlternative(was, id, to));
   return (
     <li className="alternative" aria-label={label}>
       <TextField
-        label="Called"
+        label={phraseOf('name')`Called`}
         value={label}
         onEnter={(text) =>
-          edit('Name other way', (was) => changeAlternative(was, id, { label: text }))
+          edit(phrase`Name other way`, (was) => changeAlternative(was, id, { label: text }))
         }
       />
       <div className="halves">
@@ -68,27 +71,21 @@ export const AlternativeCard = ({ alternative, place }: Props) => {
       <div className="choices">
         <button
           type="button"
-          aria-label={`Move up: ${label}`}
+          aria-label={phrase`Move up: ${label}`}
           disabled={place === 'first' || place === 'only'}
           onClick={() => move('before')}
-        >
-          Move up
-        </button>
+        >{phrase`Move up`}</button>
         <button
           type="button"
-          aria-label={`Move down: ${label}`}
+          aria-label={phrase`Move down: ${label}`}
           disabled={place === 'last' || place === 'only'}
           onClick={() => move('behind')}
-        >
-          Move down
-        </button>
+        >{phrase`Move down`}</button>
         <button
           type="button"
-          aria-label={`Remove: ${label}`}
-          onClick={() => make(`Remove ${label}`, (was) => removeAlternative(was, id))}
-        >
-          Remove
-        </button>
+          aria-label={phrase`Remove: ${label}`}
+          onClick={() => make(phrase`Remove ${label}`, (was) => removeAlternative(was, id))}
+        >{phrase`Remove`}</button>
       </div>
     </li>
   );

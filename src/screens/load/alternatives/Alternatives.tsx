@@ -1,4 +1,5 @@
 import './alternatives.css';
+import { phrase } from '../../../phrases/phrase.ts';
 import { alternativesOf } from '../../../site/alternativesOf.ts';
 import { useSite } from '../../bench.ts';
 import { AlternativeCard } from './AlternativeCard.tsx';
@@ -19,14 +20,10 @@ const placeOf = (n: number, count: number): 'only' | 'first' | 'between' | 'last
 export const Alternatives = ({ save }: Props) => {
   const all = alternativesOf(useSite());
   return (
-    <section aria-label="Other ways to build it" className="alternatives">
-      <h2>Other ways to build it</h2>
+    <section aria-label={phrase`Other ways to build it`} className="alternatives">
+      <h2>{phrase`Other ways to build it`}</h2>
       {all.length === 0 ? (
-        <p>
-          Give the customer a choice: the same yard with a higher fence, heavier pipe or a lower
-          price. Name another way, say which build takes the place of each, and see them side by
-          side. The plan stays as it is until you take one of them.
-        </p>
+        <p>{phrase`Give the customer a choice: the same yard with a higher fence, heavier pipe or a lower price. Name another way, say which build takes the place of each, and see them side by side. The plan stays as it is until you take one of them.`}</p>
       ) : (
         <ul className="plain">
           {all.map((alternative, n) => (

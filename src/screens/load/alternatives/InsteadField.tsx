@@ -1,3 +1,4 @@
+import { phrase } from '../../../phrases/phrase.ts';
 import { buildIn } from '../../../site/buildIn.ts';
 import { addSpec } from '../../../site/edits/addSpec.ts';
 import { copySpec } from '../../../site/edits/copySpec.ts';
@@ -38,30 +39,30 @@ export const InsteadField = ({ alternative, of }: Props) => {
   const planned = plannedBuilds(site);
   const choose = (choice: SpecId | typeof copy) => {
     if (choice === copy) {
-      make('Copy build', (was) => withCopy(was, alternative, of));
+      make(phrase`Copy build`, (was) => withCopy(was, alternative, of));
       return;
     }
     const spec = offered.find(({ id }) => id === choice)?.spec;
     if (spec === undefined) return;
-    make('Choose build', (was) =>
+    make(phrase`Choose build`, (was) =>
       changeAlternative(addSpec(was, choice, spec), alternative, { instead: { [of]: choice } }),
     );
   };
   return (
     <div className="stack">
       <ChoiceField
-        label={`In place of ${plan.label}`}
+        label={phrase`In place of ${plan.label}`}
         value={by}
         choices={[
-          { value: of, label: `As the plan: ${plan.label}` },
+          { value: of, label: phrase`As the plan: ${plan.label}` },
           ...offered
             .filter(({ id }) => id !== of)
             .map(({ id, spec }) => ({ value: id, label: spec.label })),
-          { value: copy, label: `A copy of ${plan.label}, to change` },
+          { value: copy, label: phrase`A copy of ${plan.label}, to change` },
         ]}
         onChoose={choose}
       />
-      {!planned.includes(of) && <p className="note">No fence line is built so now.</p>}
+      {!planned.includes(of) && <p className="note">{phrase`No fence line is built so now.`}</p>}
       {!planned.includes(by) && by !== of && <SpecFields id={by} />}
     </div>
   );

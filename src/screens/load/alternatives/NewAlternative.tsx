@@ -1,4 +1,5 @@
 import { useId, useState, type FormEvent } from 'react';
+import { phrase } from '../../../phrases/phrase.ts';
 import { addAlternative } from '../../../site/edits/addAlternative.ts';
 import { useEdit } from '../../yard/cards/useEdit.ts';
 
@@ -10,14 +11,14 @@ export const NewAlternative = () => {
   const [fault, setFault] = useState<string | null>(null);
   const add = (event: FormEvent) => {
     event.preventDefault();
-    const found = edit('Add other way', (was) => addAlternative(was, label));
+    const found = edit(phrase`Add other way`, (was) => addAlternative(was, label));
     setFault(found);
     if (found === null) setLabel('');
   };
   return (
-    <form className="stack" aria-label="One more way" onSubmit={add}>
+    <form className="stack" aria-label={phrase`One more way`} onSubmit={add}>
       <div className="field">
-        <label htmlFor={id}>Name of one more way</label>
+        <label htmlFor={id}>{phrase`Name of one more way`}</label>
         <input
           id={id}
           value={label}
@@ -37,7 +38,7 @@ export const NewAlternative = () => {
         )}
       </div>
       <div className="choices">
-        <button type="submit">Add it</button>
+        <button type="submit">{phrase`Add it`}</button>
       </div>
     </form>
   );

@@ -5,6 +5,7 @@ import { unpricedTexts } from '../../../drawing/tables/unpricedTexts.ts';
 import { comparisonOf } from '../../../engine/compare/comparison.ts';
 import { toCsv } from '../../../exporters/csv/toCsv.ts';
 import { pricesFromCsv } from '../../../importers/csv/pricesFromCsv.ts';
+import { phrase } from '../../../phrases/phrase.ts';
 import { rememberCandidates } from '../../../store/rememberCandidates.ts';
 import { useSession, useSite } from '../../bench.ts';
 import { WideTable } from './WideTable.tsx';
@@ -33,10 +34,12 @@ export const SideBySide = ({ save }: Props) => {
   return (
     <>
       <WideTable table={figures} />
-      {list === null && <p className="note">What each comes to is told by a price list, above.</p>}
+      {list === null && (
+        <p className="note">{phrase`What each comes to is told by a price list, above.`}</p>
+      )}
       {unpriced.length > 0 && (
         <details className="more">
-          <summary>What has no price in them</summary>
+          <summary>{phrase`What has no price in them`}</summary>
           <ul className="plain">
             {unpriced.map((text) => (
               <li key={text} className="fault">
@@ -47,17 +50,15 @@ export const SideBySide = ({ save }: Props) => {
         </details>
       )}
       {lists.rows.length === 0 ? (
-        <p className="note">Their load lists do not differ.</p>
+        <p className="note">{phrase`Their load lists do not differ.`}</p>
       ) : (
         <WideTable table={lists} />
       )}
       <div className="choices">
         <button
           type="button"
-          onClick={() => save('side-by-side', toCsv('Table', [figures, lists]))}
-        >
-          Download side by side
-        </button>
+          onClick={() => save('side-by-side', toCsv(phrase`Table`, [figures, lists]))}
+        >{phrase`Download side by side`}</button>
       </div>
     </>
   );

@@ -1,4 +1,7 @@
-const words = 'Instead of ';
+import { phrase } from '../../../phrases/phrase.ts';
+
+/** What such a name begins with: as the screen says it, and as it does in English. */
+const words = [phrase`Instead of `, 'Instead of '];
 
 /** As long as the document holds a label. */
 const longest = 200;
@@ -8,7 +11,8 @@ const longest = 200;
  * `Tall` again when that is taken back. A name that would be too long stays.
  */
 export const takenLabel = (label: string): string => {
-  if (label.startsWith(words) && label.length > words.length) return label.slice(words.length);
-  const name = `${words}${label}`;
+  const begins = words.find((text) => label.startsWith(text) && label.length > text.length);
+  if (begins !== undefined) return label.slice(begins.length);
+  const name = `${words[0]}${label}`;
   return name.length > longest ? label : name;
 };
