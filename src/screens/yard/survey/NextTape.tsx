@@ -5,7 +5,7 @@ import { useLayout, useSite } from '../../bench.ts';
 import { LengthField } from '../../fields/LengthField.tsx';
 import { useEdit } from '../cards/useEdit.ts';
 import { helpsText } from '../../../engine/survey/standsText.ts';
-import { phrase } from '../../../phrases/phrase.ts';
+import { phrase, phraseOf } from '../../../phrases/phrase.ts';
 
 /** The one tape that would help most, with a field for what it reads. */
 export const NextTape = () => {
@@ -24,7 +24,9 @@ export const NextTape = () => {
       value={inches(distance(from, to))}
       style={site.lengths}
       note={phrase`The figure is what the drawing has: type what the tape reads.`}
-      onEnter={(length) => edit(phrase`Tape`, (was) => setTape(was, helps.from, helps.to, length))}
+      onEnter={(length) =>
+        edit(phraseOf('edit')`Tape`, (was) => setTape(was, helps.from, helps.to, length))
+      }
     />
   );
 };
