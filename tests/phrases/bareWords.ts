@@ -7,10 +7,11 @@ export interface BareWord {
 }
 
 /** Properties of elements that are read, out or on the screen. */
-const readOut = new Set([
-  ...['aria-label', 'aria-description', 'aria-roledescription', 'aria-valuetext', 'title'],
-  ...['alt', 'placeholder', 'label', 'note', 'close', 'data-heading'],
-]);
+const readOut = new Set(
+  'aria-label aria-description aria-roledescription aria-valuetext title alt placeholder label note close data-heading'.split(
+    ' ',
+  ),
+);
 
 /** Properties of objects that come to such. */
 const comesToBeRead = new Set(['label', 'say', 'note', 'title']);
