@@ -1,4 +1,12 @@
 import type { Inches } from '../units/inches.ts';
+import { phrase } from '../phrases/phrase.ts';
+import type { Source } from './source.ts';
+
+/** Where the weight of pipe comes from. */
+export const pipeWeightSource: Source = {
+  text: phrase`weights of pipe by the plain-end formula of ASME B36.10M, from memory; of hardware: ours, no published source`,
+  status: 'memory',
+};
 
 /**
  * Weight of plain round steel pipe in pounds per foot: 10.69 (D − t) t, with the actual outside

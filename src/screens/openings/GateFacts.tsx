@@ -8,6 +8,9 @@ import type { Gate } from '../../site/gate.ts';
 import { fineStyle } from '../../units/fineStyle.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import { useLayout, useSite } from '../bench.ts';
+import { passageReasons } from '../help/why/passageReasons.ts';
+import { weightReasons } from '../help/why/weightReasons.ts';
+import { Why } from '../help/why/Why.tsx';
 import { useMayOpen } from './useMayOpen.ts';
 import { phrase } from '../../phrases/phrase.ts';
 
@@ -63,7 +66,14 @@ export const GateFacts = ({ gate }: { readonly gate: GateLayout }) => {
       {drawn !== undefined && gate.leaves.length > 0 && (
         <div>
           <dt>{phrase`Clear passage`}</dt>
-          <dd>{phrase`${formatLength(clearPassage(drawn, gate).clear, style)} with the gate open`}</dd>
+          <dd>
+            <Why
+              of={phrase`the clear passage`}
+              reasons={() => passageReasons(drawn, gate, site.lengths)}
+            >
+              <p>{phrase`${formatLength(clearPassage(drawn, gate).clear, style)} with the gate open`}</p>
+            </Why>
+          </dd>
         </div>
       )}
       <div>
@@ -73,7 +83,14 @@ export const GateFacts = ({ gate }: { readonly gate: GateLayout }) => {
       {leafLoadTexts(site, gate, layout).map((text) => (
         <div key={text}>
           <dt>{phrase`Weight`}</dt>
-          <dd>{text}</dd>
+          <dd>
+            <Why
+              of={phrase`the weight of a leaf`}
+              reasons={() => weightReasons(gate, site, layout)}
+            >
+              <p>{text}</p>
+            </Why>
+          </dd>
         </div>
       ))}
       {nominal !== null && (

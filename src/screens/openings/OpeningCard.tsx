@@ -7,6 +7,8 @@ import { fineStyle } from '../../units/fineStyle.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import { useBench, useSite } from '../bench.ts';
 import { centreOn } from '../centreOn.ts';
+import { openingReasons } from '../help/why/openingReasons.ts';
+import { Why } from '../help/why/Why.tsx';
 import { HungFields } from '../yard/cards/HungFields.tsx';
 import { PassFields } from '../yard/cards/PassFields.tsx';
 import { SetRecord } from './asSet/SetRecord.tsx';
@@ -49,10 +51,16 @@ export const OpeningCard = ({ gate, standing, signer, onSigner }: Props) => {
         <h2>
           {name} <b className={`need ${standing.need}`}>{needWords[standing.need]}</b>
         </h2>
-        <p className="answer">
-          <span>{phrase`Opening to hold`}</span>
-          <strong>{formatLength(gate.opening.target, fineStyle(site.lengths))}</strong>
-        </p>
+        <Why
+          of={phrase`the opening to hold, ${name}`}
+          reasons={() => openingReasons(gate.opening, site)}
+          toured="opening"
+        >
+          <p className="answer">
+            <span>{phrase`Opening to hold`}</span>
+            <strong>{formatLength(gate.opening.target, fineStyle(site.lengths))}</strong>
+          </p>
+        </Why>
         <div className="choices">
           <button type="button" onClick={show}>
             {phrase`Show in the yard`}

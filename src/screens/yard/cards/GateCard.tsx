@@ -8,6 +8,8 @@ import { fineStyle } from '../../../units/fineStyle.ts';
 import { formatLength } from '../../../units/formatLength.ts';
 import { useLayout, useSite } from '../../bench.ts';
 import { TextField } from '../../fields/TextField.tsx';
+import { openingReasons } from '../../help/why/openingReasons.ts';
+import { Why } from '../../help/why/Why.tsx';
 import { PlaceLine } from '../../openings/PlaceLine.tsx';
 import { StandingLine } from '../../openings/StandingLine.tsx';
 import { Working } from '../../openings/Working.tsx';
@@ -58,13 +60,19 @@ const Fold = ({ title, children }: { readonly title: string; readonly children: 
 );
 
 const Laid = ({ gate, laid }: Props) => {
-  const { lengths } = useSite();
+  const site = useSite();
   return (
     <>
-      <p className="answer">
-        <span>{gate.way.kind === 'gap' ? phrase`Gap to hold` : phrase`Opening to hold`}</span>
-        <strong>{formatLength(laid.opening.target, fineStyle(lengths))}</strong>
-      </p>
+      <Why
+        of={phrase`the opening to hold`}
+        reasons={() => openingReasons(laid.opening, site)}
+        toured="opening"
+      >
+        <p className="answer">
+          <span>{gate.way.kind === 'gap' ? phrase`Gap to hold` : phrase`Opening to hold`}</span>
+          <strong>{formatLength(laid.opening.target, fineStyle(site.lengths))}</strong>
+        </p>
+      </Why>
       <StandingLine gate={laid.id} />
       <PlaceLine gate={laid.id} />
       <HungFields gate={gate} laid={laid} />

@@ -10,6 +10,7 @@ import { pipeSize } from '../../../units/pipeSize.ts';
 import { useSite } from '../../bench.ts';
 import { PipeField } from '../../fields/PipeField.tsx';
 import { postStock } from '../../fields/stock.ts';
+import { GatePostFigures } from '../../help/why/GatePostFigures.tsx';
 import { Published } from './Published.tsx';
 import { useDo } from './useEdit.ts';
 import { phrase } from '../../../phrases/phrase.ts';
@@ -63,6 +64,7 @@ export const GatePostField = ({ gate, laid }: Props) => {
           onTake: () => set(roundPost(row.post)),
         }))}
       />
+      <GatePostFigures laid={laid} />
     </div>
   );
 };

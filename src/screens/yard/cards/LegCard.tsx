@@ -17,6 +17,8 @@ import { useBench, useLayout, useSite } from '../../bench.ts';
 import { LengthField } from '../../fields/LengthField.tsx';
 import { TextField } from '../../fields/TextField.tsx';
 import { formatAzimuth, parseAzimuth } from '../../../units/azimuth.ts';
+import { bayReasons } from '../../help/why/bayReasons.ts';
+import { Why } from '../../help/why/Why.tsx';
 import { CurveFields } from './CurveFields.tsx';
 import { GradeFields } from './GradeFields.tsx';
 import { useDo, useEdit } from './useEdit.ts';
@@ -51,12 +53,17 @@ const bayText = (run: Run, lengths: Site['lengths']): string => {
 };
 
 const Bays = ({ leg, runs }: { readonly leg: Leg; readonly runs: readonly Run[] }) => {
-  const { lengths } = useSite();
+  const site = useSite();
   const bays = runs
     .filter((run) => run.legs.includes(leg.id))
-    .map((run) => bayText(run, lengths))
+    .map((run) => bayText(run, site.lengths))
     .filter((text) => text !== '');
-  return bays.length === 0 ? null : <p className="note">{phrase`Bays: ${bays.join('; ')}`}</p>;
+  if (bays.length === 0) return null;
+  return (
+    <Why of={phrase`the bays of this leg`} reasons={() => bayReasons(leg, runs, site)}>
+      <p className="note">{phrase`Bays: ${bays.join('; ')}`}</p>
+    </Why>
+  );
 };
 
 /** One leg: how long, which way, how its bays come out. */

@@ -11,6 +11,7 @@ import { useLayout, useSite } from '../../bench.ts';
 import { ChoiceField } from '../../fields/ChoiceField.tsx';
 import { TextField } from '../../fields/TextField.tsx';
 import { TickField } from '../../fields/TickField.tsx';
+import { TapeFigure } from '../../help/why/TapeFigure.tsx';
 import { BuildField } from './BuildField.tsx';
 import { FollowsFields } from './FollowsFields.tsx';
 import { SpecFields } from './SpecFields.tsx';
@@ -48,6 +49,7 @@ export const LineCard = ({ id }: { readonly id: LineId }) => {
         choices={ends}
         onChoose={(hook) => make(phrase`Hook tape`, (was) => setHook(was, id, hook))}
       />
+      <TapeFigure line={id} />
       <BuildField id={id} />
       <TickField
         label={phrase`Is the barrier round a pool`}

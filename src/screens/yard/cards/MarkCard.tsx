@@ -8,6 +8,7 @@ import { formatLength } from '../../../units/formatLength.ts';
 import { useBench, useSite } from '../../bench.ts';
 import { LengthField } from '../../fields/LengthField.tsx';
 import { TextField } from '../../fields/TextField.tsx';
+import { PostHere } from '../../help/why/PostFigures.tsx';
 import { MarkSurvey } from './MarkSurvey.tsx';
 import { RoughFix } from '../walk/RoughFix.tsx';
 import { SightKeys } from './SightKeys.tsx';
@@ -76,6 +77,7 @@ export const MarkCard = ({ id }: { readonly id: MarkId }) => {
           onEnter={(y) => move({ y })}
         />
       </div>
+      <PostHere id={`post:${id}`} />
       <RoughFix id={id} />
       <MarkSurvey id={id} />
       <SightKeys key={id} id={id} />

@@ -8,14 +8,12 @@ import type { PinId } from '../../../site/ids.ts';
 import { nextId } from '../../../site/nextId.ts';
 import type { Pin } from '../../../site/pin.ts';
 import { pinOf } from '../../../store/pinOf.ts';
-import { formatLength } from '../../../units/formatLength.ts';
 import { inches, type Inches } from '../../../units/inches.ts';
 import type { LengthSystem } from '../../../units/lengthStyle.ts';
 import { useBench, useLayout, useSite } from '../../bench.ts';
 import { spot, withElements } from '../../withElements.tsx';
-import { sizeText } from '../../fields/sizeText.ts';
+import { HoleFigure, PipeFigure, ReadingFigure } from '../../help/why/PostFigures.tsx';
 import { PinPlace } from './PinPlace.tsx';
-import { postReading } from './postReading.ts';
 import { useDo } from './useEdit.ts';
 import { phrase } from '../../../phrases/phrase.ts';
 
@@ -25,7 +23,6 @@ export const firstReach = (system: LengthSystem): Inches =>
 
 /** What a post is, and what the tape reads there. */
 const PostFacts = ({ id }: { readonly id: PostId }) => {
-  const site = useSite();
   const layout = useLayout();
   const post = layout.posts[id];
   const pin = pinOf(id);
@@ -39,21 +36,18 @@ const PostFacts = ({ id }: { readonly id: PostId }) => {
   const name = (
     <b>{post.kind === 'pull' ? phrase`Pull post ${post.tag}` : phrase`Line post ${post.tag}`}</b>
   );
-  const said = postReading(site, layout, id);
   return (
     <ul className="plain">
       <li>{pin === null ? name : withElements(phrase`${spot(0)}, held by hand`, [name])}</li>
-      <li>{phrase`${post.pipe}, ${sizeText(post.od, site.lengths)} OD`}</li>
-      {said !== null && (
-        <li>
-          {withElements(
-            said.hookedAt === ''
-              ? phrase`The tape reads ${spot(0)}`
-              : phrase`The tape reads ${spot(0)} from post ${said.hookedAt}`,
-            [<b key="reading">{formatLength(said.reading, site.lengths)}</b>],
-          )}
-        </li>
-      )}
+      <li>
+        <PipeFigure post={post} />
+      </li>
+      <li>
+        <HoleFigure post={post} />
+      </li>
+      <li>
+        <ReadingFigure post={post} />
+      </li>
     </ul>
   );
 };
