@@ -1,7 +1,8 @@
 import { AxeBuilder } from '@axe-core/playwright';
 import { expect, test, type Page } from '@playwright/test';
 import { controlsOn } from './controls.ts';
-import { comeTo, goBack, states, type State } from './states.ts';
+import { openRichYard } from './richYard.ts';
+import { comeTo, goBack, richStates, states, type State } from './states.ts';
 
 const themes = ['day', 'dark', 'sun'] as const;
 
@@ -29,16 +30,29 @@ const open = async (page: Page): Promise<void> => {
   await expect(page.locator('.card-head')).toBeVisible();
 };
 
+/** Comes to every state, first of the sample yard, then of one that has one of each. */
+const inEach = async (page: Page, look: (state: State) => Promise<void>): Promise<void> => {
+  const walk = async (all: readonly State[]): Promise<void> => {
+    for (const state of all) {
+      await comeTo(page, state);
+      await look(state);
+      await goBack(page);
+    }
+  };
+  await open(page);
+  await walk(states);
+  await openRichYard(page);
+  await walk(richStates);
+};
+
 test('axe finds nothing in any state in any light', async ({ page }, info) => {
   test.skip(info.project.name === 'tablet', 'a desk and a phone have every layout');
   test.setTimeout(900_000);
   const { width } = page.viewportSize() ?? { width: 1440 };
   // axe judges no colour of what is scrolled out of sight: here nothing is
   await page.setViewportSize({ width, height: tall });
-  await open(page);
   const found: unknown[] = [];
-  for (const state of states) {
-    await comeTo(page, state);
+  await inEach(page, async (state) => {
     for (const theme of themes) {
       await page.evaluate((name) => (document.documentElement.dataset['theme'] = name), theme);
       const violations = await violationsOf(page, state, theme);
@@ -51,8 +65,7 @@ test('axe finds nothing in any state in any light', async ({ page }, info) => {
         ]),
       );
     }
-    await goBack(page);
-  }
+  });
   expect(found).toEqual([]);
 });
 
@@ -60,16 +73,13 @@ test('every control is large enough: 24 px anywhere, 44 px on the yard', async (
   // WCAG 2.2, 2.5.8 asks for 24 CSS px; 44 are ours, for a gloved finger in the yard
   test.skip(info.project.name !== 'phone', 'fingers are on a phone');
   test.setTimeout(300_000);
-  await open(page);
   const small: unknown[] = [];
-  for (const state of states) {
-    await comeTo(page, state);
+  await inEach(page, async (state) => {
     const least = state.screen === 'Yard' ? 44 : 24;
     for (const { name, width, height } of await controlsOn(page)) {
       if (Math.min(width, height) < least - 0.01) small.push([state.name, name, width, height]);
     }
-    await goBack(page);
-  }
+  });
   expect(small).toEqual([]);
 });
 
@@ -85,15 +95,12 @@ for (const [width, height, why] of [
     test.skip(info.project.name !== 'desktop', 'the size is set here');
     test.setTimeout(300_000);
     await page.setViewportSize({ width, height });
-    await open(page);
     const lost: unknown[] = [];
-    for (const state of states) {
-      await comeTo(page, state);
+    await inEach(page, async (state) => {
       for (const { name, fault } of await controlsOn(page)) {
         if (fault !== null) lost.push([state.name, name, fault]);
       }
-      await goBack(page);
-    }
+    });
     expect(lost).toEqual([]);
   });
 }

@@ -61,12 +61,24 @@ export const states: readonly State[] = [
   { name: 'crew sheet', ...yard, screen: 'Crew sheet' },
 ];
 
+/** Cards that the sample yard has nothing for: states of the yard of `richYard.ts`. */
+export const richStates: readonly State[] = [
+  { name: 'card of a tape', ...yard, row: /^Tape / },
+  { name: 'card of a shot', ...yard, row: /drain: height/i },
+  { name: 'card of kept-clear ground', ...yard, row: /^Ground kept clear/ },
+  { name: 'card of a held post', ...yard, row: /^Held post/ },
+  { name: 'card of a picture', ...yard, row: /^Picture plat/ },
+  { name: 'tapes of a taped yard', ...yard, key: /^Tapes/ },
+  { name: 'openings of a taped yard', ...yard, screen: 'Openings' },
+];
+
 /** Brings the program from its first page to a state. */
 export const comeTo = async (page: Page, state: State): Promise<void> => {
   const { screen, row, key, tool, list, draws } = state;
   await page.getByRole('link', { name: screen, exact: true }).click();
   await expect(page.locator('main')).toBeVisible();
-  if (screen === 'Crew sheet') await expect(page.getByRole('img').first()).toBeVisible();
+  if (screen === 'Crew sheet')
+    await expect(page.getByRole('img').first()).toBeVisible({ timeout: 60_000 });
   if (screen !== 'Yard') {
     if (key !== undefined) await page.getByRole('button', { name: key }).first().click();
     return;

@@ -1,4 +1,4 @@
-import type { Bounds } from '../../geometry/bounds.ts';
+import { expandBounds, type Bounds } from '../../geometry/bounds.ts';
 import { bearing } from '../../geometry/bearing.ts';
 import { distance } from '../../geometry/distance.ts';
 import { lerp } from '../../geometry/lerp.ts';
@@ -54,9 +54,11 @@ const avoidSegment = (
 };
 
 const avoidLine = (room: Lettering, line: AvoidedLine): void => {
-  const { points, window } = line;
+  const { points, window, beside } = line;
+  // the signs of a fence that runs just outside reach in
+  const near = window === null ? null : expandBounds(window, beside);
   points.slice(1).forEach((to, n) => {
-    const seen = clippedSegment(points[n] ?? to, to, window);
+    const seen = clippedSegment(points[n] ?? to, to, near);
     if (seen !== null) avoidSegment(room, seen, line);
   });
 };

@@ -12,7 +12,7 @@ export const TapeCard = ({ id }: { readonly id: ObservationId }) => {
   const edit = useEdit();
   if (seen === undefined) return null;
   return (
-    <section aria-label={seen.kind === 'tape' ? phrase`Tape` : phrase`Reading`}>
+    <section aria-label={seen.kind === 'tape' ? phrase`Reading of a tape` : phrase`Reading`}>
       <TextField
         label={phrase`Name`}
         value={seen.label}
