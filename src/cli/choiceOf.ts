@@ -1,6 +1,7 @@
 import { read, unread, type Parsed } from '../units/parsed.ts';
 import { quotedText } from '../units/quotedText.ts';
 import { valueOf, type Call } from './call.ts';
+import { phrase } from '../phrases/phrase.ts';
 
 /** One of several words, in capitals or not; null where the option was not given. */
 export const choiceOf = <T extends string>(
@@ -13,5 +14,5 @@ export const choiceOf = <T extends string>(
   const choice = choices.find((one) => one.toLowerCase() === text.toLowerCase());
   if (choice !== undefined) return read(choice);
   const between = choices.some((one) => one.includes(',')) ? '; ' : ', ';
-  return unread(`--${name}: ${quotedText(text)}: expected one of ${choices.join(between)}`);
+  return unread(phrase`--${name}: ${quotedText(text)}: expected one of ${choices.join(between)}`);
 };

@@ -1,5 +1,6 @@
 import { languages, type Language } from '../phrases/languages.ts';
 import type { Option } from './option.ts';
+import { phrase } from '../phrases/phrase.ts';
 
 /** The codes of the languages that sheets and tables can be in. */
 export const languageCodes = Object.keys(languages) as readonly Language[];
@@ -10,5 +11,5 @@ export const languageOption: Option = {
   value: languageCodes.join('|'),
   needed: false,
   repeats: false,
-  does: 'the language of sheets and tables; en unless given',
+  does: phrase`the language of sheets and tables; en unless given`,
 };

@@ -14,6 +14,8 @@ import { formatLength } from '../units/formatLength.ts';
 import type { Inches } from '../units/inches.ts';
 import { columns } from './columns.ts';
 import { openingLines } from './openingLines.ts';
+import { phrase, phraseOf } from '../phrases/phrase.ts';
+import { offBy, verdictWords } from './verdictWords.ts';
 
 /** A site and all that follows from it. */
 export interface LaidSite {
@@ -21,21 +23,57 @@ export interface LaidSite {
   readonly layout: Layout;
 }
 
-const heading = ['run', '', 'tape', 'post', 'kind', 'to next', '', 'hole', 'cut', 'pipe'];
+const heading = [
+  phraseOf('column')`run`,
+  '',
+  phraseOf('column')`tape`,
+  phraseOf('column')`post`,
+  phraseOf('column')`kind`,
+  phraseOf('column')`to next`,
+  '',
+  phraseOf('column')`hole`,
+  phraseOf('column')`cut`,
+  phraseOf('column')`pipe`,
+];
 
-const counted = (count: number, what: string): string =>
-  `${count} ${what}${count === 1 ? '' : 's'}`;
+/** A post by its kind, in a word. */
+const kinds: Readonly<Record<Post['kind'], string>> = {
+  end: phraseOf('post')`end`,
+  wall: phraseOf('post')`wall`,
+  corner: phraseOf('post')`corner`,
+  junction: phraseOf('post')`junction`,
+  gate: phraseOf('post')`gate`,
+  bend: phraseOf('post')`bend`,
+  line: phraseOf('post')`line`,
+  pull: phraseOf('post')`pull`,
+  roller: phraseOf('post')`roller`,
+  'hold-open': phraseOf('post')`hold-open`,
+  stop: phraseOf('post')`stop`,
+};
+
+const counted = {
+  leg: (count: number) => (count === 1 ? phrase`1 leg` : phrase`${count} legs`),
+  run: (count: number) => (count === 1 ? phrase`1 run` : phrase`${count} runs`),
+  terminal: (count: number) =>
+    count === 1 ? phrase`1 terminal post` : phrase`${count} terminal posts`,
+  line: (count: number) => (count === 1 ? phrase`1 line post` : phrase`${count} line posts`),
+  stand: (count: number) =>
+    count === 1 ? phrase`1 other post for gates` : phrase`${count} other posts for gates`,
+  gate: (count: number) => (count === 1 ? phrase`1 gate` : phrase`${count} gates`),
+} as const;
 
 /** What a reader walking from the hook meets after a post. */
 const nextCells = (space: Space | undefined, site: Site, length: string): string[] => {
   if (space === undefined) return ['', ''];
-  return [length, space.kind === 'bay' ? 'bay' : gateName(site, space.gate)];
+  return [length, space.kind === 'bay' ? phrase`bay` : gateName(site, space.gate)];
 };
 
 const holeCell = ({ hole, wall }: Post, { lengths }: Site): string => {
   const sizes = [hole.diameter, hole.depth].map((size) => formatLength(size, shortStyle(lengths)));
   if (wall === null) return sizes.join(' × ');
-  return wall.set.kind === 'cored' ? `core ${sizes.join(' × ')}` : `plate ${sizes[0]}`;
+  return wall.set.kind === 'cored'
+    ? phrase`core ${sizes.join(' × ')}`
+    : phrase`plate ${sizes[0] ?? ''}`;
 };
 
 const postCells = (post: Post, site: Site): string[] => [
@@ -57,7 +95,7 @@ const runRows = (run: Run, tape: TapeReadings, { site, layout }: LaidSite): stri
         ...(n === 0 ? [runName(run, layout), write(run.length)] : ['', '']),
         write(reading),
         post.tag,
-        post.kind,
+        kinds[post.kind],
         ...nextCells(spaces[n], site, next === undefined ? '' : write(next)),
         ...postCells(post, site),
       ],
@@ -78,7 +116,14 @@ const standLines = (line: LineLayout, { site, layout }: LaidSite): string[] => {
     ],
   );
   if (rows.length === 0) return [];
-  const head = ['run', 'tape', 'post', 'hole', 'cut', 'what stands for its gates'];
+  const head = [
+    phraseOf('column')`run`,
+    phraseOf('column')`tape`,
+    phraseOf('column')`post`,
+    phraseOf('column')`hole`,
+    phraseOf('column')`cut`,
+    phraseOf('column')`what stands for its gates`,
+  ];
   return ['', ...columns([head, ...rows], ['left', 'right', 'left', 'left', 'right'])];
 };
 
@@ -94,7 +139,12 @@ const groundLines = (line: LineLayout, { site, layout }: LaidSite): string[] => 
 const lineLines = (line: LineLayout, laid: LaidSite): string[] => {
   const { site } = laid;
   const hook = site.lines[line.id]?.hook ?? 'start';
-  const title = `${lineName(site, line.id)}: ${formatLength(line.length, site.lengths)}, ${counted(line.legs.length, 'leg')}, ${counted(line.runs.length, 'run')}, tape hooked at the ${hook} of each run`;
+  const [name, long] = [lineName(site, line.id), formatLength(line.length, site.lengths)];
+  const [legs, runs] = [counted.leg(line.legs.length), counted.run(line.runs.length)];
+  const title =
+    hook === 'start'
+      ? phrase`${name}: ${long}, ${legs}, ${runs}, tape hooked at the start of each run`
+      : phrase`${name}: ${long}, ${legs}, ${runs}, tape hooked at the end of each run`;
   const rows = line.runs.flatMap((run) =>
     runRows(run, tapeReadings(run, hook, site.lengths), laid),
   );
@@ -108,6 +158,11 @@ const lineLines = (line: LineLayout, laid: LaidSite): string[] => {
   ];
 };
 
+const setAt: Readonly<Record<'top' | 'bottom', string>> = {
+  top: phrase`set at the top`,
+  bottom: phrase`set at the bottom`,
+};
+
 /** What comes of the posts that were set, and what helps; none for a gate that was not set. */
 const setLines = ({ id }: GateLayout, site: Site): string[] => {
   const gate = site.gates[id];
@@ -115,13 +170,13 @@ const setLines = ({ id }: GateLayout, site: Site): string[] => {
   if (set === null) return [];
   const write = writer({ site });
   const rows = set.widths.map(({ at, width, gap: { verdict, by, planned } }) => [
-    `set at the ${at}`,
+    setAt[at],
     write(width),
-    by > 0 ? `${verdict} by ${write(by)}` : verdict,
-    `leaves ${write(planned)} for the latch`,
+    by > 0 ? offBy(verdict, write(by)) : verdictWords[verdict],
+    phrase`leaves ${write(planned)} for the latch`,
   ]);
   const remedies = set.remedies.map(({ what, enough }) =>
-    enough ? `- ${what}` : `- ${what} Not enough by itself.`,
+    enough ? `- ${what}` : `- ${phrase`${what} Not enough by itself.`}`,
   );
   return [...columns(rows, ['left', 'right']), ...remedies].map((line) => `  ${line}`);
 };
@@ -130,8 +185,8 @@ const gateLines = (gate: GateLayout, { site, layout }: LaidSite): string[] => {
   const tag = (id: string): string => layout.posts[id as Post['id']]?.tag ?? '?';
   const where =
     gate.posts === null
-      ? 'not placed'
-      : `between ${tag(gate.posts.start)} and ${tag(gate.posts.end)}`;
+      ? phrase`not placed`
+      : phrase`between ${tag(gate.posts.start)} and ${tag(gate.posts.end)}`;
   const lines = openingLines(gate.opening, shortStyle(site.lengths)).map((line) => `  ${line}`);
   return ['', `${gateName(site, gate.id)}, ${where}`, ...lines, ...setLines(gate, site)];
 };
@@ -141,10 +196,10 @@ const summary = ({ posts, gates }: Layout): string => {
   const terminals = all.filter(isTerminal).length;
   const stands = all.filter(standsByGate).length;
   return [
-    counted(terminals, 'terminal post'),
-    counted(all.length - terminals - stands, 'line post'),
-    ...(stands === 0 ? [] : [`${counted(stands, 'other post')} for gates`]),
-    counted(Object.keys(gates).length, 'gate'),
+    counted.terminal(terminals),
+    counted.line(all.length - terminals - stands),
+    ...(stands === 0 ? [] : [counted.stand(stands)]),
+    counted.gate(Object.keys(gates).length),
   ].join(', ');
 };
 
@@ -153,7 +208,7 @@ const summary = ({ posts, gates }: Layout): string => {
  * stands besides for its gates, then every opening with its working. Lengths in the site's own style.
  */
 export const layoutLines = (laid: LaidSite): string[] => [
-  laid.site.job.name || 'Site without a name',
+  laid.site.job.name || phrase`Site without a name`,
   summary(laid.layout),
   ...Object.values(laid.layout.lines).flatMap((line) => lineLines(line, laid)),
   ...Object.values(laid.layout.gates).flatMap((gate) => gateLines(gate, laid)),

@@ -5,6 +5,7 @@ import { dirname, resolve } from 'node:path';
 import { read, unread, type Parsed } from '../units/parsed.ts';
 import type { Io } from './io.ts';
 import { textOf } from './textOf.ts';
+import { phrase } from '../phrases/phrase.ts';
 
 /** The most that is read of one file, in bytes: a site of thousands of legs takes a tenth of it. */
 export const mostBytes = 32 * 1024 * 1024;
@@ -21,16 +22,16 @@ const codeOf = (fault: unknown): string =>
   fault instanceof Error && 'code' in fault ? String(fault.code) : String(fault);
 
 const why: Readonly<Record<string, string>> = {
-  ENOENT: 'there is no such file: expected a file that can be read',
-  EISDIR: 'it is a directory: expected a file',
-  EACCES: 'it may not be read or written',
-  EPERM: 'it may not be read or written',
-  ENOTDIR: 'a part of its path is not a directory',
-  EEXIST: 'it is in the way: expected no such file',
-  ENOSPC: 'the disk is full',
-  EROFS: 'the disk may only be read',
-  ENAMETOOLONG: 'its name is too long',
-  ELOOP: 'its links lead in a circle',
+  ENOENT: phrase`there is no such file: expected a file that can be read`,
+  EISDIR: phrase`it is a directory: expected a file`,
+  EACCES: phrase`it may not be read or written`,
+  EPERM: phrase`it may not be read or written`,
+  ENOTDIR: phrase`a part of its path is not a directory`,
+  EEXIST: phrase`it is in the way: expected no such file`,
+  ENOSPC: phrase`the disk is full`,
+  EROFS: phrase`the disk may only be read`,
+  ENAMETOOLONG: phrase`its name is too long`,
+  ELOOP: phrase`its links lead in a circle`,
 };
 
 const said = (path: string, fault: unknown): Parsed<never> => {
@@ -39,7 +40,7 @@ const said = (path: string, fault: unknown): Parsed<never> => {
 };
 
 const tooLong = (path: string): Parsed<never> =>
-  unread(`${path}: it is over ${mostBytes / 1024 / 1024} MB: expected a smaller file`);
+  unread(phrase`${path}: it is over ${mostBytes / 1024 / 1024} MB: expected a smaller file`);
 
 const readStream = async (
   path: string,
@@ -56,7 +57,7 @@ const readStream = async (
 };
 
 const readBytes = async (path: string): Promise<Parsed<Uint8Array>> => {
-  if (path === '-') return readStream('standard input', process.stdin);
+  if (path === '-') return readStream(phrase`standard input`, process.stdin);
   try {
     // a stream, since a pipe has no size to ask for
     return await readStream(path, createReadStream(path as PathLike));
@@ -67,7 +68,7 @@ const readBytes = async (path: string): Promise<Parsed<Uint8Array>> => {
 
 const readText = async (path: string): Promise<Parsed<string>> => {
   const bytes = await readBytes(path);
-  return bytes.ok ? textOf(path === '-' ? 'standard input' : path, bytes.value) : bytes;
+  return bytes.ok ? textOf(path === '-' ? phrase`standard input` : path, bytes.value) : bytes;
 };
 
 const isDirectory = async (path: string): Promise<boolean> => {
@@ -83,9 +84,10 @@ const writeWhole = async (path: string, content: string | Uint8Array): Promise<P
   const target = resolve(path);
   const folder = dirname(target);
   if (!(await isDirectory(folder))) {
-    return unread(`${path}: there is no directory ${folder} to write it in`);
+    return unread(phrase`${path}: there is no directory ${folder} to write it in`);
   }
-  if (await isDirectory(target)) return unread(`${path}: it is a directory: expected a file name`);
+  if (await isDirectory(target))
+    return unread(phrase`${path}: it is a directory: expected a file name`);
   const beside = `${target}.${process.pid}.part`;
   try {
     await writeFile(beside, content, { flag: 'wx' });
@@ -96,7 +98,7 @@ const writeWhole = async (path: string, content: string | Uint8Array): Promise<P
     if (codeOf(fault) === 'EEXIST') return said(beside, fault);
     await rm(beside, { force: true });
     return codeOf(fault) === 'ENOENT'
-      ? unread(`${path}: it cannot be written there: expected a directory that takes files`)
+      ? unread(phrase`${path}: it cannot be written there: expected a directory that takes files`)
       : said(path, fault);
   }
 };

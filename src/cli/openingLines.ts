@@ -3,6 +3,7 @@ import type { Opening } from '../engine/opening.ts';
 import { formatLength } from '../units/formatLength.ts';
 import type { LengthStyle } from '../units/lengthStyle.ts';
 import { columns } from './columns.ts';
+import { phrase } from '../phrases/phrase.ts';
 
 /**
  * Where an opening works, in words, to the marks of the tape and never wider than it is; or that no
@@ -10,9 +11,9 @@ import { columns } from './columns.ts';
  */
 export const holdsLine = (opening: Opening, style: LengthStyle): string => {
   const held = heldTexts(opening, style);
-  if (held !== null) return `holds from ${held.from} to ${held.to}`;
-  const [from, to] = [opening.holdsFrom, opening.holdsTo].map((end) => formatLength(end, style));
-  return `no opening is sure to hold (from ${from} is past to ${to}): measure the hinges, or take a latch with a longer reach`;
+  if (held !== null) return phrase`holds from ${held.from} to ${held.to}`;
+  const [from, to] = [formatLength(opening.holdsFrom, style), formatLength(opening.holdsTo, style)];
+  return phrase`no opening is sure to hold (from ${from} is past to ${to}): measure the hinges, or take a latch with a longer reach`;
 };
 
 /** An opening as lines: each term with what it may be, then the sum and where it holds. */
@@ -20,9 +21,9 @@ export const openingLines = (opening: Opening, style: LengthStyle): string[] => 
   const rows = opening.terms.map(({ label, low, planned, high, source }) => [
     label,
     formatLength(planned, style),
-    low === high ? '' : `${formatLength(low, style)} to ${formatLength(high, style)}`,
+    low === high ? '' : phrase`${formatLength(low, style)} to ${formatLength(high, style)}`,
     source,
   ]);
-  const total = ['Opening', formatLength(opening.target, style)];
+  const total = [phrase`Opening`, formatLength(opening.target, style)];
   return [...columns([...rows, total], ['left', 'right']), holdsLine(opening, style)];
 };

@@ -8,6 +8,7 @@ import { choiceOf } from './choiceOf.ts';
 import { endingIn } from './endingIn.ts';
 import type { Option } from './option.ts';
 import { readNumber } from './readNumber.ts';
+import { phrase } from '../phrases/phrase.ts';
 
 /** What files of pages end in. */
 export const pageEndings = ['pdf', 'svg', 'png'] as const;
@@ -32,7 +33,9 @@ const paperNames = Object.keys(papers) as PaperName[];
 const endingOf = (out: string): Parsed<PageOrder['ending']> => {
   const found = endingIn(out, pageEndings);
   if (found !== null) return read(found);
-  return unread(`--out: ${quotedText(out)}: expected a file name that ends in .pdf, .svg or .png`);
+  return unread(
+    phrase`--out: ${quotedText(out)}: expected a file name that ends in .pdf, .svg or .png`,
+  );
 };
 
 const ways: readonly Orientation[] = ['portrait', 'landscape'];
@@ -41,12 +44,12 @@ const ways: readonly Orientation[] = ['portrait', 'landscape'];
 const dpiOf = (call: Call, ending: PageOrder['ending']): Parsed<number> => {
   const { least, usual, most } = dpiRange;
   if (ending !== 'png' && valueOf(call, 'dpi') !== null) {
-    return unread('--dpi: only a file that ends in .png has a resolution');
+    return unread(phrase`--dpi: only a file that ends in .png has a resolution`);
   }
   const dpi = readNumber(call, 'dpi', { from: least, to: most, unit: 'dpi' });
   if (!dpi.ok) return dpi;
   if (dpi.value === null || Number.isInteger(dpi.value)) return read(dpi.value ?? usual);
-  return unread(`--dpi: ${quotedText(String(dpi.value))}: expected a whole number`);
+  return unread(phrase`--dpi: ${quotedText(String(dpi.value))}: expected a whole number`);
 };
 
 /** What a call asks to be written; unread with one line for a file, paper or way that there is not. */
@@ -80,14 +83,14 @@ export const paperOptions = (usual: string): readonly Option[] => [
     ...option,
     name: 'paper',
     value: paperNames.join('|'),
-    does: 'the paper; letter unless given, a4 for a metric site',
+    does: phrase`the paper; letter unless given, a4 for a metric site`,
   },
-  { ...option, name: 'way', value: ways.join('|'), does: `how it lies; ${usual}` },
+  { ...option, name: 'way', value: ways.join('|'), does: phrase`how it lies; ${usual}` },
   {
     ...option,
     name: 'dpi',
     value: 'N',
-    does: `dots per inch of a PNG, ${dpiRange.least} to ${dpiRange.most}; ${dpiRange.usual} unless given`,
+    does: phrase`dots per inch of a PNG, ${dpiRange.least} to ${dpiRange.most}; ${dpiRange.usual} unless given`,
   },
 ];
 
@@ -96,11 +99,17 @@ export const readerOption: Option = {
   ...option,
   name: 'for',
   value: readers.join('|'),
-  does: 'whose set of sheets it is; the whole one unless given',
+  does: phrase`whose set of sheets it is; the whole one unless given`,
 };
 
 /** The options of verbs that write pages; `usual` says how these lie unless told. */
 export const pageOptions = (usual: string): readonly Option[] => [
-  { ...option, name: 'out', value: 'FILE.pdf|.svg|.png', needed: true, does: 'the file to write' },
+  {
+    ...option,
+    name: 'out',
+    value: 'FILE.pdf|.svg|.png',
+    needed: true,
+    does: phrase`the file to write`,
+  },
   ...paperOptions(usual),
 ];

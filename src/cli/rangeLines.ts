@@ -3,16 +3,17 @@ import { formatLength } from '../units/formatLength.ts';
 import { inches, sum } from '../units/inches.ts';
 import type { LengthStyle } from '../units/lengthStyle.ts';
 import { columns } from './columns.ts';
+import { phrase, phraseOf } from '../phrases/phrase.ts';
 
 type End = 'low' | 'high';
 
 const words: Readonly<Record<Term['role'], string>> = {
-  leaf: 'leaves',
-  hinge: 'hinges',
-  latch: 'gap',
-  stop: 'stop',
-  overlap: 'overlap',
-  gap: 'gap',
+  leaf: phraseOf('sum')`leaves`,
+  hinge: phraseOf('sum')`hinges`,
+  latch: phraseOf('sum')`gap`,
+  stop: phraseOf('sum')`stop`,
+  overlap: phraseOf('sum')`overlap`,
+  gap: phraseOf('sum')`gap`,
 };
 
 /** What an end is added up of, by role: what is not sure at one of its ends, what is free at another. */
@@ -36,8 +37,8 @@ const statistical = ({ terms }: Opening, write: (length: number) => string): str
   const halves = terms
     .filter(({ spread, low, high }) => spread === 'uncertain' && high > low)
     .map(({ low, high }) => write((high - low) / 2));
-  if (halves.length === 0) return 'nothing is unsure';
-  return `root of the sum of squares of ${halves.join(', ')} about the middle; no promise for one gate`;
+  if (halves.length === 0) return phrase`nothing is unsure`;
+  return phrase`root of the sum of squares of ${halves.join(', ')} about the middle; no promise for one gate`;
 };
 
 /**
@@ -48,14 +49,14 @@ const statistical = ({ terms }: Opening, write: (length: number) => string): str
 export const rangeLines = (opening: Opening, style: LengthStyle): string[] => {
   const write = (length: number): string => formatLength(inches(length), style);
   const { holdsFrom, holdsTo, mayFrom, mayTo, likelyFrom, likelyTo } = opening;
-  const ends = (from: number, to: number): string[] => [write(from), 'to', write(to)];
+  const ends = (from: number, to: number): string[] => [write(from), phrase`to`, write(to)];
   const summed = (unsureFrom: End, unsureTo: End): string =>
     `${sumText(opening, { unsure: unsureFrom, free: 'low' }, write)}; ${sumText(opening, { unsure: unsureTo, free: 'high' }, write)}`;
   return columns(
     [
-      ['for sure', ...ends(holdsFrom, holdsTo), summed('high', 'low')],
-      ['possible', ...ends(mayFrom, mayTo), summed('low', 'high')],
-      ['statistical', ...ends(likelyFrom, likelyTo), statistical(opening, write)],
+      [phrase`for sure`, ...ends(holdsFrom, holdsTo), summed('high', 'low')],
+      [phrase`possible`, ...ends(mayFrom, mayTo), summed('low', 'high')],
+      [phrase`statistical`, ...ends(likelyFrom, likelyTo), statistical(opening, write)],
     ],
     ['left', 'right', 'left', 'right'],
   );

@@ -3,6 +3,7 @@ import { read, unread, type Parsed } from '../units/parsed.ts';
 import { quotedText } from '../units/quotedText.ts';
 import type { Call } from './call.ts';
 import type { Verb } from './verb.ts';
+import { phrase } from '../phrases/phrase.ts';
 
 /** Switches that every verb takes. */
 const everywhere = ['json', 'help'];
@@ -29,21 +30,21 @@ const listed = (names: readonly string[]): string => names.map((name) => `--${na
 /** Why a value cannot stand after an option; null where it can. */
 const badValue = (shape: Shape, { name, rawName, value }: OptionToken): string | null => {
   if (everywhere.includes(name)) {
-    return value === undefined ? null : `lath ${shape.name}: --${name} takes no value`;
+    return value === undefined ? null : phrase`lath ${shape.name}: --${name} takes no value`;
   }
   const option = shape.options.find((one) => one.name === name);
   if (option === undefined) {
     const known = [...shape.options.map((one) => one.name), ...everywhere];
-    return `lath ${shape.name}: there is no option ${quotedText(rawName)}: expected one of ${listed(known)}`;
+    return phrase`lath ${shape.name}: there is no option ${quotedText(rawName)}: expected one of ${listed(known)}`;
   }
   if (option.value === null) {
-    return value === undefined ? null : `lath ${shape.name}: --${name} takes no value`;
+    return value === undefined ? null : phrase`lath ${shape.name}: --${name} takes no value`;
   }
   if (value !== undefined && eaten.test(value)) {
-    return `lath ${shape.name}: --${name} ${quotedText(value)} is two options in one: the shell took the foot marks for quotes; expected 54ft or "54'"`;
+    return phrase`lath ${shape.name}: --${name} ${quotedText(value)} is two options in one: the shell took the foot marks for quotes; expected 54ft or "54'"`;
   }
   if (value !== undefined && value !== '' && !value.startsWith('--')) return null;
-  return `lath ${shape.name}: --${name} has no value: expected --${name} ${option.value}`;
+  return phrase`lath ${shape.name}: --${name} has no value: expected --${name} ${option.value}`;
 };
 
 const missing = (shape: Shape, call: Call): string | null => {
@@ -51,10 +52,10 @@ const missing = (shape: Shape, call: Call): string | null => {
   if (call.values.has('help')) return null;
   const place = shape.places.find((_, n) => (call.places[n] ?? '') === '');
   if (place !== undefined && isNeeded(place)) {
-    return `lath ${shape.name}: ${place} is missing: expected lath ${shape.name} ${shape.places.join(' ')}`;
+    return phrase`lath ${shape.name}: ${place} is missing: expected lath ${shape.name} ${shape.places.join(' ')}`;
   }
   if (option === undefined) return null;
-  return `lath ${shape.name}: --${option.name} is missing: expected --${option.name} ${option.value}`;
+  return phrase`lath ${shape.name}: --${option.name} is missing: expected --${option.name} ${option.value ?? ''}`;
 };
 
 const repeated = (shape: Shape, call: Call): string | null => {
@@ -62,7 +63,7 @@ const repeated = (shape: Shape, call: Call): string | null => {
     ({ name, repeats }) => !repeats && (call.values.get(name)?.length ?? 0) > 1,
   );
   if (option === undefined) return null;
-  return `lath ${shape.name}: --${option.name} is given twice: expected it once`;
+  return phrase`lath ${shape.name}: --${option.name} is given twice: expected it once`;
 };
 
 const tokensOf = (shape: Shape, args: readonly string[]) =>
@@ -93,7 +94,7 @@ export const readCall = (shape: Shape, args: readonly string[]): Parsed<Call> =>
     if (token.kind === 'positional') {
       if (places.length >= shape.places.length && !isOpen(shape)) {
         return unread(
-          `lath ${shape.name}: ${quotedText(token.value)} is one word too many: expected ${shape.places.join(' ') || 'options only'}`,
+          phrase`lath ${shape.name}: ${quotedText(token.value)} is one word too many: expected ${shape.places.join(' ') || phrase`options only`}`,
         );
       }
       places.push(token.value);

@@ -3,6 +3,7 @@ import { parseLength } from '../units/parseLength.ts';
 import { read, unread, type Parsed } from '../units/parsed.ts';
 import { quotedText } from '../units/quotedText.ts';
 import { tooLong } from './tooLong.ts';
+import { phrase } from '../phrases/phrase.ts';
 
 /**
  * Reads the lengths that an option was given, each above zero and within what a site holds; a number
@@ -14,7 +15,9 @@ export const readLengths = (name: string, texts: readonly string[]): Parsed<read
     const length = parseLength(text);
     if (!length.ok) return unread(`--${name}: ${length.reason}`);
     if (length.value <= 0) {
-      return unread(`--${name}: ${quotedText(text)} is not above zero: expected a length that is`);
+      return unread(
+        phrase`--${name}: ${quotedText(text)} is not above zero: expected a length that is`,
+      );
     }
     const fault = tooLong(name, text, length.value);
     if (fault !== null) return fault;

@@ -1,8 +1,9 @@
 import { read, unread, type Parsed } from '../units/parsed.ts';
 import { quotedText } from '../units/quotedText.ts';
 import { valueOf, type Call } from './call.ts';
+import { englishOf, phrase } from '../phrases/phrase.ts';
 
-/** What a number may be, and what it counts: `mph`, `lb`. */
+/** What a number may be, and what it counts: `mph`, `lb`. English is read too. */
 export interface NumberRange {
   readonly from: number;
   readonly to: number;
@@ -22,8 +23,8 @@ export const readNumber = (
 ): Parsed<number | null> => {
   const text = valueOf(call, name);
   if (text === null) return read(null);
-  const bare = text.trim().toLowerCase().replace(unit, '').trim();
+  const bare = text.trim().toLowerCase().replace(unit, '').replace(englishOf(unit), '').trim();
   const value = form.test(bare) ? Number(bare) : NaN;
   if (value >= from && value <= to) return read(value);
-  return unread(`--${name}: ${quotedText(text)}: expected ${from} to ${to} ${unit}`);
+  return unread(phrase`--${name}: ${quotedText(text)}: expected ${from} to ${to} ${unit}`);
 };

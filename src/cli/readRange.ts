@@ -2,6 +2,7 @@ import { parseRange, type LengthRange } from '../units/parseRange.ts';
 import { unread, type Parsed } from '../units/parsed.ts';
 import { quotedText } from '../units/quotedText.ts';
 import { tooLong } from './tooLong.ts';
+import { phrase } from '../phrases/phrase.ts';
 
 /**
  * Reads what an option was given as `LOW..HIGH` or as one length for both, from zero to what a site
@@ -11,7 +12,7 @@ export const readRange = (name: string, text: string): Parsed<LengthRange> => {
   const range = parseRange(text);
   if (!range.ok) return unread(`--${name}: ${range.reason}`);
   if (range.value.low < 0) {
-    return unread(`--${name}: ${quotedText(text)} is below zero: expected zero or more`);
+    return unread(phrase`--${name}: ${quotedText(text)} is below zero: expected zero or more`);
   }
   return tooLong(name, text, range.value.high) ?? range;
 };

@@ -5,6 +5,7 @@ import { openSite } from '../site/openSite.ts';
 import type { Site } from '../site/site.ts';
 import type { Io } from './io.ts';
 import { textOf } from './textOf.ts';
+import { phrase } from '../phrases/phrase.ts';
 
 const fromPdf = async (bytes: Uint8Array): Promise<Parsed<Site>> => {
   const { siteInPdf } = await import('../importers/pdf/siteInPdf.ts');
@@ -13,7 +14,7 @@ const fromPdf = async (bytes: Uint8Array): Promise<Parsed<Site>> => {
   return unread(
     found.is === 'foreign'
       ? found.why
-      : 'no site file is in this PDF: expected the crew sheet of a site',
+      : phrase`no site file is in this PDF: expected the crew sheet of a site`,
   );
 };
 
@@ -24,7 +25,7 @@ const fromPdf = async (bytes: Uint8Array): Promise<Parsed<Site>> => {
 export const readDocument = async (io: Io, path: string): Promise<Parsed<Site>> => {
   const bytes = await io.readBytes(path);
   if (!bytes.ok) return bytes;
-  const where = path === '-' ? 'standard input' : path;
+  const where = path === '-' ? phrase`standard input` : path;
   if (pictureKind(bytes.value.subarray(0, 1100)) === 'application/pdf') {
     const site = await fromPdf(bytes.value);
     return site.ok ? site : unread(`${where}: ${site.reason}`);

@@ -9,6 +9,7 @@ import { valueOf, valuesOf, type Call } from './call.ts';
 import { inchStyle } from './inchStyle.ts';
 import { readLengths } from './readLengths.ts';
 import { readRange } from './readRange.ts';
+import { phrase } from '../phrases/phrase.ts';
 
 /** What a hinge takes up, inches; one that can be adjusted is planned in its middle. */
 export interface HingeTake extends LengthRange {
@@ -69,10 +70,10 @@ const gapOf = (call: Call, { low, high }: LengthRange): Parsed<Inches> => {
   if (!gap.ok) return gap;
   const { low: planned } = gap.value;
   if (planned !== gap.value.high)
-    return unread(`--plan-gap: ${quotedText(text)} is a range: expected one length`);
+    return unread(phrase`--plan-gap: ${quotedText(text)} is a range: expected one length`);
   if (planned >= low && planned <= high) return read(planned);
   return unread(
-    `--plan-gap: ${quotedText(text)} is outside the catch range ${quotedText(valueOf(call, 'catch') ?? '')}: expected a gap at which the latch catches`,
+    phrase`--plan-gap: ${quotedText(text)} is outside the catch range ${quotedText(valueOf(call, 'catch') ?? '')}: expected a gap at which the latch catches`,
   );
 };
 
@@ -80,8 +81,9 @@ const countOf = (call: Call): Parsed<1 | 2> => {
   const text = valueOf(call, 'leaves');
   if (text === '1') return read(1);
   if (text === '2') return read(2);
-  if (text === null) return unread('--leaves is missing: expected --leaves 1 or 2 beside --want');
-  return unread(`--leaves: ${quotedText(text)}: expected 1 or 2`);
+  if (text === null)
+    return unread(phrase`--leaves is missing: expected --leaves 1 or 2 beside --want`);
+  return unread(phrase`--leaves: ${quotedText(text)}: expected 1 or 2`);
 };
 
 type Taken = Pick<Stack, 'hinges' | 'reach' | 'gap'>;
@@ -94,15 +96,15 @@ const orderOf = (call: Call, { hinges, gap }: Taken): Parsed<Pick<Stack, 'leaves
   const count = countOf(call);
   if (!count.ok) return count;
   if (want.value === null || step.value === null) {
-    return unread('--step is missing: expected --step S beside --want, such as --step 1/8');
+    return unread(phrase`--step is missing: expected --step S beside --want, such as --step 1/8`);
   }
   if (hinges.length !== count.value) return wrongHinges(count.value, hinges.length);
   const taken = inches(sum(hinges.map(({ planned }) => planned)) + gap);
   const least = inches(taken + step.value * count.value);
   if (want.value < least - slack) {
-    const [took, needed] = [taken, least].map((length) => formatLength(length, inchStyle));
+    const [took, needed] = [formatLength(taken, inchStyle), formatLength(least, inchStyle)];
     return unread(
-      `--want: ${quotedText(valueOf(call, 'want') ?? '')} leaves no room for a leaf: hinges and latch take ${took}, expected at least ${needed}`,
+      phrase`--want: ${quotedText(valueOf(call, 'want') ?? '')} leaves no room for a leaf: hinges and latch take ${took}, expected at least ${needed}`,
     );
   }
   const { leaf } = leavesFor(want.value, taken, count.value, step.value);
@@ -113,16 +115,17 @@ const orderOf = (call: Call, { hinges, gap }: Taken): Parsed<Pick<Stack, 'leaves
 };
 
 const wrongHinges = (leaves: number, hinges: number): Parsed<never> =>
-  unread(`--hinge: expected one for each leaf (${leaves}), found ${hinges}`);
+  unread(phrase`--hinge: expected one for each leaf (${leaves}), found ${hinges}`);
 
 const givenLeaves = (call: Call, { hinges }: Taken): Parsed<Pick<Stack, 'leaves' | 'order'>> => {
   const stray = ['leaves', 'step'].find((name) => call.values.has(name));
-  if (stray !== undefined) return unread(`--${stray} goes with --want: expected --want O`);
+  if (stray !== undefined) return unread(phrase`--${stray} goes with --want: expected --want O`);
   const leaves = readLengths('leaf', valuesOf(call, 'leaf'));
   if (!leaves.ok) return leaves;
   const { length } = leaves.value;
-  if (length === 0) return unread('--leaf is missing: expected --leaf L, or --want O to find it');
-  if (length > 2) return unread(`--leaf: expected one leaf or two, found ${length}`);
+  if (length === 0)
+    return unread(phrase`--leaf is missing: expected --leaf L, or --want O to find it`);
+  if (length > 2) return unread(phrase`--leaf: expected one leaf or two, found ${length}`);
   if (hinges.length !== length) return wrongHinges(length, hinges.length);
   return read({ leaves: leaves.value, order: null });
 };
@@ -133,7 +136,7 @@ const givenLeaves = (call: Call, { hinges }: Taken): Parsed<Pick<Stack, 'leaves'
  */
 export const readStack = (call: Call): Parsed<Stack> => {
   if (call.values.has('want') && call.values.has('leaf')) {
-    return unread('--leaf and --want: expected one of them: --want works the leaves out');
+    return unread(phrase`--leaf and --want: expected one of them: --want works the leaves out`);
   }
   const hinges = hingesOf(call);
   if (!hinges.ok) return hinges;

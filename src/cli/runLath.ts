@@ -1,5 +1,6 @@
+import { begunBy } from './begunBy.ts';
 import { choiceOf } from './choiceOf.ts';
-import { languageCodes } from './languageOption.ts';
+import { languageCodes, languageOption } from './languageOption.ts';
 import type { Io } from './io.ts';
 import { withFootMarks } from './footMarks.ts';
 import { readCall } from './readCall.ts';
@@ -47,13 +48,26 @@ const runVerb = async (verb: Verb, args: readonly string[], io: Io): Promise<Exi
   return print(io, answer.value, call.value.values.has('json') ? 'json' : 'text');
 };
 
+/** What follows a verb that takes a language itself, with the one that stood before it: twice is once too often. */
+const againAfter = (
+  { options }: Verb,
+  asked: string,
+  rest: readonly string[],
+): readonly string[] =>
+  options.includes(languageOption) ? [`--${languageOption.name}=${asked}`, ...rest] : rest;
+
 /**
  * The command line without its process: runs the verb that `args` begin with. What was found goes
- * to `io.out`, a refusal or what there is to mind to `io.err` as one line. No verb at all is `help`.
+ * to `io.out`, a refusal or what there is to mind to `io.err` as one line. No verb at all is `help`. Any verb may
+ * have `--language` before it, which is spoken by then.
  */
 export const runLath = async (args: readonly string[], io: Io): Promise<ExitCode> => {
-  const [first = 'help', ...rest] = args;
+  const begun = begunBy(args);
+  if (!begun.ok) return refuse(io, begun.reason);
+  const [first = 'help', ...rest] = begun.value.rest;
   const name = first === '--help' || first === '-h' ? 'help' : first;
   const verb = verbNamed(verbs(), name);
-  return verb.ok ? runVerb(verb.value, rest, io) : refuse(io, verb.reason);
+  if (!verb.ok) return refuse(io, verb.reason);
+  const given = begun.value.asked === null ? rest : againAfter(verb.value, begun.value.asked, rest);
+  return runVerb(verb.value, given, io);
 };

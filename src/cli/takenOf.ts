@@ -6,6 +6,7 @@ import { valueOf, type Call } from './call.ts';
 import { choiceOf } from './choiceOf.ts';
 import type { Option } from './option.ts';
 import type { Taken } from './takenFile.ts';
+import { phrase } from '../phrases/phrase.ts';
 
 const tableNames: readonly (SheetTableName | 'stakes')[] = ['stakes', ...sheetTableNames];
 const inchesIn = { feet: 12, metres: 1000 / 25.4 } as const;
@@ -16,7 +17,7 @@ const numberOf = (call: Call, name: string): Parsed<number> => {
   if (/^[-+]?(?:\d+(?:\.\d*)?|\.\d+)$/.test(text) && Math.abs(Number(text)) <= 1e9) {
     return read(Number(text));
   }
-  return unread(`--${name}: ${quotedText(text)}: expected a number such as 2100000`);
+  return unread(phrase`--${name}: ${quotedText(text)}: expected a number such as 2100000`);
 };
 
 const stakesOf = (call: Call): Parsed<StakesBy> => {
@@ -33,7 +34,7 @@ const stakesOf = (call: Call): Parsed<StakesBy> => {
 /** What a call of `take` asks for besides pages; a CSV is of stakes unless another table is named. */
 export const takenOf = (call: Call, ending: 'geojson' | 'dxf' | 'csv'): Parsed<Taken> => {
   if (ending !== 'csv' && valueOf(call, 'table') !== null) {
-    return unread('--table: only a file that ends in .csv is a table');
+    return unread(phrase`--table: only a file that ends in .csv is a table`);
   }
   const table = choiceOf(call, 'table', tableNames);
   if (!table.ok) return table;
@@ -53,9 +54,9 @@ export const tableOptions: readonly Option[] = [
     ...option,
     name: 'table',
     value: tableNames.join('|'),
-    does: 'which table a CSV is; stakes unless given',
+    does: phrase`which table a CSV is; stakes unless given`,
   },
-  { ...option, name: 'unit', value: 'feet|metres', does: 'of stakes; feet unless given' },
-  { ...option, name: 'east', value: 'NUMBER', does: 'added to every easting of stakes' },
-  { ...option, name: 'north', value: 'NUMBER', does: 'added to every northing of stakes' },
+  { ...option, name: 'unit', value: 'feet|metres', does: phrase`of stakes; feet unless given` },
+  { ...option, name: 'east', value: 'NUMBER', does: phrase`added to every easting of stakes` },
+  { ...option, name: 'north', value: 'NUMBER', does: phrase`added to every northing of stakes` },
 ];

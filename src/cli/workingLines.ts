@@ -6,6 +6,7 @@ import type { GateLayout, Layout } from '../engine/layout.ts';
 import type { Site } from '../site/site.ts';
 import { columns } from './columns.ts';
 import { structureCautions } from './structureCautions.ts';
+import { phrase } from '../phrases/phrase.ts';
 
 /**
  * What posts and leaves of a site were compared with, line by line: posts in wind, frost and ground where
@@ -19,7 +20,7 @@ export const workingLines = (site: Site, layout: Layout): string[] => {
   return [
     '',
     ...(rows.length === 0
-      ? ['nobody has told of wind, ice or frost: posts are compared with tables alone']
+      ? [phrase`nobody has told of wind, ice or frost: posts are compared with tables alone`]
       : [title, ...columns([heads.map(({ heading }) => heading), ...rows])]),
     ...leaves,
     ...bracingTexts(site, layout),

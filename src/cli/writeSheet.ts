@@ -13,6 +13,10 @@ import type { PageOrder } from './pageOrder.ts';
 import { readDocument } from './readSite.ts';
 import type { Answer } from './verb.ts';
 import { writePages } from './writePages.ts';
+import { phrase } from '../phrases/phrase.ts';
+
+const manyPages = (count: number): string =>
+  count === 1 ? phrase`1 page` : phrase`${count} pages`;
 
 /** Writes the crew sheet of the site that a path names; says the files, their paper and pages. */
 export const writeSheet = async (
@@ -34,10 +38,10 @@ export const writeSheet = async (
   const files = await writePages(order, { pages, site, ...set }, io);
   if (!files.ok) return files;
   const check = checkValue(siteText);
-  const label = [...new Set(pages.map(({ paper: own }) => own.label))].join(' and ');
+  const label = [...new Set(pages.map(({ paper: own }) => own.label))].join(phrase` and `);
   const lacks = missingLettersText(missingLetters(site, pages));
   const text = [
-    `${files.value.join(', ')}: ${pages.length} page${pages.length === 1 ? '' : 's'}, ${label}, check value ${check}`,
+    phrase`${files.value.join(', ')}: ${manyPages(pages.length)}, ${label}, check value ${check}`,
     ...pages.map(({ title }) => `  ${title}`),
     ...(lacks === null ? [] : [lacks]),
   ];

@@ -24,6 +24,7 @@ import { columns } from '../columns.ts';
 import type { Io } from '../io.ts';
 import { readDocument } from '../readSite.ts';
 import type { Answer, Verb } from '../verb.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** Straight pieces of curves lie no farther inside them than this. */
 const chord = inches(1);
@@ -47,13 +48,13 @@ const withChoice = (
   if (at < 0 || named.length === 0) {
     const layers = [...new Set(found.groups.map(({ layer }) => layer))].slice(0, 12).join(', ');
     return unread(
-      `--as: ${quotedText(text)}: expected LAYER=KIND for a layer of the file: ${layers}`,
+      phrase`--as: ${quotedText(text)}: expected LAYER=KIND for a layer of the file: ${layers}`,
     );
   }
   const taking = named.filter(({ shape }) => offers[shape].some((offer) => offer === kind));
   if (taking.length === 0) {
     const kinds = [...new Set(named.flatMap(({ shape }) => offers[shape]))].join('; ');
-    return unread(`--as: ${quotedText(text)}: expected one of ${kinds}`);
+    return unread(phrase`--as: ${quotedText(text)}: expected one of ${kinds}`);
   }
   return read({
     ...becomes,
@@ -77,14 +78,14 @@ const fenceOf = (site: Site): { id: SpecId; spec: FenceSpec } => {
 
 const standardInput = '-';
 
-const nameOf = (path: string): string => (path === standardInput ? 'standard input' : path);
+const nameOf = (path: string): string => (path === standardInput ? phrase`standard input` : path);
 
 const stemOf = (path: string): string => path.replace(/^.*[/\\]/, '').replace(/\.[^.]*$|^-$/, '');
 
 const siteFor = async (call: Call, io: Io): Promise<Parsed<Site>> => {
   const into = valueOf(call, 'into');
   if (into === standardInput && call.places[0] === standardInput) {
-    return unread('--into: “-”: expected another file, since FILE is standard input');
+    return unread(phrase`--into: “-”: expected another file, since FILE is standard input`);
   }
   if (into !== null) return readDocument(io, into);
   const site = emptySite({ specs: {}, hardware: {} });
@@ -110,7 +111,9 @@ const foundFor = async (call: Call, io: Io, site: Site): Promise<Parsed<Found>> 
 const bringing = (site: Site, found: Found, becomes: Record<string, Becomes>): Parsed<Site> => {
   if (Object.values(becomes).every((one) => one === 'leave out')) {
     const groups = found.groups.map((group) => `${group.layer}/${group.shape}`).slice(0, 12);
-    return unread(`nothing is chosen: expected --as LAYER=KIND for one of ${groups.join(', ')}`);
+    return unread(
+      phrase`nothing is chosen: expected --as LAYER=KIND for one of ${groups.join(', ')}`,
+    );
   }
   const utility = { width, tolerance: defaultToleranceZone.length };
   try {
@@ -132,13 +135,13 @@ const linesOf = (found: Found, becomes: Readonly<Record<string, Becomes>>): stri
     ['left', 'right', 'left'],
   ),
   ...found.told.map((line) => `  ${line}`),
-  ...found.refused.map(({ where, reason }) => `  left out: ${where}: ${reason}`),
+  ...found.refused.map(({ where, reason }) => `  ${phrase`left out: ${where}: ${reason}`}`),
 ];
 
 const run = async (call: Call, io: Io): Promise<Parsed<Answer>> => {
   const out = valueOf(call, 'out');
   if (out !== null && !/[^/\\]\.json$/i.test(out)) {
-    return unread(`--out: ${quotedText(out)}: expected a file name that ends in .json`);
+    return unread(phrase`--out: ${quotedText(out)}: expected a file name that ends in .json`);
   }
   const before = await siteFor(call, io);
   if (!before.ok) return before;
@@ -158,7 +161,7 @@ const run = async (call: Call, io: Io): Promise<Parsed<Answer>> => {
   if (out === null) return read({ text, json, stopped: false });
   const file = await io.writeFile(out, text);
   if (!file.ok) return file;
-  const lines = [`${file.value}: a site file`, ...linesOf(found.value, becomes.value)];
+  const lines = [phrase`${file.value}: a site file`, ...linesOf(found.value, becomes.value)];
   return read({ text: lines.join('\n'), json: { file: file.value, ...json }, stopped: false });
 };
 
@@ -167,25 +170,35 @@ const option = { needed: false, repeats: false };
 /** `bring`: a GeoJSON, DXF or list of points to a site file, or onto one. */
 export const bring: Verb = {
   name: 'bring',
-  does: 'brings a GeoJSON, DXF or list of points onto a site',
+  does: phrase`brings a GeoJSON, DXF or list of points onto a site`,
   places: ['FILE'],
   options: [
-    { ...option, name: 'into', value: 'SITE', does: 'the site to bring it onto; else a new one' },
+    {
+      ...option,
+      name: 'into',
+      value: 'SITE',
+      does: phrase`the site to bring it onto; else a new one`,
+    },
     {
       ...option,
       name: 'out',
       value: 'FILE.json',
-      does: 'the site file to write; else it is printed',
+      does: phrase`the site file to write; else it is printed`,
     },
     {
       ...option,
       name: 'as',
       value: 'LAYER=KIND',
       repeats: true,
-      does: 'what a layer becomes, or a shape: areas, holes, lines, points, heights, texts',
+      does: phrase`what a layer becomes, or a shape: areas, holes, lines, points, heights, texts`,
     },
-    { ...option, name: 'unit', value: fileUnits.join('|'), does: 'the unit of its numbers' },
-    { ...option, name: 'order', value: pointOrders.join('|'), does: 'columns without headings' },
+    { ...option, name: 'unit', value: fileUnits.join('|'), does: phrase`the unit of its numbers` },
+    {
+      ...option,
+      name: 'order',
+      value: pointOrders.join('|'),
+      does: phrase`columns without headings`,
+    },
   ],
   run,
 };

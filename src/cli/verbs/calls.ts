@@ -19,29 +19,33 @@ import { columns } from '../columns.ts';
 import type { Io } from '../io.ts';
 import { tableLines } from '../tableLines.ts';
 import type { Answer, Verb } from '../verb.ts';
+import { levelWords } from '../levelWords.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 const readUnit = (call: Call): Parsed<LandUnit['name']> => {
   const text = valueOf(call, 'unit') ?? 'feet';
   const unit = landUnits.find(({ name }) => name === text.trim().toLowerCase());
   if (unit !== undefined) return read(unit.name);
   const names = landUnits.map(({ name }) => name).join(', ');
-  return unread(`--unit: ${quotedText(text)} is not a unit of land: expected one of ${names}`);
+  return unread(
+    phrase`--unit: ${quotedText(text)} is not a unit of land: expected one of ${names}`,
+  );
 };
 
 const readParts = (call: Call): Parsed<number> => {
   const parts = parseParts(valueOf(call, 'closure') ?? `${usualCallClosing}`);
-  return parts.ok ? parts : unread(`--closure: ${parts.reason}`);
+  return parts.ok ? parts : unread(phrase`--closure: ${parts.reason}`);
 };
 
 const pieceRows = (pieces: readonly CallPiece[], { style }: CallTerms): string[][] =>
   pieces.flatMap((piece) => [
-    [`line ${piece.line}`, quotedText(piece.text), pieceText(piece, style)],
+    [phrase`line ${piece.line}`, quotedText(piece.text), pieceText(piece, style)],
     ...piece.doubts.map((doubt) => ['', '', doubt]),
   ]);
 
 const tablesOf = (calls: Calls, told: Traverse, { style }: CallTerms): readonly Table[] => [
-  courseTable(calls.ties, { title: 'Ties to the point of beginning', style }),
-  courseTable(calls.courses, { title: 'Courses', style }),
+  courseTable(calls.ties, { title: phrase`Ties to the point of beginning`, style }),
+  courseTable(calls.courses, { title: phrase`Courses`, style }),
   balanceTable(told, style),
 ];
 
@@ -53,10 +57,10 @@ const answer = (calls: Calls, told: Traverse, terms: CallTerms): Answer => {
     ...columns(pieceRows(calls.pieces, terms)),
     ...tables.flatMap((table) => ['', table.title, ...tableLines(table)]),
     '',
-    `perimeter ${formatLength(perimeter, terms.style)}`,
+    phrase`perimeter ${formatLength(perimeter, terms.style)}`,
     closureText(told, terms.style),
-    ...(lot === null ? [] : [`area ${formatArea(lot.area)}`]),
-    ...columns(remarks.map(({ level, text }) => [level, text])),
+    ...(lot === null ? [] : [phrase`area ${formatArea(lot.area)}`]),
+    ...columns(remarks.map(({ level, text }) => [levelWords[level], text])),
     boundaryCaution.text,
   ];
   return {
@@ -80,11 +84,11 @@ const run = async (call: Call, io: Io): Promise<Parsed<Answer>> => {
   const [path = '-'] = call.places;
   const text = await io.readText(path);
   if (!text.ok) return text;
-  const name = path === '-' ? 'standard input' : path;
+  const name = path === '-' ? phrase`standard input` : path;
   const calls = readCalls(text.value, unit.value);
   if (!calls.ok) return unread(`${name}: ${calls.reason}`);
   if (calls.value.pieces.length === 0) {
-    return unread(`${name}: has no calls: expected a line such as N 26°10' E 285.10 feet`);
+    return unread(phrase`${name}: has no calls: expected a line such as N 26°10' E 285.10 feet`);
   }
   const system = unit.value === 'metres' ? 'm' : 'decimal feet';
   const terms = { parts: parts.value, style: { system, fraction: 16 } } as const;
@@ -94,7 +98,7 @@ const run = async (call: Call, io: Io): Promise<Parsed<Answer>> => {
 /** `calls`: deed or plat calls read, walked along and balanced. */
 export const calls: Verb = {
   name: 'calls',
-  does: 'reads deed or plat calls: misclosure, precision, area, balanced by the compass rule',
+  does: phrase`reads deed or plat calls: misclosure, precision, area, balanced by the compass rule`,
   places: ['FILE'],
   options: [
     {
@@ -102,14 +106,14 @@ export const calls: Verb = {
       value: 'UNIT',
       needed: false,
       repeats: false,
-      does: 'what a distance without a unit is in: feet (else), chains, rods, metres',
+      does: phrase`what a distance without a unit is in: feet (else), chains, rods, metres`,
     },
     {
       name: 'closure',
       value: 'N',
       needed: false,
       repeats: false,
-      does: `the n of 1:n that they have to close to; else ${usualCallClosing}`,
+      does: phrase`the n of 1:n that they have to close to; else ${usualCallClosing}`,
     },
   ],
   run,

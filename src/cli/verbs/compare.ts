@@ -19,6 +19,7 @@ import { refusedLines } from '../refusedLines.ts';
 import { tableLines } from '../tableLines.ts';
 import type { Verb } from '../verb.ts';
 import { languageOption } from '../languageOption.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** One file as it is drawn and as its alternatives have it; of several each as it is drawn, by its path. */
 const namedIn = async (io: Io, paths: readonly string[]): Promise<Parsed<readonly Named[]>> => {
@@ -27,7 +28,7 @@ const namedIn = async (io: Io, paths: readonly string[]): Promise<Parsed<readonl
     const site = await readSite(io, path);
     if (!site.ok) return site;
     if (paths.length === 1) return read(namedSites(site.value));
-    const label = path === '-' ? 'standard input' : path;
+    const label = path === '-' ? phrase`standard input` : path;
     named.push({ label, alternative: null, site: site.value });
   }
   return read(named);
@@ -47,10 +48,10 @@ const textOf = (
     ...(prices === null ? [] : refusedLines(prices.file, prices.list)),
     ...tableLines(comparisonTable(comparison, site)),
     '',
-    ...(alone ? ['no alternatives to compare it with'] : []),
-    ...(!alone && lists.length === 0 ? ['the load lists do not differ'] : lists),
+    ...(alone ? [phrase`no alternatives to compare it with`] : []),
+    ...(!alone && lists.length === 0 ? [phrase`the load lists do not differ`] : lists),
     ...unpricedTexts(comparison),
-    ...(hours === null ? [] : [`hours: ${hours}`]),
+    ...(hours === null ? [] : [phrase`hours: ${hours}`]),
   ].join('\n');
 };
 
@@ -87,7 +88,7 @@ const listIn = async (io: Io, call: Call): Promise<Parsed<PricesRead | null>> =>
 /** `compare`: a yard and its alternatives, or several yards, side by side. */
 export const compare: Verb = {
   name: 'compare',
-  does: 'puts a yard beside its alternatives, or several yards side by side',
+  does: phrase`puts a yard beside its alternatives, or several yards side by side`,
   places: ['SITE', '[OTHER …]'],
   options: [
     {
@@ -95,20 +96,20 @@ export const compare: Verb = {
       value: 'FILE',
       needed: false,
       repeats: false,
-      does: 'prices each by a CSV: Item, Unit, Price, Currency, Number',
+      does: phrase`prices each by a CSV: Item, Unit, Price, Currency, Number`,
     },
     {
       name: 'csv',
       value: null,
       needed: false,
       repeats: false,
-      does: 'prints the tables for a spreadsheet',
+      does: phrase`prints the tables for a spreadsheet`,
     },
     languageOption,
   ],
   run: async (call, io) => {
     if (isGiven(call, 'csv') && isGiven(call, 'json')) {
-      return unread('lath compare: --csv and --json: expected one of them');
+      return unread(phrase`lath compare: --csv and --json: expected one of them`);
     }
     const named = await namedIn(io, call.places);
     if (!named.ok) return named;
@@ -116,14 +117,16 @@ export const compare: Verb = {
     if (!list.ok) return list;
     const comparison = comparisonOf(candidatesOf(named.value), list.value);
     const [first] = comparison.columns;
-    if (first === undefined) return unread('lath compare: SITE is missing');
+    if (first === undefined) return unread(phrase`lath compare: SITE is missing`);
     const tables = [comparisonTable, comparedLoadTable].map((table) =>
       table(comparison, first.site),
     );
     const file = valueOf(call, 'prices') ?? '';
     const prices = list.value === null ? null : { file, list: list.value };
     return read({
-      text: isGiven(call, 'csv') ? toCsv('Table', tables) : textOf(comparison, first.site, prices),
+      text: isGiven(call, 'csv')
+        ? toCsv(phrase`Table`, tables)
+        : textOf(comparison, first.site, prices),
       json: jsonOf(comparison, list.value),
       stopped: comparison.columns.some(
         ({ alternative, stops }) => alternative === null && stops > 0,

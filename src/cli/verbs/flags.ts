@@ -8,11 +8,12 @@ import { readSite } from '../readSite.ts';
 import type { Verb } from '../verb.ts';
 import { workingLines } from '../workingLines.ts';
 import { languageOption } from '../languageOption.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** `flags`: what stands on a site, `stop` first. */
 export const flags: Verb = {
   name: 'flags',
-  does: 'lists what the plan must settle, fix or warn of',
+  does: phrase`lists what the plan must settle, fix or warn of`,
   places: ['SITE'],
   options: [
     {
@@ -20,7 +21,7 @@ export const flags: Verb = {
       value: null,
       needed: false,
       repeats: false,
-      does: 'also what posts and leaves were compared with',
+      does: phrase`also what posts and leaves were compared with`,
     },
     languageOption,
   ],

@@ -14,9 +14,10 @@ import { readLength } from '../readLength.ts';
 import { readNumber } from '../readNumber.ts';
 import { structureCautions } from '../structureCautions.ts';
 import type { Answer, Verb } from '../verb.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 const write = (length: Inches | null): string =>
-  length === null ? 'none found' : formatLength(length, inchStyle);
+  length === null ? phrase`none found` : formatLength(length, inchStyle);
 
 const feet = (length: Inches): string => `${(length / 12).toFixed(2)} ft`;
 
@@ -26,15 +27,17 @@ const groundText = (ground: Ground): string => {
   const soil = soilOf(ground);
   const { factor, source } = isolatedPoles;
   const raised = ground.isolated ? ` × ${factor} (${source.text})` : '';
-  const guess = ground.soil === null ? '; taken since nobody has said what the ground is' : '';
-  return `ground: ${soil.label}, ${soil.lateral} psf for each foot${raised} = ${lateralOf(ground)}; ${soil.source.text}${guess}`;
+  const told = phrase`ground: ${soil.label}, ${soil.lateral} psf for each foot${raised} = ${lateralOf(ground)}; ${soil.source.text}`;
+  return ground.soil === null
+    ? phrase`${told}; taken since nobody has said what the ground is`
+    : told;
 };
 
 const trialRow = ({ depth, pressure, term, asks }: PoleTrial): string[] => [
-  `  trial at ${feet(depth)}`,
+  `  ${phrase`trial at ${feet(depth)}`}`,
   `S₁ ${pressure.toFixed(0)} psf`,
   `A ${term.toFixed(3)} ft`,
-  `asks for ${feet(asks)}`,
+  phrase`asks for ${feet(asks)}`,
 ];
 
 /** The first trials and the last one: between them they only come closer. */
@@ -45,8 +48,8 @@ const ruleLines = ({ rows }: Footing): string[] => [
   ...columns(
     rows.map(({ rule, diameter, depth, source }) => [
       rule,
-      diameter === null ? '' : `${write(diameter)} across`,
-      `${write(depth)} deep`,
+      diameter === null ? '' : phrase`${write(diameter)} across`,
+      phrase`${write(depth)} deep`,
       source,
     ]),
   ),
@@ -55,8 +58,8 @@ const ruleLines = ({ rows }: Footing): string[] => [
 
 const sizeLine = ({ diameter, depth, concrete }: Footing): string =>
   depth === null || concrete === null
-    ? `no depth down to 40 ft holds that push on ${write(diameter)}: a wider hole, other ground or a designed footing`
-    : `the largest of each: ${write(diameter)} across, ${write(depth)} deep, ${(concrete / 1728).toFixed(2)} cu ft of concrete or grout without the post`;
+    ? phrase`no depth down to 40 ft holds that push on ${write(diameter)}: a wider hole, other ground or a designed footing`
+    : phrase`the largest of each: ${write(diameter)} across, ${write(depth)} deep, ${(concrete / 1728).toFixed(2)} cu ft of concrete or grout without the post`;
 
 const readPush = (call: Call): Parsed<PolePush | null> => {
   const pounds = readNumber(call, 'push', { from: 0, to: 100_000, unit: 'lb' });
@@ -65,8 +68,8 @@ const readPush = (call: Call): Parsed<PolePush | null> => {
   if (!height.ok) return height;
   if (pounds.value === null && height.value === null) return read(null);
   if (pounds.value === null)
-    return unread('--push is missing: expected the pounds that push there');
-  if (height.value === null) return unread('--at is missing: expected how high the push is');
+    return unread(phrase`--push is missing: expected the pounds that push there`);
+  if (height.value === null) return unread(phrase`--at is missing: expected how high the push is`);
   return read({ pounds: pounds.value, height: height.value });
 };
 
@@ -116,24 +119,33 @@ const flag = { value: null, needed: false, repeats: false };
 /** `footing`: the hole of a post by every rule that applies, with its working. */
 export const footing: Verb = {
   name: 'footing',
-  does: 'the hole of a post by each rule, and by the pole formula for a push',
+  does: phrase`the hole of a post by each rule, and by the pole formula for a push`,
   places: [],
   options: [
-    { ...length, needed: true, name: 'post', does: 'outside diameter of the post' },
-    { ...length, needed: true, name: 'fabric', does: 'height of the fabric' },
-    { ...length, name: 'leaf', does: 'the widest leaf that hangs from it' },
-    { ...length, name: 'frost', does: 'how deep the ground freezes there' },
-    { ...flag, value: 'LB', name: 'push', does: 'pounds that push on it, as `wind` tells them' },
-    { ...length, name: 'at', does: 'how high over the ground that push is' },
+    { ...length, needed: true, name: 'post', does: phrase`outside diameter of the post` },
+    { ...length, needed: true, name: 'fabric', does: phrase`height of the fabric` },
+    { ...length, name: 'leaf', does: phrase`the widest leaf that hangs from it` },
+    { ...length, name: 'frost', does: phrase`how deep the ground freezes there` },
+    {
+      ...flag,
+      value: 'LB',
+      name: 'push',
+      does: phrase`pounds that push on it, as \`wind\` tells them`,
+    },
+    { ...length, name: 'at', does: phrase`how high over the ground that push is` },
     {
       ...flag,
       value: 'SOIL',
       name: 'soil',
-      does: `what the ground is: ${soils.map(({ name }) => name).join(', ')}; else ${weakestSoil.name}`,
+      does: phrase`what the ground is: ${soils.map(({ name }) => name).join(', ')}; else ${weakestSoil.name}`,
     },
-    { ...flag, name: 'rock', does: 'the post stands in a core drilled in rock' },
-    { ...flag, name: 'isolated', does: 'half an inch of movement at the ground does no harm' },
-    { ...flag, name: 'paved', does: 'paving holds the post at the ground' },
+    { ...flag, name: 'rock', does: phrase`the post stands in a core drilled in rock` },
+    {
+      ...flag,
+      name: 'isolated',
+      does: phrase`half an inch of movement at the ground does no harm`,
+    },
+    { ...flag, name: 'paved', does: phrase`paving holds the post at the ground` },
   ],
   run: async (call) => run(call),
 };

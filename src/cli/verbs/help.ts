@@ -5,6 +5,7 @@ import { helpOf } from '../helpOf.ts';
 import { usage } from '../usage.ts';
 import type { Answer, Verb } from '../verb.ts';
 import { verbNamed } from '../verbNamed.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 const described = (verb: Verb) => ({
   verb: verb.name,
@@ -15,7 +16,7 @@ const described = (verb: Verb) => ({
 
 const all = (table: readonly Verb[]): Answer => {
   const lines = [
-    'lath VERB …; lath help VERB says more of one.',
+    phrase`lath VERB …; lath help VERB says more of one.`,
     '',
     ...columns(table.map((verb) => [verb.name, verb.does])).map((row) => `  ${row}`),
     '',
@@ -27,7 +28,7 @@ const all = (table: readonly Verb[]): Answer => {
 /** `help`: every verb in one line each, or all of one. It is given the table that it stands in itself. */
 export const help = (table: () => readonly Verb[]): Verb => ({
   name: 'help',
-  does: 'says what there is, and how one verb is called',
+  does: phrase`says what there is, and how one verb is called`,
   places: ['[VERB]'],
   options: [],
   run: async ({ places: [name] }) => {

@@ -9,6 +9,7 @@ import { layoutLines } from '../layoutLines.ts';
 import { readSite } from '../readSite.ts';
 import type { Verb } from '../verb.ts';
 import { languageOption } from '../languageOption.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** Readings of every run by its id, as the sheets print them. */
 const readingsOf = (site: Site, { lines }: Layout) =>
@@ -31,7 +32,7 @@ const setsOf = (site: Site, { gates }: Layout) =>
 /** `layout`: posts, bays, openings and flags of a site. */
 export const layout: Verb = {
   name: 'layout',
-  does: 'lays a site out: posts, bays, openings, flags',
+  does: phrase`lays a site out: posts, bays, openings, flags`,
   places: ['SITE'],
   options: [languageOption],
   run: async ({ places: [path = '-'] }, io) => {

@@ -19,6 +19,7 @@ import { refusedLines } from '../refusedLines.ts';
 import { tableLines } from '../tableLines.ts';
 import type { Answer, Verb } from '../verb.ts';
 import { languageOption } from '../languageOption.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 interface Laid {
   readonly site: Site;
@@ -37,8 +38,8 @@ const listed = ({ site, load: found }: Laid, call: Call): Told => {
     ...(table.rows.length === 0 ? [] : tableLines(table)),
   ]);
   const text = isGiven(call, 'csv')
-    ? toCsv(cuts ? 'Cut of' : 'List', tables)
-    : (lines.length === 0 ? ['nothing to load'] : lines).join('\n');
+    ? toCsv(cuts ? phrase`Cut of` : phrase`List`, tables)
+    : (lines.length === 0 ? [phrase`nothing to load`] : lines).join('\n');
   return { text, json: found };
 };
 
@@ -52,14 +53,14 @@ const priced = async (
   const result = pricedLoad(site, layout, { load: found, list: list.value });
   const table = priceTable(result);
   const hours = hoursSourceText(result);
-  if (isGiven(call, 'csv')) return read({ text: toCsv('List', [table]), json: null });
+  if (isGiven(call, 'csv')) return read({ text: toCsv(phrase`List`, [table]), json: null });
   const lines = [
     ...refusedLines(file, list.value),
     ...tableLines(table),
     ...(result.unpriced.length === 0
       ? []
-      : [`no price for ${result.unpriced.join(', ')}: nothing of these is in the total`]),
-    ...(hours === null ? [] : [`hours: ${hours}`]),
+      : [phrase`no price for ${result.unpriced.join(', ')}: nothing of these is in the total`]),
+    ...(hours === null ? [] : [phrase`hours: ${hours}`]),
   ];
   const json = moneyWritten({ ...result, refused: list.value.refused });
   return read({ text: lines.join('\n'), json });
@@ -68,7 +69,7 @@ const priced = async (
 /** `load`: everything that goes on the truck, each count with its rule. */
 export const load: Verb = {
   name: 'load',
-  does: 'lists what goes on the truck',
+  does: phrase`lists what goes on the truck`,
   places: ['SITE'],
   options: [
     {
@@ -76,27 +77,27 @@ export const load: Verb = {
       value: null,
       needed: false,
       repeats: false,
-      does: 'prints the list for a spreadsheet',
+      does: phrase`prints the list for a spreadsheet`,
     },
     {
       name: 'cuts',
       value: null,
       needed: false,
       repeats: false,
-      does: 'prints how sticks and rolls are cut instead of the list',
+      does: phrase`prints how sticks and rolls are cut instead of the list`,
     },
     {
       name: 'prices',
       value: 'FILE',
       needed: false,
       repeats: false,
-      does: 'prices the list by a CSV: Item, Unit, Price, Currency, Number',
+      does: phrase`prices the list by a CSV: Item, Unit, Price, Currency, Number`,
     },
     languageOption,
   ],
   run: async (call, io) => {
     if (isGiven(call, 'csv') && isGiven(call, 'json')) {
-      return unread('lath load: --csv and --json: expected one of them');
+      return unread(phrase`lath load: --csv and --json: expected one of them`);
     }
     const site = await readSite(io, call.places[0] ?? '-');
     if (!site.ok) return site;

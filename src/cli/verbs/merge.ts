@@ -9,31 +9,35 @@ import { choiceOf } from '../choiceOf.ts';
 import type { Io } from '../io.ts';
 import { readDocument } from '../readSite.ts';
 import type { Answer, Verb } from '../verb.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 const sides: readonly Side[] = ['mine', 'theirs'];
 
 const conflictLines = ({ what, mine, theirs }: Conflict): readonly string[] => [
   what,
-  `  mine:   ${mine.words}`,
-  `  theirs: ${theirs.words}`,
+  `  ${phrase`mine:   ${mine.words}`}`,
+  `  ${phrase`theirs: ${theirs.words}`}`,
 ];
 
-const countText = (count: number): string => `${count} ${count === 1 ? 'conflict' : 'conflicts'}`;
+const countText = (count: number): string =>
+  count === 1 ? phrase`1 conflict` : phrase`${count} conflicts`;
 
 const textOf = (merge: Merge, take: Side | null, file: string): string => {
   const { conflicts } = merge;
   const came = cameTexts(merge);
   const open = take === null && conflicts.length > 0;
   return [
-    came.length === 0 ? 'theirs: nothing that mine has not' : `theirs: ${came.join(', ')}`,
+    came.length === 0
+      ? phrase`theirs: nothing that mine has not`
+      : phrase`theirs: ${came.join(', ')}`,
     ...conflicts.flatMap(conflictLines),
     ...(conflicts.length === 0 ? [] : [`${countText(conflicts.length)}; ${takenText(take)}`]),
-    open ? `${file} has mine of each` : `wrote ${file}`,
+    open ? phrase`${file} has mine of each` : phrase`wrote ${file}`,
   ].join('\n');
 };
 
 const takenText = (take: Side | null): string =>
-  take === null ? 'no side was named: --take mine or --take theirs' : `taken: ${take}`;
+  take === null ? phrase`no side was named: --take mine or --take theirs` : phrase`taken: ${take}`;
 
 const jsonOf = (merge: Merge, take: Side | null): unknown => ({
   came: cameTexts(merge),
@@ -59,7 +63,7 @@ const run = async (call: Call, io: Io): Promise<Parsed<Answer>> => {
   const take = choiceOf(call, 'take', sides);
   if (!take.ok) return take;
   const file = valueOf(call, 'out') ?? '';
-  if (file === '') return unread('--out: expected the file to write, found nothing');
+  if (file === '') return unread(phrase`--out: expected the file to write, found nothing`);
   const mine = await readDocument(io, minePath);
   if (!mine.ok) return mine;
   const theirs = await readDocument(io, theirsPath);
@@ -81,7 +85,7 @@ const run = async (call: Call, io: Io): Promise<Parsed<Answer>> => {
 /** `merge`: two copies of one document, changed apart, as one. */
 export const merge: Verb = {
   name: 'merge',
-  does: 'merges two copies of one document that were changed apart',
+  does: phrase`merges two copies of one document that were changed apart`,
   places: ['MINE', 'THEIRS'],
   options: [
     {
@@ -89,16 +93,16 @@ export const merge: Verb = {
       value: 'SITE',
       needed: false,
       repeats: false,
-      does: 'what both came from; without it every difference of a field is a conflict',
+      does: phrase`what both came from; without it every difference of a field is a conflict`,
     },
     {
       name: 'take',
       value: 'SIDE',
       needed: false,
       repeats: false,
-      does: 'whose value of each conflict: mine or theirs',
+      does: phrase`whose value of each conflict: mine or theirs`,
     },
-    { name: 'out', value: 'FILE', needed: true, repeats: false, does: 'the file to write' },
+    { name: 'out', value: 'FILE', needed: true, repeats: false, does: phrase`the file to write` },
   ],
   run,
 };

@@ -20,6 +20,7 @@ import { refusedLines } from '../refusedLines.ts';
 import type { Answer, Verb } from '../verb.ts';
 import { writePages } from '../writePages.ts';
 import { languageOption } from '../languageOption.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 const pricesAt = async (file: string | null, io: Io): Promise<Parsed<PricesRead | null>> =>
   file === null ? read(null) : readPrices(io, file);
@@ -27,17 +28,19 @@ const pricesAt = async (file: string | null, io: Io): Promise<Parsed<PricesRead 
 /** What the page says of the price, and what it cannot say yet, for whoever hands it over. */
 const priceLines = ({ price, others, missing }: CustomerPrices): string[] => {
   if (price.kind === 'open') {
-    return ['  no total: what is missing is', ...missing.map((what) => `    ${what}`)];
+    return [`  ${phrase`no total: what is missing is`}`, ...missing.map((what) => `    ${what}`)];
   }
-  const total = (label: string, amount: Money): string =>
-    `  total ${price.currency} ${formatMoney(amount)}${label === '' ? '' : `, ${label}`}`;
+  const total = (label: string, amount: Money): string => {
+    const sum = phrase`total ${price.currency} ${formatMoney(amount)}`;
+    return `  ${sum}${label === '' ? '' : `, ${label}`}`;
+  };
   return [
     total('', price.total),
     ...others.map((other) => total(other.label, other.total)),
     ...(missing.length === 0
       ? []
       : [
-          '  no other ways to build it: what is missing is',
+          `  ${phrase`no other ways to build it: what is missing is`}`,
           ...missing.map((what) => `    ${what}`),
         ]),
   ];
@@ -67,7 +70,7 @@ const run = async (call: Call, io: Io): Promise<Parsed<Answer>> => {
   const check = checkValue(siteText);
   const lines = [
     ...(file === null || prices.value === null ? [] : refusedLines(file, prices.value)),
-    `${files.value.join(', ')}: 1 page, ${page.paper.label}, check value ${check}`,
+    phrase`${files.value.join(', ')}: 1 page, ${page.paper.label}, check value ${check}`,
     ...priceLines(told),
   ];
   const json = { files: files.value, paper: page.paper.label, check, prices: moneyWritten(told) };
@@ -78,7 +81,7 @@ const run = async (call: Call, io: Io): Promise<Parsed<Answer>> => {
 /** `proposal`: one page for the customer, with the plan and the total and nothing of what that is made up of. */
 export const proposal: Verb = {
   name: 'proposal',
-  does: 'prints a page for the customer',
+  does: phrase`prints a page for the customer`,
   places: ['SITE'],
   options: [
     {
@@ -86,9 +89,9 @@ export const proposal: Verb = {
       value: 'FILE',
       needed: false,
       repeats: false,
-      does: 'the price list; without one there is no total',
+      does: phrase`the price list; without one there is no total`,
     },
-    ...pageOptions('upright unless given'),
+    ...pageOptions(phrase`upright unless given`),
     languageOption,
   ],
   run,

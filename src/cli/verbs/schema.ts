@@ -1,11 +1,12 @@
 import { jsonSchema } from '../../site/jsonSchema.ts';
 import { read } from '../../units/parsed.ts';
 import type { Verb } from '../verb.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 /** `schema`: the JSON Schema of a site file, for other programs that read or write one. */
 export const schema: Verb = {
   name: 'schema',
-  does: 'prints the JSON Schema of a site file',
+  does: phrase`prints the JSON Schema of a site file`,
   places: [],
   options: [],
   run: async () => {

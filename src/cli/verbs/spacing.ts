@@ -10,23 +10,30 @@ import { roundLength } from '../../units/roundLength.ts';
 import { valueOf, valuesOf, type Call } from '../call.ts';
 import { readLengths } from '../readLengths.ts';
 import type { Answer, Verb } from '../verb.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 const style: LengthStyle = { system: 'feet', fraction: 16 };
 
 /** More bays than anybody sets from one tape: the answer would only fill the screen. */
 const mostBays = 10_000;
 
-const rule = `fewest equal bays no longer than the largest (${maxSpacing.source.text}: equidistant)`;
+const rule = phrase`fewest equal bays no longer than the largest (${maxSpacing.source.text}: equidistant)`;
 
 /** What a curve adds to a stretch: its length and bays are along it, and each bay is a chord. */
 const roundCurve = (length: Inches, bay: Inches, radius: Inches) => {
   const chord = inches(2 * radius * Math.sin(bay / (2 * radius)));
   const write = (of: Inches): string => formatLength(of, style);
   return {
-    text: `on a radius of ${write(radius)} no bay over ${write(curveSpacing(radius))}; from post to post straight ${write(chord)}`,
+    text: phrase`on a radius of ${write(radius)} no bay over ${write(curveSpacing(radius))}; from post to post straight ${write(chord)}`,
     json: { radius, chord, turn: length / radius, curveRule: curveSpacingSource.text },
   };
 };
+
+const manyBays = (count: number, each: string): string =>
+  count === 1 ? phrase`1 bay of ${each}` : phrase`${count} bays of ${each}`;
+
+const manyPosts = (count: number): string =>
+  count === 1 ? phrase`1 line post` : phrase`${count} line posts`;
 
 const run = (call: Call): Parsed<Answer> => {
   const given = readLengths('length', valuesOf(call, 'length'));
@@ -41,7 +48,7 @@ const run = (call: Call): Parsed<Answer> => {
   const max = radius === null ? asked : inches(Math.min(asked, curveSpacing(radius)));
   if (length / max > mostBays) {
     return unread(
-      `--max: ${quotedText(valueOf(call, 'max') ?? '')} makes over ${mostBays} bays of ${quotedText(valueOf(call, 'length') ?? '')}: expected a longer bay`,
+      phrase`--max: ${quotedText(valueOf(call, 'max') ?? '')} makes over ${mostBays} bays of ${quotedText(valueOf(call, 'length') ?? '')}: expected a longer bay`,
     );
   }
   const { count, length: bay } = equalBays(length, max);
@@ -49,10 +56,10 @@ const run = (call: Call): Parsed<Answer> => {
   const readings = stations.map((station) => formatLength(roundLength(station, style), style));
   const round = radius === null ? null : roundCurve(length, bay, radius);
   const text = [
-    `${count} bay${count === 1 ? '' : 's'} of ${formatLength(bay, style)}, ${count - 1} line post${count === 2 ? '' : 's'}`,
-    `centre to centre, from post to post ${formatLength(length, style)}, no bay over ${formatLength(max, style)}`,
+    phrase`${manyBays(count, formatLength(bay, style))}, ${manyPosts(count - 1)}`,
+    phrase`centre to centre, from post to post ${formatLength(length, style)}, no bay over ${formatLength(max, style)}`,
     ...(round === null ? [] : [round.text]),
-    `tape: ${readings.join('  ')}`,
+    phrase`tape: ${readings.join('  ')}`,
   ];
   const told = { length, max, bays: count, bay, linePosts: count - 1, stations, readings, rule };
   const json = round === null ? told : { ...told, ...round.json };
@@ -64,17 +71,21 @@ const length = { value: 'L', needed: true, repeats: false };
 /** `spacing`: equal bays between two terminal posts, and the tape readings of the posts. */
 export const spacing: Verb = {
   name: 'spacing',
-  does: 'divides a stretch into equal bays',
+  does: phrase`divides a stretch into equal bays`,
   places: [],
   options: [
-    { ...length, name: 'length', does: 'the stretch, centre to centre of its terminal posts' },
-    { ...length, name: 'max', does: 'no bay is longer than this' },
+    {
+      ...length,
+      name: 'length',
+      does: phrase`the stretch, centre to centre of its terminal posts`,
+    },
+    { ...length, name: 'max', does: phrase`no bay is longer than this` },
     {
       ...length,
       needed: false,
       value: 'R',
       name: 'radius',
-      does: 'the stretch is a curve, told along it, with bays as short as its radius asks for',
+      does: phrase`the stretch is a curve, told along it, with bays as short as its radius asks for`,
     },
   ],
   run: async (call) => run(call),

@@ -15,6 +15,7 @@ import { columns } from '../columns.ts';
 import { readDocument } from '../readSite.ts';
 import type { Verb } from '../verb.ts';
 import { languageOption } from '../languageOption.ts';
+import { phrase, phraseOf } from '../../phrases/phrase.ts';
 
 /** A site as it was drawn and as it stands, laid out. */
 interface Stood {
@@ -28,15 +29,19 @@ const markRows = ({ drawn, site, layout: { posts, survey } }: Stood): string[][]
     const [mark, was] = [site.marks[id], drawn.marks[id]];
     if (mark === undefined || was === undefined) return [];
     const write = (value: number): string => formatLength(inches(value), site.lengths);
-    const held = mark.fixed ? 'fixed' : survey.loose.includes(id) ? 'loose' : 'held';
+    const held = mark.fixed
+      ? phraseOf('mark')`fixed`
+      : survey.loose.includes(id)
+        ? phraseOf('mark')`loose`
+        : phraseOf('mark')`held`;
     const moved = Math.hypot(mark.x - was.x, mark.y - was.y);
     return [
       [
         markName(site, posts, id),
-        `E ${write(mark.x)}`,
-        `N ${write(mark.y)}`,
+        phrase`E ${write(mark.x)}`,
+        phrase`N ${write(mark.y)}`,
         held,
-        `${write(moved)} from the sketch`,
+        phrase`${write(moved)} from the sketch`,
       ],
     ];
   });
@@ -48,12 +53,12 @@ const linesOf = (stood: Stood): string[] => {
   return [
     standsText(survey),
     ...survey.suspects.map((suspect) => suspectText(site, posts, suspect)),
-    ...(next === null ? [] : [`Tape next: ${next}`]),
+    ...(next === null ? [] : [phrase`Tape next: ${next}`]),
     '',
-    'Marks',
+    phrase`Marks`,
     ...columns(markRows(stood), ['left', 'right', 'right']),
     '',
-    'Readings',
+    phrase`Readings`,
     ...columns(measuredTable(site, layout).rows, ['left', 'right']),
   ];
 };
@@ -72,7 +77,7 @@ const jsonOf = ({ site, layout: { survey } }: Stood): unknown => ({
 /** `survey`: where the marks of a site stand by what was taped, and what the tapes say of each other. */
 export const survey: Verb = {
   name: 'survey',
-  does: 'solves where marks stand by the tapes, and says which reading is wrong',
+  does: phrase`solves where marks stand by the tapes, and says which reading is wrong`,
   places: ['SITE'],
   options: [languageOption],
   run: async ({ places: [path = '-'] }, io) => {

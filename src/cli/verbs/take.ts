@@ -12,6 +12,7 @@ import { tableOptions, takenOf } from '../takenOf.ts';
 import type { Answer, Verb } from '../verb.ts';
 import { writeSheet } from '../writeSheet.ts';
 import { languageOption } from '../languageOption.ts';
+import { phrase } from '../../phrases/phrase.ts';
 
 const textEndings = ['geojson', 'dxf', 'csv'] as const;
 
@@ -40,12 +41,12 @@ const takeText = async (
   if (!file.ok) return file;
   const stopped = layout.flags.some(({ level }) => level === 'stop');
   if (rows !== null) {
-    const text = `${file.value}: ${rows} row${rows === 1 ? '' : 's'}`;
+    const text = rows === 1 ? phrase`${file.value}: 1 row` : phrase`${file.value}: ${rows} rows`;
     const said = mind === null ? null : `${file.value}: ${mind}`;
     return read({ text, json: { file: file.value, rows }, stopped, mind: said });
   }
   const counts = countsOf(layout);
-  const text = `${file.value}: ${counts.lines} fence lines, ${counts.posts} posts, ${counts.gates} gates`;
+  const text = phrase`${file.value}: ${counts.lines} fence lines, ${counts.posts} posts, ${counts.gates} gates`;
   return read({ text, json: { file: file.value, ...counts }, stopped });
 };
 
@@ -53,15 +54,17 @@ const run = async (call: Call, io: Io): Promise<Parsed<Answer>> => {
   const out = valueOf(call, 'out') ?? '';
   const ending = endingIn(out, textEndings);
   if (ending !== null && valueOf(call, 'for') !== null) {
-    return unread('--for: only sheets are for a reader: a file that ends in .pdf, .svg or .png');
+    return unread(
+      phrase`--for: only sheets are for a reader: a file that ends in .pdf, .svg or .png`,
+    );
   }
   if (ending !== null && valueOf(call, 'dpi') !== null) {
-    return unread('--dpi: only a file that ends in .png has a resolution');
+    return unread(phrase`--dpi: only a file that ends in .png has a resolution`);
   }
   if (ending !== null) return takeText(call, ending, io);
   if (endingIn(out, pageEndings) === null) {
     return unread(
-      `--out: ${quotedText(out)}: expected a file name that ends in .geojson, .dxf, .csv, .pdf, .svg or .png`,
+      phrase`--out: ${quotedText(out)}: expected a file name that ends in .geojson, .dxf, .csv, .pdf, .svg or .png`,
     );
   }
   const table = takenOf(call, 'dxf');
@@ -73,7 +76,7 @@ const run = async (call: Call, io: Io): Promise<Parsed<Answer>> => {
 /** `take`: a site as GeoJSON, DXF, stakes or another table, or its sheets as `sheet` writes them. */
 export const take: Verb = {
   name: 'take',
-  does: 'takes a site out as GeoJSON, DXF, a table or sheets',
+  does: phrase`takes a site out as GeoJSON, DXF, a table or sheets`,
   places: ['SITE'],
   options: [
     {
@@ -81,10 +84,10 @@ export const take: Verb = {
       value: 'FILE.geojson|.dxf|.csv|.pdf|.svg|.png',
       needed: true,
       repeats: false,
-      does: 'the file to write',
+      does: phrase`the file to write`,
     },
     ...tableOptions,
-    ...paperOptions('else the larger plan, lists as more of them fits'),
+    ...paperOptions(phrase`else the larger plan, lists as more of them fits`),
     readerOption,
     languageOption,
   ],

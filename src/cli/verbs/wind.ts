@@ -31,6 +31,7 @@ import { readLength } from '../readLength.ts';
 import { readNumber } from '../readNumber.ts';
 import { structureCautions } from '../structureCautions.ts';
 import type { Answer, Verb } from '../verb.ts';
+import { phrase, phraseOf } from '../../phrases/phrase.ts';
 
 const write = (length: Inches): string => formatLength(length, inchStyle);
 
@@ -85,12 +86,14 @@ const wallFor = (od: Inches, given: Inches | null): Parsed<Inches> => {
   if (given !== null) {
     return given <= od / 2
       ? read(given)
-      : unread(`--wall: expected at most ${write(inches(od / 2))}, half of the post`);
+      : unread(phrase`--wall: expected at most ${write(inches(od / 2))}, half of the post`);
   }
   const known = fencePipes.filter((pipe) => pipe.od === od).map(({ wall }) => wall);
   if (known.length > 0) return read(inches(Math.max(...known)));
   const all = [...new Set(fencePipes.map((pipe) => pipe.od))].join(', ');
-  return unread(`--wall is missing: no pipe of the table is ${write(od)} outside; it has ${all}`);
+  return unread(
+    phrase`--wall is missing: no pipe of the table is ${write(od)} outside; it has ${all}`,
+  );
 };
 
 const readWind = (call: Call, top: number): Parsed<Omit<Asked['wind'], 'ice'>> => {
@@ -103,13 +106,18 @@ const readWind = (call: Call, top: number): Parsed<Omit<Asked['wind'], 'ice'>> =
   );
   if (!name.ok) return name;
   const exposure = exposures.find((one) => one.name === (name.value ?? 'C'));
-  if (exposure === undefined) return unread('--exposure: expected B, C or D');
+  if (exposure === undefined) return unread(phrase`--exposure: expected B, C or D`);
   const { label } = exposure;
   return read({
     speed: speed.value ?? 0,
     exposure: exposureAt(exposure, top),
     name: `${exposure.name}, ${label}`,
   });
+};
+
+const gradeWords: Readonly<Record<(typeof pipeGrades)[number]['label'], string>> = {
+  regular: phraseOf('steel')`regular`,
+  'high strength': phraseOf('steel')`high strength`,
 };
 
 const readAsked = (call: Call): Parsed<Asked> => {
@@ -131,7 +139,7 @@ const readAsked = (call: Call): Parsed<Asked> => {
   );
   if (!grade.ok) return grade;
   const made = pipeGrades.find(({ label }) => label === grade.value) ?? pipeGrades[0];
-  const strands = readNumber(call, 'barbed', { from: 1, to: 12, unit: 'strands' });
+  const strands = readNumber(call, 'barbed', { from: 1, to: 12, unit: phrase`strands` });
   if (!strands.ok) return strands;
   const fabricMade = fabricOf({ mesh: mesh ?? null, wire: wire ?? null });
   return read({
@@ -147,27 +155,43 @@ const readAsked = (call: Call): Parsed<Asked> => {
     member: { od, wall: thick.value, yields: made.yields },
     wind: { ...wind.value, ice: ice ?? inches(0) },
     bay: bay ?? maxSpacing.length,
-    grade: `${made.label}, ${made.yields.toLocaleString('en-US')} psi (${made.source.text})`,
+    grade: phrase`${gradeWords[made.label]}, ${made.yields.toLocaleString('en-US')} psi (${made.source.text})`,
   });
 };
 
 const footPounds = (inchPounds: number): string => `${(inchPounds / 12).toFixed(0)} ft-lb`;
 
+const solidLine = ({ shape }: Asked['fence'], { solidity, coefficient }: FenceWind): string => {
+  const [share, source] = [(100 * solidity).toFixed(1), openFrameSource.text];
+  return shape === 'flat'
+    ? phrase`the fabric is ${share} % solid, by flat slats or a screen: coefficient ${coefficient}; ${source}`
+    : phrase`the fabric is ${share} % solid: coefficient ${coefficient}; ${source}`;
+};
+
+const partWords: Readonly<Record<FenceWind['parts'][number]['part'], string>> = {
+  fabric: phrase`fabric`,
+  'barbed wire': phrase`barbed wire`,
+  post: phrase`post`,
+  'top rail': phrase`top rail`,
+  'middle rail': phrase`middle rail`,
+  'bottom rail': phrase`bottom rail`,
+};
+
 const windLines = ({ fence, wind, bay }: Asked, found: FenceWind): string[] => [
-  `velocity pressure 0.00256 × ${Number(wind.exposure.toFixed(3))} × ${directionality} × ${wind.speed}² = ${found.velocity.toFixed(2)} psf; exposure ${wind.name}; ${windSource.text}`,
+  phrase`velocity pressure 0.00256 × ${Number(wind.exposure.toFixed(3))} × ${directionality} × ${wind.speed}² = ${found.velocity.toFixed(2)} psf; exposure ${wind.name}; ${windSource.text}`,
   ...(wind.ice > 0
     ? [
-        `${write(wind.ice)} of ice all round leaves ${(100 * (1 - found.solidity)).toFixed(1)} % open of ${(100 * (1 - fence.solidity)).toFixed(1)}: a derived figure`,
+        phrase`${write(wind.ice)} of ice all round leaves ${(100 * (1 - found.solidity)).toFixed(1)} % open of ${(100 * (1 - fence.solidity)).toFixed(1)}: a derived figure`,
       ]
     : []),
-  `the fabric is ${(100 * found.solidity).toFixed(1)} % solid${fence.shape === 'flat' ? ', by flat slats or a screen' : ''}: coefficient ${found.coefficient}; ${openFrameSource.text}`,
-  `on what is solid ${found.velocity.toFixed(2)} × ${gust} × ${found.coefficient} = ${found.pressure.toFixed(2)} psf, at least 16`,
-  `on a bay of ${write(bay)} and its post`,
+  solidLine(fence, found),
+  phrase`on what is solid ${found.velocity.toFixed(2)} × ${gust} × ${found.coefficient} = ${found.pressure.toFixed(2)} psf, at least 16`,
+  phrase`on a bay of ${write(bay)} and its post`,
   ...columns(
     found.parts.map(({ part, pounds, height }) => [
-      `  ${part}`,
+      `  ${partWords[part]}`,
       `${pounds.toFixed(0)} lb`,
-      `at ${write(height)}`,
+      phrase`at ${write(height)}`,
     ]),
     ['left', 'right', 'left'],
   ),
@@ -180,12 +204,12 @@ const answer = (asked: Asked, found: PostInWind): Answer => {
   const share = ((100 * bends) / capacity).toFixed(0);
   const lines = [
     ...windLines(asked, force),
-    `for allowable stresses ${allowableShare(blows)} of it: ${push.pounds.toFixed(0)} lb at ${write(push.height)}, ${footPounds(bends)} at the ground`,
-    `a post ${member.od} in outside, ${member.wall} in wall, ${grade} may bear ${footPounds(capacity)}; ${bendingSource.text}`,
+    phrase`for allowable stresses ${allowableShare(blows)} of it: ${push.pounds.toFixed(0)} lb at ${write(push.height)}, ${footPounds(bends)} at the ground`,
+    phrase`a post ${member.od} in outside, ${member.wall} in wall, ${grade} may bear ${footPounds(capacity)}; ${bendingSource.text}`,
     over
-      ? `the post bends by ${share} % of what it may bear: no bay over ${write(longest)}`
-      : `the post bends by ${share} % of what it may bear; the longest bay for that is ${write(longest)}`,
-    `wind alone: how far fabric, ties and rails reach is another matter, and no bay is over ${write(maxSpacing.length)} (${maxSpacing.source.text})`,
+      ? phrase`the post bends by ${share} % of what it may bear: no bay over ${write(longest)}`
+      : phrase`the post bends by ${share} % of what it may bear; the longest bay for that is ${write(longest)}`,
+    phrase`wind alone: how far fabric, ties and rails reach is another matter, and no bay is over ${write(maxSpacing.length)} (${maxSpacing.source.text})`,
     ...structureCautions,
   ];
   return {
@@ -212,7 +236,7 @@ const run = (call: Call): Parsed<Answer> => {
   if (found === null) {
     const { solidity } = iced({ ...fence, post: member.od }, wind.ice);
     return unread(
-      `--${wind.ice > 0 ? 'ice' : 'mesh'}: ${(100 * solidity).toFixed(0)} % solid: expected at most ${100 * mostOpenFrame} %, where open frames end`,
+      phrase`--${wind.ice > 0 ? 'ice' : 'mesh'}: ${(100 * solidity).toFixed(0)} % solid: expected at most ${100 * mostOpenFrame} %, where open frames end`,
     );
   }
   return read(answer(asked.value, found));
@@ -223,34 +247,54 @@ const length = { value: 'L', needed: false, repeats: false };
 /** `wind`: wind on a bay of fence, the bending of its line post and the longest bay, with the working. */
 export const wind: Verb = {
   name: 'wind',
-  does: 'wind on a bay, what its line post bears, and the longest bay for that',
+  does: phrase`wind on a bay, what its line post bears, and the longest bay for that`,
   places: [],
   options: [
-    { ...length, needed: true, name: 'fabric', does: 'height of the fabric' },
-    { ...length, needed: true, name: 'post', does: 'outside diameter of the line post' },
-    { ...length, needed: true, value: 'MPH', name: 'speed', does: 'basic wind speed of the place' },
-    { ...length, value: 'B, C, D', name: 'exposure', does: 'how open the land is; else C' },
-    { ...length, name: 'wall', does: 'wall of the post; else that of regular pipe' },
+    { ...length, needed: true, name: 'fabric', does: phrase`height of the fabric` },
+    { ...length, needed: true, name: 'post', does: phrase`outside diameter of the line post` },
+    {
+      ...length,
+      needed: true,
+      value: 'MPH',
+      name: 'speed',
+      does: phrase`basic wind speed of the place`,
+    },
+    { ...length, value: 'B, C, D', name: 'exposure', does: phrase`how open the land is; else C` },
+    { ...length, name: 'wall', does: phrase`wall of the post; else that of regular pipe` },
     {
       ...length,
       value: 'GRADE',
       name: 'grade',
-      does: `its steel: ${pipeGrades.map(({ label }) => label).join(', ')}; else ${pipeGrades[0].label}`,
+      does: phrase`its steel: ${pipeGrades.map(({ label }) => label).join(', ')}; else ${pipeGrades[0].label}`,
     },
-    { ...length, name: 'bay', does: `from post to post; else ${write(maxSpacing.length)}` },
-    { ...length, name: 'rail', does: 'outside diameter of the top rail; else there is none' },
-    { ...length, name: 'middle-rail', does: 'of the rail half way up; else there is none' },
-    { ...length, name: 'bottom-rail', does: 'of the rail along the bottom; else there is none' },
-    { ...length, value: 'N', name: 'barbed', does: 'strands of barbed wire; else there are none' },
+    { ...length, name: 'bay', does: phrase`from post to post; else ${write(maxSpacing.length)}` },
+    { ...length, name: 'rail', does: phrase`outside diameter of the top rail; else there is none` },
+    { ...length, name: 'middle-rail', does: phrase`of the rail half way up; else there is none` },
+    {
+      ...length,
+      name: 'bottom-rail',
+      does: phrase`of the rail along the bottom; else there is none`,
+    },
+    {
+      ...length,
+      value: 'N',
+      name: 'barbed',
+      does: phrase`strands of barbed wire; else there are none`,
+    },
     {
       ...length,
       name: 'ice',
-      does: 'thickness of ice all round wire and pipe; else there is none',
+      does: phrase`thickness of ice all round wire and pipe; else there is none`,
     },
-    { ...length, name: 'mesh', does: 'clear between wires of the fabric; else 2' },
-    { ...length, name: 'wire', does: 'diameter of its wire; else 0.148' },
-    { ...length, value: 'PERCENT', name: 'solid', does: 'share that mesh, slats or screen close' },
-    { ...length, name: 'gap', does: 'between the ground and the fabric; else 2' },
+    { ...length, name: 'mesh', does: phrase`clear between wires of the fabric; else 2` },
+    { ...length, name: 'wire', does: phrase`diameter of its wire; else 0.148` },
+    {
+      ...length,
+      value: 'PERCENT',
+      name: 'solid',
+      does: phrase`share that mesh, slats or screen close`,
+    },
+    { ...length, name: 'gap', does: phrase`between the ground and the fabric; else 2` },
   ],
   run: async (call) => run(call),
 };
