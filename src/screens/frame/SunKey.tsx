@@ -14,8 +14,13 @@ export const SunKey = () => {
     session.setState({ theme: sun ? before.current : 'sun' });
   };
   return (
-    <button type="button" className="sun" aria-pressed={sun} onClick={turn}>
-      <span className="unseen">{phrase`Full `}</span>
+    <button
+      type="button"
+      className="sun"
+      aria-label={phrase`Full sun`}
+      aria-pressed={sun}
+      onClick={turn}
+    >
       {phrase`Sun`}
     </button>
   );
