@@ -34,6 +34,12 @@ export const keptOf = ({
   tour,
 });
 
+/** Whether something of a session was chosen anew that outlasts it; where the pad was moved to is no choice. */
+export const isChosenAnew = (after: Session, before: Session): boolean => {
+  const [{ view: _, ...now }, was] = [keptOf(after), keptOf(before)];
+  return Object.entries(now).some(([key, value]) => was[key as keyof KeptSession] !== value);
+};
+
 const partOf = (value: unknown, key: string): unknown =>
   typeof value === 'object' && value !== null ? Reflect.get(value, key) : undefined;
 

@@ -5,8 +5,10 @@ import type { JobId } from './jobId.ts';
 import type { JobHead, JobShelf } from './jobShelf.ts';
 import { createSender, type Keeping, type Sender } from './keeping.ts';
 import type { KeepTrouble, KeptState } from './keptState.ts';
+import { isChosenAnew } from './keptSession.ts';
 import { freshLedger, type Ledger } from './ledger.ts';
 import { withoutBytes } from './picturesApart.ts';
+import type { SessionStore } from './session.ts';
 import type { SiteState } from './siteStore.ts';
 import { begunTrail, movedTo, stepped, tooOld, withoutOldest, type Trail } from './trail.ts';
 import { phrase } from '../phrases/phrase.ts';
@@ -74,16 +76,30 @@ const removeBlank = (job: JobId, shelf: JobShelf, { writer, after }: Sender): vo
   });
 };
 
+/** Writes what is chosen in the session when it is; what is chosen while that waits goes with it. */
+const keepChoices = (session: SessionStore, { after, keepDesk }: Sender): (() => void) => {
+  let waits = false;
+  return session.subscribe((now, before) => {
+    if (waits || !isChosenAnew(now, before)) return;
+    waits = true;
+    after(() => {
+      waits = false;
+      return keepDesk();
+    });
+  });
+};
+
 const drawnNow = ({ history, drawn }: SiteState): Site => drawn(history.present.site);
 
 /**
  * Writes every commit, undo, redo and load of the job on the pad as it happens, each in one transaction
- * that writes only what changed, and the session's view with it where that is another; never a draft.
+ * that writes only what changed, and the session's view with it where that is another; never a draft. What is
+ * chosen in the session is written when it is.
  * Never throws: what stands in the way is told in the state, and what was not written is written whole
  * with the next change or try.
  */
 export const keep = (keeping: Keeping): Keeper => {
-  const { shelf, site, now, most } = keeping;
+  const { shelf, site, session, now, most } = keeping;
   const sender = createSender(keeping);
   const { teller, writer, trails, onPad, send, catchUp, isGiving } = sender;
   const { after: later, keepDesk, lost, settled } = sender;
@@ -146,6 +162,7 @@ export const keep = (keeping: Keeping): Keeper => {
     else later(keepDesk);
     await settled();
   };
+  const stops = [site.subscribe(hear), keepChoices(session, sender)];
   shelf.onLost(() => later(lost));
   return {
     state: teller.state,
@@ -162,6 +179,8 @@ export const keep = (keeping: Keeping): Keeper => {
     },
     headOf: (job) => writer.ledgerOf(job)?.head,
     hush: () => teller.state.setState({ trouble: null }),
-    stop: site.subscribe(hear),
+    stop: () => {
+      for (const stop of stops) stop();
+    },
   };
 };

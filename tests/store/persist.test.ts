@@ -121,7 +121,7 @@ describe('keeping jobs with their history', () => {
     const prices = { name: 'prices.csv', text: 'Item,Unit,Price' };
     const counting = { ...usualCounting, kerf: inches(0), times: { 'hog-ring': 2 } };
     const view = { scale: 2, x: 3, y: 4 };
-    session.setState({ view, theme: 'sun', screen: 'load', prices, counting });
+    session.setState({ view });
     site.getState().preview(namedSite('draft'));
     await tick();
     expect(writes).toHaveLength(0);
@@ -132,7 +132,8 @@ describe('keeping jobs with their history', () => {
       true,
       ...Array.from({ length: 49 }, () => false),
     ]);
-    session.setState({ view: { scale: 3, x: 3, y: 4 } });
+    session.setState({ view: { scale: 3, x: 3, y: 4 }, theme: 'sun', screen: 'load' });
+    session.setState({ prices, counting });
     await keeper.now();
     expect(lying().desk.get('session')).toMatchObject({ view: { scale: 3 }, theme: 'sun' });
     const later = await openDesk({ shelf });
