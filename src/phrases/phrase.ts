@@ -49,6 +49,9 @@ const inEnglish = new Map<string, string>();
 /** As many are remembered as several drawings make at once, and with them those of tables that are in use. */
 const mostRemembered = 50_000;
 
+/** What phrases without holes say in English: of these there are as many as the code has, so all are kept. */
+const always = new Map<string, string>();
+
 const remembered = (text: string, said: string): string => {
   inEnglish.delete(text);
   inEnglish.set(text, said);
@@ -61,11 +64,11 @@ const remembered = (text: string, said: string): string => {
 };
 
 /**
- * What a text that was made by phrases, not long ago, says in English, its fillings too; any other text as
- * it is. What a document keeps of a text, or compares it by, is the same in every language.
+ * What a text that was made by phrases says in English, its fillings too, where it was made not long ago or
+ * by a phrase without holes; any other text as it is. What a document keeps of a text, or compares it by, is the same in every language.
  */
 export const englishOf = (text: string): string => {
-  const said = inEnglish.get(text);
+  const said = inEnglish.get(text) ?? always.get(text);
   if (said === undefined) return text;
   remembered(text, said);
   return said;
@@ -85,6 +88,7 @@ const phraseAbout =
         : said
             .map((part) => (typeof part === 'number' ? `${fillings[part - 1] ?? ''}` : part))
             .join('');
+    if (fillings.length === 0) always.set(text, english(pieces, []));
     return remembered(text, english(pieces, fillings.map(plain)));
   };
 
@@ -121,4 +125,5 @@ export const speakBy = (next: Saying | null): void => {
   saying = next;
   found = new WeakMap();
   inEnglish.clear();
+  always.clear();
 };

@@ -78,6 +78,15 @@ describe('a phrase', () => {
     expect(englishOf(said)).toBe('Portón 1 is wide');
   });
 
+  it('[A20] forgets nothing that the code says, however much is made after it', () => {
+    saysBy({ Gate: 'Portón', 'line {1}': 'línea {1}' });
+    const gate = phrase`Gate`;
+    const many = Array.from({ length: 60_000 }, (_, n) => phrase`line ${n}`);
+    expect(many.at(-1)).toBe('línea 59999');
+    expect(englishOf(gate)).toBe('Gate');
+    expect(englishOf(phrase`${asItIs('Portón')}`)).toBe('Portón');
+  });
+
   it('[A20] in English is what it says', () => {
     expect(joined(['a', 'b', 'c'], ', ')).toBe('a, b, c');
     expect(sentenceCase('square corner')).toBe('Square corner');

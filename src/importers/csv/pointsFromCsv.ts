@@ -2,6 +2,7 @@ import type { Found, FoundRefusal } from '../../site/found.ts';
 import { read, unread, type Parsed } from '../../units/parsed.ts';
 import { wholeFile, type Drawn } from '../drawn.ts';
 import type { FileUnit } from '../fileUnit.ts';
+import { fileUnitWords } from '../fileUnitWords.ts';
 import { foundFrom } from '../foundFrom.ts';
 import { csvDelimiter } from './csvDelimiter.ts';
 import {
@@ -15,7 +16,7 @@ import { readCsv, type CsvDelimiter, type CsvRow } from './readCsv.ts';
 import { orderText } from './orderText.ts';
 import { withoutBlankColumns } from './withoutBlankColumns.ts';
 import { readPointRow, type NumberForm } from './readPointRow.ts';
-import { phrase } from '../../phrases/phrase.ts';
+import { joined, phrase } from '../../phrases/phrase.ts';
 
 /** How a list of points is read. */
 export interface PointForm {
@@ -56,7 +57,8 @@ const decimalOf = (
 
 const unitText = (columns: PointColumns, { chosen, usual }: PointForm): string => {
   const told = placesOf(columns).map(({ unit }) => unit);
-  const all = [...new Set(told.map((unit) => unit ?? chosen ?? usual))].join(phrase` and `);
+  const units = new Set(told.map((unit) => fileUnitWords[unit ?? chosen ?? usual]));
+  const all = joined([...units], phrase` and `);
   if (told.every((unit) => unit !== null)) return phrase`Read in ${all}, as the headings say`;
   return chosen === null
     ? phrase`The file names no unit: read in ${all}`

@@ -2,6 +2,7 @@ import { parseString, type Dxf } from 'dxf';
 import type { Found } from '../../site/found.ts';
 import { read, unread, type Parsed } from '../../units/parsed.ts';
 import { inchesIn, type FileUnit } from '../fileUnit.ts';
+import { fileUnitWords } from '../fileUnitWords.ts';
 import { foundFrom } from '../foundFrom.ts';
 import { heightsLost } from '../heightsLost.ts';
 import { labelText } from '../labelText.ts';
@@ -31,17 +32,17 @@ const named: Readonly<Record<number, FileUnit>> = {
 };
 
 const unitOf = ({ header }: Dxf, { chosen, usual }: DxfUnits): [FileUnit, string] => {
-  if (chosen !== null) return [chosen, phrase`Read in ${chosen}, as chosen`];
+  if (chosen !== null) return [chosen, phrase`Read in ${fileUnitWords[chosen]}, as chosen`];
   const value = header.insUnits ?? 0;
   const said = named[value];
-  if (said !== undefined) return [said, phrase`Read in ${said}, as the file says`];
+  if (said !== undefined) return [said, phrase`Read in ${fileUnitWords[said]}, as the file says`];
   if (value !== 0 && Number.isFinite(value)) {
     return [
       usual,
-      phrase`The file names a unit that is not read here ($INSUNITS ${value}): read in ${usual}, choose another if that is wrong`,
+      phrase`The file names a unit that is not read here ($INSUNITS ${value}): read in ${fileUnitWords[usual]}, choose another if that is wrong`,
     ];
   }
-  return [usual, phrase`The file names no unit: read in ${usual}`];
+  return [usual, phrase`The file names no unit: read in ${fileUnitWords[usual]}`];
 };
 
 /** Sorts of entities that are told one by one, and the letters of their names. */

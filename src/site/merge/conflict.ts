@@ -86,7 +86,7 @@ const toldIn = (site: Site, clash: Clash, value: unknown): Told => {
     if (is === 'not together') return phrase`the whole drawing as this copy has it`;
     if (is === 'ordered apart') return rowWords(site, key, value as readonly string[]);
     if (is === 'taken out') return value === undefined ? phrase`taken out` : keptWords(value, base);
-    if (field === 'place' && value !== undefined) return placeWords(site, value, base);
+    if (field === 'place' && typeof value === 'object') return placeWords(site, value, base);
     return valueWords(site, field, value);
   };
   return { value, words: say() };

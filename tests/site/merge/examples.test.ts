@@ -56,6 +56,15 @@ describe('the merge of two copies', () => {
     expect(taking(merge, 'theirs').gates['gate:1']?.label).toBe('Truck gate');
   });
 
+  it('[S93] says where a job is as it was written, and is no place of the drawing', () => {
+    const merge = merged(
+      base,
+      changeJob(base, { place: '12 Invented Lane' }),
+      changeJob(base, { place: '14 Invented Lane' }),
+    );
+    expect(toldOf(merge)).toEqual([['Job: place', '12 Invented Lane', '14 Invented Lane']]);
+  });
+
   it('[S88] has what each changed of one gate', () => {
     const merge = merged(
       base,
