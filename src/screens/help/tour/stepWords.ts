@@ -40,7 +40,7 @@ export const stepWords: Readonly<Record<TourStep, StepWords>> = {
     more: phrase`The posts make room for it. The key for the tool is ${keyOf('gate')}.`,
   },
   opening: {
-    deed: phrase`Read the opening to hold on the card of the gate, and open ${phrase`Why`} beside it.`,
+    deed: phrase`Read the opening to hold on the card of the gate; open ${phrase`Why`} beside it, and close it again.`,
     more: phrase`It is not the size that the gate is sold by: leaf, hinges and latch each take their part of it.`,
   },
   flag: {

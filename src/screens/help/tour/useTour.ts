@@ -1,6 +1,6 @@
 import { useEffect } from 'react';
 import type { Tour } from '../../../store/tour.ts';
-import { useBench, useLayout, useSession, useSite } from '../../bench.ts';
+import { useBench, useLayout, useSession } from '../../bench.ts';
 import { useStored } from '../../useStored.ts';
 import { seenOf } from './seenOf.ts';
 import { broughtOn } from './tourMoves.ts';
@@ -8,8 +8,9 @@ import type { TourNow } from './tourNow.ts';
 
 /** The program as the tour looks at it now. */
 export const useTourNow = (): TourNow => {
-  const { sender } = useBench();
-  const site = useSite();
+  const { sender, site: documents } = useBench();
+  // a gate that only follows the pointer is none
+  const site = useStored(documents, ({ history }) => history.present.site);
   const { flags } = useLayout();
   const screen = useSession((state) => state.screen);
   const tool = useSession((state) => state.tool);

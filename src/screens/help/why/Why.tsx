@@ -33,7 +33,8 @@ export const Why = ({ of, reasons, toured, children }: Props) => {
   const [open, setOpen] = useState(false);
   const press = () => {
     setOpen(!open);
-    if (toured === undefined || open) return;
+    // read is what was opened and put away again
+    if (toured === undefined || !open) return;
     session.setState(({ tour }) => ({ tour: withLook(tour, toured) }));
   };
   return (
