@@ -10,7 +10,8 @@ const themes = ['day', 'dark', 'sun'] as const;
 const tall = 3600;
 
 /** What a state of the yard has that the yard itself has not. */
-const partOf = ({ key, list }: State): string => {
+const partOf = ({ key, list, tour }: State): string => {
+  if (tour !== undefined) return '.tour';
   if (key !== undefined) return 'dialog[open]';
   return list === true ? '.yardlist' : '.card';
 };

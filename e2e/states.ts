@@ -13,6 +13,10 @@ export interface State {
   readonly list?: true;
   /** What is begun from the list, so that its first piece is typed. */
   readonly draws?: string;
+  /** Reasons of figures that are opened, by the names of their keys. */
+  readonly asks?: RegExp;
+  /** How many steps of the tour are skipped; 0 for its first one. */
+  readonly tour?: number;
 }
 
 const yard = { screen: 'Yard' } as const;
@@ -24,10 +28,13 @@ const cards: readonly State[] = [
   { name: 'card of a post', ...yard, row: /line post/ },
   { name: 'card of a building', ...yard, row: /^Building/ },
   { name: 'card of a mark', ...yard, row: /corner 1: / },
+  { name: 'reasons of a gate', ...yard, row: /^Gate /, asks: /^Why / },
+  { name: 'reasons of a post', ...yard, row: /line post/, asks: /^Why / },
 ];
 
 const dialogs: readonly State[] = [
   { name: 'job and file', ...yard, key: /^Job & file/ },
+  { name: 'keys and gestures', ...yard, key: /^Help/ },
   { name: 'tapes', ...yard, key: /^Tapes/ },
   { name: 'square a corner', ...yard, key: /^Square a corner/ },
   { name: 'lot from a deed', ...yard, key: /^Lot from a deed/ },
@@ -56,7 +63,11 @@ export const states: readonly State[] = [
   ...cards,
   ...tools,
   ...dialogs,
+  { name: 'the tour', ...yard, tour: 0 },
+  { name: 'the tour at the flags', ...yard, tour: 6 },
+  { name: 'the end of the tour', ...yard, tour: 9 },
   { name: 'openings', ...yard, screen: 'Openings' },
+  { name: 'reasons of an opening', ...yard, screen: 'Openings', asks: /^Why the (opening|clear)/ },
   { name: 'load list', ...yard, screen: 'Load list' },
   { name: 'crew sheet', ...yard, screen: 'Crew sheet' },
 ];
@@ -72,17 +83,34 @@ export const richStates: readonly State[] = [
   { name: 'openings of a taped yard', ...yard, screen: 'Openings' },
 ];
 
+/** Opens every reason that is to be seen and goes by such a name. */
+const ask = async (page: Page, name: RegExp): Promise<void> => {
+  const keys = page.getByRole('button', { name, expanded: false });
+  while (await keys.first().isVisible()) await keys.first().click();
+};
+
+/** Begins the tour and skips so many of its steps. */
+const begin = async (page: Page, skipped: number): Promise<void> => {
+  await page.getByRole('button', { name: 'Help', exact: true }).click();
+  await page.getByRole('button', { name: 'Take the tour' }).click();
+  const tour = page.getByRole('region', { name: 'Tour' });
+  for (let step = 0; step < skipped; step += 1)
+    await tour.getByRole('button', { name: 'Skip' }).click();
+};
+
 /** Brings the program from its first page to a state. */
 export const comeTo = async (page: Page, state: State): Promise<void> => {
-  const { screen, row, key, tool, list, draws } = state;
+  const { screen, row, key, tool, list, draws, asks, tour } = state;
   await page.getByRole('link', { name: screen, exact: true }).click();
   await expect(page.locator('main')).toBeVisible();
   if (screen === 'Crew sheet')
     await expect(page.getByRole('img').first()).toBeVisible({ timeout: 60_000 });
   if (screen !== 'Yard') {
     if (key !== undefined) await page.getByRole('button', { name: key }).first().click();
+    if (asks !== undefined) await ask(page, asks);
     return;
   }
+  if (tour !== undefined) await begin(page, tour);
   const pull = page.getByRole('button', { name: /^Pull up/ });
   if (tool !== undefined) {
     await page
@@ -110,6 +138,7 @@ export const comeTo = async (page: Page, state: State): Promise<void> => {
     await page.locator('.card details').evaluateAll((all) => {
       for (const one of all) one.setAttribute('open', '');
     });
+    if (asks !== undefined) await ask(page, asks);
   } else if (list !== true && (await pull.isVisible())) await pull.click();
   if (key !== undefined) await page.getByRole('button', { name: key }).first().click();
 };
@@ -120,6 +149,8 @@ export const goBack = async (page: Page): Promise<void> => {
   if (await done.isVisible()) await done.click();
   if (await page.locator('.yardlist .typed input').first().isVisible())
     await page.keyboard.press('Escape');
+  const tour = page.getByRole('region', { name: 'Tour' });
+  if (await tour.isVisible()) await tour.getByRole('button', { name: /^(Leave|Done)$/ }).click();
   const down = page.getByRole('button', { name: 'Put down' });
   if (await down.isVisible()) await down.click();
   const close = page.getByRole('button', { name: 'Close list' });

@@ -52,7 +52,7 @@ export const HelpSheet = ({ onClose }: { readonly onClose: () => void }) => {
           <label htmlFor={id}>{phrase`Find a key or a gesture`}</label>
           <input
             id={id}
-            type="search"
+            inputMode="search"
             value={text}
             autoComplete="off"
             onChange={(event) => setText(event.target.value)}
