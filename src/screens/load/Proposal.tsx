@@ -6,6 +6,7 @@ import { dpiRange } from '../../exporters/png/dpiRange.ts';
 import { joined, phrase } from '../../phrases/phrase.ts';
 import { fileStem } from '../../site/fileStem.ts';
 import { makePdf } from '../sheet/makePdf.ts';
+import { OwnLanguage } from '../sheet/OwnLanguage.tsx';
 import { PaperField } from '../sheet/PaperField.tsx';
 import { usePdfFile } from '../sheet/usePdfFile.ts';
 import { PagePreview } from '../sheet/PagePreview.tsx';
@@ -45,6 +46,7 @@ export const Proposal = ({ load }: { readonly load: Load }) => {
     <section aria-label={phrase`Proposal`} className="stack">
       <h2>{phrase`Proposal`}</h2>
       <p className="note">{phrase`One page for the customer: the plan, what is included, and the total. It says nothing of costs, margin or hours, and carries no site file.`}</p>
+      <OwnLanguage of="pages" />
       <div className="print">
         <PaperField />
         <div className="choices">

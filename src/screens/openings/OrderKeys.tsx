@@ -10,6 +10,7 @@ import { download } from '../files/download.ts';
 import { fileStem } from '../../site/fileStem.ts';
 import { makePdf } from '../sheet/makePdf.ts';
 import { paperOf } from '../sheet/paperOf.ts';
+import { OwnLanguage } from '../sheet/OwnLanguage.tsx';
 import { PaperField } from '../sheet/PaperField.tsx';
 import { usePdfFile } from '../sheet/usePdfFile.ts';
 import { phrase } from '../../phrases/phrase.ts';
@@ -56,6 +57,7 @@ export const OrderKeys = () => {
           </button>
         </div>
       </div>
+      <OwnLanguage of="pages" />
       {unsigned.length > 0 && (
         <TickField label={phrase`Print unsigned`} ticked={anyway} onTick={setAnyway} />
       )}

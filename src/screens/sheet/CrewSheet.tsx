@@ -10,6 +10,7 @@ import { useBench, useSession } from '../bench.ts';
 import { Cautions } from '../Cautions.tsx';
 import { ChoiceField } from '../fields/ChoiceField.tsx';
 import { GoToPage } from './GoToPage.tsx';
+import { OwnLanguage } from './OwnLanguage.tsx';
 import { PaperField } from './PaperField.tsx';
 import { PagePreview } from './PagePreview.tsx';
 import { SheetKeys } from './SheetKeys.tsx';
@@ -76,6 +77,7 @@ export const CrewSheet = () => {
         />
         <SheetKeys drawn={set.stands.is === 'drawn' ? drawn : null} />
       </div>
+      <OwnLanguage of="tables" />
       <TakeOutKeys />
       <SheetStanding set={set} />
       {lacks !== null && (
