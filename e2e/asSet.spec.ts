@@ -35,9 +35,15 @@ const twoLeaves = (): string => {
   return JSON.stringify(site);
 };
 
-/** Opens the yard with no signal from then on. */
+test.use({ serviceWorkers: 'allow' });
+
+/** Opens the yard on the second visit, with no signal from then on. */
 const openOffline = async (page: Page): Promise<void> => {
   await page.goto('/index.html');
+  await page.evaluate(async () => {
+    await navigator.serviceWorker.ready;
+  });
+  await page.reload();
   await expect(page.getByRole('button', { name: 'Job & file' })).toBeVisible();
   await page.context().setOffline(true);
   await page.getByRole('button', { name: 'Job & file' }).click();
@@ -248,8 +254,6 @@ test('line posts are laid out again from what was set, on the list of holes and 
   // a quote is doubled in a CSV file
   for (const reading of moved) expect(csv).toContain(reading.replaceAll('"', '""'));
 
-  // the writer of PDF files is fetched when it is first used
-  await page.context().setOffline(false);
   const pages = await textsOf(
     await yard.download(() => page.getByRole('button', { name: 'Download PDF' }).click()),
   );

@@ -5,8 +5,14 @@ import { canKeepFiles, chooseToOpen } from './filePickers.ts';
 import { openOwn, withFiles } from './ownFile.ts';
 import { takeFile } from './takeFile.ts';
 
+interface Props {
+  readonly onOpened: () => void;
+  /** What the file is called where there is another such key. */
+  readonly file?: string;
+}
+
 /** Opens a site file, or the drawing of a crew sheet; by the browser's own chooser where a job can keep its file. */
-export const OpenFileKey = ({ onOpened }: { readonly onOpened: () => void }) => {
+export const OpenFileKey = ({ onOpened, file = phrase`Site file to open` }: Props) => {
   const bench = useBench();
   const chooser = useRef<HTMLInputElement>(null);
   const open = () => {
@@ -28,12 +34,12 @@ export const OpenFileKey = ({ onOpened }: { readonly onOpened: () => void }) => 
         className="unseen"
         type="file"
         accept=".json,application/json,.pdf,application/pdf"
-        aria-label={phrase`Site file to open`}
+        aria-label={file}
         tabIndex={-1}
         onChange={(event) => {
-          const file = event.target.files?.[0];
+          const chosen = event.target.files?.[0];
           event.target.value = '';
-          if (file !== undefined) void takeFile(bench, file).then(onOpened);
+          if (chosen !== undefined) void takeFile(bench, chosen).then(onOpened);
         }}
       />
     </>

@@ -17,7 +17,7 @@ export const SunKey = () => {
     <button
       type="button"
       className="sun"
-      aria-label={phrase`Full sun`}
+      aria-label={phrase`Sun, for full light`}
       aria-pressed={sun}
       onClick={turn}
     >

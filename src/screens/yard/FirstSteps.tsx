@@ -39,7 +39,7 @@ export const FirstSteps = () => {
               {phrase`Look at a sample yard`}
             </button>
           )}
-          <OpenFileKey onOpened={nothing} />
+          <OpenFileKey onOpened={nothing} file={phrase`Site file to begin with`} />
           <CallsKey />
         </div>
       </div>
