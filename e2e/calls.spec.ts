@@ -49,6 +49,16 @@ test('a deed is pasted, the line that is not understood is shown, the lot is dra
   expect([Object.keys(undone.features), Object.keys(undone.marks)]).toEqual([[], []]);
 });
 
+test('Escape closes the sheet when the key that had the focus is gone', async ({ page }) => {
+  const yard = yardPage(page);
+  await yard.openEmpty();
+  await page.getByRole('button', { name: 'Lot from a deed or plat' }).first().click();
+  await sheet(page).getByRole('button', { name: 'Put in an example' }).click();
+  await expect(sheet(page)).toContainText('5 sides of the lot');
+  await page.keyboard.press('Escape');
+  await expect(sheet(page)).toBeHidden();
+});
+
 test('a figure that cannot be is told in one line, and the text is still there when one comes back', async ({
   page,
 }) => {

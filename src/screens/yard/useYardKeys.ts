@@ -128,14 +128,18 @@ const carryOut = (bench: Bench, hand: KeyHand, deed: KeyDeed): void => {
   }
 };
 
-/** The keys of the yard, wherever the focus is, unless a field or a button wants them. */
+/** Whether a sheet lies over the yard: what is pressed is its own, also where nothing in it has the focus. */
+const isCovered = (): boolean => document.querySelector('dialog:modal') !== null;
+
+/** The keys of the yard, wherever the focus is, unless a field, a button or a sheet over it wants them. */
 export const useYardKeys = (hand: KeyHand): void => {
   const bench = useBench();
   const latest = useLatest(hand);
   useEffect(() => {
     const press = (event: KeyboardEvent) => {
       const pressed = pressedOf(event);
-      if (event.altKey || belongsTo(event.target, pressed.key, pressed.command)) return;
+      if (event.altKey || isCovered()) return;
+      if (belongsTo(event.target, pressed.key, pressed.command)) return;
       const drawing = isTyped(bench) ? 'a piece' : 'nothing';
       const deed = keyDeed(pressed, drawing, letters);
       if (deed === null) return;
