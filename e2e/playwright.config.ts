@@ -20,6 +20,8 @@ export default defineConfig({
   fullyParallel: true,
   workers: 2,
   timeout: 120_000,
+  // no test is about how fast a machine is
+  expect: { timeout: 20_000 },
   reporter: [['list']],
   use: {
     baseURL: `http://localhost:${port}`,
