@@ -41,7 +41,7 @@ export const countingSources: Readonly<
   ],
   hogRings: [{ value: '24 in', source: memory('ASTM F567') }],
   barShort: [{ value: '2 in', source: practice(phrase`a bar 2 in shorter than its fabric`) }],
-  railStick: [{ value: '21 ft', source: memory('ASTM F567 and F626, CLFMI') }],
+  railStick: [{ value: '21 ft', source: memory(phrase`ASTM F567 and F626, CLFMI`) }],
   railJoint: [
     {
       value: phrase`swaged or sleeved`,
