@@ -102,3 +102,57 @@ test.describe('a person whose browser reads Spanish', () => {
     await expect(page.getByRole('link', { name: 'Yard' })).toBeVisible();
   });
 });
+
+/** Words that no Spanish text has, and hardly an English one is without. */
+const english = /\b(?:the|of|and|is|are|was|with|from|this|that|each|not|yet|which)\b/i;
+
+/** Every text in a document. */
+const textsIn = (value: unknown): string[] => {
+  if (typeof value === 'string') return [value];
+  return typeof value === 'object' && value !== null ? Object.values(value).flatMap(textsIn) : [];
+};
+
+test.describe('a person whose browser reads Spanish, on the sample yard', () => {
+  test.use({ locale: 'es-US' });
+
+  test('[A10] reads no English but the names of the document and of what is published', async ({
+    page,
+  }) => {
+    const file = new URL('../sample-sites/back-yard.site.json', import.meta.url);
+    const names = textsIn(JSON.parse(readFileSync(file, 'utf8'))).filter((one) =>
+      english.test(one),
+    );
+    const found: string[] = [];
+    let lines = 0;
+    const read = async (): Promise<void> => {
+      await page.locator('details').evaluateAll((all) => {
+        for (const one of all) one.setAttribute('open', '');
+      });
+      const told = await page.evaluate(() =>
+        [...document.querySelectorAll('[aria-label]')].map(
+          (one) => one.getAttribute('aria-label') ?? '',
+        ),
+      );
+      const shown = (await page.locator('body').innerText()).split('\n');
+      const own = [...shown, ...told].map((line) =>
+        names.reduce((rest, name) => rest.replaceAll(name, ''), line),
+      );
+      lines += own.length;
+      found.push(...own.filter((line) => english.test(line)));
+    };
+    await page.goto('/?sample=back-yard');
+    for (const tab of ['Terreno', 'Aberturas', 'Lista de carga', 'Hoja de cuadrilla']) {
+      await page.getByRole('link', { name: tab, exact: true }).click();
+      await expect(page.getByRole('heading', { name: tab, level: 1 })).toBeAttached();
+      await read();
+    }
+    await expect(page.getByText('como se imprimirán')).toBeVisible();
+    await read();
+    await page.getByRole('button', { name: 'Trabajo y archivo' }).click();
+    await read();
+    await page.getByRole('button', { name: 'Trabajos en este dispositivo' }).click();
+    await read();
+    expect(lines).toBeGreaterThan(1000);
+    expect([...new Set(found)]).toEqual([]);
+  });
+});
