@@ -4,7 +4,7 @@ import { formatLength } from '../../units/formatLength.ts';
 import { inches } from '../../units/inches.ts';
 import type { LengthStyle } from '../../units/lengthStyle.ts';
 import type { Traverse } from './traverse.ts';
-import { phrase } from '../../phrases/phrase.ts';
+import { joined, phrase } from '../../phrases/phrase.ts';
 
 /**
  * How calls close, in one line: where they end seen from where they begin, and what share of the
@@ -16,7 +16,15 @@ export const closureText = (told: Traverse, style: LengthStyle): string => {
   const { lat, dep, length, azimuth } = misclosure;
   if (closes === 'exactly' || azimuth === null) return phrase`They close exactly.`;
   const write = (of: number): string => formatLength(inches(Math.abs(of)), style);
-  const parts = `${write(lat)} ${lat < 0 ? phrase`south` : phrase`north`}, ${write(dep)} ${dep < 0 ? phrase`west` : phrase`east`}`;
+  const parts = joined(
+    [
+      lat < 0 ? phrase`${write(lat)} south` : phrase`${write(lat)} north`,
+      dep < 0 ? phrase`${write(dep)} west` : phrase`${write(dep)} east`,
+    ],
+    ', ',
+  );
   const off = phrase`They end ${write(length)} ${formatBearing(azimuth)} of where they begin (${parts})`;
-  return precision === null ? `${off}.` : phrase`${off}: precision 1:${formatCount(precision)}.`;
+  return precision === null
+    ? joined([off, '.'], '')
+    : phrase`${off}: precision 1:${formatCount(precision)}.`;
 };
