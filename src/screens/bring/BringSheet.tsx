@@ -3,6 +3,7 @@ import { useState } from 'react';
 import { pointOrders, type PointOrder } from '../../importers/csv/pointColumns.ts';
 import { fileKind } from '../../importers/fileKind.ts';
 import { fileUnits, type FileUnit } from '../../importers/fileUnit.ts';
+import { fileUnitWords } from '../../importers/fileUnitWords.ts';
 import { phrase } from '../../phrases/phrase.ts';
 import { ChoiceField } from '../fields/ChoiceField.tsx';
 import { SheetOver } from '../frame/SheetOver.tsx';
@@ -13,16 +14,6 @@ interface Props {
   readonly file: File;
   readonly onDone: () => void;
 }
-
-const unitWords: Readonly<Record<FileUnit, string>> = {
-  feet: phrase`feet`,
-  'US survey feet': phrase`US survey feet`,
-  inches: phrase`inches`,
-  yards: phrase`yards`,
-  metres: phrase`metres`,
-  centimetres: phrase`centimetres`,
-  millimetres: phrase`millimetres`,
-};
 
 const orderWords: Readonly<Record<PointOrder, string>> = {
   'name, x, y, z, remark': phrase`name, x (east), y (north), z, remark`,
@@ -36,7 +27,7 @@ const asFile = 'as the file says';
 const unitChoices: readonly { readonly value: FileUnit | typeof asFile; readonly label: string }[] =
   [
     { value: asFile, label: phrase`As the file says` },
-    ...fileUnits.map((value) => ({ value, label: unitWords[value] })),
+    ...fileUnits.map((value) => ({ value, label: fileUnitWords[value] })),
   ];
 
 const orderChoices: readonly {
