@@ -70,6 +70,8 @@ test('a walk through all of it asks its own address alone, and is refused nothin
   await page
     .getByLabel('Site file to open')
     .setInputFiles({ name: 'yard.pdf', mimeType: 'application/pdf', buffer: readFileSync(pdf) });
+  // it is a copy of the job on the pad
+  await press('Open as a job of its own');
   await expect(page.getByRole('dialog')).toBeHidden();
   await page.getByRole('button', { name: 'Job & file' }).click();
   const dxf = dxfText({ units: 1, entities: [entity('POINT', 'WALLS', [10, 0], [20, 0])] });
