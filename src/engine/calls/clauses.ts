@@ -25,7 +25,7 @@ const places: readonly RegExp[] = [
   /(?<![a-z])containing(?![a-z])/g,
   /(?<=;)/g,
   /(?<=(?:point|place) of (?:beginning|commencement|commencing)"?[.,])/g,
-  /\n(?=\s*\n)/g,
+  /\n(?=[^\S\n]*\n)/g,
 ];
 /** Where a sentence ends: not behind the point of `ft.` or `N.` */
 const sentences = /(?<=[A-Za-z]{4}\.)\s+(?=[A-Z])/g;
