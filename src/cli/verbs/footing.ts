@@ -1,3 +1,4 @@
+import { footingRules } from '../../engine/structure/footingRules.ts';
 import { footing as footingOf, type Footing } from '../../engine/structure/footing.ts';
 import { lateralOf, soilOf } from '../../engine/structure/lateralOf.ts';
 import type { PolePush, PoleTrial } from '../../engine/structure/poleFooting.ts';
@@ -47,7 +48,7 @@ const shownTrials = (trials: readonly PoleTrial[]): readonly PoleTrial[] =>
 const ruleLines = ({ rows }: Footing): string[] => [
   ...columns(
     rows.map(({ rule, diameter, depth, source }) => [
-      rule,
+      footingRules[rule],
       diameter === null ? '' : phrase`${write(diameter)} across`,
       phrase`${write(depth)} deep`,
       source,

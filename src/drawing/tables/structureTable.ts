@@ -1,5 +1,6 @@
 import type { Layout } from '../../engine/layout.ts';
 import type { FootingRow } from '../../engine/structure/footing.ts';
+import { footingRules } from '../../engine/structure/footingRules.ts';
 import { deepest } from '../../engine/structure/poleFooting.ts';
 import { postStructures, type PostStructure } from '../../engine/structure/postStructures.ts';
 import type { Site } from '../../site/site.ts';
@@ -63,7 +64,7 @@ const askedText = ({ depth }: FootingRow, say: Say): string =>
 const ruleRows = ({ footing, post, lateral }: PostStructure, say: Say): string[][] =>
   footing.rows.map((row) => [
     phrase`hole ${say(post.hole.depth)} deep`,
-    `${row.rule}${row.trials.length > 0 ? phrase` in ${lateral} psf a foot` : ''}: ${askedText(row, say)}`,
+    `${footingRules[row.rule]}${row.trials.length > 0 ? phrase` in ${lateral} psf a foot` : ''}: ${askedText(row, say)}`,
     row.source,
   ]);
 

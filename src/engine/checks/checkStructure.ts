@@ -1,3 +1,4 @@
+import type { FootingRule } from '../structure/footingRules.ts';
 import { slack } from '../../geometry/tolerance.ts';
 import type { SpecId } from '../../site/ids.ts';
 import { infillWord } from '../../site/infillWord.ts';
@@ -130,7 +131,7 @@ const missing = ({ one, asks }: Short): number =>
   asks === null ? Infinity : asks - one.post.hole.depth;
 
 /** Every hole that is shallower than a rule asks. */
-const shortBy = (posts: readonly PostStructure[], wanted: string): Short[] =>
+const shortBy = (posts: readonly PostStructure[], wanted: FootingRule): Short[] =>
   posts.flatMap((one): Short[] => {
     const row = one.footing.rows.find(({ rule }) => rule === wanted);
     if (row === undefined) return [];

@@ -9,7 +9,7 @@ import {
   type PolePush,
   type PoleTrial,
 } from './poleFooting.ts';
-import { phrase } from '../../phrases/phrase.ts';
+import type { FootingRule } from './footingRules.ts';
 
 /** What a footing is asked for. Lengths in inches. */
 export interface FootingDemand {
@@ -35,7 +35,7 @@ export interface FootingDemand {
 
 /** What one rule asks for: a diameter, a depth or both, inches. */
 export interface FootingRow {
-  readonly rule: string;
+  readonly rule: FootingRule;
   readonly diameter: Inches | null;
   readonly depth: Inches | null;
   readonly source: string;
@@ -54,7 +54,7 @@ export interface Footing {
 }
 
 const row = (
-  rule: string,
+  rule: FootingRule,
   source: string,
   asked: Partial<Pick<FootingRow, 'diameter' | 'depth' | 'trials'>>,
 ): FootingRow => ({ rule, source, diameter: null, depth: null, trials: [], ...asked });
@@ -63,22 +63,20 @@ const gateRows = (leaf: Inches | null): FootingRow[] => {
   const size = leaf === null ? null : gatePostFor(leaf);
   if (size === null) return [];
   const { footingDiameter: diameter, footingDepth: depth } = size;
-  return [row(phrase`gate post`, size.source.text, { diameter, depth })];
+  return [row('gate post', size.source.text, { diameter, depth })];
 };
 
 const frostRows = (frost: Inches | null): FootingRow[] =>
-  frost === null
-    ? []
-    : [row(phrase`frost`, frostSource.text, { depth: inches(frost + belowFrost) })];
+  frost === null ? [] : [row('frost', frostSource.text, { depth: inches(frost + belowFrost) })];
 
 const poleRows = (pole: FootingDemand['pole'], width: Inches): FootingRow[] => {
   if (pole === null) return [];
   const { push, lateral, held } = pole;
   if (held === 'by paving') {
     const depth = constrainedDepth(push, { width, lateral });
-    return [row(phrase`pole held at the ground`, 'IBC 1807.3.2.2', { depth })];
+    return [row('pole held at the ground', 'IBC 1807.3.2.2', { depth })];
   }
-  return [row(phrase`pole`, 'IBC 1807.3.2.1', nonconstrainedDepth(push, { width, lateral }))];
+  return [row('pole', 'IBC 1807.3.2.1', nonconstrainedDepth(push, { width, lateral }))];
 };
 
 /** A post in rock: a core a little wider than the post, grouted. */
@@ -86,7 +84,7 @@ const cored = (od: Inches): Footing => {
   const { wider, depth, source } = rockCore;
   const diameter = inches(od + wider);
   return {
-    rows: [row(phrase`core in rock`, source.text, { diameter, depth })],
+    rows: [row('core in rock', source.text, { diameter, depth })],
     diameter,
     depth,
     concrete: holeVolume({ diameter, depth }, { od, section: 'round' }),
@@ -103,7 +101,7 @@ export const footing = (demand: FootingDemand): Footing => {
   if (into === 'rock') return cored(od);
   const bored = augerFor(holeDiameter(od));
   const rules = [
-    row(phrase`hole`, `${holeRule.text}; ${augerSizes.text}`, {
+    row('hole', `${holeRule.text}; ${augerSizes.text}`, {
       diameter: bored,
       depth: holeDepth(fabricHeight),
     }),
