@@ -70,17 +70,19 @@ const listParts: Plugin = {
   },
 };
 
+/** What a test says that changes its whole process: the language it speaks, modules put in place of others. */
+const changing = /speak(By|Named|Anew)|pseudoLanguage|vi\.(mock|resetModules|stubGlobal)/;
+
+const isAlone = (file: string): boolean =>
+  file.startsWith('tests/cli/') || changing.test(readFileSync(file, 'utf8'));
+
 /**
- * Tests that set what a whole process has (its language, a library that is begun once) have one each; all
- * others share the modules that they load, which takes a third of the time.
+ * Tests that change what a whole process has, and those of the command line, have one each; all others share
+ * the modules that they load, which takes a third of the time.
  */
-const alone = [
-  'tests/phrases/**/*.test.ts',
-  'tests/drawing/spoken/**/*.test.ts',
-  'tests/engine/languages.test.ts',
-  'tests/drawing/tables/everyTable.test.ts',
-  'tests/cli/**/*.test.ts',
-];
+const alone = readdirSync('tests', { encoding: 'utf8', recursive: true })
+  .map((file) => `tests/${file.replaceAll('\\', '/')}`)
+  .filter((file) => /\.test\.tsx?$/.test(file) && isAlone(file));
 
 export default defineConfig({
   root: 'src',
