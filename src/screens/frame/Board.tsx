@@ -7,14 +7,11 @@ import { JobSheet } from './JobSheet.tsx';
 import { SunKey } from './SunKey.tsx';
 import { tabs } from './tabs.ts';
 import { UndoKeys } from './UndoKeys.tsx';
-import { useNarrow } from './useNarrow.ts';
 
 /** The head of the clipboard: tabs, the clip with the job's name, undo and redo. */
 export const Board = () => {
   const screen = useSession((state) => state.screen);
   const job = useSite().job;
-  // on a phone the yard has them within reach of the thumb
-  const byThumb = useNarrow() && screen === 'yard';
   const [open, setOpen] = useState<'job' | 'jobs' | null>(null);
   return (
     <header className="board">
@@ -39,7 +36,9 @@ export const Board = () => {
       <div className="board-keys">
         <HelpKey />
         <SunKey />
-        {!byThumb && <UndoKeys />}
+        <span className="undo-above">
+          <UndoKeys />
+        </span>
       </div>
       {open === 'job' && <JobSheet onClose={() => setOpen(null)} onJobs={() => setOpen('jobs')} />}
       {open === 'jobs' && <JobsSheet onClose={() => setOpen(null)} />}
