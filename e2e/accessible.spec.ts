@@ -46,8 +46,8 @@ const inEach = async (page: Page, look: (state: State) => Promise<void>): Promis
   await walk(richStates);
 };
 
-test('axe finds nothing in any state in any light', async ({ page }, info) => {
-  test.skip(info.project.name === 'tablet', 'a desk and a phone have every layout');
+// a desk and a phone have every layout
+test('axe finds nothing in any state in any light', { tag: '@desk-phone' }, async ({ page }) => {
   test.setTimeout(900_000);
   const { width } = page.viewportSize() ?? { width: 1440 };
   // axe judges no colour of what is scrolled out of sight: here nothing is
@@ -70,9 +70,9 @@ test('axe finds nothing in any state in any light', async ({ page }, info) => {
   expect(found).toEqual([]);
 });
 
-test('every control is large enough: 24 px anywhere, 44 px on the yard', async ({ page }, info) => {
+const sizes = 'every control is large enough: 24 px anywhere, 44 px on the yard';
+test(sizes, { tag: '@phone' }, async ({ page }) => {
   // WCAG 2.2, 2.5.8 asks for 24 CSS px; 44 are ours, for a gloved finger in the yard
-  test.skip(info.project.name !== 'phone', 'fingers are on a phone');
   test.setTimeout(300_000);
   const small: unknown[] = [];
   await inEach(page, async (state) => {
@@ -90,18 +90,19 @@ for (const [width, height, why] of [
   // 1.4.4: 1280 by 1024 with everything at 200 %
   [640, 512, 'a desk at 200 %'],
 ] as const) {
-  test(`on ${why}, ${width} by ${height}, no control is cut off or covered`, async ({
-    page,
-  }, info) => {
-    test.skip(info.project.name !== 'desktop', 'the size is set here');
-    test.setTimeout(300_000);
-    await page.setViewportSize({ width, height });
-    const lost: unknown[] = [];
-    await inEach(page, async (state) => {
-      for (const { name, fault } of await controlsOn(page)) {
-        if (fault !== null) lost.push([state.name, name, fault]);
-      }
-    });
-    expect(lost).toEqual([]);
-  });
+  test(
+    `on ${why}, ${width} by ${height}, no control is cut off or covered`,
+    { tag: '@desk' },
+    async ({ page }) => {
+      test.setTimeout(300_000);
+      await page.setViewportSize({ width, height });
+      const lost: unknown[] = [];
+      await inEach(page, async (state) => {
+        for (const { name, fault } of await controlsOn(page)) {
+          if (fault !== null) lost.push([state.name, name, fault]);
+        }
+      });
+      expect(lost).toEqual([]);
+    },
+  );
 }

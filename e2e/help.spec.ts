@@ -121,10 +121,8 @@ test('the tour is left at any step and taken again, goes back, and what it drew 
   expect((await yard.saved()).marks).toEqual({});
 });
 
-test('the page of keys is opened, searched and closed by keys and gives the focus back', async ({
-  page,
-}, info) => {
-  test.skip(info.project.name !== 'desktop', 'keys are on a desk');
+const byKeys = 'the page of keys is opened, searched and closed by keys and gives the focus back';
+test(byKeys, { tag: '@desk' }, async ({ page }) => {
   await page.goto('/');
   const list = page.getByRole('button', { name: 'List', exact: true });
   await list.focus();

@@ -65,11 +65,7 @@ const signAndPrint = async (page: Page): Promise<string> => {
   return popplerText(await (await coming).path());
 };
 
-test.describe('on a desk', () => {
-  test.beforeEach(({ isMobile }, info) => {
-    test.skip(isMobile || info.project.name !== 'desktop', 'keys are on a desk');
-  });
-
+test.describe('on a desk', { tag: '@desk' }, () => {
   test('a whole yard is drawn, checked and printed by keys alone', async ({ page }) => {
     const yard = yardPage(page);
     const keys = keysOn(page);

@@ -14,6 +14,16 @@ const once = [
   'ownAddress.spec.ts',
 ];
 
+/**
+ * A test with a tag is for those screens alone: `@desk`, `@phone`, `@desk-phone` for both. Every other one is
+ * run on all three.
+ */
+const notFor = {
+  desktop: /@phone\b/,
+  tablet: /@(desk|phone)\b/,
+  phone: /@desk(?!-)/,
+} as const;
+
 export default defineConfig({
   testDir: '.',
   outputDir: '../test-results',
@@ -43,16 +53,19 @@ export default defineConfig({
     {
       name: 'desktop',
       testIgnore: onPhones,
+      grepInvert: notFor.desktop,
       use: { viewport: { width: 1440, height: 900 } },
     },
     {
       name: 'tablet',
       testIgnore: [...onPhones, ...once],
+      grepInvert: notFor.tablet,
       use: { viewport: { width: 1024, height: 768 }, hasTouch: true },
     },
     {
       name: 'phone',
       testIgnore: once,
+      grepInvert: notFor.phone,
       use: { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true },
     },
   ],
