@@ -6,7 +6,7 @@ import { watchBlocks } from './watchBlocks.ts';
 import { yardPage } from './yardPage.ts';
 
 /** A pad that froze would not answer for as long as the work takes, on any machine. */
-const halfOf = (took: number): number => took / 2;
+const shareOf = (took: number): number => took / 10;
 
 test('a 40-megapixel photo, turned by its camera, does not freeze the pad', async ({
   page,
@@ -46,9 +46,9 @@ test('a 40-megapixel photo, turned by its camera, does not freeze the pad', asyn
   expect(await blue(ground)).toBeLessThan(0);
   const painted = await longest();
   console.log(
-    `40 megapixels (${(photo.buffer.length / 1e6).toFixed(1)} MB): longest block while it is read ${Math.round(block)} ms, with saving it ${Math.round(painted)} ms; a wheel turn answered in ${answered} ms`,
+    `40 megapixels (${(photo.buffer.length / 1e6).toFixed(1)} MB): longest block while it is read ${Math.round(block)} of ${took} ms, with saving it ${Math.round(painted)} ms; a wheel turn answered in ${answered} ms`,
   );
-  expect(block).toBeLessThan(halfOf(took));
+  expect(block).toBeLessThan(shareOf(took));
 });
 
 test('a plat of 30,000 lines on a page does not freeze the pad while it is drawn', async ({
@@ -68,7 +68,7 @@ test('a plat of 30,000 lines on a page does not freeze the pad while it is drawn
   const took = Date.now() - started;
   const block = await longest();
   console.log(`a page of 30,000 lines: longest block ${Math.round(block)} of ${took} ms`);
-  expect(block).toBeLessThan(halfOf(took));
+  expect(block).toBeLessThan(shareOf(took));
 });
 
 test('with 8 MB of picture in the file an edit blocks the page no longer than without', async ({
