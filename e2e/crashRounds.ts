@@ -198,8 +198,9 @@ export const crashRounds = async ({
           ahead += Math.max(0, kept.writes - before);
           if (missing > 0 || !whole) {
             const found = `${kept.writes} writes, version ${kept.at}, ${marks} marks`;
+            const told = (await page.getByRole('status').allInnerTexts()).join(' ').trim();
             say?.(
-              `round ${round}: said ${before}, found ${found}, expected ${expected?.marks} marks`,
+              `round ${round}: said ${before}, found ${found}, expected ${expected?.marks} marks; the screen says: ${told}`,
             );
           }
         }

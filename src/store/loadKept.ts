@@ -123,14 +123,14 @@ const jobToOpen = async (shelf: JobShelf): Promise<JobId | null> => {
 };
 
 /** How long to wait for a browser that is still letting go, milliseconds. Ours. */
-const usualPauses = [100, 400, 1500];
+const usualPauses = [100, 400, 1500, 3000, 5000];
 
 /** Reads what the device has kept. Never throws; an empty shelf is no trouble. */
 export const loadKept = async (shelves: Shelves, pauses = usualPauses): Promise<Kept> => {
   const nothing = { job: null, under: null };
   try {
     const session = readKept(await tried(() => shelves.shelf.readDesk('session'), pauses));
-    const id = await jobToOpen(shelves.shelf);
+    const id = await tried(() => jobToOpen(shelves.shelf), pauses);
     if (id === null) return { ...nothing, session, trouble: null };
     try {
       const job = await readJob(shelves, id);
