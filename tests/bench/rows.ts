@@ -1,4 +1,9 @@
 import type { Row } from './row.ts';
+import { cutting } from './rows/cutting.ts';
+import { layoutGrowth } from './rows/layoutGrowth.ts';
+import { layoutRows } from './rows/layoutRows.ts';
+import { spacing } from './rows/spacing.ts';
+import { surveying } from './rows/surveying.ts';
 
 /** All rows of the bench, in the order in which they are printed. */
-export const rows: readonly Row[] = [];
+export const rows: readonly Row[] = [...layoutRows, layoutGrowth, spacing, cutting, surveying];

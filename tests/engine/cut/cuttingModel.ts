@@ -24,11 +24,8 @@ const everyWay = ({ pieces, kerf }: CutTask, stick: number): number[][] => {
   return ways;
 };
 
-/**
- * The fewest sticks that have to be bought, by a mixed-integer model over every way to fill one and every
- * offcut; null where it is not proven in so many seconds.
- */
-export const modelledSticks = (task: CutTask, seconds: number): number | null => {
+/** A mixed-integer model of the fewest sticks that have to be bought, over every way to fill one and every offcut. */
+export const stickModel = (task: CutTask): string => {
   const bought = everyWay(task, task.stick).map((counts, n) => ({ name: `x${n}`, counts }));
   const offcuts = task.offcuts.map(({ length }, m) =>
     everyWay(task, length).map((counts, n) => ({ name: `y${m}_${n}`, counts })),
@@ -44,7 +41,7 @@ export const modelledSticks = (task: CutTask, seconds: number): number | null =>
     ({ count }, m) =>
       ` o${m}: ${(offcuts[m] ?? []).map(({ name }) => name).join('\n + ')} <= ${count}`,
   );
-  const model = [
+  return [
     'Minimize',
     ` obj: ${bought.map(({ name }) => name).join('\n + ')}`,
     'Subject To',
@@ -54,6 +51,10 @@ export const modelledSticks = (task: CutTask, seconds: number): number | null =>
     ` ${all.map(({ name }) => name).join('\n ')}`,
     'End',
   ].join('\n');
+};
+
+/** The sticks of a model's solution; null where it is not proven in so many seconds. */
+export const sticksOf = (model: string, seconds: number): number | null => {
   const { Status, ObjectiveValue } = highs.solve(model, {
     time_limit: seconds,
     output_flag: false,
@@ -63,3 +64,7 @@ export const modelledSticks = (task: CutTask, seconds: number): number | null =>
   });
   return Status === 'Optimal' ? Math.round(ObjectiveValue) : null;
 };
+
+/** The fewest sticks that have to be bought, by the model; null where that is not proven in so many seconds. */
+export const modelledSticks = (task: CutTask, seconds: number): number | null =>
+  sticksOf(stickModel(task), seconds);

@@ -28,11 +28,10 @@ const bayRows = (posts: number, length: number, bound: string): string[] =>
   });
 
 /**
- * The smallest largest bay with so many posts, by a mixed-integer model: a place for each post, a
- * choice of the open ground that it stands in, the largest bay to be made least. Null where the
- * model has no solution.
+ * A mixed-integer model of a stretch with so many posts: a place for each post, a choice of the open
+ * ground that it stands in, the largest bay to be made least.
  */
-export const modelledBay = (stretch: Stretch, posts: number): number | null => {
+export const bayModel = (stretch: Stretch, posts: number): string => {
   const { length, max } = stretch;
   const open = openGround(stretch);
   const rows = bayRows(posts, length, '- m <= RHS');
@@ -46,7 +45,7 @@ export const modelledBay = (stretch: Stretch, posts: number): number | null => {
     ];
   });
   const binaries = Array.from({ length: posts }, (_, n) => open.map((_o, k) => `z${n + 1}_${k}`));
-  const model = [
+  return [
     'Minimize',
     ' obj: m',
     'Subject To',
@@ -57,9 +56,17 @@ export const modelledBay = (stretch: Stretch, posts: number): number | null => {
     ...(posts === 0 ? [] : ['Binary', ` ${binaries.flat().join(' ')}`]),
     'End',
   ].join('\n');
+};
+
+/** The largest bay of a model's solution; null where it has none. */
+export const bayOf = (model: string): number | null => {
   const { Status, ObjectiveValue } = highs.solve(model, { mip_rel_gap: 1e-9 });
   return Status === 'Optimal' ? ObjectiveValue : null;
 };
+
+/** The smallest largest bay with so many posts, by the model; null where that has no solution. */
+export const modelledBay = (stretch: Stretch, posts: number): number | null =>
+  bayOf(bayModel(stretch, posts));
 
 /**
  * The least sum of squares of the bays where each post stands in the piece of open ground that is
