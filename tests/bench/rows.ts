@@ -1,4 +1,5 @@
 import type { Row } from './row.ts';
+import { crewSheet } from './rows/crewSheet.ts';
 import { cutting } from './rows/cutting.ts';
 import { layoutGrowth } from './rows/layoutGrowth.ts';
 import { layoutRows } from './rows/layoutRows.ts';
@@ -6,4 +7,11 @@ import { spacing } from './rows/spacing.ts';
 import { surveying } from './rows/surveying.ts';
 
 /** All rows of the bench, in the order in which they are printed. */
-export const rows: readonly Row[] = [...layoutRows, layoutGrowth, spacing, cutting, surveying];
+export const rows: readonly Row[] = [
+  ...layoutRows,
+  layoutGrowth,
+  spacing,
+  cutting,
+  surveying,
+  ...crewSheet,
+];
