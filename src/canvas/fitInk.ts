@@ -3,7 +3,7 @@ import type { Primitive } from '../drawing/primitive.ts';
 import { fitTo, toScreen, type Pad } from '../editor/view.ts';
 import type { Bounds } from '../geometry/bounds.ts';
 import type { View } from '../store/view.ts';
-import { inkedBounds } from './inkedBounds.ts';
+import { inkedBounds } from '../drawing/inkedBounds.ts';
 import { padProjection } from './padProjection.ts';
 import { padRoom } from './padRoom.ts';
 

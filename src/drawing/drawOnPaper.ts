@@ -4,16 +4,13 @@ import type { Atom } from './atom.ts';
 import { avoidMark } from './explode/avoidMark.ts';
 import { breaksFor, brokenAt, type Breaks } from './explode/brokenAt.ts';
 import { markAtoms } from './explode/markAtoms.ts';
-import { letterBubble } from './lettering/letterBubble.ts';
-import { letterChain } from './lettering/letterChain.ts';
-import { letterText } from './lettering/letterText.ts';
+import { letterer } from './lettering/letterer.ts';
 import type { Lead, Lettered } from './lettering/lettered.ts';
-import { makeLettering, type Lettering } from './lettering/lettering.ts';
-import { rowOrder, rowsOf } from './lettering/rowOrder.ts';
+import { makeLettering } from './lettering/lettering.ts';
 import { textBox } from './lettering/textBox.ts';
 import { weightOf } from './lettering/weight.ts';
 import type { LayerName } from './layerNames.ts';
-import type { Beside, Primitive } from './primitive.ts';
+import type { Primitive } from './primitive.ts';
 import type { Projection } from './projection.ts';
 import type { Layer } from './layer.ts';
 
@@ -42,27 +39,6 @@ export interface Drawn {
   readonly atoms: readonly Atom[];
   readonly left: readonly string[];
 }
-
-/** Letters one primitive after the other; a row of texts settles on its side at its first. */
-const letterer = (primitives: readonly Primitive[], projection: Projection, room: Lettering) => {
-  const rows = rowsOf(primitives);
-  const orders = new Map<Beside, readonly number[]>();
-  const orderOf = (beside: Beside): readonly number[] => {
-    const known = orders.get(beside);
-    const order = known ?? rowOrder(rows.get(beside) ?? [], projection, room);
-    orders.set(beside, order);
-    return order;
-  };
-  return (primitive: Primitive): Lettered[] => {
-    if (primitive.kind === 'text') {
-      const order = primitive.beside === undefined ? [] : orderOf(primitive.beside);
-      return [letterText(primitive, projection, room, order)];
-    }
-    if (primitive.kind === 'bubble') return [letterBubble(primitive, projection, room)];
-    if (primitive.kind === 'dimension chain') return [letterChain(primitive, projection, room)];
-    return [];
-  };
-};
 
 /** A drawing on paper in layers, the texts without room, and the letters that lead elsewhere. */
 export interface DrawnLayers {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { fitInk } from '../../src/canvas/fitInk.ts';
-import { inkedBounds } from '../../src/canvas/inkedBounds.ts';
+import { inkedBounds } from '../../src/drawing/inkedBounds.ts';
 import { padProjection } from '../../src/canvas/padProjection.ts';
 import { padRoom } from '../../src/canvas/padRoom.ts';
 import { explode } from '../../src/drawing/explode.ts';

@@ -38,6 +38,19 @@ export interface Lettering {
   readonly avoid: (box: PaperBox, weight?: Weight) => void;
 }
 
+/** Something that takes room, which can be given back. */
+export interface Held {
+  readonly giveBack: () => void;
+}
+
+/** Room for letters of which parts can be given back, and that can be looked at through another window. */
+export interface HeldLettering extends Lettering {
+  /** Notes from here on what takes room: in `into`, or nowhere any more. */
+  readonly note: (into: Held[] | null) => void;
+  /** Nothing is placed outside another window from here on; what lay outside the one before was never kept clear. */
+  readonly lookThrough: (window: Bounds | null, shown: Bounds | null) => void;
+}
+
 /** Whether a text lies on a line that is not broken for it; lines of chains and leaders are, if need be. */
 const liesOnSolid = ({ solid, heavy }: Covered): boolean => solid + heavy > 0;
 
@@ -63,7 +76,7 @@ const row = 1 << 20;
 const makeGrid = () => {
   const cells = new Map<number, Kept[]>();
   let search = 0;
-  const add = (box: PaperBox, weight: Weight = 'thin'): void => {
+  const add = (box: PaperBox, weight: Weight = 'thin'): Kept => {
     const bounds = boundsOfBox(box);
     const kept = { box, bounds, weight, met: 0 };
     const { minX, minY, maxX, maxY } = bounds;
@@ -72,6 +85,16 @@ const makeGrid = () => {
         const there = cells.get(x * row + y);
         if (there === undefined) cells.set(x * row + y, [kept]);
         else there.push(kept);
+      }
+    return kept;
+  };
+  const drop = (kept: Kept): void => {
+    const { minX, minY, maxX, maxY } = kept.bounds;
+    for (let x = Math.floor(minX / cell); x <= Math.floor(maxX / cell); x++)
+      for (let y = Math.floor(minY / cell); y <= Math.floor(maxY / cell); y++) {
+        const there = cells.get(x * row + y);
+        const at = there?.indexOf(kept) ?? -1;
+        if (at >= 0) there?.splice(at, 1);
       }
   };
   /** Goes through what touches a box until `seen` says that it is enough. */
@@ -103,7 +126,7 @@ const makeGrid = () => {
     });
     return sum;
   };
-  return { add, isClear, count };
+  return { add, drop, isClear, count };
 };
 
 /**
@@ -115,16 +138,21 @@ export const makeLettering = (
   window: Bounds | null,
   taken: readonly PaperBox[],
   { shown, thin }: PaperLook = { shown: null, thin: 'whole' },
-): Lettering => {
+): HeldLettering => {
   const texts = makeGrid();
   const drawn = makeGrid();
+  let edge = window;
+  let inSight = shown;
+  let notes: Held[] | null = null;
+  const add = (grid: typeof texts, box: PaperBox, weight?: Weight): void => {
+    const kept = grid.add(box, weight);
+    notes?.push({ giveBack: () => grid.drop(kept) });
+  };
   for (const box of taken) texts.add(box);
-  const within =
-    (bounds: Bounds | null) =>
-    ({ x, y }: PaperPoint): boolean =>
-      bounds === null ||
-      (x >= bounds.minX && x <= bounds.maxX && y >= bounds.minY && y <= bounds.maxY);
-  const sees = within(window);
+  const within = (bounds: Bounds | null, { x, y }: PaperPoint): boolean =>
+    bounds === null ||
+    (x >= bounds.minX && x <= bounds.maxX && y >= bounds.minY && y <= bounds.maxY);
+  const sees = (point: PaperPoint): boolean => within(edge, point);
   const inside = (box: PaperBox): boolean => corners(box).every(sees);
   const grown = (box: PaperBox): PaperBox => ({
     ...box,
@@ -136,15 +164,22 @@ export const makeLettering = (
   return {
     sees,
     thin,
-    shows: within(shown),
+    shows: (point) => within(inSight, point),
     isFree: (box) => inside(box) && texts.isClear(grown(box)) && standsClear(box),
     crosses: (strip) => texts.count(strip).thin,
     covers: drawn.count,
-    take: (box) => texts.add(box),
+    take: (box) => add(texts, box),
     // what lies outside is never lettered over, and a line a mile long would fill the grid
     avoid: (box, weight) => {
-      if (window === null || boundsOverlap(boundsOfBox(box), expandBounds(window, cell)))
-        drawn.add(box, weight);
+      if (edge === null || boundsOverlap(boundsOfBox(box), expandBounds(edge, cell)))
+        add(drawn, box, weight);
+    },
+    note: (into) => {
+      notes = into;
+    },
+    lookThrough: (next, sight) => {
+      edge = next;
+      inSight = sight;
     },
   };
 };

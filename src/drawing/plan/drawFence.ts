@@ -21,30 +21,22 @@ const fencedPieces = (run: Run, layout: Layout): SitePoint[][] => {
   return pieces.filter(({ length }) => length > 1);
 };
 
+/** A fence line that could not be laid out, as a ghost of its legs. */
+export const ghostOf = ({ legs }: LineLayout): readonly Primitive[] =>
+  legs.map((leg) => ({
+    kind: 'polyline',
+    points: trackPoints(leg, curveOff),
+    closed: false,
+    pen: 'fence ghost',
+  }));
+
 /**
- * What hangs on one fence line, from post to post and not across openings; on a curve it bends at every
- * post. A line that could not be
- * laid out shows as a ghost of its legs.
+ * What hangs on one run, from post to post and not across openings; on a curve it bends at every post.
  */
-export const drawFence = (
-  line: LineLayout,
-  layout: Layout,
-  of: Infill['kind'],
-): readonly Primitive[] => {
-  if (line.runs.length === 0) {
-    return line.legs.map((leg) => ({
-      kind: 'polyline',
-      points: trackPoints(leg, curveOff),
-      closed: false,
-      pen: 'fence ghost',
-    }));
-  }
-  return line.runs.flatMap((run) =>
-    fencedPieces(run, layout).flatMap((points): Primitive[] => {
-      const [first, last] = [points[0], points.at(-1)];
-      if (first === undefined || last === undefined) return [];
-      const through = run.bow === 0 ? [first, last] : points;
-      return [{ kind: 'fence', of, points: through, closed: false, pen: 'fence' }];
-    }),
-  );
-};
+export const drawFence = (run: Run, layout: Layout, of: Infill['kind']): readonly Primitive[] =>
+  fencedPieces(run, layout).flatMap((points): Primitive[] => {
+    const [first, last] = [points[0], points.at(-1)];
+    if (first === undefined || last === undefined) return [];
+    const through = run.bow === 0 ? [first, last] : points;
+    return [{ kind: 'fence', of, points: through, closed: false, pen: 'fence' }];
+  });

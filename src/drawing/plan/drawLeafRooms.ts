@@ -1,25 +1,33 @@
-import type { Layout } from '../../engine/layout.ts';
+import type { Ground } from '../../engine/ground/groundOf.ts';
+import type { GateLayout, Layout } from '../../engine/layout.ts';
 import { leafRooms } from '../../engine/sweep/leafRooms.ts';
-import type { GateId } from '../../site/ids.ts';
+import type { Gate } from '../../site/gate.ts';
 import type { Site } from '../../site/site.ts';
 import { fineStyle } from '../../units/fineStyle.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import { inches, type Inches } from '../../units/inches.ts';
+import type { LengthStyle } from '../../units/lengthStyle.ts';
 import { radians } from '../../units/radians.ts';
 import type { Primitive } from '../primitive.ts';
 import { phrase } from '../../phrases/phrase.ts';
 
-const roomText = (room: Inches, site: Site): string => {
-  const style = fineStyle(site.lengths);
+const roomText = (room: Inches, lengths: LengthStyle): string => {
+  const style = fineStyle(lengths);
   return room < 0
     ? phrase`${formatLength(inches(-room), style)} too low`
     : phrase`${formatLength(room, style)} left`;
 };
 
-const drawRooms = (id: GateId, site: Site, { gates, ground }: Layout): Primitive[] => {
-  const [gate, laid] = [site.gates[id], gates[id]];
-  if (gate === undefined || laid === undefined || ground === null) return [];
-  return leafRooms(gate, laid, ground).flatMap(({ lowest }): Primitive[] =>
+/**
+ * Where each leaf of a gate comes nearest to known ground through its whole movement, and the room that is
+ * left there, or by how much it hangs too low.
+ */
+export const drawRoomsOf = (
+  gate: Gate,
+  laid: GateLayout,
+  { ground, style }: { readonly ground: Ground; readonly style: LengthStyle },
+): readonly Primitive[] =>
+  leafRooms(gate, laid, ground).flatMap(({ lowest }): Primitive[] =>
     lowest === null
       ? []
       : [
@@ -27,7 +35,7 @@ const drawRooms = (id: GateId, site: Site, { gates, ground }: Layout): Primitive
           {
             kind: 'text',
             at: lowest.at,
-            text: roomText(lowest.clearance, site),
+            text: roomText(lowest.clearance, style),
             size: 0.141,
             rise: 0.11,
             angle: radians(0),
@@ -36,13 +44,12 @@ const drawRooms = (id: GateId, site: Site, { gates, ground }: Layout): Primitive
           },
         ],
   );
-};
 
-/**
- * Where each leaf comes nearest to known ground through its whole movement, and the room that is
- * left there, or by how much it hangs too low. Nothing where the ground is not known.
- */
-export const drawLeafRooms = (site: Site, layout: Layout): readonly Primitive[] =>
-  layout.ground === null
+/** The same of every gate of a site. Nothing where the ground is not known. */
+export const drawLeafRooms = (site: Site, { gates, ground }: Layout): readonly Primitive[] =>
+  ground === null
     ? []
-    : (Object.keys(layout.gates) as GateId[]).flatMap((id) => drawRooms(id, site, layout));
+    : Object.values<GateLayout>(gates).flatMap((laid) => {
+        const gate = site.gates[laid.id];
+        return gate === undefined ? [] : drawRoomsOf(gate, laid, { ground, style: site.lengths });
+      });

@@ -1,28 +1,20 @@
-import type { Layout, LineLayout, Run } from '../../engine/layout.ts';
-import { isTerminal, standsByGate, type Post, type PostId } from '../../engine/post.ts';
-import type { SitePoint } from '../../geometry/point.ts';
+import { newCarry, type Carry } from '../../engine/carry/carry.ts';
+import type { Layout } from '../../engine/layout.ts';
 import type { Feature } from '../../site/feature.ts';
 import type { Site } from '../../site/site.ts';
 import type { LengthStyle } from '../../units/lengthStyle.ts';
 import type { DrawnLayer } from '../drawOnPaper.ts';
 import type { LayerName } from '../layerNames.ts';
-import type { Beside, Primitive } from '../primitive.ts';
-import { chainSide } from './chainSide.ts';
-import { drawChain } from './drawChain.ts';
+import type { Primitive } from '../primitive.ts';
 import { drawFeature } from './drawFeature.ts';
-import { infillOn } from './infillOn.ts';
-import { drawFence } from './drawFence.ts';
 import { drawFlags } from './drawFlags.ts';
 import { drawGate, gateLabel } from './drawGate.ts';
 import { drawGround } from './drawGround.ts';
-import { drawLeafRooms } from './drawLeafRooms.ts';
+import { fenceGroups, type FenceGroups } from './fenceGroups.ts';
+import { drawRoomsOf } from './drawLeafRooms.ts';
 import { drawLoneMarks } from './drawLoneMarks.ts';
 import { drawWallTops } from './drawWallTops.ts';
 import { drawClearGround, drawHeld } from './drawPins.ts';
-import { drawPost } from './drawPost.ts';
-import { drawStandTag, drawTag } from './drawTag.ts';
-import { nearestWays } from './nearestWays.ts';
-import { yardMiddle } from './yardMiddle.ts';
 
 /** What a plan shows, one concern each. */
 export type PlanPart =
@@ -44,9 +36,6 @@ const featureOrder: readonly Feature['kind'][] = [
   ...(['boundary', 'utility', 'tree', 'note'] as const),
 ];
 
-/** From a fence to its chain, paper inches. */
-const chainOff = 0.36;
-
 const values = <T>(map: Readonly<Record<string, T>>): T[] => Object.values(map);
 
 const drawFeatures = (site: Site): Primitive[] =>
@@ -55,48 +44,6 @@ const drawFeatures = (site: Site): Primitive[] =>
       .filter((feature) => feature.kind === kind)
       .flatMap((feature) => drawFeature(feature, site)),
   );
-
-/** How much room the widest hole of the line posts of a run takes beside it, inches. */
-const takenBeside = ({ posts }: Run, layout: Layout): number =>
-  posts.reduce((most, { post: id }) => {
-    const post = layout.posts[id];
-    return post === undefined || isTerminal(post) ? most : Math.max(most, post.hole.diameter / 2);
-  }, 0);
-
-/**
- * The sides that the posts of a run are numbered on, clear of its holes: that which the chain of its
- * line leaves free, one for all so that they stand in a row; outside of a curve, for each its own.
- */
-const freeSides = (run: Run, chain: 1 | -1, layout: Layout): ((post: Post) => Beside) => {
-  const taken = takenBeside(run, layout);
-  const on = (side: number, way: number): Beside => ({
-    way: { x: side * Math.sin(way), y: -side * Math.cos(way) },
-    taken,
-  });
-  if (run.bow !== 0) return ({ along }) => on(-Math.sign(run.bow), along);
-  const row = on(chain, run.bearing);
-  return () => row;
-};
-
-const drawTags = (
-  layout: Layout,
-  sideOf: (line: LineLayout) => 1 | -1,
-  next: ReadonlyMap<PostId, SitePoint>,
-): Primitive[] => {
-  const tagged = new Map<Post, Primitive>();
-  for (const line of values(layout.lines)) {
-    for (const run of line.runs) {
-      const sides = freeSides(run, sideOf(line), layout);
-      for (const { post: id } of run.posts) {
-        const post = layout.posts[id];
-        if (post === undefined || tagged.has(post)) continue;
-        tagged.set(post, drawTag(post, sides(post), next.get(id)));
-      }
-    }
-  }
-  const terminalLast = (post: Post): number => Number(isTerminal(post));
-  return [...tagged].sort(([a], [b]) => terminalLast(a) - terminalLast(b)).map(([, tag]) => tag);
-};
 
 /** The layer that each part is on. */
 const layerOf: Readonly<Record<PlanPart, LayerName>> = {
@@ -114,53 +61,96 @@ const layerOf: Readonly<Record<PlanPart, LayerName>> = {
   flags: 'flags',
 };
 
+/** Primitives of one thing or a few that are drawn anew together: the very same while that is the same. */
+export type PlanGroup = readonly Primitive[];
+
+/** What one part of a plan shows, in the order in which it is drawn. */
+export interface PlanGroups {
+  readonly part: PlanPart;
+  readonly groups: readonly PlanGroup[];
+}
+
+const featureGroups = (site: Site, layout: Layout, carry: Carry): PlanGroup[] => {
+  const things = carry.shelf<PlanGroup>('features');
+  const from = [site.features, site.marks, site.lengths];
+  return [
+    things.take('features', from, () => drawFeatures(site)),
+    things.settle('wall tops', drawWallTops(site, layout)),
+    things.settle('clear ground', drawClearGround(site, layout)),
+  ];
+};
+
+const leafRoomGroups = (site: Site, layout: Layout, carry: Carry): PlanGroup[] => {
+  const { ground } = layout;
+  if (ground === null) return [];
+  const rooms = carry.shelf<PlanGroup>('leaf rooms');
+  return values(layout.gates).map((laid) => {
+    const gate = site.gates[laid.id];
+    const from = [gate, laid, ground, site.lengths];
+    return rooms.take(laid.id, from, () =>
+      gate === undefined ? [] : drawRoomsOf(gate, laid, { ground, style: site.lengths }),
+    );
+  });
+};
+
 /**
- * The plan of a site in layers, from the ground up: grade shots and contours, what is in the yard, fence, posts, gates, then names,
- * chains and flags. Whatever part of the layout is missing is not drawn.
+ * The plan of a site in groups, part by part from the ground up: grade shots and contours, what is in the yard,
+ * fence, posts, gates, then names, chains and flags. Whatever part of the layout is missing is not drawn. What is
+ * drawn of the same as in the plan before (`carry`) is the very same group.
  */
-export const planLayers = (
+export const planGroups = (
   site: Site,
   layout: Layout,
-  { omit = [], lengths = site.lengths, tapes }: PlanOptions = {},
-): readonly DrawnLayer[] => {
-  const lines = values(layout.lines);
-  const middle = yardMiddle(lines, site);
-  const sideOf = (line: LineLayout): 1 | -1 => chainSide(line, middle);
-  const chainsOf = (line: LineLayout): readonly Primitive[] => {
-    const hook = site.lines[line.id]?.hook ?? 'start';
-    const how = { hook, style: lengths, tapes };
-    const off = sideOf(line) * chainOff;
-    return line.runs.flatMap((run) => drawChain(run, layout, { ...how, off }));
-  };
+  { omit = [], lengths = site.lengths, tapes }: PlanOptions,
+  carry: Carry,
+): readonly PlanGroups[] => {
   const gates = values(layout.gates);
-  const next = nearestWays(layout);
-  const parts: Readonly<Record<PlanPart, () => readonly Primitive[]>> = {
-    ground: () => drawGround(layout.ground, lengths),
-    features: () => [
-      ...drawFeatures(site),
-      ...drawWallTops(site, layout),
-      ...drawClearGround(site, layout),
+  let drawn: FenceGroups | null = null;
+  const fences = () => (drawn ??= fenceGroups(site, layout, { lengths, tapes }, carry));
+  const things = carry.shelf<PlanGroup>('plan');
+  const parts: Readonly<Record<PlanPart, () => readonly PlanGroup[]>> = {
+    ground: () => [
+      things.take('ground', [layout.ground, lengths], () => drawGround(layout.ground, lengths)),
     ],
-    fence: () => lines.flatMap((line) => drawFence(line, layout, infillOn(site, line.id))),
-    gates: () => gates.flatMap(drawGate),
-    posts: () => values(layout.posts).flatMap((post) => drawPost(post, next.get(post.id))),
-    pins: () => drawHeld(layout),
-    'leaf rooms': () => drawLeafRooms(site, layout),
-    marks: () => drawLoneMarks(site),
-    tags: () => [
-      ...drawTags(layout, sideOf, next),
-      ...values(layout.posts).filter(standsByGate).map(drawStandTag),
-    ],
-    'gate labels': () => gates.map((gate) => gateLabel(gate, site.gates[gate.id], lengths)),
-    chains: () => lines.flatMap(chainsOf),
-    flags: () => drawFlags(layout.flags),
+    features: () => featureGroups(site, layout, carry),
+    fence: () => fences().fence,
+    gates: () => {
+      const leaves = carry.shelf<PlanGroup>('gates');
+      return gates.map((gate) => leaves.take(gate.id, [gate], () => drawGate(gate)));
+    },
+    posts: () => fences().posts,
+    pins: () => [things.settle('pins', values(site.pins).length === 0 ? [] : drawHeld(layout))],
+    'leaf rooms': () => leafRoomGroups(site, layout, carry),
+    marks: () => [things.settle('marks', drawLoneMarks(site))],
+    tags: () => fences().tags,
+    'gate labels': () => {
+      const labels = carry.shelf<PlanGroup>('gate labels');
+      return gates.map((gate) => {
+        const said = site.gates[gate.id];
+        const label = () => [gateLabel(gate, said, lengths)];
+        return labels.take(gate.id, [gate, said, lengths], label);
+      });
+    },
+    chains: () => fences().chains,
+    flags: () => [things.settle('flags', drawFlags(layout.flags))],
   };
   return (Object.keys(parts) as PlanPart[])
     .filter((part) => !omit.includes(part))
-    .map((part) => ({ name: layerOf[part], primitives: parts[part]() }));
+    .map((part) => ({ part, groups: parts[part]() }));
 };
 
-/** The plan of a site as primitives without layers: see `planLayers`. */
+/** The plan of a site in layers: see `planGroups`. */
+export const planLayers = (
+  site: Site,
+  layout: Layout,
+  options: PlanOptions = {},
+): readonly DrawnLayer[] =>
+  planGroups(site, layout, options, newCarry()).map(({ part, groups }) => ({
+    name: layerOf[part],
+    primitives: groups.flat(),
+  }));
+
+/** The plan of a site as primitives without layers: see `planGroups`. */
 export const drawPlan = (
   site: Site,
   layout: Layout,

@@ -1,10 +1,11 @@
+import { newCarry, type Carry } from '../../engine/carry/carry.ts';
 import type { Layout } from '../../engine/layout.ts';
 import type { Site } from '../../site/site.ts';
 import type { Primitive } from '../primitive.ts';
 import { drawFixes } from './drawFixes.ts';
 import { drawNamelessMarks } from './drawLoneMarks.ts';
 import { drawSurvey } from './drawSurvey.ts';
-import { drawPlan, type PlanOptions } from './drawPlan.ts';
+import { planGroups, type PlanGroup, type PlanOptions } from './drawPlan.ts';
 
 /**
  * A name that finds no room near its place waits until the pad is brought closer; flags and the
@@ -15,18 +16,40 @@ const nearOnly = (primitive: Primitive): Primitive =>
     ? primitive
     : { ...primitive, far: 'leave out' };
 
+const nearGroups = new WeakMap<PlanGroup, PlanGroup>();
+
+/** A group as the pad shows it; the very same for the same group. */
+const nearGroup = (group: PlanGroup): PlanGroup => {
+  const known = nearGroups.get(group);
+  if (known !== undefined) return known;
+  const near = group.map(nearOnly);
+  nearGroups.set(group, near);
+  return near;
+};
+
 /**
- * The plan as the pad shows it, where a person can come closer: as `drawPlan`, less crowded, with marks
- * that have no name and how rough places are that satellites found.
+ * The plan as the pad shows it, where a person can come closer: as `planGroups`, less crowded, with marks
+ * that have no name and how rough places are that satellites found. Groups without anything are left away.
  */
+export const padGroups = (
+  site: Site,
+  layout: Layout,
+  carry: Carry,
+  options: PlanOptions = {},
+): readonly PlanGroup[] => {
+  const things = carry.shelf<PlanGroup>('pad');
+  const all = [
+    things.settle('fixes', drawFixes(site)),
+    ...planGroups(site, layout, options, carry).flatMap(({ groups }) => groups),
+    things.settle('nameless', drawNamelessMarks(site)),
+    things.settle('survey', drawSurvey(site, layout)),
+  ];
+  return all.filter(({ length }) => length > 0).map(nearGroup);
+};
+
+/** The plan of a pad as primitives: see `padGroups`. */
 export const padPlan = (
   site: Site,
   layout: Layout,
   options: PlanOptions = {},
-): readonly Primitive[] =>
-  [
-    ...drawFixes(site),
-    ...drawPlan(site, layout, options),
-    ...drawNamelessMarks(site),
-    ...drawSurvey(site, layout),
-  ].map(nearOnly);
+): readonly Primitive[] => padGroups(site, layout, newCarry(), options).flat();

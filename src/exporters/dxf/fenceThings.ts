@@ -30,7 +30,7 @@ const lineThings = ({ legs }: LineLayout, closed: boolean): DxfThing[] => {
 /** What hangs from post to post, as the plan draws it; a line that could not be laid out has none. */
 const bayThings = (line: LineLayout, site: Site, layout: Layout): DxfThing[] =>
   drawnThings(
-    drawFence(line, layout, infillOn(site, line.id)).filter(({ kind }) => kind === 'fence'),
+    line.runs.flatMap((run) => drawFence(run, layout, infillOn(site, line.id))),
     'FENCE-BAYS',
   );
 

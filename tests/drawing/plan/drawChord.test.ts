@@ -62,8 +62,8 @@ describe('drawChord', () => {
   });
 
   it('[D74] the wire goes straight from post to post', () => {
-    const { layout, line, run } = laid(240);
-    const [wire] = drawFence(line, layout, 'chain link');
+    const { layout, run } = laid(240);
+    const [wire] = drawFence(run, layout, 'chain link');
     if (wire?.kind !== 'fence') throw new Error('expected fence');
     expect(wire.points).toEqual(run.posts.map(({ post }) => layout.posts[post]?.at));
   });

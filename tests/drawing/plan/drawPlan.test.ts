@@ -119,7 +119,11 @@ describe('drawPlan', () => {
   it('[D14] every post is a hole with the pipe in it, as large as they are', () => {
     const circles = all(drawPlan(walkGate.site, walkGate.layout), 'circle');
     const posts = Object.values(walkGate.layout.posts);
-    expect(circles.map(({ radius }) => radius)).toEqual(posts.flatMap(({ od }) => [5, od / 2]));
+    const told = (at: { x: number; y: number }, radius: number) => `${at.x} ${at.y} ${radius}`;
+    // in the order in which the runs come to them
+    expect(circles.map(({ centre, radius }) => told(centre, radius)).toSorted()).toEqual(
+      posts.flatMap(({ at, od }) => [told(at, 5), told(at, od / 2)]).toSorted(),
+    );
   });
 
   it('parts can be left away', () => {

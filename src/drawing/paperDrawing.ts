@@ -1,0 +1,216 @@
+import { boundsOverlap, expandBounds, unionOfBounds, type Bounds } from '../geometry/bounds.ts';
+import type { Atom } from './atom.ts';
+import type { Room } from './drawOnPaper.ts';
+import { avoidMark } from './explode/avoidMark.ts';
+import { markAtoms } from './explode/markAtoms.ts';
+import { inkedBounds } from './inkedBounds.ts';
+import type { Lettered } from './lettering/lettered.ts';
+import { letterer } from './lettering/letterer.ts';
+import { makeLettering, type Held, type HeldLettering } from './lettering/lettering.ts';
+import { primitiveBounds } from './primitiveBounds.ts';
+import type { Primitive } from './primitive.ts';
+import type { Projection } from './projection.ts';
+
+/** Primitives that are drawn anew together: another list where any of them is another. */
+export type Group = readonly Primitive[];
+
+/** A group on paper (inches, y down). */
+export interface PaperPiece {
+  readonly group: Group;
+  /** What is drawn of it, then lines of dimensions and leaders, then letters: these lie over all pieces' marks. */
+  readonly marks: readonly Atom[];
+  readonly lines: readonly Atom[];
+  readonly texts: readonly Atom[];
+  /** All that its atoms take up; null where nothing of it is drawn. */
+  readonly bounds: Bounds | null;
+  /** All that it would take up on paper without end, letters aside. */
+  readonly reach: Bounds | null;
+  /** The room that it takes from the letters of others. */
+  readonly held: readonly Held[];
+}
+
+/**
+ * Groups on paper at a scale, kept so that it can be gone on from: the same atoms as `drawOnPaper` has of their
+ * primitives, while it was drawn from nothing. The room for letters is its own and changes as it is redrawn.
+ */
+export interface PaperDrawing {
+  readonly pieces: readonly PaperPiece[];
+  readonly projection: Projection;
+  readonly window: Bounds | null;
+  readonly shown: Bounds | null;
+  readonly room: HeldLettering;
+}
+
+/** What of a drawing was drawn anew, and where anything on the paper may look different. */
+export interface Redrawn {
+  readonly drawing: PaperDrawing;
+  readonly changed: readonly Bounds[];
+}
+
+const isChain = ({ kind }: Primitive): boolean => kind === 'dimension chain';
+
+interface Draft {
+  readonly group: Group;
+  readonly held: Held[];
+  readonly found: Map<Primitive, readonly Lettered[]>;
+}
+
+const finished = (
+  { group, held, found }: Draft,
+  projection: Projection,
+  window: Bounds | null,
+): PaperPiece => {
+  const lettered = group.flatMap((primitive) => found.get(primitive) ?? []);
+  const marks = group.flatMap((primitive) => markAtoms(primitive, projection, window));
+  const lines = lettered.flatMap((one) => one.lines);
+  const texts = lettered.flatMap((one) => one.texts);
+  const reach = primitiveBounds(group, projection);
+  const bounds = [marks, lines, texts].reduce<Bounds | null>((all, atoms) => {
+    const own = inkedBounds(atoms);
+    return own === null || all === null ? (all ?? own) : unionOfBounds(all, own);
+  }, null);
+  return { group, marks, lines, texts, bounds, reach, held };
+};
+
+type Paper = Pick<PaperDrawing, 'projection' | 'window' | 'room'>;
+
+/** Draws groups into the room that is there, bit by bit: dimensions are lettered first, the last of each first. */
+function* drawInto(
+  groups: readonly Group[],
+  { projection, window, room }: Paper,
+): Generator<undefined, ReadonlyMap<Group, PaperPiece>, undefined> {
+  const drafts = groups.map((group): Draft => ({ group, held: [], found: new Map() }));
+  for (const { group, held } of drafts) {
+    room.note(held);
+    for (const primitive of group) avoidMark(room, primitive, projection, window);
+    room.note(null);
+    yield;
+  }
+  const letter = letterer(groups.flat(), projection, room);
+  const last = drafts.toReversed();
+  for (const chains of [true, false]) {
+    for (const { group, held, found } of last) {
+      room.note(held);
+      for (const primitive of group.toReversed())
+        if (isChain(primitive) === chains) found.set(primitive, letter(primitive));
+      room.note(null);
+      yield;
+    }
+  }
+  const pieces = new Map<Group, PaperPiece>();
+  for (const draft of drafts) {
+    pieces.set(draft.group, finished(draft, projection, window));
+    yield;
+  }
+  return pieces;
+}
+
+const inOrder = (
+  groups: readonly Group[],
+  ...of: readonly ReadonlyMap<Group, PaperPiece>[]
+): PaperPiece[] =>
+  groups.flatMap((group) => {
+    for (const pieces of of) {
+      const piece = pieces.get(group);
+      if (piece !== undefined) return [piece];
+    }
+    return [];
+  });
+
+/**
+ * Draws groups on paper from nothing, bit by bit: between two calls of `next` lies the work of one group. What
+ * it comes to is what `drawOnPaper` draws of the same primitives with the same room.
+ */
+export function* drawFromNothing(
+  groups: readonly Group[],
+  projection: Projection,
+  { window = null, taken = [], shown = null }: { [Part in keyof Room]: Room[Part] | null },
+): Generator<undefined, PaperDrawing, undefined> {
+  const room = makeLettering(window, taken ?? [], { shown, thin: 'whole' });
+  const pieces = yield* drawInto(groups, { projection, window, room });
+  return { pieces: inOrder(groups, pieces), projection, window, shown, room };
+}
+
+/** Carries a drawing out to its end at once. */
+export const atOnce = <T>(steps: Generator<undefined, T, undefined>): T => {
+  for (;;) {
+    const step = steps.next();
+    if (step.done === true) return step.value;
+  }
+};
+
+const same = (a: Bounds | null, b: Bounds | null): boolean =>
+  a === b ||
+  (a !== null &&
+    b !== null &&
+    a.minX === b.minX &&
+    a.minY === b.minY &&
+    a.maxX === b.maxX &&
+    a.maxY === b.maxY);
+
+const holds = (all: Bounds | null, part: Bounds): boolean =>
+  all === null ||
+  (part.minX >= all.minX &&
+    part.minY >= all.minY &&
+    part.maxX <= all.maxX &&
+    part.maxY <= all.maxY);
+
+const touches = (a: Bounds | null, b: Bounds): boolean => a === null || boundsOverlap(a, b);
+
+/** What is seen of a drawing and where its letters go. */
+type Look = Pick<PaperDrawing, 'window' | 'shown'>;
+
+/** Letters and chains stand no farther off what they are of, paper inches. */
+const beside = 1;
+
+/** Whether a piece looks the same through another window: it is wholly in sight before and after, or not at all. */
+const looksAlike = ({ reach }: PaperPiece, before: Look, now: Look): boolean => {
+  if (reach === null) return true;
+  if (holds(before.shown, reach) && holds(now.shown, reach)) return true;
+  const near = expandBounds(reach, beside);
+  return !touches(before.window, near) && !touches(now.window, near);
+};
+
+/** Which groups have to be drawn anew, and which pieces go. */
+export interface Difference {
+  readonly fresh: readonly Group[];
+  readonly gone: readonly PaperPiece[];
+}
+
+/** What has to be drawn anew for other groups, or to be seen through another window. */
+export const differenceOf = (
+  before: PaperDrawing,
+  groups: readonly Group[],
+  look: Look,
+): Difference => {
+  const moved = !same(before.window, look.window) || !same(before.shown, look.shown);
+  const wanted = new Set(groups);
+  const standing = new Set<Group>();
+  const gone: PaperPiece[] = [];
+  for (const piece of before.pieces) {
+    const stands = wanted.has(piece.group) && (!moved || looksAlike(piece, before, look));
+    if (stands) standing.add(piece.group);
+    else gone.push(piece);
+  }
+  return { fresh: groups.filter((group) => !standing.has(group)), gone };
+};
+
+/**
+ * A drawing with other groups, or seen through another window: only what differs is drawn anew, and finds its
+ * letters where others have left room. `before` is used up: its room is now that of the new drawing.
+ */
+export const redrawn = (
+  before: PaperDrawing,
+  groups: readonly Group[],
+  look: Look,
+  { fresh, gone }: Difference,
+): Redrawn => {
+  const { room, projection } = before;
+  for (const { held } of gone) for (const one of held) one.giveBack();
+  room.lookThrough(look.window, look.shown);
+  const drawn = atOnce(drawInto(fresh, { projection, window: look.window, room }));
+  const known = new Map(before.pieces.map((piece) => [piece.group, piece]));
+  const pieces = inOrder(groups, drawn, known);
+  const changed = [...gone, ...drawn.values()].flatMap(({ bounds }) => bounds ?? []);
+  return { drawing: { ...look, pieces, projection, room }, changed };
+};

@@ -1,0 +1,111 @@
+import type { Layout, Run } from '../../engine/layout.ts';
+import { isTerminal, type Post } from '../../engine/post.ts';
+import type { SitePoint } from '../../geometry/point.ts';
+import type { Infill } from '../../site/infill.ts';
+import type { Beside, Primitive } from '../primitive.ts';
+import { drawChain, type ChainStyle } from './drawChain.ts';
+import { drawFence } from './drawFence.ts';
+import { drawPost } from './drawPost.ts';
+import { drawTag } from './drawTag.ts';
+
+/** How the runs of a fence line are drawn. */
+export interface RunStyle extends ChainStyle {
+  readonly of: Infill['kind'];
+  /** The side of the line that its chains stand on. */
+  readonly chain: 1 | -1;
+}
+
+/** What is drawn of a post. */
+export interface PostDrawing {
+  readonly post: Post;
+  readonly hole: readonly Primitive[];
+  readonly tag: Primitive;
+}
+
+/** What is drawn of a run: the posts at its ends are drawn with the runs that they part. */
+export interface RunDrawing {
+  readonly fence: readonly Primitive[];
+  readonly chain: readonly Primitive[];
+  /** Holes of the posts between its ends. */
+  readonly holes: readonly Primitive[];
+  /** Numbers of the line posts between its ends, and letters of the terminals there. */
+  readonly numbers: readonly Primitive[];
+  readonly letters: readonly Primitive[];
+  /** The side of a post that is left free for what it is called. */
+  readonly side: (post: Post) => Beside;
+  /** From the posts at its start and at its end to the next on it, inches; none where a post is missing. */
+  readonly inward: { readonly start: SitePoint | null; readonly end: SitePoint | null };
+}
+
+const wayTo = (from: Post | undefined, to: Post | undefined): SitePoint | null =>
+  from === undefined || to === undefined
+    ? null
+    : { x: to.at.x - from.at.x, y: to.at.y - from.at.y };
+
+const reach = (way: SitePoint): number => Math.hypot(way.x, way.y);
+
+/** The shorter of two ways, the first of two that are as long. */
+export const nearer = (a: SitePoint | null, b: SitePoint | null): SitePoint | null => {
+  if (a === null || b === null) return a ?? b;
+  return reach(b) < reach(a) ? b : a;
+};
+
+/** How much room the widest hole of line posts takes beside their run, inches. */
+const takenBeside = (posts: readonly (Post | undefined)[]): number =>
+  posts.reduce(
+    (most, post) =>
+      post === undefined || isTerminal(post) ? most : Math.max(most, post.hole.diameter / 2),
+    0,
+  );
+
+/**
+ * The sides that the posts of a run are numbered on, clear of its holes: that which the chain of its
+ * line leaves free, one for all so that they stand in a row; outside of a curve, for each its own.
+ */
+const freeSides = (
+  run: Run,
+  posts: readonly (Post | undefined)[],
+  chain: 1 | -1,
+): ((post: Post) => Beside) => {
+  const taken = takenBeside(posts);
+  const on = (side: number, way: number): Beside => ({
+    way: { x: side * Math.sin(way), y: -side * Math.cos(way) },
+    taken,
+  });
+  if (run.bow !== 0) return ({ along }) => on(-Math.sign(run.bow), along);
+  const row = on(chain, run.bearing);
+  return () => row;
+};
+
+/** A post with the tag that says what it is called; `next` is the way to the nearest of its neighbours. */
+export const drawPostWithTag = (post: Post, side: Beside, next: SitePoint | null): PostDrawing => ({
+  post,
+  hole: drawPost(post, next ?? undefined),
+  tag: drawTag(post, side, next ?? undefined),
+});
+
+/** A run with its posts, in their order (undefined for one that the layout does not have). */
+export const drawRun = (
+  run: Run,
+  posts: readonly (Post | undefined)[],
+  layout: Layout,
+  how: RunStyle,
+): RunDrawing => {
+  const side = freeSides(run, posts, how.chain);
+  const between = posts.slice(1, -1).flatMap((post, n): PostDrawing[] => {
+    if (post === undefined) return [];
+    const next = nearer(wayTo(post, posts[n]), wayTo(post, posts[n + 2]));
+    return [drawPostWithTag(post, side(post), next)];
+  });
+  const tags = (terminal: boolean): Primitive[] =>
+    between.filter(({ post }) => isTerminal(post) === terminal).map(({ tag }) => tag);
+  return {
+    fence: drawFence(run, layout, how.of),
+    chain: drawChain(run, layout, how),
+    holes: between.flatMap(({ hole }) => hole),
+    numbers: tags(false),
+    letters: tags(true),
+    side,
+    inward: { start: wayTo(posts[0], posts[1]), end: wayTo(posts.at(-1), posts.at(-2)) },
+  };
+};

@@ -1,0 +1,167 @@
+import type { Carry } from '../../engine/carry/carry.ts';
+import type { Layout, LineLayout, Run } from '../../engine/layout.ts';
+import { isTerminal, standsByGate, type Post, type PostId } from '../../engine/post.ts';
+import type { SitePoint } from '../../geometry/point.ts';
+import type { Site } from '../../site/site.ts';
+import type { LengthStyle } from '../../units/lengthStyle.ts';
+import type { Primitive } from '../primitive.ts';
+import { chainSide } from './chainSide.ts';
+import { ghostOf } from './drawFence.ts';
+import { drawPost } from './drawPost.ts';
+import { drawPostWithTag, drawRun, nearer, type RunDrawing, type RunStyle } from './drawRun.ts';
+import { drawStandTag } from './drawTag.ts';
+import { infillOn } from './infillOn.ts';
+import { yardMiddle } from './yardMiddle.ts';
+
+/** From a fence to its chain, paper inches. */
+const chainOff = 0.36;
+
+type Group = readonly Primitive[];
+
+/** All fence of a yard in groups: what hangs, the holes, what posts are called, the chains of dimensions. */
+export interface FenceGroups {
+  readonly fence: readonly Group[];
+  readonly posts: readonly Group[];
+  readonly tags: readonly Group[];
+  readonly chains: readonly Group[];
+}
+
+interface Written {
+  readonly lengths: LengthStyle;
+  readonly tapes: 'printed' | undefined;
+}
+
+/** A post at an end of runs: the first of them, and its nearest neighbour on any. */
+interface EndPost {
+  readonly post: Post;
+  readonly drawn: RunDrawing;
+  next: SitePoint | null;
+}
+
+interface DrawnRun {
+  readonly run: Run;
+  readonly drawn: RunDrawing;
+}
+
+const values = <T>(map: Readonly<Record<string, T>>): T[] => Object.values(map);
+
+const runStyle = (site: Site, line: LineLayout, side: 1 | -1, written: Written): RunStyle => ({
+  of: infillOn(site, line.id),
+  chain: side,
+  hook: site.lines[line.id]?.hook ?? 'start',
+  style: written.lengths,
+  off: side * chainOff,
+  tapes: written.tapes,
+});
+
+const drawnRun = (run: Run, layout: Layout, how: RunStyle, carry: Carry): RunDrawing => {
+  const posts = run.posts.map(({ post }) => layout.posts[post]);
+  const gates = run.spaces.flatMap((space) =>
+    space.kind === 'gate' ? [layout.gates[space.gate]] : [],
+  );
+  const from = [run, how.of, how.chain, how.hook, how.style, how.tapes, ...posts, ...gates];
+  return carry.shelf<RunDrawing>('runs').take(run.id, from, () => drawRun(run, posts, layout, how));
+};
+
+/** The posts at the ends of runs, in the order in which the runs come to them. */
+const endPosts = (runs: readonly DrawnRun[], layout: Layout): ReadonlyMap<PostId, EndPost> => {
+  const ends = new Map<PostId, EndPost>();
+  const meet = (id: PostId | undefined, drawn: RunDrawing, inward: SitePoint | null): void => {
+    const post = id === undefined ? undefined : layout.posts[id];
+    if (post === undefined) return;
+    const known = ends.get(post.id);
+    if (known === undefined) ends.set(post.id, { post, drawn, next: inward });
+    else known.next = nearer(known.next, inward);
+  };
+  for (const { run, drawn } of runs) {
+    meet(run.posts[0]?.post, drawn, drawn.inward.start);
+    meet(run.posts.at(-1)?.post, drawn, drawn.inward.end);
+  }
+  return ends;
+};
+
+interface DrawnEnd {
+  readonly terminal: boolean;
+  readonly hole: Group;
+  readonly tag: Group;
+}
+
+const drawnEnds = (runs: readonly DrawnRun[], layout: Layout, carry: Carry) => {
+  const kept = carry.shelf<DrawnEnd>('end posts');
+  const ends = new Map<PostId, DrawnEnd>();
+  for (const [id, { post, drawn, next }] of endPosts(runs, layout)) {
+    const draw = (): DrawnEnd => {
+      const { hole, tag } = drawPostWithTag(post, drawn.side(post), next);
+      return { terminal: isTerminal(post), hole, tag: [tag] };
+    };
+    ends.set(id, kept.take(id, [post, drawn, next?.x, next?.y], draw));
+  }
+  return ends;
+};
+
+/** Posts and tags run by run, each end with the run that comes to it first; terminals are called last. */
+const alongRuns = (runs: readonly DrawnRun[], ends: ReadonlyMap<PostId, DrawnEnd>) => {
+  const left = new Map(ends);
+  const [posts, numbers, letters]: [Group[], Group[], Group[]] = [[], [], []];
+  const end = (id: PostId | undefined): void => {
+    const found = id === undefined ? undefined : left.get(id);
+    if (id === undefined || found === undefined) return;
+    left.delete(id);
+    posts.push(found.hole);
+    (found.terminal ? letters : numbers).push(found.tag);
+  };
+  for (const { run, drawn } of runs) {
+    end(run.posts[0]?.post);
+    posts.push(drawn.holes);
+    numbers.push(drawn.numbers);
+    letters.push(drawn.letters);
+    end(run.posts.at(-1)?.post);
+  }
+  return { posts, tags: [...numbers, ...letters] };
+};
+
+/** Posts that stand beside the fence for a gate. */
+const besides = (layout: Layout, carry: Carry) => {
+  const kept = carry.shelf<{ readonly hole: Group; readonly tag: Group }>('posts beside');
+  const drawn = values(layout.posts)
+    .filter(standsByGate)
+    .map((post) =>
+      kept.take(post.id, [post], () => ({
+        hole: drawPost(post, undefined),
+        tag: [drawStandTag(post)],
+      })),
+    );
+  return { posts: drawn.map(({ hole }) => hole), tags: drawn.map(({ tag }) => tag) };
+};
+
+/** Every fence line of a site: see `FenceGroups`; what is drawn of the same as before is the very same group. */
+export const fenceGroups = (
+  site: Site,
+  layout: Layout,
+  written: Written,
+  carry: Carry,
+): FenceGroups => {
+  const lines = values(layout.lines);
+  const middle = yardMiddle(lines, site);
+  const sides = carry.shelf<1 | -1>('chain sides');
+  const ghosts = carry.shelf<Group>('ghosts');
+  const runsOf = (line: LineLayout): DrawnRun[] => {
+    const side = sides.take(line.id, [line, middle?.x, middle?.y], () => chainSide(line, middle));
+    const how = runStyle(site, line, side, written);
+    return line.runs.map((run) => ({ run, drawn: drawnRun(run, layout, how, carry) }));
+  };
+  const drawn = lines.map((line) => ({ line, runs: runsOf(line) }));
+  const runs = drawn.flatMap((one) => one.runs);
+  const along = alongRuns(runs, drawnEnds(runs, layout, carry));
+  const beside = besides(layout, carry);
+  return {
+    fence: drawn.flatMap(({ line, runs: own }) =>
+      own.length === 0
+        ? [ghosts.take(line.id, [line], () => ghostOf(line))]
+        : own.map((one) => one.drawn.fence),
+    ),
+    posts: [...along.posts, ...beside.posts],
+    tags: [...along.tags, ...beside.tags],
+    chains: runs.map((one) => one.drawn.chain),
+  };
+};
