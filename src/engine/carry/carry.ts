@@ -4,6 +4,8 @@ import { alike } from './alike.ts';
 interface Piece {
   readonly from: readonly unknown[];
   readonly value: unknown;
+  /** The pieces that it was cut into itself. */
+  readonly within?: Pieces;
 }
 
 /** What one layout leaves for the next: its pieces by kind and then by id. */
@@ -19,6 +21,13 @@ export interface Shelf<T> {
   readonly take: (id: string, from: readonly unknown[], work: () => T) => T;
   /** What was worked out before, the very same object, where what there is now is alike in all it holds. */
   readonly settle: (id: string, now: T) => T;
+  /** The list of before, the very same one, where what there is now has the very same things in the same order. */
+  readonly list: (id: string, now: T & readonly unknown[]) => T;
+  /**
+   * As `take`, of work that is cut into pieces itself: where it has to be done again, `work` is handed a carry
+   * of its own that starts from these. All of them are kept by one look at what the whole is worked out from.
+   */
+  readonly part: (id: string, from: readonly unknown[], work: (own: Carry) => T) => T;
 }
 
 /** Takes over pieces of the layout before, and gathers those of this one. */
@@ -28,34 +37,48 @@ export interface Carry {
 }
 
 const sameThings = (a: readonly unknown[], b: readonly unknown[]): boolean => {
+  if (a === b) return true;
   if (a.length !== b.length) return false;
   for (let n = 0; n < a.length; n += 1) if (!Object.is(a[n], b[n])) return false;
   return true;
 };
 
-/** A carry that starts from the pieces of the layout before; from none it works out everything. */
-export const newCarry = (before: Pieces = new Map()): Carry => {
+const isFrom = (piece: Piece | undefined, from: readonly unknown[]): piece is Piece =>
+  piece !== undefined && sameThings(piece.from, from);
+
+/** A carry that starts from the pieces of the layout before, and of others; from none it works out everything. */
+export const newCarry = (...before: readonly (Pieces | undefined)[]): Carry => {
   const pieces = new Map<string, Map<string, Piece>>();
   const shelf = <T>(kind: string): Shelf<T> => {
     const own = pieces.get(kind) ?? new Map<string, Piece>();
     pieces.set(kind, own);
-    const known = before.get(kind);
+    const [known, also] = before.map((all) => all?.get(kind));
     const keep = (id: string, piece: Piece): T => {
       own.set(id, piece);
       // a kind is asked for with one type
       return piece.value as T;
     };
+    const found = (id: string, from: readonly unknown[]): Piece | null => {
+      const now = own.get(id);
+      if (isFrom(now, from)) return now;
+      const old = known?.get(id);
+      if (isFrom(old, from)) return old;
+      const other = also?.get(id);
+      return isFrom(other, from) ? other : null;
+    };
     return {
-      take: (id, from, work) => {
-        const now = own.get(id);
-        if (now !== undefined && sameThings(now.from, from)) return now.value as T;
-        const old = known?.get(id);
-        const same = old !== undefined && sameThings(old.from, from);
-        return keep(id, same ? old : { from, value: work() });
-      },
+      take: (id, from, work) => keep(id, found(id, from) ?? { from, value: work() }),
       settle: (id, value) => {
-        const old = own.get(id) ?? known?.get(id);
+        const old = own.get(id) ?? known?.get(id) ?? also?.get(id);
         return keep(id, old !== undefined && alike(old.value, value) ? old : { from: [], value });
+      },
+      list: (id, now) => keep(id, found(id, now) ?? { from: now, value: now }),
+      part: (id, from, work) => {
+        const done = found(id, from);
+        if (done !== null) return keep(id, done);
+        const inner = newCarry(...[own, known].flatMap((all) => all?.get(id)?.within ?? []));
+        const value = work(inner);
+        return keep(id, { from, value, within: inner.pieces });
       },
     };
   };

@@ -76,11 +76,12 @@ const gateFlags = (gate: GateLayout, site: Site, laid: LaidLines): GateFlag[] =>
 
 /** Roller posts of a leaf that rolls, once a gate. */
 const rollerFlags = (gate: GateLayout, site: Site, laid: LaidLines): GateFlag[] => {
-  const thin = Object.values(laid.posts).find(
+  if (gate.slides.length === 0) return [];
+  const thin = laid.stands.find(
     ({ kind, gates, od }) =>
       kind === 'roller' && gates.includes(gate.id) && od < rollerPost.post.od - slack,
   );
-  if (gate.slides.length === 0 || thin === undefined) return [];
+  if (thin === undefined) return [];
   const message = phrase`roller post ${thin.tag} is ${pipeSize(thin.od, site.lengths)} outside: the table has ${pipeSize(rollerPost.post.od, site.lengths)} (${rollerPost.source.text}).`;
   return [{ level: 'caution', rule: 'roller post thinner than the table', message }];
 };

@@ -6,13 +6,13 @@ import type { WallTop } from '../../site/wallTop.ts';
 import { inches, type Inches } from '../../units/inches.ts';
 import { radians, type Radians } from '../../units/radians.ts';
 import type { Carry } from '../carry/carry.ts';
-import type { Post } from '../post.ts';
+import type { Post, PostId } from '../post.ts';
 import { pointAt, wayAt } from './course.ts';
 import { deepened } from './deepened.ts';
 import { holeFor, type HoleDemand } from './holeFor.ts';
 import type { MarkPost } from './markPosts.ts';
 import type { RunPost } from './runPosts.ts';
-import type { MarkBurden, SeatedCourse } from './seatLines.ts';
+import type { MarkBurden, SeatedCourse, SeatedLine } from './seatLines.ts';
 
 type Bare = Omit<Post, 'tag' | 'hole' | 'wall' | 'length' | 'od' | 'section' | 'pipe'>;
 
@@ -88,20 +88,35 @@ const endsOf = ({ course, from, to }: SeatedCourse) => ({
   ends: wayAt(course, course.length),
 });
 
-const footingsOf = (seated: readonly SeatedCourse[], carry: Carry): Map<MarkId, Footing> => {
-  const shelf = carry.shelf<ReturnType<typeof endsOf>>('ends of a course');
-  const footings = new Map<MarkId, Footing>();
-  const add = (mark: MarkId, { at, atWall, on }: Omit<Footing, 'ways'>, way: Radians): void => {
-    const known = footings.get(mark);
-    const ways = [...(known?.ways ?? []), way];
-    footings.set(mark, { at, atWall, on: wider(known?.on ?? null, on), ways });
-  };
-  for (const each of seated) {
+/** What a course ends with at a mark: where its post would stand, on what, and which way the fence goes there. */
+interface End extends Omit<Footing, 'ways'> {
+  readonly mark: MarkId;
+  readonly way: Radians;
+}
+
+/** The ends of the courses of a line, in their order. */
+const courseEnds = (seated: readonly SeatedCourse[], carry: Carry): End[] => {
+  const shelf = carry.shelf<readonly [End, End]>('ends of a course');
+  return seated.flatMap((each) => {
     const { course, from, to } = each;
-    const { start, starts, end, ends } = shelf.take(course.key, [each], () => endsOf(each));
-    const on = course.wall;
-    add(course.from.mark, { at: start, atWall: from.wall, on }, starts);
-    add(course.to.mark, { at: end, atWall: to.wall, on }, ends);
+    return shelf.take(course.key, [each], () => {
+      const { start, starts, end, ends } = endsOf(each);
+      const on = course.wall;
+      return [
+        { mark: course.from.mark, at: start, atWall: from.wall, on, way: starts },
+        { mark: course.to.mark, at: end, atWall: to.wall, on, way: ends },
+      ] as const;
+    });
+  });
+};
+
+/** Where the posts of marks stand by the ends that meet there. */
+const footingsOf = (ends: readonly End[]): Map<MarkId, Footing> => {
+  const footings = new Map<MarkId, Footing>();
+  for (const { mark, at, atWall, on, way } of ends) {
+    const known = footings.get(mark);
+    const ways = known === undefined ? [way] : [...known.ways, way];
+    footings.set(mark, { at, atWall, on: wider(known?.on ?? null, on), ways });
   }
   return footings;
 };
@@ -142,24 +157,81 @@ const builtMarkPost = (
   return built(bare, burden?.pipe ?? post.pipe, demand);
 };
 
-/**
- * The posts at marks, with holes and heights; not yet tagged. A mark on no run (a line of one mark)
- * gets none: there is nothing to build.
- */
-export const builtMarkPosts = (
-  marks: ReadonlyMap<MarkId, MarkPost>,
-  burdens: ReadonlyMap<MarkId, MarkBurden>,
-  seated: readonly SeatedCourse[],
+type Marks = ReadonlyMap<MarkId, MarkPost>;
+type Burdens = ReadonlyMap<MarkId, MarkBurden>;
+
+const builtAt = (
+  footings: ReadonlyMap<MarkId, Footing>,
+  { marks, burdens }: { readonly marks: Marks; readonly burdens: Burdens },
   carry: Carry,
 ): readonly Post[] => {
-  const settled = carry.shelf<MarkBurden | undefined>('burden');
   const known = carry.shelf<Post>('post at a mark');
-  return [...footingsOf(seated, carry)].flatMap(([mark, footing]) => {
+  return [...footings].flatMap(([mark, footing]) => {
     const post = marks.get(mark);
     if (post === undefined) return [];
-    const burden = settled.settle(mark, burdens.get(mark));
+    const burden = burdens.get(mark);
     const { at, atWall, on, ways } = footing;
     const from = [post, burden, at.x, at.y, atWall, on, ...ways];
     return known.take(mark, from, () => builtMarkPost(post, footing, burden));
   });
+};
+
+/** The posts at the marks of one line. */
+export interface LineMarkPosts {
+  /** Those that no other line has. */
+  readonly own: readonly Post[];
+  /** Of these, the bends. */
+  readonly bends: ReadonlySet<PostId>;
+  /** The ids of those that it shares with other lines. */
+  readonly shared: readonly PostId[];
+}
+
+interface LineBuilt extends LineMarkPosts {
+  /** What it ends with at the marks that it shares. */
+  readonly meets: readonly End[];
+}
+
+const ownBuilt = (
+  seated: readonly SeatedCourse[],
+  { marks, burdens }: { readonly marks: Marks; readonly burdens: Burdens },
+  carry: Carry,
+): LineBuilt => {
+  const ends = courseEnds(seated, carry);
+  const isShared = ({ mark }: End): boolean => (marks.get(mark)?.lines.length ?? 0) > 1;
+  const meets = carry.shelf<readonly End[]>('shared ends').list('', ends.filter(isShared));
+  const alone = meets.length === 0 ? ends : ends.filter((end) => !isShared(end));
+  const found = builtAt(footingsOf(alone), { marks, burdens }, carry);
+  const own = carry.shelf<readonly Post[]>('posts at own marks').list('', found);
+  const bent = own.flatMap((post) => (post.kind === 'bend' ? [post.id] : []));
+  const bends = carry.shelf<ReadonlySet<PostId>>('bends').take('', bent, () => new Set(bent));
+  return {
+    own,
+    bends,
+    meets,
+    shared: [...new Set(meets.map(({ mark }): PostId => `post:${mark}`))],
+  };
+};
+
+/**
+ * The posts at marks, with holes and heights; not yet tagged: line by line, and those at which lines
+ * meet. A mark on no run (a line of one mark) gets none: there is nothing to build.
+ */
+export const builtMarkPosts = (
+  lines: readonly SeatedLine[],
+  { marks, burdens: asked }: { readonly marks: Marks; readonly burdens: Burdens },
+  carry: Carry,
+): { readonly lines: readonly LineMarkPosts[]; readonly shared: ReadonlyMap<PostId, Post> } => {
+  const settled = carry.shelf<MarkBurden>('burden');
+  const burdens = new Map(
+    [...asked].map(([mark, burden]) => [mark, settled.settle(mark, burden)] as const),
+  );
+  const shelf = carry.shelf<LineBuilt>('posts at the marks of a line');
+  const all = lines.map(({ id, ends, seated }) => {
+    const on = [...burdens].flatMap((burden) => (ends.has(burden[0]) ? burden : []));
+    const from = [seated, marks, ...on];
+    return shelf.part(id, from, (own) => ownBuilt(seated, { marks, burdens }, own));
+  });
+  const meets = all.flatMap((line) => line.meets);
+  const shared = builtAt(footingsOf(meets), { marks, burdens }, carry);
+  return { lines: all, shared: new Map(shared.map((post) => [post.id, post])) };
 };

@@ -1,9 +1,9 @@
-import type { GateId, LineId, MarkId, ShotId } from '../../site/ids.ts';
+import type { GateId, MarkId, ShotId } from '../../site/ids.ts';
 import type { Segment } from '../../geometry/segment.ts';
 import type { Shot } from '../../site/shot.ts';
 import type { Site } from '../../site/site.ts';
 import type { Carry } from '../carry/carry.ts';
-import type { GateLayout, Layout, LineLayout, Run } from '../layout.ts';
+import type { GateLayout, Layout, LineLayout } from '../layout.ts';
 import type { Post, PostId } from '../post.ts';
 import { groundOf, type Ground } from '../ground/groundOf.ts';
 import { keepOutsOf } from '../keepOut/keepOutsOf.ts';
@@ -15,8 +15,8 @@ import { gateStands } from './gateStands.ts';
 import type { KnownGate } from './gateSlots.ts';
 import { homeless } from './homeless.ts';
 import { knownGates } from './knownGates.ts';
-import { layRuns, type LaidRun } from './layRuns.ts';
-import { markPostsOf, type MarkPost, type TurnedChain } from './markPosts.ts';
+import { layRuns, type LaidRun, type LineRuns } from './layRuns.ts';
+import { askedPosts, markPostsOf, type MarkPost, type TurnedChain } from './markPosts.ts';
 import { metRuns, type MetRun } from './metRuns.ts';
 import { seatAsSet } from './seatAsSet.ts';
 import type { SeatedCourse } from './seatLines.ts';
@@ -41,26 +41,40 @@ export interface LaidLines extends Pick<Layout, 'lines' | 'posts' | 'gates' | 'g
   readonly stands: readonly Post[];
 }
 
-const settledMarks = (turned: readonly TurnedChain[], carry: Carry): Map<MarkId, MarkPost> => {
-  const settled = carry.shelf<MarkPost>('mark post');
-  const found = markPostsOf(turned);
-  for (const [mark, post] of found) found.set(mark, settled.settle(mark, post));
-  return found;
+/** The posts of all marks; those at which lines meet are put together from what each of these asks for. */
+const settledMarks = (
+  turned: readonly TurnedChain[],
+  carry: Carry,
+): ReadonlyMap<MarkId, MarkPost> => {
+  const asked = carry.shelf<readonly MarkPost[]>('asked posts');
+  const settled = carry.shelf<readonly MarkPost[]>('settled posts at marks');
+  const lines = turned.map((each) => {
+    const { chain, spec, turnings } = each;
+    const marks = chain.stops.map(({ mark }) => mark);
+    const found = asked.take(chain.id, [spec, turnings, ...marks], () => askedPosts(each));
+    return settled.settle(chain.id, found);
+  });
+  return carry.shelf<ReadonlyMap<MarkId, MarkPost>>('mark posts').part('', lines, (own) => {
+    const all = markPostsOf(lines);
+    const shelf = own.shelf<MarkPost>('mark post');
+    for (const [mark, post] of all) {
+      if (post.lines.length > 1) all.set(mark, shelf.settle(mark, post));
+    }
+    return all;
+  });
 };
 
 const lineLayouts = (
   chains: readonly Chain[],
-  runs: readonly Run[],
+  lines: readonly LineRuns[],
   carry: Carry,
 ): LaidLines['lines'] => {
   const known = carry.shelf<LineLayout>('line');
-  const own = new Map<LineId, Run[]>(chains.map(({ id }) => [id, []]));
-  for (const run of runs) own.get(run.line)?.push(run);
   return Object.fromEntries(
-    chains.map(({ id, legs, length }) => {
-      const built = own.get(id) ?? [];
-      const work = () => ({ id, legs, runs: built, length });
-      return [id, known.take(id, [legs, length, ...built], work)];
+    chains.map(({ id, legs, length }, n) => {
+      const built = lines[n]?.runs ?? [];
+      const work = () => ({ id, legs, runs: built.map(({ run }) => run), length });
+      return [id, known.take(id, [legs, length, built], work)];
     }),
   );
 };
@@ -73,12 +87,16 @@ const groundFor = ({ shots }: Site): Ground | null => {
 
 const gatesInTurn = (
   gates: ReadonlyMap<GateId, KnownGate>,
-  runs: readonly LaidRun[],
+  lines: readonly LineRuns[],
   chains: readonly Chain[],
   carry: Carry,
 ): { readonly placed: readonly GateLayout[]; readonly all: LaidLines['gates'] } => {
   const settled = carry.shelf<GateLayout>('gate without a leg');
-  const found = new Map(runs.flatMap((run) => run.gates.map((gate) => [gate.id, gate] as const)));
+  const onLine = carry.shelf<readonly GateLayout[]>('gates of a line');
+  const own = lines.flatMap(({ id, runs }) =>
+    onLine.take(id, [runs], () => runs.flatMap((run) => run.gates)),
+  );
+  const found = new Map(own.map((gate) => [gate.id, gate] as const));
   const all = [...gates.values()].map(
     (gate) => found.get(gate.id) ?? settled.settle(gate.id, homeless(gate, chains)),
   );
@@ -104,41 +122,52 @@ const postsOf = (
   return { posts, stands };
 };
 
+/** Some lists as one: the very same one where all of them are. */
+const joined = <T>(kind: string, lists: readonly (readonly T[])[], carry: Carry): readonly T[] =>
+  carry.shelf<readonly T[]>(kind).take('', lists, () => lists.flat());
+
+const groundUnder = (site: Site, carry: Carry) => ({
+  walls: carry.shelf<readonly Segment<'site'>[]>('walls').settle('', wallsOf(site)),
+  keepOuts: carry.shelf<readonly KeepOut[]>('keep-outs').list('', keepOutsOf(site, carry)),
+  ground: carry.shelf<Ground | null>('ground').take('', [site.shots], () => groundFor(site)),
+});
+
 /**
  * Works out posts, runs and gates of every fence line of a site; what is made of the same as in the
  * layout before is taken over from that, the very same objects.
  */
 export const layLines = (site: Site, carry: Carry): LaidLines => {
   const turned = turnedChains(site, carry);
-  const chains = turned.map(({ chain }) => chain);
+  const chains = joined(
+    'chains',
+    turned.map(({ chain }) => [chain]),
+    carry,
+  );
   const marks = settledMarks(turned, carry);
-  const { courses, unfilled } = askedCourses(turned, carry);
-  const walls = carry.shelf<readonly Segment<'site'>[]>('walls').settle('', wallsOf(site));
-  const keepOuts = keepOutsOf(site, carry);
-  const grounds = carry.shelf<Ground | null>('ground');
-  const ground = grounds.take('', [site.shots], () => groundFor(site));
-  const seating = seatAsSet({ courses, marks, walls, carry }, knownGates(site, carry));
+  const { lines: asked, unfilled } = askedCourses(turned, carry);
+  const { walls, keepOuts, ground } = groundUnder(site, carry);
+  const seating = seatAsSet({ lines: asked, marks, walls, carry }, knownGates(site, carry));
   const { seated, burdens, gates } = seating;
-  const markPosts = builtMarkPosts(marks, burdens, seated, carry);
-  const bends = new Set(markPosts.flatMap((post) => (post.kind === 'bend' ? [post.id] : [])));
-  const runs = layRuns(site, seated, { bends, keepOuts, ground }, carry);
-  const met = metRuns(runs, markPosts, carry);
-  const onRuns = tagged(met, carry);
-  const { placed, all } = gatesInTurn(gates, runs, chains, carry);
+  const posts = builtMarkPosts(seated, { marks, burdens }, carry);
+  const laid = layRuns(site, seated, { posts: posts.lines, keepOuts, ground }, carry);
+  const met = metRuns(laid, posts, carry);
+  const onRuns = joined('tagged', tagged(met, carry), carry);
+  const { placed, all } = gatesInTurn(gates, laid, chains, carry);
+  const [seats, runs, meets] = [
+    seated.map((line) => line.seated),
+    laid.map((line) => line.runs),
+    met.map((line) => line.met),
+  ];
   return {
     chains,
-    seated,
+    seated: joined('seated', seats, carry),
     unfilled,
     keepOuts,
     ground,
-    runs,
-    met,
+    runs: joined('runs', runs, carry),
+    met: joined('met', meets, carry),
     tagged: onRuns,
-    lines: lineLayouts(
-      chains,
-      runs.map(({ run }) => run),
-      carry,
-    ),
+    lines: lineLayouts(chains, laid, carry),
     ...postsOf(site, onRuns, placed, carry),
     gates: all,
   };

@@ -1,5 +1,5 @@
 import { boundsOf, boundsOverlap, expandBounds } from '../../geometry/bounds.ts';
-import type { PinId } from '../../site/ids.ts';
+import type { LineId, PinId } from '../../site/ids.ts';
 import type { Pin } from '../../site/pin.ts';
 import type { Site } from '../../site/site.ts';
 import type { Carry } from '../carry/carry.ts';
@@ -7,7 +7,7 @@ import type { Ground } from '../ground/groundOf.ts';
 import type { KeepOut } from '../keepOut/keepOut.ts';
 import type { GateLayout, Run } from '../layout.ts';
 import type { Post, PostId } from '../post.ts';
-import { builtRunPosts } from './builtPosts.ts';
+import { builtRunPosts, type LineMarkPosts } from './builtPosts.ts';
 import { closedGround } from './closedGround.ts';
 import { gateLayouts } from './gateLayouts.ts';
 import { groundUnder, type CourseGround } from './groundUnder.ts';
@@ -18,12 +18,12 @@ import { postsAtSteps } from './postsAtSteps.ts';
 import { pullsAtBreaks } from './pullsAtBreaks.ts';
 import { runOf } from './runOf.ts';
 import { runPosts } from './runPosts.ts';
-import type { SeatedCourse } from './seatLines.ts';
+import type { SeatedCourse, SeatedLine } from './seatLines.ts';
 import { withPulls, type SeatedRow } from './withPulls.ts';
 
-/** What lies under the runs, and where they bend. */
+/** What lies under the runs, and the posts at the marks of each line. */
 export interface LaidOn {
-  readonly bends: ReadonlySet<PostId>;
+  readonly posts: readonly LineMarkPosts[];
   readonly keepOuts: readonly KeepOut[];
   readonly ground: Ground | null;
 }
@@ -35,6 +35,12 @@ export interface LaidRun {
   readonly seated: SeatedCourse;
   readonly gates: readonly GateLayout[];
   readonly own: readonly Post[];
+}
+
+/** The runs of one line as they are built, in their order along it. */
+export interface LineRuns {
+  readonly id: LineId;
+  readonly runs: readonly LaidRun[];
 }
 
 /** The keep-outs that a hole of any line or pull post of a course could reach into. */
@@ -69,47 +75,49 @@ const rowOf = (
   return { seated, row, under, near };
 };
 
+/** What the runs of one line are laid on. */
+interface LineLaidOn extends Omit<LaidOn, 'posts'> {
+  readonly site: Site;
+  readonly bends: ReadonlySet<PostId>;
+  readonly pins: Pins;
+}
+
 const rowsOf = (
-  site: Site,
   seated: readonly SeatedCourse[],
-  { keepOuts, ground }: LaidOn,
+  { keepOuts, ground, pins: onLine }: LineLaidOn,
   carry: Carry,
 ): SeatedRow[] => {
   const profiles = carry.shelf<CourseGround | null>('ground under');
   const settled = carry.shelf<CourseGround | null>('settled ground under');
   const rows = carry.shelf<SeatedRow>('row');
-  const byLine = pinsByLine(site);
   return seated.map((each) => {
     const { course } = each;
-    const key = course.key;
+    const { key } = course;
     const found = profiles.take(key, [course, ground], () => groundUnder(course, ground));
     const under = settled.settle(key, found);
-    const pins = (byLine.get(course.chain.id) ?? []).filter(([, { leg }]) =>
-      course.places.has(leg),
-    );
+    const pins = onLine.filter(([, { leg }]) => course.places.has(leg));
     const near = nearBy(each, keepOuts);
     const from = [each, under, ...near, ...pins.flat()];
     return rows.take(key, from, () => rowOf(each, { pins, near, under }));
   });
 };
 
-/** Lays out every run of the seated courses, in the order in which they come. */
-export const layRuns = (
-  site: Site,
+/** Lays out every run of the seated courses of one line. */
+const layLine = (
   seated: readonly SeatedCourse[],
-  on: LaidOn,
+  on: LineLaidOn,
   carry: Carry,
 ): readonly LaidRun[] => {
   const runs = carry.shelf<Run>('run');
   const gates = carry.shelf<readonly GateLayout[]>('gates of a run');
   const built = carry.shelf<readonly Post[]>('posts of a run');
   const laid = carry.shelf<LaidRun>('laid run');
-  const rows = withPulls(rowsOf(site, seated, on, carry), on.bends, carry);
-  return numbered(rows, on.bends, carry).map((each) => {
+  const rows = withPulls(rowsOf(seated, on, carry), on.bends, carry);
+  const all = numbered(rows, on.bends, carry).map((each) => {
     const { seated: course, row } = each;
-    const key = course.course.key;
+    const { key } = course.course;
     const run = runs.take(key, [each], () => runOf(each));
-    const placed = gates.take(key, [course, row], () => gateLayouts(course, row, site));
+    const placed = gates.take(key, [course, row], () => gateLayouts(course, row, on.site));
     const own = built.take(key, [course, row.own], () => builtRunPosts(course, row.own));
     return laid.take(key, [run, course, placed, own], () => ({
       key,
@@ -118,5 +126,26 @@ export const layRuns = (
       gates: placed,
       own,
     }));
+  });
+  return carry.shelf<readonly LaidRun[]>('laid runs').list('', all);
+};
+
+const noPins: Pins = [];
+
+/** Lays out every run of the seated courses, line by line in the order in which they come. */
+export const layRuns = (
+  site: Site,
+  lines: readonly SeatedLine[],
+  { posts, keepOuts, ground }: LaidOn,
+  carry: Carry,
+): readonly LineRuns[] => {
+  const shelf = carry.shelf<LineRuns>('runs of a line');
+  const byLine = pinsByLine(site);
+  return lines.map(({ id, seated }, n) => {
+    const bends = posts[n]?.bends ?? new Set();
+    const pins = byLine.get(id) ?? noPins;
+    const from = [seated, bends, keepOuts, ground, ...pins.flat()];
+    const on = { site, bends, keepOuts, ground, pins };
+    return shelf.part(id, from, (own) => ({ id, runs: layLine(seated, on, own) }));
   });
 };

@@ -64,20 +64,24 @@ export interface TurnedChain {
   readonly turnings: readonly Turning[];
 }
 
+/** The posts that one line asks for at its marks, in the order in which it passes them. */
+export const askedPosts = ({ chain, spec, turnings }: TurnedChain): readonly MarkPost[] =>
+  chain.stops.flatMap(({ mark }, n) => {
+    const kind = turnings[n];
+    return kind === undefined || kind === 'straight' ? [] : [asked(chain, spec, mark, kind)];
+  });
+
 /**
  * The posts at the marks of all lines: one a mark however many lines meet there, with the largest
  * diameter, fabric height and height above ground that any of them asks for.
  */
-export const markPostsOf = (chains: readonly TurnedChain[]): Map<MarkId, MarkPost> => {
+export const markPostsOf = (lines: readonly (readonly MarkPost[])[]): Map<MarkId, MarkPost> => {
   const posts = new Map<MarkId, MarkPost>();
-  for (const { chain, spec, turnings } of chains) {
-    chain.stops.forEach(({ mark }, n) => {
-      const kind = turnings[n];
-      if (kind === undefined || kind === 'straight') return;
-      const post = asked(chain, spec, mark, kind);
-      const known = posts.get(mark);
-      posts.set(mark, known === undefined ? post : merged(known, post));
-    });
+  for (const own of lines) {
+    for (const post of own) {
+      const known = posts.get(post.mark);
+      posts.set(post.mark, known === undefined ? post : merged(known, post));
+    }
   }
   return posts;
 };

@@ -1,7 +1,9 @@
+import type { LineId } from '../../site/ids.ts';
 import type { Carry } from '../carry/carry.ts';
 import type { Run } from '../layout.ts';
 import type { Post, PostId } from '../post.ts';
-import type { LaidRun } from './layRuns.ts';
+import type { LineMarkPosts } from './builtPosts.ts';
+import type { LaidRun, LineRuns } from './layRuns.ts';
 import { raised, risesOn, type Rises } from './raised.ts';
 
 /** The posts that a run is the first to meet, in their order along it; not yet tagged. */
@@ -10,6 +12,12 @@ export interface MetRun {
   readonly posts: readonly Post[];
   /** All that it has, those at its ends too that another run met before. */
   readonly all: readonly Post[];
+}
+
+/** The posts that the runs of one line are the first to meet. */
+export interface LineMet {
+  readonly id: LineId;
+  readonly met: readonly MetRun[];
 }
 
 /** The run's own posts, as high as its fabric asks for. */
@@ -32,58 +40,120 @@ const inTurn = (run: Run, own: readonly Post[], ends: readonly Post[]): readonly
   return all;
 };
 
-/** The most that any run asks of each post at a mark, inches; nothing for those on the level. */
-const risesAtMarks = (risen: readonly Rises[], marks: ReadonlyMap<PostId, Post>): Rises => {
+/** The most that any of some runs asks of each post, inches; nothing for those on the level. */
+const mostOf = (risen: readonly Rises[]): Rises => {
   const most = new Map<PostId, number>();
   for (const rises of risen) {
-    for (const [id, rise] of rises) {
-      if (marks.has(id)) most.set(id, Math.max(most.get(id) ?? 0, rise));
-    }
+    for (const [id, rise] of rises) most.set(id, Math.max(most.get(id) ?? 0, rise));
   }
   return most;
 };
 
-/**
- * The posts of all runs as high as their fabric asks for, each with the first run that meets it.
- * A mark's post is the same from run to run.
- */
-export const metRuns = (
-  runs: readonly LaidRun[],
-  markPosts: readonly Post[],
+/** The posts at which lines meet, as high as any of these asks for. */
+const raisedShared = (
+  shared: ReadonlyMap<PostId, Post>,
+  risen: readonly LineRises[],
+  carry: Carry,
+): ReadonlyMap<PostId, Post> => {
+  const shelf = carry.shelf<Post>('raised post where lines meet');
+  return new Map(
+    [...shared].map(([id, post]) => {
+      const rise = risen.reduce((most, line) => Math.max(most, line.most.get(id) ?? 0), 0);
+      return [id, shelf.take(id, [post, rise], () => raised(post, rise))] as const;
+    }),
+  );
+};
+
+/** What the runs of one line ask of posts. */
+interface LineRises {
+  readonly risen: readonly Rises[];
+  readonly most: Rises;
+}
+
+/** No run asks for more than on the level. */
+const level: LineRises = { risen: [], most: new Map() };
+
+const risesOf = (runs: readonly LaidRun[], carry: Carry): LineRises => {
+  const shelf = carry.shelf<Rises>('rises of a run');
+  const risen = runs.map(({ key, run, seated: { spec } }) =>
+    shelf.take(key, [run, spec], () => risesOn(run, spec.fabricHeight)),
+  );
+  return { risen, most: mostOf(risen) };
+};
+
+/** What one line meets: its runs and their rises, the posts at its marks, and those that another line met before. */
+interface Meeting {
+  readonly runs: readonly LaidRun[];
+  readonly rises: LineRises;
+  readonly own: readonly Post[];
+  readonly shared: ReadonlyMap<PostId, Post>;
+  readonly before: ReadonlySet<PostId>;
+}
+
+const metOf = (
+  { runs, rises: { risen, most }, own: marks, shared, before: seenBefore }: Meeting,
   carry: Carry,
 ): readonly MetRun[] => {
   const shelves = {
-    rises: carry.shelf<Rises>('rises of a run'),
     own: carry.shelf<readonly Post[]>('raised posts of a run'),
     mark: carry.shelf<Post>('raised post at a mark'),
     all: carry.shelf<readonly Post[]>('all posts of a run'),
     met: carry.shelf<MetRun>('posts that a run meets'),
   };
-  const risen = runs.map(({ key, run, seated: { spec } }) =>
-    shelves.rises.take(key, [run, spec], () => risesOn(run, spec.fabricHeight)),
-  );
-  const level = new Map(markPosts.map((post) => [post.id, post]));
-  const most = risesAtMarks(risen, level);
-  const seen = new Set<PostId>();
+  const atMarks = new Map(marks.map((post) => [post.id, post]));
+  const seen = new Set<PostId>(seenBefore);
+  const atMark = (id: PostId): Post | undefined => {
+    const post = atMarks.get(id);
+    if (post === undefined) return shared.get(id);
+    const rise = most.get(id) ?? 0;
+    return rise === 0 ? post : shelves.mark.take(id, [post, rise], () => raised(post, rise));
+  };
   const endsOf = (run: Run): readonly Post[] =>
-    [run.posts[0], run.posts.at(-1)].flatMap((stop) => {
-      const post = stop === undefined ? undefined : level.get(stop.post);
-      if (post === undefined) return [];
-      const rise = most.get(post.id) ?? 0;
-      return [shelves.mark.take(post.id, [post, rise], () => raised(post, rise))];
-    });
-  return runs.map(({ key, run, own: built }, n) => {
+    [run.posts[0], run.posts.at(-1)].flatMap((stop) =>
+      stop === undefined ? [] : (atMark(stop.post) ?? []),
+    );
+  const all = runs.map(({ key, run, own: built }, n) => {
     const rises = risen[n] ?? new Map();
     const own = shelves.own.take(key, [built, rises], () => raisedOwn(built, rises));
     const ends = endsOf(run);
     const met = ends.map(({ id }) => seen.has(id));
-    const all = shelves.all.take(key, [run, own, ...ends], () => inTurn(run, own, ends));
+    const posts = shelves.all.take(key, [run, own, ...ends], () => inTurn(run, own, ends));
     const before = new Set(ends.flatMap(({ id }, end) => (met[end] === true ? [id] : [])));
     for (const { id } of ends) seen.add(id);
-    return shelves.met.take(key, [all, ...met], () => ({
+    return shelves.met.take(key, [posts, ...met], () => ({
       key,
-      all,
-      posts: all.filter(({ id }) => !before.has(id)),
+      all: posts,
+      posts: posts.filter(({ id }) => !before.has(id)),
     }));
+  });
+  return carry.shelf<readonly MetRun[]>('met runs').list('', all);
+};
+
+/**
+ * The posts of all runs as high as their fabric asks for, each with the first run that meets it, line by
+ * line. A mark's post is the same from run to run.
+ */
+export const metRuns = (
+  lines: readonly LineRuns[],
+  at: { readonly lines: readonly LineMarkPosts[]; readonly shared: ReadonlyMap<PostId, Post> },
+  carry: Carry,
+): readonly LineMet[] => {
+  const shelf = carry.shelf<LineRises>('rises of a line');
+  const risen = lines.map(({ id, runs }) => shelf.part(id, [runs], (own) => risesOf(runs, own)));
+  const shared = raisedShared(at.shared, risen, carry);
+  const met = carry.shelf<LineMet>('posts that a line meets');
+  const seen = new Set<PostId>();
+  return lines.map(({ id: line, runs }, n) => {
+    const marks = at.lines[n];
+    const [rises, own] = [risen[n] ?? level, marks?.own ?? []];
+    const before = new Set<PostId>();
+    const from: unknown[] = [runs, rises, own];
+    for (const id of marks?.shared ?? []) {
+      from.push(shared.get(id), seen.has(id));
+      if (seen.has(id)) before.add(id);
+      seen.add(id);
+    }
+    const meeting = { runs, rises, own, shared, before };
+    return met.part(line, from, (carried) => ({ id: line, met: metOf(meeting, carried) }));
   });
 };

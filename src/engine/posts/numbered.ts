@@ -1,4 +1,3 @@
-import type { LineId } from '../../site/ids.ts';
 import type { Carry } from '../carry/carry.ts';
 import type { Space } from '../layout.ts';
 import type { PostId } from '../post.ts';
@@ -25,8 +24,8 @@ const numberedRow = (each: SeatedRow, bends: ReadonlySet<PostId>, first: number)
 };
 
 /**
- * The rows of runs with their bays numbered by stretch, along each line from 1: the next stretch
- * begins behind every terminal post. Line posts and bends are passed by.
+ * The rows of the runs of one line with their bays numbered by stretch from 1: the next stretch begins
+ * behind every terminal post. Line posts and bends are passed by.
  */
 export const numbered = (
   rows: readonly SeatedRow[],
@@ -34,15 +33,14 @@ export const numbered = (
   carry: Carry,
 ): readonly SeatedRow[] => {
   const known = carry.shelf<Numbered>('numbered row');
-  const next = new Map<LineId, number>();
+  let next = 1;
   return rows.map((each) => {
-    const { course } = each.seated;
-    const first = next.get(course.chain.id) ?? 1;
+    const first = next;
     const end = each.row.posts.at(-1)?.post ?? 'post:';
     const from = [each, first, bends.has(end)];
     const work = () => numberedRow(each, bends, first);
-    const found = known.take(course.key, from, work);
-    next.set(course.chain.id, found.next);
+    const found = known.take(each.seated.course.key, from, work);
+    ({ next } = found);
     return found.each;
   });
 };

@@ -2,7 +2,7 @@ import type { GateId, LineId } from '../../site/ids.ts';
 import type { Leg } from '../layout.ts';
 import { slack } from '../../geometry/tolerance.ts';
 import type { KnownGate } from './gateSlots.ts';
-import { seatLines, type Ground, type SeatedCourse } from './seatLines.ts';
+import { seatLines, type Ground, type SeatedCourse, type SeatedLine } from './seatLines.ts';
 
 type Gates = ReadonlyMap<GateId, KnownGate>;
 
@@ -35,13 +35,16 @@ const postsOn = ({ seating }: SeatedCourse): string =>
 
 /** Courses that have other posts than planned. */
 const astray = (
-  seated: readonly SeatedCourse[],
-  planned: readonly SeatedCourse[],
+  seated: readonly SeatedLine[],
+  planned: readonly SeatedLine[],
 ): readonly SeatedCourse[] =>
-  seated.filter((course, n) => {
-    const before = planned[n];
-    return before === undefined || postsOn(before) !== postsOn(course);
-  });
+  seated.flatMap((line, n) =>
+    line.seated.filter((course, k) => {
+      const before = planned[n]?.seated[k];
+      if (before === course) return false;
+      return before === undefined || postsOn(before) !== postsOn(course);
+    }),
+  );
 
 /**
  * Seats every gate of a site, those that were set at the width at which their posts stand. Where

@@ -5,7 +5,7 @@ import type { PostPipe } from '../../site/postPipe.ts';
 import { inches, type Inches } from '../../units/inches.ts';
 import type { Carry } from '../carry/carry.ts';
 import type { Leg } from '../layout.ts';
-import type { AskedCourse } from './askedCourses.ts';
+import type { AskedCourse, LineCourses } from './askedCourses.ts';
 import { wayAt, type Course } from './course.ts';
 import { slotOf, wider, widestHung, type KnownGate } from './gateSlots.ts';
 import { holeFor } from './holeFor.ts';
@@ -35,9 +35,14 @@ export interface MarkBurden {
   readonly above: Inches;
 }
 
-/** Courses to be seated, with all that they share. */
+/** The seated courses of one line. */
+export interface SeatedLine extends Pick<LineCourses, 'id' | 'ends'> {
+  readonly seated: readonly SeatedCourse[];
+}
+
+/** Courses to be seated, line by line, with all that they share. */
 export interface Ground {
-  readonly courses: readonly AskedCourse[];
+  readonly lines: readonly LineCourses[];
   readonly gates: ReadonlyMap<LineId, ReadonlyMap<Leg['id'], readonly KnownGate[]>>;
   readonly marks: ReadonlyMap<MarkId, MarkPost>;
   readonly walls: readonly Segment<'site'>[];
@@ -91,20 +96,48 @@ const seatCourse = (
   return { course, spec, ...ends, known, slots, seating };
 };
 
-const seatAll = (ground: Ground, burdens: Burdens): SeatedCourse[] => {
-  const { marks, walls, carry } = ground;
-  const seated = carry.shelf<SeatedCourse>('seated course');
-  const shared = { ...ground, burdens };
-  return ground.courses.map((asked) => {
+const noGates: ReadonlyMap<Leg['id'], readonly KnownGate[]> = new Map();
+
+/** Seats the courses of one line. */
+const seatLine = (
+  { courses }: LineCourses,
+  shared: Ground & { burdens: Burdens },
+  { id, carry }: { readonly id: LineId; readonly carry: Carry },
+): readonly SeatedCourse[] => {
+  const { marks, walls, burdens } = shared;
+  const onLine = shared.gates.get(id) ?? noGates;
+  const shelf = carry.shelf<SeatedCourse>('seated course');
+  const seated = courses.map((asked) => {
     const { course, spec } = asked;
-    const onLine = ground.gates.get(course.chain.id);
-    const known = course.legs.flatMap(({ id }) => onLine?.get(id) ?? []);
-    const ends = [course.from.mark, course.to.mark].flatMap((mark) => [
-      marks.get(mark),
-      burdens.get(mark)?.pipe,
-    ]);
-    const from = [course, spec, walls, ...ends, ...known];
-    return seated.take(course.key, from, () => seatCourse(asked, known, shared));
+    const known =
+      onLine.size === 0 ? [] : course.legs.flatMap(({ id: leg }) => onLine.get(leg) ?? []);
+    const from: unknown[] = [course, spec, walls];
+    for (const { mark } of [course.from, course.to]) {
+      from.push(marks.get(mark), burdens.get(mark)?.pipe);
+    }
+    from.push(...known);
+    return shelf.take(course.key, from, () => seatCourse(asked, known, shared));
+  });
+  return carry.shelf<readonly SeatedCourse[]>('seated courses').list('', seated);
+};
+
+/** The marks of a line that gates share, with the pipes that they ask for. */
+const burdensOn = ({ ends }: LineCourses, burdens: Burdens): unknown[] =>
+  [...burdens].flatMap(([mark, { pipe }]) => (ends.has(mark) ? [mark, pipe] : []));
+
+const seatAll = (ground: Ground, burdens: Burdens): SeatedLine[] => {
+  const { lines, marks, walls, gates, carry } = ground;
+  const shelf = carry.shelf<SeatedLine>('seated line');
+  const shared = { ...ground, burdens };
+  return lines.map((line) => {
+    const { id, courses, ends } = line;
+    const known = [...(gates.get(id) ?? noGates).values()].flat();
+    const from = [courses, walls, marks, known.length, ...known, ...burdensOn(line, burdens)];
+    return shelf.part(id, from, (own) => ({
+      id,
+      ends,
+      seated: seatLine(line, shared, { id, carry: own }),
+    }));
   });
 };
 
@@ -120,24 +153,25 @@ const loaded = (before: MarkBurden, { id, gate }: KnownGate, spec: FenceSpec): M
  * What the gates that share a post with a mark ask of it. A pipe that was reckoned with before
  * stays, even where the gate moved off: openings were measured from its face.
  */
-const burdensOf = (seated: readonly SeatedCourse[], ground: Ground, before: Burdens): Burdens => {
+const burdensOf = (lines: readonly SeatedLine[], ground: Ground, before: Burdens): Burdens => {
   const burdens = new Map<MarkId, MarkBurden>();
   for (const [mark, { pipe }] of before) {
     burdens.set(mark, { pipe, gates: [], leaf: null, above: inches(0) });
   }
-  for (const { course, spec, known, seating } of seated) {
-    const gates = new Map(known.map((gate) => [gate.id, gate]));
-    const add = (mark: MarkId, id: GateId): void => {
-      const gate = gates.get(id);
-      const post = ground.marks.get(mark);
-      if (gate === undefined || post === undefined) return;
-      const { pipe, above } = post;
-      const bare = { pipe, gates: [], leaf: null, above };
-      burdens.set(mark, loaded(burdens.get(mark) ?? bare, gate, spec));
-    };
-    for (const seat of seating.seats) {
-      if (seat.startWith === 'run') add(course.from.mark, seat.id);
-      if (seat.endWith === 'run') add(course.to.mark, seat.id);
+  const add = (mark: MarkId, gate: KnownGate | undefined, spec: FenceSpec): void => {
+    const post = ground.marks.get(mark);
+    if (gate === undefined || post === undefined) return;
+    const { pipe, above } = post;
+    const bare = { pipe, gates: [], leaf: null, above };
+    burdens.set(mark, loaded(burdens.get(mark) ?? bare, gate, spec));
+  };
+  for (const { seated } of lines) {
+    for (const { course, spec, known, seating } of seated) {
+      for (const seat of seating.seats) {
+        const gate = known.find(({ id }) => id === seat.id);
+        if (seat.startWith === 'run') add(course.from.mark, gate, spec);
+        if (seat.endWith === 'run') add(course.to.mark, gate, spec);
+      }
     }
   }
   return burdens;
@@ -153,7 +187,7 @@ const mostRounds = 8;
  * Seats every gate of a site; again as long as a gate that shares a corner post makes that post
  * larger for the runs on both sides of the corner.
  */
-export const seatLines = (ground: Ground): { seated: SeatedCourse[]; burdens: Burdens } => {
+export const seatLines = (ground: Ground): { seated: SeatedLine[]; burdens: Burdens } => {
   let before: Burdens = new Map();
   for (let round = 1; ; round += 1) {
     const seated = seatAll(ground, before);

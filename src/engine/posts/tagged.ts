@@ -1,6 +1,6 @@
 import type { Carry } from '../carry/carry.ts';
 import { isTerminal, type Post } from '../post.ts';
-import type { MetRun } from './metRuns.ts';
+import type { LineMet, MetRun } from './metRuns.ts';
 
 /** A, B … Z, AA, AB … for 0, 1 … 25, 26, 27 …. */
 export const letters = (n: number): string => {
@@ -33,18 +33,44 @@ const taggedFrom = (met: readonly Post[], counts: Counts): Tagged => {
   return { posts, after: { terminals, lines } };
 };
 
-/**
- * Terminal posts tagged by letters and line posts by numbers, in the order in which runs meet them:
- * a list for each run.
- */
-export const tagged = (met: readonly MetRun[], carry: Carry): readonly (readonly Post[])[] => {
+interface LineTagged {
+  readonly runs: readonly (readonly Post[])[];
+  readonly after: Counts;
+}
+
+const taggedLine = (met: readonly MetRun[], from: Counts, carry: Carry): LineTagged => {
   const known = carry.shelf<Tagged>('tagged posts');
-  let counts: Counts = { terminals: 0, lines: 0 };
-  return met.map(({ key, posts: own }) => {
+  let counts = from;
+  const runs = met.map(({ key, posts: own }) => {
     const { terminals, lines } = counts;
-    const from = counts;
-    const found = known.take(key, [own, terminals, lines], () => taggedFrom(own, from));
+    const found = known.take(key, [own, terminals, lines], () =>
+      taggedFrom(own, { terminals, lines }),
+    );
     counts = found.after;
     return found.posts;
+  });
+  return {
+    runs: carry.shelf<readonly (readonly Post[])[]>('tagged runs').list('', runs),
+    after: counts,
+  };
+};
+
+/**
+ * Terminal posts tagged by letters and line posts by numbers, in the order in which runs meet them:
+ * a list for each run of each line.
+ */
+export const tagged = (
+  all: readonly LineMet[],
+  carry: Carry,
+): readonly (readonly (readonly Post[])[])[] => {
+  const known = carry.shelf<LineTagged>('tagged posts of a line');
+  let counts: Counts = { terminals: 0, lines: 0 };
+  return all.map(({ id, met }) => {
+    const from = counts;
+    const found = known.part(id, [met, from.terminals, from.lines], (own) =>
+      taggedLine(met, from, own),
+    );
+    counts = found.after;
+    return found.runs;
   });
 };

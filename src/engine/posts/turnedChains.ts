@@ -1,41 +1,70 @@
 import type { FenceLine } from '../../site/fenceLine.ts';
-import type { Site } from '../../site/site.ts';
+import type { LineId, MarkId } from '../../site/ids.ts';
 import { verticesOf } from '../../site/pathOrder.ts';
+import type { Site } from '../../site/site.ts';
 import type { Carry } from '../carry/carry.ts';
-import { chainOf, type Chain } from './chain.ts';
+import { chainOf, isLoop, type Chain } from './chain.ts';
 import type { TurnedChain } from './markPosts.ts';
 import { sortedEntries } from './sortedEntries.ts';
-import { spotsOf, squaresRound } from './spotsOf.ts';
-import { turningsOf, usesOfMarks, type Turning } from './turnings.ts';
-
-type Vertices = ReturnType<typeof verticesOf>;
+import { fenceMarks, spotsOf } from './spotsOf.ts';
+import { turningsOf, usesOfMarks, type MarkUses, type Turning } from './turnings.ts';
 
 const chainsOf = (site: Site, carry: Carry): Chain[] => {
-  const squares = carry.shelf<readonly string[]>('squares of a mark');
-  const passes = carry.shelf<Vertices>('vertices of a line');
+  const { lines } = site;
+  const used = carry
+    .shelf<readonly MarkId[]>('marks of fence')
+    .take('', [lines], () => fenceMarks(site));
+  const entries = carry
+    .shelf<readonly (readonly [LineId, FenceLine])[]>('lines in turn')
+    .take('', [lines], () => sortedEntries(lines));
   const chains = carry.shelf<Chain>('chain');
-  const spots = spotsOf(site, (id, mark) => squares.take(id, [mark], () => squaresRound(mark)));
-  return sortedEntries(site.lines).map(([id, line]: [Chain['id'], FenceLine]) => {
-    const vertices = passes.take(id, [line.path], () => verticesOf(line.path));
-    const stops = vertices.flatMap(({ mark: drawn }) => {
+  const spots = spotsOf(site, used);
+  return entries.map(([id, line]) => {
+    const from: unknown[] = [line];
+    for (const { mark: drawn } of verticesOf(line.path)) {
       const mark = spots.get(drawn) ?? drawn;
-      return [mark, site.marks[mark]];
-    });
-    return chains.take(id, [line, ...stops], () => chainOf(id, line, site, spots));
+      from.push(mark, site.marks[mark]);
+    }
+    return chains.take(id, from, () => chainOf(id, line, site, spots));
   });
 };
 
-/** The fence lines of a site on the ground, and what stands at their marks; in the order of their ids. */
-export const turnedChains = (site: Site, carry: Carry): TurnedChain[] => {
+/** By which lines and legs marks are used, by the marks that each chain passes and whether it closes. */
+const usesOf = (chains: readonly Chain[], carry: Carry): MarkUses => {
+  const passed = carry.shelf<readonly unknown[]>('marks passed');
+  const passes = carry.shelf<readonly unknown[]>('marks passed by a chain');
+  const from = chains.map((chain) => {
+    const { id, stops } = chain;
+    const found = passes.take(id, [chain], () => [
+      id,
+      isLoop(chain),
+      ...stops.map(({ mark }) => mark),
+    ]);
+    return passed.list(id, found);
+  });
+  return carry.shelf<MarkUses>('uses of marks').take('', from, () => usesOfMarks(chains));
+};
+
+const turnedIn = (site: Site, carry: Carry): TurnedChain[] => {
   const turnings = carry.shelf<readonly Turning[]>('turnings');
+  const settled = carry.shelf<readonly Turning[]>('settled turnings');
   const turned = carry.shelf<TurnedChain>('turned chain');
   const chains = chainsOf(site, carry);
-  const uses = usesOfMarks(chains);
+  const uses = usesOf(chains, carry);
   return chains.flatMap((chain) => {
     const { id } = chain;
     const spec = site.specs[chain.line.spec];
     if (spec === undefined) return [];
-    const turns = turnings.settle(id, turningsOf(chain, spec.cornerAngle, uses));
+    const found = turnings.take(id, [chain, spec.cornerAngle, uses], () =>
+      turningsOf(chain, spec.cornerAngle, uses),
+    );
+    const turns = settled.list(id, found);
     return [turned.take(id, [chain, spec, turns], () => ({ chain, spec, turnings: turns }))];
   });
 };
+
+/** The fence lines of a site on the ground, and what stands at their marks; in the order of their ids. */
+export const turnedChains = (site: Site, carry: Carry): readonly TurnedChain[] =>
+  carry
+    .shelf<readonly TurnedChain[]>('turned chains')
+    .part('', [site.lines, site.marks, site.specs], (own) => turnedIn(site, own));

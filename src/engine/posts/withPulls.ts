@@ -1,5 +1,4 @@
 import { slack } from '../../geometry/tolerance.ts';
-import type { LineId } from '../../site/ids.ts';
 import type { Carry } from '../carry/carry.ts';
 import type { KeepOut } from '../keepOut/keepOut.ts';
 import { reachInto } from '../keepOut/reachInto.ts';
@@ -94,7 +93,11 @@ const withChosen = (each: SeatedRow, chosen: ReadonlySet<PostId>): SeatedRow => 
   },
 });
 
-const pulled = (
+/**
+ * The rows of the runs of one line, in which line posts are pull posts where a stretch is longer than fabric
+ * is stretched at once (its spec's interval). A bend goes on with the stretch before it.
+ */
+export const withPulls = (
   rows: readonly SeatedRow[],
   bends: ReadonlySet<PostId>,
   carry: Carry,
@@ -116,23 +119,4 @@ const pulled = (
     const key = each.seated.course.key;
     return changed.take(key, [each, ...own], () => withChosen(each, chosen));
   });
-};
-
-/**
- * The rows of runs, in which line posts are pull posts where a stretch is longer than fabric is
- * stretched at once (its spec's interval). A bend goes on with the stretch before it.
- */
-export const withPulls = (
-  rows: readonly SeatedRow[],
-  bends: ReadonlySet<PostId>,
-  carry: Carry,
-): readonly SeatedRow[] => {
-  const byLine = new Map<LineId, SeatedRow[]>();
-  for (const row of rows) {
-    const { id } = row.seated.course.chain;
-    const own = byLine.get(id);
-    if (own === undefined) byLine.set(id, [row]);
-    else own.push(row);
-  }
-  return [...byLine.values()].flatMap((own) => pulled(own, bends, carry));
 };
