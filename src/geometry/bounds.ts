@@ -17,10 +17,17 @@ export const unionOfBounds = (a: Bounds, b: Bounds): Bounds => ({
 });
 
 /** The smallest bounds that hold every point; null for none. */
-export const boundsOf = (points: readonly Point<string>[]): Bounds | null =>
-  points
-    .map(({ x, y }): Bounds => ({ minX: x, minY: y, maxX: x, maxY: y }))
-    .reduce<Bounds | null>((all, one) => (all === null ? one : unionOfBounds(all, one)), null);
+export const boundsOf = (points: readonly Point<string>[]): Bounds | null => {
+  if (points.length === 0) return null;
+  let [minX, minY, maxX, maxY] = [Infinity, Infinity, -Infinity, -Infinity];
+  for (const { x, y } of points) {
+    minX = Math.min(minX, x);
+    minY = Math.min(minY, y);
+    maxX = Math.max(maxX, x);
+    maxY = Math.max(maxY, y);
+  }
+  return { minX, minY, maxX, maxY };
+};
 
 /**
  * Bounds grown by a margin on every side. A negative margin shrinks them, at most to the middle:

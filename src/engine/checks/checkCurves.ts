@@ -6,15 +6,18 @@ import { inches } from '../../units/inches.ts';
 import { radians } from '../../units/radians.ts';
 import type { Flag } from '../flag.ts';
 import type { LaidLines } from '../posts/layLines.ts';
+import type { SeatedCourse } from '../posts/seatLines.ts';
 import { lineName } from './names.ts';
 import { phrase } from '../../phrases/phrase.ts';
 
 /** A turn that is over by less than this is not told: no sheet shows it. */
 const told = 1e-6;
 
+const isCurved = ({ course: { bow } }: SeatedCourse): boolean => bow !== 0;
+
 /** Curves on which the fabric turns at every line post by more than its spec's corner angle. */
 export const checkCurves = (site: Site, laid: LaidLines): Flag[] =>
-  laid.seated.flatMap(({ course, spec }): Flag[] => {
+  laid.seated.filter(isCurved).flatMap(({ course, spec }): Flag[] => {
     const arc = arcOf({ start: course.from.at, end: course.to.at, bow: course.bow });
     const id = `run:${course.key}`;
     const run = laid.lines[course.chain.id]?.runs.find((each) => each.id === id);

@@ -42,6 +42,7 @@ const reachesOf = (site: Site, laid: LaidLines): Reach[] => {
  * one line that reach equally far are told at once.
  */
 export const checkFoundations = (site: Site, laid: LaidLines): Flag[] => {
+  if (!laid.seated.some(({ from, to }) => from.wall || to.wall)) return [];
   const say = (length: number) => formatLength(inches(length), fineStyle(site.lengths));
   return reachesOf(site, laid).flatMap(({ posts, toe, gap, by }): Flag[] => {
     const [first] = posts;

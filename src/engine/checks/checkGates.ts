@@ -46,7 +46,9 @@ const notPlaced = (gate: GateLayout, misfit: Misfit | undefined, site: Site): Ga
 /** A gate that has no place on its leg is a stop that says by how much. */
 export const checkGates = (site: Site, laid: LaidLines): Flag[] => {
   const misfits = new Map(
-    laid.seated.flatMap(({ seating }) => seating.misfits).map((misfit) => [misfit.id, misfit]),
+    laid.seated
+      .filter(({ seating }) => seating.misfits.length > 0)
+      .flatMap(({ seating }) => seating.misfits.map((misfit) => [misfit.id, misfit] as const)),
   );
   return Object.values(laid.gates).flatMap((gate) =>
     plantedAt(gate, notPlaced(gate, misfits.get(gate.id), site)),

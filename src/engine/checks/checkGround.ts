@@ -124,7 +124,9 @@ const under = (
 export const checkGround = (site: Site, laid: LaidLines, carry: Carry): Flag[] => {
   const rooms = carry.shelf<readonly Rooms[]>('rooms under a run');
   const say: Say = (length) => formatLength(inches(length), fineStyle(site.lengths));
-  const runs = Object.values(laid.lines).flatMap((line) => line.runs);
+  const runs = laid.runs.flatMap(({ run }) =>
+    run.ground === null && laid.ground === null ? [] : [run],
+  );
   return [
     ...clashFlags(laid, say),
     ...runs.flatMap((run) => {

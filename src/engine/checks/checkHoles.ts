@@ -90,7 +90,8 @@ const worstOf = (clashes: readonly Clash[]): Clash[] => {
 
 /** Posts that are not one although their holes meet: the worst of each stretch and of each two runs. */
 export const checkHoles = (site: Site, laid: LaidLines, carry: Carry): Flag[] => {
-  const clashing = clashingRuns(laid.met, carry);
+  const clashing = clashingRuns(laid.meets, carry);
+  if (clashing.keys.size === 0) return [];
   const side = Math.max(1, Math.min(widest, clashing.widest));
   const clashes = clashesOf(standsOf(laid, clashing.keys), side);
   return worstOf(clashes).map(({ earlier, later, missing: by }) => {

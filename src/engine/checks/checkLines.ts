@@ -3,6 +3,7 @@ import type { Site } from '../../site/site.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import { inches } from '../../units/inches.ts';
 import type { Flag } from '../flag.ts';
+import type { Leg } from '../layout.ts';
 import type { Chain } from '../posts/chain.ts';
 import type { LaidLines } from '../posts/layLines.ts';
 import { mostLinePosts } from '../posts/unfilledOf.ts';
@@ -20,19 +21,18 @@ const empty = (chain: Chain, site: Site): Flag[] => {
   return [{ level: 'settle', rule: 'empty fence line', place, at, message }];
 };
 
+const isLong = ({ length }: Leg): boolean => length >= mile;
+
 const longLegs = (chain: Chain, site: Site): Flag[] =>
-  chain.legs.flatMap((leg): Flag[] => {
-    if (leg.length < mile) return [];
+  chain.legs.filter(isLong).map((leg): Flag => {
     const length = formatLength(leg.length, site.lengths);
-    return [
-      {
-        level: 'caution',
-        rule: 'leg of a mile or more',
-        place: { kind: 'leg', line: chain.id, id: leg.id },
-        at: midpoint(leg.start, leg.end),
-        message: phrase`${lineName(site, chain.id)} has a leg of ${length}: check the reading, expected less than a mile.`,
-      },
-    ];
+    return {
+      level: 'caution',
+      rule: 'leg of a mile or more',
+      place: { kind: 'leg', line: chain.id, id: leg.id },
+      at: midpoint(leg.start, leg.end),
+      message: phrase`${lineName(site, chain.id)} has a leg of ${length}: check the reading, expected less than a mile.`,
+    };
   });
 
 const noLinePosts = (chain: Chain, { unfilled }: LaidLines, site: Site): Flag[] => {

@@ -5,16 +5,18 @@ import { formatLength } from '../../units/formatLength.ts';
 import { inches } from '../../units/inches.ts';
 import type { Flag } from '../flag.ts';
 import type { LaidLines } from '../posts/layLines.ts';
+import type { LaidRun } from '../posts/layRuns.ts';
 import { lineName } from './names.ts';
 import { phrase } from '../../phrases/phrase.ts';
 
 /** Panels that rise by less than this from post to post are as good as level: inches; ours. */
 const told = 0.5;
 
+const hasPanels = ({ seated: { spec } }: LaidRun): boolean => spec.infill.kind === 'panels';
+
 /** Panels that would have to lean with the ground, once a run, where they lean the most. */
 export const checkPanels = (site: Site, laid: LaidLines): Flag[] =>
-  laid.runs.flatMap(({ run, seated }): Flag[] => {
-    if (seated.spec.infill.kind !== 'panels') return [];
+  laid.runs.filter(hasPanels).flatMap(({ run }): Flag[] => {
     const bays = (run.ground?.fences ?? [])
       .filter(({ way }) => way === 'follow')
       .flatMap((fence) =>

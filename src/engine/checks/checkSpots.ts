@@ -13,6 +13,10 @@ interface Use {
   readonly lines: Set<LineId>;
 }
 
+/** Whether a line was drawn to a mark of its own on a spot that another one stands for. */
+const isDoubled = ({ stops, doubled }: Chain): boolean =>
+  doubled.length > 0 || stops.some(({ mark, drawn }) => mark !== drawn);
+
 const usesOf = (chains: readonly Chain[]): Map<MarkId, Use> => {
   const uses = new Map<MarkId, Use>();
   for (const chain of chains) {
@@ -46,7 +50,8 @@ const again = (chain: Chain, { mark, at }: Doubled, site: Site): Flag => ({
 
 /** One line for every spot on which fence lines have more marks than one, or one mark twice in a row. */
 export const checkSpots = (site: Site, { chains }: LaidLines): Flag[] => [
-  ...[...usesOf(chains)].flatMap(([id, use]): Flag[] => {
+  // where every mark stands for itself no spot has two
+  ...[...(chains.some(isDoubled) ? usesOf(chains) : [])].flatMap(([id, use]): Flag[] => {
     if (use.marks.size < 2) return [];
     const place = { kind: 'mark', id } as const;
     const message = told(use, site);

@@ -6,7 +6,7 @@ import { formatAngle } from '../../units/formatAngle.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import { radians } from '../../units/radians.ts';
 import { clearPassage } from '../gate/clearPassage.ts';
-import type { Carry } from '../carry/carry.ts';
+import type { Carry, Shelf } from '../carry/carry.ts';
 import type { Flag } from '../flag.ts';
 import type { GateLayout } from '../layout.ts';
 import type { LaidLines } from '../posts/layLines.ts';
@@ -82,13 +82,20 @@ const levelOf = ({ met }: Meeting): Flag['level'] =>
 const once = (flags: readonly GateFlag[]): GateFlag[] =>
   flags.filter(({ message }, n) => flags.findIndex((one) => one.message === message) === n);
 
-const sweepFlags = (gate: GateLayout, site: Site, around: Surroundings): GateFlag[] => {
+const sweepFlags = (
+  gate: GateLayout,
+  site: Site,
+  around: Surroundings,
+  known: Shelf<readonly Meeting[]>,
+): GateFlag[] => {
   const own = site.gates[gate.id];
   const [first] = gate.leaves;
   if (own === undefined || first === undefined) return [];
   const planned = formatAngle(radians(Math.abs(first.turns)));
+  const near = aroundGate(around, gate);
+  const found = known.take(gate.id, [gate, ...near], () => meetings(gate.leaves, near));
   return once(
-    meetings(gate.leaves, aroundGate(around, gate))
+    found
       .filter(({ met }) => met.kind !== 'gate' || gate.id < met.id)
       // who has said how high the leaves hang has looked at the ground under them
       .filter(({ met }) => met.kind !== 'paving' || own.bottom === null)
@@ -124,7 +131,8 @@ export const checkSweeps = (site: Site, laid: LaidLines, carry: Carry): Flag[] =
   const gates = Object.values(laid.gates).filter(({ placed }) => placed);
   if (gates.every(({ leaves }) => leaves.length === 0)) return [];
   const around = surroundingsOf(site, laid, carry);
+  const known = carry.shelf<readonly Meeting[]>('what leaves meet');
   return gates.flatMap((gate) =>
-    plantedAt(gate, [...sweepFlags(gate, site, around), ...narrow(gate, site)]),
+    plantedAt(gate, [...sweepFlags(gate, site, around, known), ...narrow(gate, site)]),
   );
 };

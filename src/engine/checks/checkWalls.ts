@@ -11,6 +11,7 @@ import type { Run } from '../layout.ts';
 import type { Post } from '../post.ts';
 import { stationInPlan } from '../posts/stationInPlan.ts';
 import type { LaidLines } from '../posts/layLines.ts';
+import type { SeatedCourse } from '../posts/seatLines.ts';
 import { wallReach } from '../wall/wallHole.ts';
 import { wallSteps } from '../wall/wallSteps.ts';
 import { lineName } from './names.ts';
@@ -26,8 +27,10 @@ interface OnWall {
   readonly stands: readonly { readonly post: Post; readonly station: number }[];
 }
 
+const isOnWall = ({ course: { wall } }: SeatedCourse): boolean => wall !== null;
+
 const onWalls = (laid: LaidLines): OnWall[] =>
-  laid.seated.flatMap(({ course, spec }): OnWall[] => {
+  laid.seated.filter(isOnWall).flatMap(({ course, spec }): OnWall[] => {
     const { wall } = course;
     const id = `run:${course.key}`;
     const run = laid.lines[course.chain.id]?.runs.find((each) => each.id === id);

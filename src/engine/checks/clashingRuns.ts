@@ -1,8 +1,9 @@
-import { boundsOverlap, expandBounds } from '../../geometry/bounds.ts';
+import { boundsOverlap, expandBounds, unionOfBounds, type Bounds } from '../../geometry/bounds.ts';
 import { slack } from '../../geometry/tolerance.ts';
+import type { LineId } from '../../site/ids.ts';
 import type { Carry } from '../carry/carry.ts';
 import type { Post } from '../post.ts';
-import type { MetRun } from '../posts/metRuns.ts';
+import type { LineMet } from '../posts/metRuns.ts';
 import { dugBy } from './dugBy.ts';
 import { holesMissing } from './holesMissing.ts';
 import { isWithin } from './isWithin.ts';
@@ -38,10 +39,12 @@ const anyMeet = (a: readonly Post[], b: readonly Post[]): boolean => {
   });
 };
 
-/** Each run with those before it, by their western ends, whose holes lie within the same bounds. */
-const neighboursOf = (dug: readonly Dug[]): (readonly [Dug, readonly Dug[]])[] => {
-  let open: Dug[] = [];
-  return dug
+/** Things with bounds, each with those before it, by their western ends, whose bounds it shares ground with. */
+const neighboursOf = <T extends { readonly bounds: Bounds }>(
+  all: readonly T[],
+): (readonly [T, readonly T[]])[] => {
+  let open: T[] = [];
+  return all
     .toSorted((a, b) => a.bounds.minX - b.bounds.minX)
     .map((one) => {
       open = open.filter(({ bounds }) => bounds.maxX >= one.bounds.minX);
@@ -58,29 +61,67 @@ const runsMeet = (a: Dug, b: Dug): boolean =>
     b.posts.filter((post) => isWithin(post, expandBounds(a.bounds, b.widest))),
   );
 
-/** Of a run and those near to it, those with which its holes clash, itself reckoned in. */
-const clashesOf = (one: Dug, near: readonly Dug[]): readonly string[] => {
+/** Of a run and some near to it, those with which its holes clash, itself reckoned in. */
+const clashesWith = (one: Dug, near: readonly Dug[]): readonly string[] => {
   const others = near.filter((other) => runsMeet(one, other)).map(({ key }) => key);
-  return others.length > 0 || anyMeet(one.posts, one.posts) ? [one.key, ...others] : [];
+  return others.length > 0 ? [one.key, ...others] : [];
 };
+
+/** The runs of one line, where all their holes lie, the widest of these, and the runs that clash in it. */
+interface LineDug {
+  readonly id: LineId;
+  readonly runs: readonly Dug[];
+  readonly bounds: Bounds;
+  readonly widest: number;
+  readonly keys: readonly string[];
+}
+
+const lineDug = ({ id, met }: LineMet, carry: Carry): LineDug => {
+  const shelf = carry.shelf<Dug>('holes of a run');
+  const alone = carry.shelf<boolean>('whether holes of a run clash');
+  const clashes = carry.shelf<readonly string[]>('runs with which a run clashes');
+  const runs = met.map(({ key, all }) =>
+    shelf.take(key, [all], () => ({ key, posts: all, ...dugBy(all) })),
+  );
+  const keys = neighboursOf(runs).flatMap(([one, near]) => [
+    ...(alone.take(one.key, [one], () => anyMeet(one.posts, one.posts)) ? [one.key] : []),
+    ...clashes.take(one.key, [one, ...near], () => clashesWith(one, near)),
+  ]);
+  const nowhere = { minX: Infinity, minY: Infinity, maxX: -Infinity, maxY: -Infinity };
+  const bounds = runs.reduce<Bounds>((all, run) => unionOfBounds(all, run.bounds), nowhere);
+  const widest = runs.reduce((most, run) => Math.max(most, run.widest), 0);
+  return { id, runs, bounds, widest, keys };
+};
+
+/** The runs of a line and of one near to it that clash with each other. */
+const between = (a: LineDug, b: LineDug): readonly string[] =>
+  a.runs.flatMap((one) =>
+    boundsOverlap(one.bounds, b.bounds)
+      ? clashesWith(
+          one,
+          b.runs.filter(({ bounds }) => boundsOverlap(one.bounds, bounds)),
+        )
+      : [],
+  );
 
 /**
  * The runs of which any hole meets that of another post, and the widest hole of all, inches. Of the
  * posts of any other run nothing needs to be looked at again.
  */
 export const clashingRuns = (
-  met: readonly MetRun[],
+  meets: readonly LineMet[],
   carry: Carry,
 ): { readonly keys: ReadonlySet<string>; readonly widest: number } => {
-  const shelf = carry.shelf<Dug>('holes of a run');
-  const clashes = carry.shelf<readonly string[]>('runs with which a run clashes');
-  const dug = met.map(({ key, all }) =>
-    shelf.take(key, [all], () => ({ key, posts: all, ...dugBy(all) })),
-  );
-  const keys = new Set<string>();
+  const shelf = carry.shelf<LineDug>('holes of a line');
+  const clashes = carry.shelf<readonly string[]>('runs of two lines that clash');
+  const dug = meets.map((line) => shelf.part(line.id, [line.met], (own) => lineDug(line, own)));
+  const keys = new Set<string>(dug.flatMap((line) => line.keys));
   for (const [one, near] of neighboursOf(dug)) {
-    const found = clashes.take(one.key, [one, ...near], () => clashesOf(one, near));
-    for (const key of found) keys.add(key);
+    for (const other of near) {
+      const id = `${one.id} ${other.id}`;
+      const found = clashes.take(id, [one, other], () => between(one, other));
+      for (const key of found) keys.add(key);
+    }
   }
   return { keys, widest: dug.reduce((most, { widest }) => Math.max(most, widest), 0) };
 };

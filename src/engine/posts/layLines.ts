@@ -17,7 +17,7 @@ import { homeless } from './homeless.ts';
 import { knownGates } from './knownGates.ts';
 import { layRuns, type LaidRun, type LineRuns } from './layRuns.ts';
 import { askedPosts, markPostsOf, type MarkPost, type TurnedChain } from './markPosts.ts';
-import { metRuns, type MetRun } from './metRuns.ts';
+import { metRuns, type LineMet, type MetRun } from './metRuns.ts';
 import { seatAsSet } from './seatAsSet.ts';
 import type { SeatedCourse } from './seatLines.ts';
 import { tagged } from './tagged.ts';
@@ -36,6 +36,8 @@ export interface LaidLines extends Pick<Layout, 'lines' | 'posts' | 'gates' | 'g
   readonly runs: readonly LaidRun[];
   /** The posts that each of these is the first to meet, before they have tags and with them. */
   readonly met: readonly MetRun[];
+  /** The same line by line. */
+  readonly meets: readonly LineMet[];
   readonly tagged: readonly (readonly Post[])[];
   /** The posts beside the fence that stand for gates. */
   readonly stands: readonly Post[];
@@ -166,6 +168,7 @@ export const layLines = (site: Site, carry: Carry): LaidLines => {
     ground,
     runs: joined('runs', runs, carry),
     met: joined('met', meets, carry),
+    meets: met,
     tagged: onRuns,
     lines: lineLayouts(chains, laid, carry),
     ...postsOf(site, onRuns, placed, carry),

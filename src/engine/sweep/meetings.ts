@@ -1,5 +1,5 @@
 import { contains } from '../../geometry/contains.ts';
-import type { Bounds } from '../../geometry/bounds.ts';
+import { boundsOf, boundsOverlap, expandBounds, type Bounds } from '../../geometry/bounds.ts';
 import { radians } from '../../units/radians.ts';
 import { leafTip } from '../gate/swing.ts';
 import { newCarry, type Carry } from '../carry/carry.ts';
@@ -11,20 +11,22 @@ import {
   featureObstacles,
   fenceObstacles,
   gateObstacles,
-  type FenceObstacle,
+  nowhere,
+  type Fenced,
+  type LineFences,
 } from './obstaclesOf.ts';
 
 /** Everything on a site that a leaf could meet. */
 export interface Surroundings {
   readonly features: readonly Obstacle[];
-  readonly fences: readonly FenceObstacle[];
+  readonly fences: readonly LineFences[];
   readonly gates: readonly Obstacle[];
 }
 
 /** Everything that stands on a laid out site; what is as it was before is taken over. */
 export const surroundingsOf = (
   site: Site,
-  layout: Pick<Layout, 'lines' | 'posts' | 'gates'>,
+  layout: Fenced & Pick<Layout, 'gates'>,
   carry: Carry = newCarry(),
 ): Surroundings =>
   carry.shelf<Surroundings>('surroundings').take('', [site, layout], () => ({
@@ -39,15 +41,36 @@ export interface Meeting extends Touch {
   readonly leaf: number;
 }
 
-/** What a gate could meet: not itself, and not the fence that it stands in. */
+/** More than any room that is asked for at a gate beyond what its leaves reach, inches. */
+const roomAtGate = 240;
+
+/** Bounds that hold all that a gate could meet, whichever way its leaves turn or roll. */
+const groundOf = ({ start, end, stands, leaves, slides }: GateLayout): Bounds => {
+  const places = [
+    start,
+    end,
+    ...leaves.map(({ hinge }) => hinge),
+    ...slides.flatMap(({ closed, stored }) => [closed.start, closed.end, stored.start, stored.end]),
+  ];
+  const reach = leaves.reduce((most, leaf) => Math.max(most, reachOf(leaf)), Math.abs(stands));
+  return expandBounds(boundsOf(places) ?? nowhere, reach + roomAtGate);
+};
+
+/** What a gate could meet, near to it: not itself, and not the fence that it stands in. */
 export const aroundGate = (
   { features, fences, gates }: Surroundings,
   gate: GateLayout,
-): readonly Obstacle[] => [
-  ...features,
-  ...fences.filter((fence) => !fence.holds(gate)),
-  ...gates.filter(({ met }) => met.id !== gate.id),
-];
+): readonly Obstacle[] => {
+  const ground = groundOf(gate);
+  const isNearBy = ({ bounds }: { readonly bounds: Bounds }) => boundsOverlap(ground, bounds);
+  return [
+    ...features.filter(isNearBy),
+    ...fences
+      .filter(isNearBy)
+      .flatMap((line) => line.fences.filter((fence) => isNearBy(fence) && !fence.holds(gate))),
+    ...gates.filter((other) => isNearBy(other) && other.met.id !== gate.id),
+  ];
+};
 
 const isNear = ({ hinge }: LeafLayout, reach: number, bounds: Bounds): boolean =>
   hinge.x + reach >= bounds.minX &&

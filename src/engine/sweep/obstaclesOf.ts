@@ -1,4 +1,4 @@
-import { boundsOf, type Bounds } from '../../geometry/bounds.ts';
+import { boundsOf, unionOfBounds, type Bounds } from '../../geometry/bounds.ts';
 import type { SitePoint } from '../../geometry/point.ts';
 import { edges as edgesOf } from '../../geometry/polygon.ts';
 import type { Segment } from '../../geometry/segment.ts';
@@ -8,11 +8,13 @@ import type { Path } from '../../site/path.ts';
 import { verticesOf } from '../../site/pathOrder.ts';
 import type { Site } from '../../site/site.ts';
 import type { Carry } from '../carry/carry.ts';
-import type { GateLayout, Layout, Run } from '../layout.ts';
+import type { GateLayout, Layout, LineLayout, Run } from '../layout.ts';
+import type { LineMet } from '../posts/metRuns.ts';
 import type { Met, Obstacle } from './obstacle.ts';
 import { sweptGround } from './sweptGround.ts';
 
-const nowhere: Bounds = { minX: Infinity, minY: Infinity, maxX: -Infinity, maxY: -Infinity };
+/** Bounds that hold nothing. */
+export const nowhere: Bounds = { minX: Infinity, minY: Infinity, maxX: -Infinity, maxY: -Infinity };
 
 const edged = (met: Met, edges: readonly Segment<'site'>[]): Obstacle => {
   const ends = edges.flatMap(({ start, end }) => [start, end]);
@@ -61,6 +63,11 @@ export const featureObstacles = (site: Site): Obstacle[] =>
     ofFeature(site, id, feature),
   );
 
+/** Lines and posts, and which posts each of the lines meets, in the same order, where that is known. */
+export interface Fenced extends Pick<Layout, 'lines' | 'posts'> {
+  readonly meets?: readonly LineMet[];
+}
+
 const fencedPieces = (run: Run, posts: Layout['posts']): Segment<'site'>[] =>
   run.spaces.flatMap((space, n) => {
     const [start, end] = [run.posts[n], run.posts[n + 1]].map(
@@ -82,21 +89,36 @@ const fenceOf = (id: LineId, run: Run, posts: Layout['posts']): FenceObstacle =>
   };
 };
 
+/** The fence of one line, and bounds that hold all of it. */
+export interface LineFences {
+  readonly fences: readonly FenceObstacle[];
+  readonly bounds: Bounds;
+}
+
+const fencesOf = ({ id, runs }: LineLayout, posts: Layout['posts'], carry: Carry): LineFences => {
+  const known = carry.shelf<FenceObstacle>('fence to meet');
+  const fences = runs.map((run) => {
+    const ends = [run.posts[0], run.posts.at(-1)].map((stop) => posts[stop?.post ?? 'post:']?.at);
+    return known.take(run.id, [run, ...ends], () => fenceOf(id, run, posts));
+  });
+  const bounds = fences.reduce((all, fence) => unionOfBounds(all, fence.bounds), nowhere);
+  return { fences, bounds };
+};
+
 /**
- * The fence of every run, from post to post and not across openings. A run that is taken over has
- * its own posts where they were; those at its ends follow other runs too.
+ * The fence of every run, from post to post and not across openings, line by line. A run that is taken
+ * over has its own posts where they were; those at its ends follow other runs too, so that a line is taken
+ * over at one look only where it is told which posts it meets (`meets`).
  */
 export const fenceObstacles = (
-  { lines, posts }: Pick<Layout, 'lines' | 'posts'>,
+  { lines, posts, meets = [] }: Fenced,
   carry: Carry,
-): FenceObstacle[] => {
-  const known = carry.shelf<FenceObstacle>('fence to meet');
-  return Object.values(lines).flatMap(({ id, runs }) =>
-    runs.map((run) => {
-      const ends = [run.posts[0], run.posts.at(-1)].map((stop) => posts[stop?.post ?? 'post:']?.at);
-      return known.take(run.id, [run, ...ends], () => fenceOf(id, run, posts));
-    }),
-  );
+): readonly LineFences[] => {
+  const known = carry.shelf<LineFences>('fence of a line to meet');
+  return Object.values<LineLayout>(lines).map((line, n) => {
+    const own = meets[n]?.id === line.id ? meets[n].met : {};
+    return known.part(line.id, [line, own], (carried) => fencesOf(line, posts, carried));
+  });
 };
 
 const sweptBy = ({ id, leaves, slides }: GateLayout): Obstacle =>

@@ -235,7 +235,7 @@ describe('flagsOf', () => {
     const tight: Site = { ...bare, specs: { 'spec:six': { ...spec, maxBay: inches(9) } } };
     const long = fence(tight, [
       [-600_000, 0],
-      [0, 0],
+      [600_000, 0],
     ]);
     const site = fence(long, [
       [0, 900],
