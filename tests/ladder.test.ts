@@ -30,6 +30,7 @@ const doors: Record<string, readonly string[]> = {
   'fractional-indexing': ['site'],
   jspdf: ['exporters'],
   'pdf-lib': ['exporters', 'importers'],
+  fflate: ['exporters'],
   '@tarikjabiri/dxf': ['exporters'],
   '@resvg/resvg-wasm': ['exporters', 'screens', 'cli'],
   dxf: ['importers'],

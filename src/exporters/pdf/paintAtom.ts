@@ -1,70 +1,95 @@
-import { GState, type jsPDF } from 'jspdf';
 import type { Atom, Clip, Fill, Stroke, Text } from '../../drawing/atom.ts';
 import type { Palette } from '../../drawing/ink.ts';
 import { letterExtent, textBox } from '../../drawing/lettering/textBox.ts';
 import { textWidth } from '../../drawing/textWidth.ts';
 import { corners } from '../../geometry/orientedBox.ts';
-import { toDegrees } from '../../units/radians.ts';
-import { faces } from './faces.ts';
+import { fromDegrees, toDegrees } from '../../units/radians.ts';
+import { inkColour } from './inkColour.ts';
+import { inch, writePlace, type PageInk } from './pageInk.ts';
 import { settled } from './settled.ts';
 import { tracePath } from './tracePath.ts';
 
-const pointsInInch = 72;
+/** From line to line of a text, in ems: said of each, though none has a second line. */
+const leading = 1.15;
 
-const paintStroke = (doc: jsPDF, { pen, outline }: Stroke, palette: Palette): void => {
-  doc.setDrawColor(palette[pen.ink]);
-  doc.setLineWidth(pen.width);
-  doc.setLineDashPattern([...pen.dash], 0);
-  tracePath(doc, outline);
-  doc.stroke();
+const paintStroke = (ink: PageInk, { pen, outline }: Stroke, palette: Palette): void => {
+  const { out } = ink;
+  out.text(inkColour(palette[pen.ink]).stroke);
+  out.number(pen.width * inch);
+  out.text('w\n[');
+  pen.dash.forEach((length) => out.number(length * inch));
+  if (pen.dash.length > 0) out.dropBlank();
+  out.text('] 0. d\n');
+  tracePath(ink, outline);
+  out.text('S\n');
 };
 
-const paintFill = (doc: jsPDF, { ink, opacity, outline }: Fill, palette: Palette): void => {
-  doc.saveGraphicsState();
-  if (opacity < 1) doc.setGState(new GState({ opacity }));
-  doc.setFillColor(palette[ink]);
-  tracePath(doc, outline);
-  doc.fillEvenOdd();
-  doc.restoreGraphicsState();
+const paintFill = (
+  ink: PageInk,
+  { ink: colour, opacity, outline }: Fill,
+  palette: Palette,
+): void => {
+  const { out } = ink;
+  out.text('q\n');
+  if (opacity < 1) out.text(`/${ink.faded(opacity)} gs\n`);
+  out.text(inkColour(palette[colour]).fill);
+  tracePath(ink, outline);
+  out.text('f*\nQ\n');
 };
 
 /** The paper under a text, as a patch round its letters. */
-const paintHalo = (doc: jsPDF, text: Text, palette: Palette): void => {
+const paintHalo = (ink: PageInk, text: Text, palette: Palette): void => {
+  const { out } = ink;
   const box = textBox(text);
-  const [first, ...rest] = corners({ ...box, halfHeight: box.halfHeight * 0.9 });
-  if (first === undefined) return;
-  doc.saveGraphicsState();
-  doc.setFillColor(palette.paper);
-  doc.moveTo(settled(first.x), settled(first.y));
-  for (const { x, y } of rest) doc.lineTo(settled(x), settled(y));
-  doc.close();
-  doc.fillEvenOdd();
-  doc.restoreGraphicsState();
+  out.text('q\n');
+  out.text(inkColour(palette.paper).fill);
+  corners({ ...box, halfHeight: box.halfHeight * 0.9 }).forEach(({ x, y }, n) => {
+    writePlace(ink, x, y);
+    out.text(n === 0 ? 'm\n' : 'l\n');
+  });
+  out.text('h\nf*\nQ\n');
 };
 
-const paintText = (doc: jsPDF, text: Text, palette: Palette): void => {
-  if (text.halo === 'paper') paintHalo(doc, text, palette);
-  const { at, size, angle, align, baseline, weight, ink } = text;
+/** Writes how letters that begin at a place stand: turned about it, or along the paper. */
+const writeStand = ({ out, height }: PageInk, x: number, y: number, turn: number): void => {
+  if (turn !== 0) {
+    const [cos, sin] = [Math.cos(turn), Math.sin(turn)];
+    for (const part of [cos, sin, -sin, cos]) out.number(part);
+  }
+  out.number(settled(x) * inch);
+  out.number(height * inch - settled(y) * inch);
+  out.text(turn === 0 ? 'Td\n' : 'Tm\n');
+};
+
+const paintText = (ink: PageInk, text: Text, palette: Palette): void => {
+  if (text.halo === 'paper') paintHalo(ink, text, palette);
+  if (text.text === '') return;
+  const { at, size, angle, align, baseline, weight } = text;
+  const { out } = ink;
+  const letters = ink.letters[weight];
   const width = textWidth(text.text, size, weight);
   const back = { left: 0, middle: width / 2, right: width }[align];
   const down = baseline === 'middle' ? (letterExtent.capital / 2) * size : 0;
   const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
-  doc.setFont(faces[weight], 'normal');
-  doc.setFontSize(size * pointsInInch);
-  doc.setTextColor(palette[ink]);
   const [x, y] = [at.x - back * cos + down * sin, at.y + back * sin + down * cos];
-  const how = { angle: toDegrees(angle), baseline: 'alphabetic' } as const;
-  doc.text(text.text, settled(x), settled(y), how);
+  out.text(`BT\n/${letters.key} ${size * inch} Tf\n`);
+  out.number(size * inch * leading);
+  out.text('TL\n');
+  out.text(inkColour(palette[text.ink]).letters);
+  writeStand(ink, x, y, fromDegrees(toDegrees(angle)));
+  out.text('<');
+  letters.write(text.text, out);
+  out.text('> Tj\nET\n');
 };
 
-/** Paints one atom on the current page of a PDF whose unit is the inch; `paintClip` paints clips. */
-export const paintAtom = (doc: jsPDF, atom: Exclude<Atom, Clip>, palette: Palette): void => {
+/** Paints one atom on a page; `paintClip` paints clips. */
+export const paintAtom = (ink: PageInk, atom: Exclude<Atom, Clip>, palette: Palette): void => {
   switch (atom.do) {
     case 'stroke':
-      return paintStroke(doc, atom, palette);
+      return paintStroke(ink, atom, palette);
     case 'fill':
-      return paintFill(doc, atom, palette);
+      return paintFill(ink, atom, palette);
     case 'text':
-      return paintText(doc, atom, palette);
+      return paintText(ink, atom, palette);
   }
 };

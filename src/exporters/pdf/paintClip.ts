@@ -1,13 +1,12 @@
-import type { jsPDF } from 'jspdf';
 import type { Outline } from '../../drawing/outline.ts';
+import type { PageInk } from './pageInk.ts';
 import { tracePath } from './tracePath.ts';
 
-/** Paints on the current page with only what lies within an outline showing, by the even-odd rule. */
-export const paintClip = (doc: jsPDF, outline: Outline, paint: () => void): void => {
-  doc.saveGraphicsState();
-  tracePath(doc, outline);
-  doc.clipEvenOdd();
-  doc.discardPath();
+/** Paints on a page with only what lies within an outline showing, by the even-odd rule. */
+export const paintClip = (ink: PageInk, outline: Outline, paint: () => void): void => {
+  ink.out.text('q\n');
+  tracePath(ink, outline);
+  ink.out.text('W*\nn\n');
   paint();
-  doc.restoreGraphicsState();
+  ink.out.text('Q\n');
 };

@@ -1,30 +1,26 @@
-import type { jsPDF } from 'jspdf';
 import type { Atom, Cell, Text } from '../../drawing/atom.ts';
 import { palettes } from '../../drawing/palettes.ts';
 import type { Page } from '../../drawing/sheet/page.ts';
 import { paintAtom } from './paintAtom.ts';
 import { paintClip } from './paintClip.ts';
+import type { PageInk } from './pageInk.ts';
 import { pieces } from './pieces.ts';
 
 /** What a marked piece of a page is for one who hears it: a text, a cell of a table, or a part of what is drawn. */
 export type Mark =
   { readonly role: 'P' | 'Figure' } | { readonly role: 'TH' | 'TD'; readonly cell: Cell };
 
-/** Writes an operator into the page as it stands; the typings of the library leave this out. */
-const write = (doc: jsPDF, line: string): void =>
-  (doc.internal as unknown as { write: (line: string) => void }).write(line);
-
 interface Marking {
-  readonly doc: jsPDF;
+  readonly ink: PageInk;
   /** What is drawn between texts: part of the figure, or rules and frames that are no content. */
   readonly drawn: 'Figure' | 'Artifact';
   /** What was marked so far on the page. */
   readonly marks: Mark[];
 }
 
-const begin = ({ doc, marks }: Marking, mark: Mark | 'Artifact'): void => {
-  if (mark === 'Artifact') return write(doc, '/Artifact BMC');
-  write(doc, `/${mark.role} <</MCID ${marks.length}>> BDC`);
+const begin = ({ ink: { out }, marks }: Marking, mark: Mark | 'Artifact'): void => {
+  if (mark === 'Artifact') return out.text('/Artifact BMC\n');
+  out.text(`/${mark.role} <</MCID ${marks.length}>> BDC\n`);
   marks.push(mark);
 };
 
@@ -34,31 +30,31 @@ const markOf = ({ cell }: Text): Mark => {
 };
 
 const paintMarked = (atoms: readonly Atom[], marking: Marking): void => {
-  const { doc, drawn } = marking;
+  const { ink, drawn } = marking;
   for (const piece of pieces(atoms)) {
     if (piece.is === 'clip') {
-      paintClip(doc, piece.clip.outline, () => paintMarked(piece.clip.atoms, marking));
+      paintClip(ink, piece.clip.outline, () => paintMarked(piece.clip.atoms, marking));
       continue;
     }
     const other = drawn === 'Figure' ? ({ role: drawn } as const) : drawn;
     begin(marking, piece.is === 'text' ? markOf(piece.atoms[0]) : other);
-    for (const atom of piece.atoms) paintAtom(doc, atom, palettes.paper);
-    write(doc, 'EMC');
+    for (const atom of piece.atoms) paintAtom(ink, atom, palettes.paper);
+    ink.out.text('EMC\n');
   }
 };
 
 /**
- * Paints a page on the current page of a PDF: each layer under its name as optional content, in it each text
+ * Paints a page as the content of one of a PDF: each layer under its name as optional content, in it each text
  * and what is drawn marked and counted from 0. A mark ends in the layer and the clip that it began in.
  * @returns what each mark is, by its number.
  */
-export const paintPage = (doc: jsPDF, { layers }: Page): readonly Mark[] => {
+export const paintPage = (ink: PageInk, { layers }: Page): readonly Mark[] => {
   const marks: Mark[] = [];
   for (const { name, atoms } of layers) {
     if (atoms.length === 0) continue;
-    write(doc, `/OC /${name} BDC`);
-    paintMarked(atoms, { doc, drawn: name === 'sheet' ? 'Artifact' : 'Figure', marks });
-    write(doc, 'EMC');
+    ink.out.text(`/OC /${name} BDC\n`);
+    paintMarked(atoms, { ink, drawn: name === 'sheet' ? 'Artifact' : 'Figure', marks });
+    ink.out.text('EMC\n');
   }
   return marks;
 };

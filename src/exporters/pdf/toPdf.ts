@@ -3,9 +3,9 @@ import type { Page } from '../../drawing/sheet/page.ts';
 import type { SiteFile } from '../../site/siteFile.ts';
 import { faces } from './faces.ts';
 import { finishPdf } from './finish/finishPdf.ts';
-import { paintPage } from './paintPage.ts';
 import type { PdfAssets } from './pdfAssets.ts';
 import type { PdfInfo } from './pdfInfo.ts';
+import { writePages } from './writePages.ts';
 
 /** Bytes as the string of characters that the PDF library takes for a file. */
 const asBinary = (bytes: Uint8Array): string => {
@@ -56,12 +56,9 @@ export const toPdf = async (
   const doc = emptyPdf(first);
   embed(doc, assets);
   doc.setFileId(info.id.toUpperCase());
-  const marks = pages.map((page, n) => {
-    const format = formatOf(page);
-    if (n > 0) doc.addPage(format.size, format.orientation);
-    doc.setLineCap('butt');
-    doc.setLineJoin('round');
-    return paintPage(doc, page);
+  const written = writePages(doc, pages, (page) => {
+    const { size, orientation } = formatOf(page);
+    doc.addPage(size, orientation);
   });
-  return finishPdf(doc.output('arraybuffer'), { pages, marks, info, file });
+  return finishPdf(doc.output('arraybuffer'), { pages, written, info, file });
 };

@@ -1,14 +1,23 @@
-import type { jsPDF } from 'jspdf';
 import type { Outline, Step } from '../../drawing/outline.ts';
 import { arcToBeziers } from '../../geometry/arcToBeziers.ts';
 import type { PaperPoint } from '../../geometry/point.ts';
 import { radians } from '../../units/radians.ts';
-import { settled } from './settled.ts';
+import { writePlace, type PageInk } from './pageInk.ts';
 
 type ArcStep = Extract<Step, { go: 'arc' }>;
 
+const moveTo = (ink: PageInk, { x, y }: PaperPoint): void => {
+  writePlace(ink, x, y);
+  ink.out.text('m\n');
+};
+
+const lineTo = (ink: PageInk, { x, y }: PaperPoint): void => {
+  writePlace(ink, x, y);
+  ink.out.text('l\n');
+};
+
 /** Puts an arc on the path as cubic curves; returns where it ends. */
-const traceArc = (doc: jsPDF, arc: ArcStep, from: PaperPoint | null): PaperPoint => {
+const traceArc = (ink: PageInk, arc: ArcStep, from: PaperPoint | null): PaperPoint => {
   const { x, y, radius, start, sweep } = arc;
   // the paper's y runs down: the same turn as seen is negative here
   const curves = arcToBeziers<'paper'>({
@@ -21,30 +30,31 @@ const traceArc = (doc: jsPDF, arc: ArcStep, from: PaperPoint | null): PaperPoint
     x: x + radius * Math.cos(start),
     y: y - radius * Math.sin(start),
   };
-  if (from === null) doc.moveTo(settled(first.x), settled(first.y));
-  else doc.lineTo(settled(first.x), settled(first.y));
+  if (from === null) moveTo(ink, first as PaperPoint);
+  else lineTo(ink, first as PaperPoint);
   for (const { leaving, arriving, to } of curves) {
-    const [x1, y1] = [settled(leaving.x), settled(leaving.y)];
-    const [x2, y2] = [settled(arriving.x), settled(arriving.y)];
-    doc.curveTo(x1, y1, x2, y2, settled(to.x), settled(to.y));
+    writePlace(ink, leaving.x, leaving.y);
+    writePlace(ink, arriving.x, arriving.y);
+    writePlace(ink, to.x, to.y);
+    ink.out.text('c\n');
   }
-  return curves.at(-1)?.to ?? first;
+  return curves.at(-1)?.to ?? (first as PaperPoint);
 };
 
 /** Lays an outline down as the current path of a PDF page; arcs become cubic curves. */
-export const tracePath = (doc: jsPDF, outline: Outline): void => {
+export const tracePath = (ink: PageInk, outline: Outline): void => {
   let at: PaperPoint | null = null;
   for (const step of outline) {
     if (step.go === 'close') {
-      doc.close();
+      ink.out.text('h\n');
       continue;
     }
     if (step.go === 'arc') {
-      at = traceArc(doc, step, at);
+      at = traceArc(ink, step, at);
       continue;
     }
-    if (step.go === 'move') doc.moveTo(settled(step.x), settled(step.y));
-    else doc.lineTo(settled(step.x), settled(step.y));
+    if (step.go === 'move') moveTo(ink, step);
+    else lineTo(ink, step);
     at = step;
   }
 };

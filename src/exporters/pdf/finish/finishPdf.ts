@@ -1,21 +1,21 @@
 import { ParseSpeeds, PDFDocument } from 'pdf-lib';
 import type { Page } from '../../../drawing/sheet/page.ts';
 import type { SiteFile } from '../../../site/siteFile.ts';
-import type { Mark } from '../paintPage.ts';
 import type { PdfInfo } from '../pdfInfo.ts';
+import type { WrittenPage } from '../writePages.ts';
 import { addBookmarks } from './addBookmarks.ts';
 import { addLayers } from './addLayers.ts';
 import { addLinks } from './addLinks.ts';
 import { addStructure } from './addStructure.ts';
 import { attachFile } from './attachFile.ts';
 import { nameFonts } from './nameFonts.ts';
+import { setContents } from './setContents.ts';
 import { setProperties } from './setProperties.ts';
 
-/** What pages have besides what is painted on them. */
+/** Pages, what was written of each, and what a document has besides. */
 export interface Finish {
   readonly pages: readonly Page[];
-  /** What each mark is, by page and number. */
-  readonly marks: readonly (readonly Mark[])[];
+  readonly written: readonly WrittenPage[];
   readonly info: PdfInfo;
   readonly file: SiteFile | null;
 }
@@ -26,12 +26,16 @@ export interface Finish {
  */
 export const finishPdf = async (
   painted: ArrayBuffer,
-  { pages, marks, info, file }: Finish,
+  { pages, written, info, file }: Finish,
 ): Promise<Uint8Array> => {
   const doc = await PDFDocument.load(painted, {
     updateMetadata: false,
     parseSpeed: ParseSpeeds.Fastest,
   });
+  setContents(
+    doc,
+    written.map(({ content }) => content),
+  );
   setProperties(doc, info);
   nameFonts(doc);
   const used = pages.flatMap(({ layers }) => layers.filter(({ atoms }) => atoms.length > 0));
@@ -41,7 +45,7 @@ export const finishPdf = async (
   const links = addLinks(doc, pages);
   addStructure(
     doc,
-    titles.map((title, n) => ({ title, marks: marks[n] ?? [], links: links[n] ?? [] })),
+    titles.map((title, n) => ({ title, marks: written[n]?.marks ?? [], links: links[n] ?? [] })),
   );
   if (file !== null) attachFile(doc, file, info.day);
   return doc.save({
