@@ -2,8 +2,9 @@ import { createHash } from 'node:crypto';
 import { readdirSync, readFileSync } from 'node:fs';
 import { availableParallelism } from 'node:os';
 import { join } from 'node:path';
+import { gzipSync } from 'node:zlib';
 import react from '@vitejs/plugin-react';
-import type { Plugin } from 'vite';
+import type { Plugin, Rolldown } from 'vite';
 import { defineConfig } from 'vitest/config';
 import { pagePolicy, partHeaders } from './src/screens/offline/contentPolicy.ts';
 import { addressesOf, workerName, type Parts } from './src/screens/offline/partsOf.ts';
@@ -70,6 +71,51 @@ const listParts: Plugin = {
   },
 };
 
+/** Loaded before the yard is first drawn: this and all that it imports, beside the page's own script. */
+const firstPart = '/src/screens/first/openFirst.ts';
+
+/** The most script that may be fetched before the yard is first drawn, bytes after gzip. */
+const mostFirst = 200_000;
+
+/** The parts of script that are fetched before the yard is first drawn, the page's own first. */
+const firstParts = (bundle: Rolldown.OutputBundle): readonly Rolldown.OutputChunk[] => {
+  const parts = Object.values(bundle).filter((part) => part.type === 'chunk');
+  const opened = parts.find(({ moduleIds }) => moduleIds.some((id) => id.endsWith(firstPart)));
+  if (opened === undefined) throw new Error(`expected ${firstPart} in the build`);
+  const found = new Set(parts.filter(({ isEntry }) => isEntry)).add(opened);
+  // a set goes on with what is added while it is walked
+  for (const { imports } of found) {
+    for (const part of parts) if (imports.includes(part.fileName)) found.add(part);
+  }
+  return [...found];
+};
+
+/** The page asks for all script of its first drawing at once, and no build has more of it than it may. */
+const firstScript: Plugin = {
+  name: 'first-script',
+  apply: 'build',
+  transformIndexHtml: {
+    order: 'post',
+    handler: (_, { bundle }) =>
+      firstParts(bundle ?? {})
+        .filter(({ isEntry }) => !isEntry)
+        .map(({ fileName }) => ({
+          tag: 'link',
+          attrs: { rel: 'modulepreload', crossorigin: true, href: `/${fileName}` },
+          injectTo: 'head',
+        })),
+  },
+  generateBundle: {
+    order: 'post',
+    handler: (_, bundle) => {
+      const size = firstParts(bundle).reduce((sum, { code }) => sum + gzipSync(code).length, 0);
+      const told = `${(size / 1000).toFixed(1)} kB of script after gzip before the yard is first drawn`;
+      if (size > mostFirst) throw new Error(`${told}: expected ${mostFirst / 1000} kB at most`);
+      console.log(told);
+    },
+  },
+};
+
 /** What a test says that changes its whole process: the language it speaks, modules put in place of others. */
 const changing = /speak(By|Named|Anew)|pseudoLanguage|vi\.(mock|resetModules|stubGlobal)/;
 
@@ -86,7 +132,7 @@ const alone = readdirSync('tests', { encoding: 'utf8', recursive: true })
 
 export default defineConfig({
   root: 'src',
-  plugins: [react(), leaveOut, showSample, carryPolicy, listParts],
+  plugins: [react(), leaveOut, showSample, carryPolicy, firstScript, listParts],
   worker: {
     // so that a worker, too, fetches only what it is asked for
     format: 'es',

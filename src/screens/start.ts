@@ -1,8 +1,5 @@
 import { createSend } from '../editor/send.ts';
 import { toolbox } from '../editor/toolbox.ts';
-import { layOutFrom } from '../engine/layOutFrom.ts';
-import { openDocument } from '../site/openDocument.ts';
-import { phrase } from '../phrases/phrase.ts';
 import type { Site } from '../site/site.ts';
 import type { Underlay } from '../site/underlay.ts';
 import { createCell } from '../store/cell.ts';
@@ -14,42 +11,24 @@ import { bookPlaces, deviceBookShelf } from '../store/bookShelf.ts';
 import { createBookStore } from '../store/bookStore.ts';
 import { hardwareKind } from '../store/hardwareKind.ts';
 import { townRuleKind } from '../store/townRuleKind.ts';
-import { rememberLayouts } from '../store/derived.ts';
-import { deviceJobShelf } from '../store/deviceJobShelf.ts';
-import { loadKept, type Kept } from '../store/loadKept.ts';
+import type { Kept } from '../store/loadKept.ts';
 import type { JobShelf } from '../store/jobShelf.ts';
 import type { KeptState } from '../store/keptState.ts';
 import type { Keeping } from '../store/keeping.ts';
 import { keep, mostHistory, type Keeper } from '../store/persist.ts';
-import { pictureBytes } from '../store/picturesApart.ts';
-import { devicePictureShelf, type PictureShelf } from '../store/pictureShelf.ts';
+import type { PictureShelf } from '../store/pictureShelf.ts';
 import { deviceCopyShelf } from '../store/copyShelf.ts';
 import { createSession } from '../store/session.ts';
-import { createSiteStore } from '../store/siteStore.ts';
 import type { Bench } from './bench.ts';
+import type { Opened } from './first/openFirst.ts';
 import { screenOf } from './frame/tabs.ts';
 import { askToKeep } from './jobs/askToKeep.ts';
 import { otherWindows } from './jobs/jobsChannel.ts';
-import { newSite } from './files/newSite.ts';
-import { samples } from './files/samples.ts';
 import type { Offer } from './merge/offer.ts';
 import { createPictureWorker } from './pictures/askWorker.ts';
 import { createPictureBox } from './pictures/pictureBox.ts';
 import { genericBook } from './plans/genericBook.ts';
 import { plansFrom } from './plans/startingPlans.ts';
-
-/** The sample yard that the address asks for; null where it asks for none or for one not there. */
-const askedSample = async (): Promise<Site | null> => {
-  const id = new URLSearchParams(window.location.search).get('sample');
-  const sample = samples.find((one) => one.id === id);
-  if (sample === undefined) return null;
-  try {
-    const site = openDocument(await sample.load());
-    return site.ok ? site.value : null;
-  } catch {
-    return null;
-  }
-};
 
 /** A book kept on this device, kept on; and whatever of it could not be read. */
 const startBook = async <Id extends string, Entry>(
@@ -116,8 +95,6 @@ const prunePictures = async (
 
 /** The keeper of the pad, which starts with what was kept. */
 const startKeeper = (kept: Kept, parts: Pick<Keeping, 'shelf' | 'bytes' | 'site' | 'session'>) => {
-  const { site } = parts;
-  if (kept.job !== null) site.getState().take(kept.job.again, kept.under?.again ?? null);
   const jobs = [kept.job, kept.under].filter((job) => job !== null);
   const keeper: Keeper = keep({
     ...parts,
@@ -140,18 +117,11 @@ const startKeeper = (kept: Kept, parts: Pick<Keeping, 'shelf' | 'bytes' | 'site'
   return keeper;
 };
 
-/**
- * The bench as the program opens: the job kept on this device that was on the pad last; where there is
- * none, the sample that the address asks for, else an empty pad. From here on what is drawn is kept.
- */
-export const start = async (): Promise<Bench> => {
-  const pictureShelf = devicePictureShelf();
-  const [shelf, bytes] = [deviceJobShelf(), pictureBytes(pictureShelf)];
-  const kept = await loadKept({ shelf, bytes });
-  const asked = kept.job === null ? await askedSample() : null;
-  const site = createSiteStore(asked ?? newSite(kept.session.counting ?? null), phrase`New yard`);
+/** The bench as the program opens, with the yard that is open already. From here on what is drawn is kept. */
+export const start = async (opened: Opened): Promise<Bench> => {
+  const { pictureShelf, shelf, bytes, kept, site, layOut, look } = opened;
   const session = createSession(plansFrom(genericBook));
-  session.setState(kept.session);
+  session.setState({ ...kept.session, ...(look !== null && { view: look.view }) });
   const books = await startBooks((say) => session.setState({ say }));
   session.setState({ plans: plansFrom(books.book.getState().entries) });
   if (kept.trouble !== null) session.setState({ say: kept.trouble });
@@ -163,16 +133,16 @@ export const start = async (): Promise<Bench> => {
     if (now.tour !== before.tour) void keeper.now();
   });
   void prunePictures(pictureShelf, shelf, site.getState().history.present.site);
-  const remembered = rememberLayouts(layOutFrom);
-  const sender = createSend({ site, session, layOut: remembered, tools: toolbox });
+  const sender = createSend({ site, session, layOut, tools: toolbox });
   return {
     site,
     ...books,
     session,
-    layOut: remembered,
+    layOut,
     sender,
     viewKept: kept.job !== null && kept.session.view !== undefined,
-    pad: createCell<Pad | null>(null),
+    // what is in the middle of the first drawing stays there
+    pad: createCell<Pad | null>(look?.pad ?? null),
     pointer: createCell<SitePoint | null>(null),
     bring: createCell<File | null>(null),
     pictures: createPictureBox({ site, shelf: pictureShelf, worker: createPictureWorker() }),

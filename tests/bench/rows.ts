@@ -1,3 +1,4 @@
+import { coldStartRow } from './rows/coldStart.ts';
 import type { Row } from './row.ts';
 import { crewSheet } from './rows/crewSheet.ts';
 import { cutting } from './rows/cutting.ts';
@@ -14,4 +15,5 @@ export const rows: readonly Row[] = [
   cutting,
   surveying,
   ...crewSheet,
+  coldStartRow,
 ];

@@ -1,0 +1,27 @@
+import { useEffect, useState } from 'react';
+import { painted } from '../../canvas/painted.ts';
+import { useBench, useSession } from '../bench.ts';
+
+const takeAway = async (): Promise<void> => {
+  await painted();
+  document.getElementById('first')?.remove();
+  performance.mark('program shown');
+};
+
+/** Takes the first drawing away once the pad has one of its own, or there is none on the screen. */
+export const FirstAway = () => {
+  const { pad } = useBench();
+  const screen = useSession((state) => state.screen);
+  const [before] = useState(() => pad.getState());
+  useEffect(() => {
+    if (document.getElementById('first') === null) return;
+    const here = screen === 'yard' && document.querySelector('.pad') !== null;
+    if (!here || pad.getState() !== before) return void takeAway();
+    const stop = pad.subscribe(() => {
+      stop();
+      void takeAway();
+    });
+    return stop;
+  }, [pad, screen, before]);
+  return null;
+};
