@@ -1,4 +1,5 @@
 import { boundsOverlap, expandBounds, unionOfBounds, type Bounds } from '../../geometry/bounds.ts';
+import { distance } from '../../geometry/distance.ts';
 import { slack } from '../../geometry/tolerance.ts';
 import type { LineId } from '../../site/ids.ts';
 import type { Carry } from '../carry/carry.ts';
@@ -13,6 +14,25 @@ interface Dug extends ReturnType<typeof dugBy> {
   readonly key: string;
   readonly posts: readonly Post[];
 }
+
+/**
+ * Whether posts in a row stand so far apart along it that no two of their holes can meet: each at least
+ * the widest hole from the one before, as seen from the first to the last.
+ */
+const standApart = (posts: readonly Post[], widest: number): boolean => {
+  const [first, last] = [posts[0]?.at, posts.at(-1)?.at];
+  if (first === undefined || last === undefined) return true;
+  const long = distance(first, last);
+  const [x, y] = [(last.x - first.x) / long, (last.y - first.y) / long];
+  let before = -Infinity;
+  for (const { at } of posts) {
+    const along = at.x * x + at.y * y;
+    // a loop has no way from its first to its last: what is no number is not apart
+    if (!(along - before >= widest)) return false;
+    before = along;
+  }
+  return true;
+};
 
 /** Whether any two holes meet of the posts of two lists; a post and itself are one. */
 const anyMeet = (a: readonly Post[], b: readonly Post[]): boolean => {
@@ -38,6 +58,10 @@ const anyMeet = (a: readonly Post[], b: readonly Post[]): boolean => {
     );
   });
 };
+
+/** Whether any two holes of one run meet. */
+const meetsItself = (one: Dug): boolean =>
+  !standApart(one.posts, one.widest) && anyMeet(one.posts, one.posts);
 
 /** Things with bounds, each with those before it, by their western ends, whose bounds it shares ground with. */
 const neighboursOf = <T extends { readonly bounds: Bounds }>(
@@ -84,7 +108,7 @@ const lineDug = ({ id, met }: LineMet, carry: Carry): LineDug => {
     shelf.take(key, [all], () => ({ key, posts: all, ...dugBy(all) })),
   );
   const keys = neighboursOf(runs).flatMap(([one, near]) => [
-    ...(alone.take(one.key, [one], () => anyMeet(one.posts, one.posts)) ? [one.key] : []),
+    ...(alone.take(one.key, [one], () => meetsItself(one)) ? [one.key] : []),
     ...clashes.take(one.key, [one, ...near], () => clashesWith(one, near)),
   ]);
   const nowhere = { minX: Infinity, minY: Infinity, maxX: -Infinity, maxY: -Infinity };

@@ -7,11 +7,11 @@ export const dugBy = (
 ): { readonly bounds: Bounds; readonly widest: number } => {
   let [minX, minY, maxX, maxY, widest] = [Infinity, Infinity, -Infinity, -Infinity, 0];
   for (const { at, hole } of posts) {
-    minX = Math.min(minX, at.x);
-    minY = Math.min(minY, at.y);
-    maxX = Math.max(maxX, at.x);
-    maxY = Math.max(maxY, at.y);
-    widest = Math.max(widest, hole.diameter);
+    if (at.x < minX) minX = at.x;
+    if (at.y < minY) minY = at.y;
+    if (at.x > maxX) maxX = at.x;
+    if (at.y > maxY) maxY = at.y;
+    if (hole.diameter > widest) widest = hole.diameter;
   }
   return { bounds: expandBounds({ minX, minY, maxX, maxY }, widest / 2), widest };
 };

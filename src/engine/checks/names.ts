@@ -4,7 +4,7 @@ import { asItIs } from '../../phrases/phrase.ts';
 
 /** On one line, as every message is; a file may hold a label of several. Nothing for none. */
 export const oneLine = (label: string | undefined): string =>
-  asItIs((label ?? '').replace(/\s+/g, ' ').trim());
+  label === undefined || label === '' ? '' : asItIs(label.replace(/\s+/g, ' ').trim());
 
 /** What a flag calls a gate: its label, else its id. */
 export const gateName = (site: Site, id: GateId): string => oneLine(site.gates[id]?.label) || id;

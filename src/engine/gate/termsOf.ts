@@ -10,8 +10,18 @@ import { inches, type Inches } from '../../units/inches.ts';
 import type { Term } from '../opening.ts';
 import { phrase } from '../../phrases/phrase.ts';
 
-/** The leaves of a gate, the one nearer to the start of its leg first. */
-export const leavesOf = (gate: Gate) => inOrder<LeafId, Leaf>(gate.leaves);
+type Leaves = readonly (Leaf & { readonly id: LeafId })[];
+
+const sorted = new WeakMap<Gate['leaves'], Leaves>();
+
+/** The leaves of a gate, the one nearer to the start of its leg first; remembered for each map of leaves. */
+export const leavesOf = ({ leaves }: Pick<Gate, 'leaves'>): Leaves => {
+  const known = sorted.get(leaves);
+  if (known !== undefined) return known;
+  const found = inOrder<LeafId, Leaf>(leaves);
+  sorted.set(leaves, found);
+  return found;
+};
 
 type NamedLeaf = ReturnType<typeof leavesOf>[number];
 

@@ -19,11 +19,13 @@ type Bare = Omit<Post, 'tag' | 'hole' | 'wall' | 'length' | 'od' | 'section' | '
 /** What asks for a hole, and how deep the build wants every one of them, inches. */
 type Demand = Omit<HoleDemand, 'post'> & { readonly leastDepth: Inches };
 
-const built = (bare: Bare, post: PostPipe, demand: Demand): Post => {
+/** The hole of a post, as deep as its build wants it. */
+const holeOf = (post: PostPipe, { fabricHeight, leaf, wall, leastDepth }: Demand): Post['hole'] =>
+  deepened(holeFor({ post, fabricHeight, leaf, wall }), wall, leastDepth);
+
+const built = (bare: Bare, post: PostPipe, hole: Post['hole'], wall: WallTop | null): Post => {
   const { label: pipe, od, section } = post;
-  const { fabricHeight, leaf, wall, leastDepth } = demand;
   const { id, kind, at, along, lines, gates, above } = bare;
-  const hole = deepened(holeFor({ post, fabricHeight, leaf, wall }), wall, leastDepth);
   const length = inches(above + hole.depth);
   // field by field: of thousands of posts a spread with more behind it takes ten times as long
   return {
@@ -48,8 +50,12 @@ const built = (bare: Bare, post: PostPipe, demand: Demand): Post => {
 export const builtRunPosts = (
   { course, spec }: SeatedCourse,
   own: readonly RunPost[],
-): readonly Post[] =>
-  own.map(({ id, kind, station, pipe, gates, leaf }) => {
+): readonly Post[] => {
+  const { fabricHeight, leastDepth } = spec;
+  const { wall } = course;
+  const usual = { fabricHeight, leaf: null, wall, leastDepth };
+  const { diameter, depth, source } = holeOf(spec.linePost, usual);
+  return own.map(({ id, kind, station, pipe, gates, leaf }) => {
     const rise = kind === 'line' ? spec.lineAbove : spec.terminalAbove;
     const bare: Bare = {
       id,
@@ -60,9 +66,11 @@ export const builtRunPosts = (
       gates,
       above: inches(spec.fabricHeight + rise),
     };
-    const { fabricHeight, leastDepth } = spec;
-    return built(bare, pipe, { fabricHeight, leaf, wall: course.wall, leastDepth });
+    const isUsual = pipe === spec.linePost && leaf === null;
+    const hole = isUsual ? { diameter, depth, source } : holeOf(pipe, { ...usual, leaf });
+    return built(bare, pipe, hole, wall);
   });
+};
 
 /** Where a mark's post stands, on what, and the directions of the fence through it. */
 interface Footing {
@@ -154,7 +162,8 @@ const builtMarkPost = (
   };
   const { fabricHeight, leastDepth } = post;
   const demand = { fabricHeight, leaf: burden?.leaf ?? null, wall: on, leastDepth };
-  return built(bare, burden?.pipe ?? post.pipe, demand);
+  const pipe = burden?.pipe ?? post.pipe;
+  return built(bare, pipe, holeOf(pipe, demand), on);
 };
 
 type Marks = ReadonlyMap<MarkId, MarkPost>;

@@ -24,8 +24,16 @@ export interface LineMet {
 const raisedOwn = (own: readonly Post[], rises: Rises): readonly Post[] =>
   rises.size === 0 ? own : own.map((post) => raised(post, rises.get(post.id) ?? 0));
 
+/** Whether a run's own posts are all that stand between its two ends, in their order already. */
+const areInTurn = ({ posts }: Run, own: readonly Post[]): boolean =>
+  own.length === posts.length - 2 && own.every(({ id }, n) => id === posts[n + 1]?.post);
+
 /** All posts of a run in their order along it. */
 const inTurn = (run: Run, own: readonly Post[], ends: readonly Post[]): readonly Post[] => {
+  const [first, last] = ends;
+  if (first !== undefined && last !== undefined && first !== last && areInTurn(run, own)) {
+    return [first, ...own, last];
+  }
   const known = new Map<PostId, Post>();
   for (const post of own) known.set(post.id, post);
   for (const post of ends) known.set(post.id, post);

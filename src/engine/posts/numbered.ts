@@ -11,13 +11,17 @@ interface Numbered {
 
 const numberedRow = (each: SeatedRow, bends: ReadonlySet<PostId>, first: number): Numbered => {
   const { row } = each;
-  const plain = new Set(row.own.flatMap(({ id, kind }) => (kind === 'line' ? [id] : [])));
+  // all but the two at its ends are its own
+  const stretched = new Set(row.own.flatMap(({ id, kind }) => (kind === 'line' ? [] : [id])));
+  const last = row.spaces.length - 1;
   let next = first;
   const spaces = row.spaces.map((space, n): Space => {
     if (space.kind === 'gate') return space;
-    const own = { ...space, stretch: next };
+    const { kind, length } = space;
+    const own = { kind, length, stretch: next };
     const end = row.posts[n + 1]?.post ?? 'post:';
-    if (!plain.has(end) && !bends.has(end)) next += 1;
+    const ends = n === last || (stretched.size > 0 && stretched.has(end));
+    if (ends && !bends.has(end)) next += 1;
     return own;
   });
   return { each: { ...each, row: { ...row, spaces } }, next };

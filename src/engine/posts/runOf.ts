@@ -10,7 +10,10 @@ export const runOf = ({ seated, row, under }: SeatedRow): Run => {
   const { course } = seated;
   const grade = under?.grade ?? null;
   const along = (at: Inches): Inches => (grade === null ? at : slopeAt(grade, at));
-  const posts = row.posts.map(({ post, station }) => ({ post, station: along(station) }));
+  const posts =
+    grade === null
+      ? row.posts
+      : row.posts.map(({ post, station }) => ({ post, station: along(station) }));
   return {
     id: `run:${course.key}`,
     line: course.chain.id,
@@ -21,11 +24,13 @@ export const runOf = ({ seated, row, under }: SeatedRow): Run => {
     bearing: course.legs[0]?.bearing ?? radians(0),
     bow: course.bow,
     posts,
-    spaces: row.spaces.map((space, n) =>
+    spaces:
       grade === null
-        ? space
-        : { ...space, length: inches((posts[n + 1]?.station ?? 0) - (posts[n]?.station ?? 0)) },
-    ),
+        ? row.spaces
+        : row.spaces.map((space, n) => ({
+            ...space,
+            length: inches((posts[n + 1]?.station ?? 0) - (posts[n]?.station ?? 0)),
+          })),
     wall: course.wall,
     ground: under === null ? null : { ...under, fences: fencesOn(seated, row, under) },
   };

@@ -92,6 +92,7 @@ const heldPost = ({ spec }: SeatedCourse, { id, station, kind }: HeldPost): RunP
 /** The nodes with held posts among them, where one stands between two and in no opening. */
 const withHeld = (seated: SeatedCourse, nodes: readonly Node[], held: readonly HeldPost[]) => {
   const posts: RunPost[] = [];
+  if (held.length === 0) return { all: nodes, posts };
   const all = nodes.flatMap((node, n): Node[] => {
     const end = nodes[n + 1]?.station ?? node.station;
     if (node.opens !== null) return [node];
@@ -167,7 +168,9 @@ const onOpenGround = ({ spec, course }: SeatedCourse, length: Inches, { posts }:
     );
   }
   const bays = equalBays(length, spec.maxBay);
-  return Array.from({ length: bays.count - 1 }, (_, n) => (n + 1) * bays.length);
+  const stations: number[] = [];
+  for (let n = 1; n < bays.count; n += 1) stations.push(n * bays.length);
+  return stations;
 };
 
 /**
@@ -188,7 +191,7 @@ const between = (
   const [start, end] = [along(from), along(to)];
   const length = inches(end - start);
   const open = onOpenGround(seated, length, part).map((at) => start + at);
-  if (closed.length === 0) return open.map(inPlan);
+  if (closed.length === 0) return grade === null ? open : open.map(inPlan);
   const isClosed = (at: number) =>
     closed.some((piece) => along(piece.from) < at && at < along(piece.to));
   if (spec.infill.kind === 'panels' && !open.some(isClosed)) return open.map(inPlan);
@@ -238,12 +241,15 @@ export const runPosts = (
     };
     const stations = between(seated, part, grounds);
     const filled = linePosts(seated, stations, lines.length);
-    lines.push(...filled);
-    posts.push(...filled.map(({ id, station }) => ({ post: id, station: inches(station) })));
-    [...stations, next.station].forEach((end, bay) => {
-      const start = stations[bay - 1] ?? node.station;
-      spaces.push({ kind: 'bay', length: inches(end - start), stretch: 0 });
-    });
+    let start = node.station;
+    for (const line of filled) {
+      const { id, station } = line;
+      lines.push(line);
+      posts.push({ post: id, station: inches(station) });
+      spaces.push({ kind: 'bay', length: inches(station - start), stretch: 0 });
+      start = station;
+    }
+    spaces.push({ kind: 'bay', length: inches(next.station - start), stretch: 0 });
   });
   return { posts, spaces, own: [...own, ...stood, ...lines] };
 };

@@ -37,6 +37,7 @@ const tapedIn = (site: Site): MarkId[] => {
 /** The networks of all that is firm: what satellites found holds nothing and checks nothing. */
 const firmNetworks = (site: Site): Network[] => {
   const firm = Object.entries(site.observations).filter(([, { kind }]) => kind !== 'fix');
+  if (firm.length === 0) return [];
   return networksOf({ ...site, observations: Object.fromEntries(firm) });
 };
 

@@ -12,21 +12,21 @@ import {
   fenceObstacles,
   gateObstacles,
   nowhere,
-  type Fenced,
-  type LineFences,
+  type FenceObstacle,
 } from './obstaclesOf.ts';
 
 /** Everything on a site that a leaf could meet. */
 export interface Surroundings {
   readonly features: readonly Obstacle[];
-  readonly fences: readonly LineFences[];
+  /** The fence near to some ground. */
+  readonly fences: (ground: Bounds) => readonly FenceObstacle[];
   readonly gates: readonly Obstacle[];
 }
 
 /** Everything that stands on a laid out site; what is as it was before is taken over. */
 export const surroundingsOf = (
   site: Site,
-  layout: Fenced & Pick<Layout, 'gates'>,
+  layout: Pick<Layout, 'lines' | 'posts' | 'gates'>,
   carry: Carry = newCarry(),
 ): Surroundings =>
   carry.shelf<Surroundings>('surroundings').take('', [site, layout], () => ({
@@ -65,9 +65,7 @@ export const aroundGate = (
   const isNearBy = ({ bounds }: { readonly bounds: Bounds }) => boundsOverlap(ground, bounds);
   return [
     ...features.filter(isNearBy),
-    ...fences
-      .filter(isNearBy)
-      .flatMap((line) => line.fences.filter((fence) => isNearBy(fence) && !fence.holds(gate))),
+    ...fences(ground).filter((fence) => isNearBy(fence) && !fence.holds(gate)),
     ...gates.filter((other) => isNearBy(other) && other.met.id !== gate.id),
   ];
 };

@@ -1,4 +1,10 @@
-import { boundsOf, unionOfBounds, type Bounds } from '../../geometry/bounds.ts';
+import {
+  boundsOf,
+  boundsOverlap,
+  expandBounds,
+  unionOfBounds,
+  type Bounds,
+} from '../../geometry/bounds.ts';
 import type { SitePoint } from '../../geometry/point.ts';
 import { edges as edgesOf } from '../../geometry/polygon.ts';
 import type { Segment } from '../../geometry/segment.ts';
@@ -9,7 +15,7 @@ import { verticesOf } from '../../site/pathOrder.ts';
 import type { Site } from '../../site/site.ts';
 import type { Carry } from '../carry/carry.ts';
 import type { GateLayout, Layout, LineLayout, Run } from '../layout.ts';
-import type { LineMet } from '../posts/metRuns.ts';
+import { straightTurn } from '../posts/turnings.ts';
 import type { Met, Obstacle } from './obstacle.ts';
 import { sweptGround } from './sweptGround.ts';
 
@@ -63,11 +69,6 @@ export const featureObstacles = (site: Site): Obstacle[] =>
     ofFeature(site, id, feature),
   );
 
-/** Lines and posts, and which posts each of the lines meets, in the same order, where that is known. */
-export interface Fenced extends Pick<Layout, 'lines' | 'posts'> {
-  readonly meets?: readonly LineMet[];
-}
-
 const fencedPieces = (run: Run, posts: Layout['posts']): Segment<'site'>[] =>
   run.spaces.flatMap((space, n) => {
     const [start, end] = [run.posts[n], run.posts[n + 1]].map(
@@ -89,36 +90,54 @@ const fenceOf = (id: LineId, run: Run, posts: Layout['posts']): FenceObstacle =>
   };
 };
 
-/** The fence of one line, and bounds that hold all of it. */
-export interface LineFences {
-  readonly fences: readonly FenceObstacle[];
+/** A run and bounds that hold all of its fence. */
+interface BoundRun {
+  readonly run: Run;
   readonly bounds: Bounds;
 }
 
-const fencesOf = ({ id, runs }: LineLayout, posts: Layout['posts'], carry: Carry): LineFences => {
-  const known = carry.shelf<FenceObstacle>('fence to meet');
-  const fences = runs.map((run) => {
-    const ends = [run.posts[0], run.posts.at(-1)].map((stop) => posts[stop?.post ?? 'post:']?.at);
-    return known.take(run.id, [run, ...ends], () => fenceOf(id, run, posts));
-  });
-  const bounds = fences.reduce((all, fence) => unionOfBounds(all, fence.bounds), nowhere);
-  return { fences, bounds };
+/** The runs of one line, and bounds that hold all of them. */
+interface BoundLine {
+  readonly id: LineId;
+  readonly runs: readonly BoundRun[];
+  readonly bounds: Bounds;
+}
+
+/** Bounds that hold a run: from start to end, and as far aside as an arc, or legs that hardly turn, can take it. */
+const runBounds = ({ start, end, bow, length, legs }: Run): Bounds => {
+  const aside = bow === 0 ? length * (legs.length - 1) * straightTurn : length;
+  return expandBounds(boundsOf([start, end]) ?? nowhere, aside);
+};
+
+const boundLine = ({ id, runs }: LineLayout): BoundLine => {
+  const own = runs.map((run) => ({ run, bounds: runBounds(run) }));
+  const bounds = own.reduce((all, run) => unionOfBounds(all, run.bounds), nowhere);
+  return { id, runs: own, bounds };
 };
 
 /**
- * The fence of every run, from post to post and not across openings, line by line. A run that is taken
- * over has its own posts where they were; those at its ends follow other runs too, so that a line is taken
- * over at one look only where it is told which posts it meets (`meets`).
+ * The fence of every run that comes near to some ground, from post to post and not across openings. A run
+ * that is taken over has its own posts where they were; those at its ends follow other runs too.
  */
 export const fenceObstacles = (
-  { lines, posts, meets = [] }: Fenced,
+  { lines, posts }: Pick<Layout, 'lines' | 'posts'>,
   carry: Carry,
-): readonly LineFences[] => {
-  const known = carry.shelf<LineFences>('fence of a line to meet');
-  return Object.values<LineLayout>(lines).map((line, n) => {
-    const own = meets[n]?.id === line.id ? meets[n].met : {};
-    return known.part(line.id, [line, own], (carried) => fencesOf(line, posts, carried));
-  });
+): ((ground: Bounds) => readonly FenceObstacle[]) => {
+  const known = carry.shelf<FenceObstacle>('fence to meet');
+  const bound = carry.shelf<BoundLine>('bounds of runs');
+  const all = Object.values<LineLayout>(lines).map((line) =>
+    bound.take(line.id, [line], () => boundLine(line)),
+  );
+  const fence = (id: LineId, run: Run): FenceObstacle => {
+    const ends = [run.posts[0], run.posts.at(-1)].map((stop) => posts[stop?.post ?? 'post:']?.at);
+    return known.take(run.id, [run, ...ends], () => fenceOf(id, run, posts));
+  };
+  return (ground) =>
+    all
+      .filter(({ bounds }) => boundsOverlap(ground, bounds))
+      .flatMap(({ id, runs }) =>
+        runs.flatMap(({ run, bounds }) => (boundsOverlap(ground, bounds) ? [fence(id, run)] : [])),
+      );
 };
 
 const sweptBy = ({ id, leaves, slides }: GateLayout): Obstacle =>
