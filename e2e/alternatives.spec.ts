@@ -34,7 +34,7 @@ const waysOn = (page: Page) => {
 
 const cellsOf = async (row: Locator): Promise<string[]> => row.getByRole('cell').allInnerTexts();
 
-test('other ways are named, built otherwise, moved and removed, and stand side by side', async ({
+test('other ways are named, built otherwise, moved and removed, and stand side by side @tablet', async ({
   page,
 }) => {
   const yard = yardPage(page);
@@ -129,7 +129,7 @@ test('other ways are named, built otherwise, moved and removed, and stand side b
   });
 });
 
-test('by a price list every way says what it comes to, and what is not in that', async ({
+test('by a price list every way says what it comes to, and what is not in that @desk-phone', async ({
   page,
 }) => {
   const { section, table } = waysOn(page);
@@ -158,7 +158,7 @@ test('by a price list every way says what it comes to, and what is not in that',
   }
 });
 
-test('a way that is taken is the plan, and what was the plan is kept in its place', async ({
+test('a way that is taken is the plan, and what was the plan is kept in its place @tablet', async ({
   page,
 }) => {
   const yard = yardPage(page);

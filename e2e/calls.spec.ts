@@ -13,7 +13,7 @@ const sheet = (page: Page) => page.getByRole('dialog', { name: 'Lot from a deed 
 const paste = (page: Page, text: string): Promise<void> =>
   sheet(page).getByLabel('Calls, a line for each, or a deed description').fill(text);
 
-test('a deed is pasted, the line that is not understood is shown, the lot is drawn and undone', async ({
+test('a deed is pasted, the line that is not understood is shown, the lot is drawn and undone @desk', async ({
   page,
 }) => {
   const yard = yardPage(page);
@@ -49,7 +49,7 @@ test('a deed is pasted, the line that is not understood is shown, the lot is dra
   expect([Object.keys(undone.features), Object.keys(undone.marks)]).toEqual([[], []]);
 });
 
-test('Escape closes the sheet when the key that had the focus is gone', async ({ page }) => {
+test('Escape closes the sheet when the key that had the focus is gone @desk', async ({ page }) => {
   const yard = yardPage(page);
   await yard.openEmpty();
   await page.getByRole('button', { name: 'Lot from a deed or plat' }).first().click();
@@ -59,7 +59,7 @@ test('Escape closes the sheet when the key that had the focus is gone', async ({
   await expect(sheet(page)).toBeHidden();
 });
 
-test('a figure that cannot be is told in one line, and the text is still there when one comes back', async ({
+test('a figure that cannot be is told in one line, and the text is still there when one comes back @desk', async ({
   page,
 }) => {
   const yard = yardPage(page);
@@ -85,7 +85,9 @@ test('a figure that cannot be is told in one line, and the text is still there w
   await expect(sheet(page).getByRole('status')).toContainText('5 sides of the lot');
 });
 
-test('axe finds nothing in the sheet, empty or filled, in any light', async ({ page }) => {
+test('axe finds nothing in the sheet, empty or filled, in any light @desk-phone', async ({
+  page,
+}) => {
   const yard = yardPage(page);
   await yard.openEmpty();
   await page.getByRole('button', { name: 'Lot from a deed or plat' }).first().click();

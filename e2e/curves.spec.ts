@@ -38,7 +38,7 @@ const knobOf = (site: Site): SitePoint => {
   return knob.at;
 };
 
-test('a leg is bowed by its knob and set to a radius; its bays become as short as that asks for', async ({
+test('a leg is bowed by its knob and set to a radius; its bays become as short as that asks for @tablet', async ({
   page,
 }) => {
   const { yard } = await drawLeg(page);
@@ -75,7 +75,7 @@ test('a leg is bowed by its knob and set to a radius; its bays become as short a
   expect((await yard.saved()).lines).toEqual(set.lines);
 });
 
-test('a leg is curved and made straight again on its card, without a hand on the pad', async ({
+test('a leg is curved and made straight again on its card, without a hand on the pad @desk', async ({
   page,
 }) => {
   const { yard } = await drawLeg(page);

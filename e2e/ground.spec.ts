@@ -36,7 +36,7 @@ const holesInside = (site: Site): string[] =>
     )
     .map(({ tag }) => tag);
 
-test('posts step aside for a gas line, and a gate in its zone is stopped until it is moved', async ({
+test('posts step aside for a gas line, and a gate in its zone is stopped until it is moved @tablet', async ({
   page,
 }) => {
   const { yard, x, y } = await drawFence(page);
@@ -76,7 +76,7 @@ test('posts step aside for a gas line, and a gate in its zone is stopped until i
   expect(stops(await yard.saved())).toEqual([]);
 });
 
-test('a gate that opens uphill meets the ground, and is clear when it opens the other way', async ({
+test('a gate that opens uphill meets the ground, and is clear when it opens the other way @desk', async ({
   page,
 }) => {
   const { yard, x, y } = await drawFence(page);
@@ -124,7 +124,7 @@ test('a gate that opens uphill meets the ground, and is clear when it opens the 
   expect(stops(await yard.saved())[0]?.rule).toBe('leaf meets the ground');
 });
 
-test('a line post that is dragged is held there, also after a reload, until it is let go', async ({
+test('a line post that is dragged is held there, also after a reload, until it is let go @phone', async ({
   page,
 }) => {
   const { yard, x, y } = await drawFence(page);

@@ -89,7 +89,7 @@ test('the tour leads from an empty pad to a printed sheet by what is done', asyn
   await expect(page.getByRole('button', { name: 'Help', exact: true })).toBeFocused();
 });
 
-test('the tour is left at any step and taken again, goes back, and what it drew is undone', async ({
+test('the tour is left at any step and taken again, goes back, and what it drew is undone @tablet', async ({
   page,
 }) => {
   const yard = yardPage(page);

@@ -29,7 +29,7 @@ const bad: readonly (readonly [name: string, text: string, says: RegExp])[] = [
   ['words.json', 'not a drawing', /words\.json: .+/],
 ];
 
-test('a bad file gets one clear line and the drawing stays', async ({ page }) => {
+test('a bad file gets one clear line and the drawing stays @desk', async ({ page }) => {
   const yard = yardPage(page);
   await page.goto('/');
   const before = await yard.saved();
@@ -43,7 +43,7 @@ test('a bad file gets one clear line and the drawing stays', async ({ page }) =>
   }
 });
 
-test('what was drawn is there after the page is closed, and opening a file can be undone', async ({
+test('what was drawn is there after the page is closed, and opening a file can be undone @phone', async ({
   page,
   context,
 }) => {
@@ -85,7 +85,9 @@ test('a gate dragged along the tape takes its posts with it', async ({ page }, i
   expect(layOutSite(await yard.saved()).gates).toEqual(before.gates);
 });
 
-test('a screen that cannot be shown loses nothing: the file can be saved', async ({ page }) => {
+test('a screen that cannot be shown loses nothing: the file can be saved @tablet', async ({
+  page,
+}) => {
   await page.addInitScript(() => {
     HTMLCanvasElement.prototype.getContext = () => {
       throw new Error('no canvas on this device');

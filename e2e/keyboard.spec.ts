@@ -4,7 +4,7 @@ import { keysOn } from './keys.ts';
 import { popplerText } from './readPdf.ts';
 import { yardPage } from './yardPage.ts';
 
-test('the keyboard alone draws a fence, drops a gate, moves it and takes it all back', async ({
+test('the keyboard alone draws a fence, drops a gate, moves it and takes it all back @desk', async ({
   page,
 }) => {
   const yard = yardPage(page);

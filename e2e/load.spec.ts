@@ -54,7 +54,7 @@ test('the load list counts as the company does, is cut from sticks, lights up in
   expect(words).toMatch(/proven the fewest|at least are needed/);
 });
 
-test('a price list is taken as far as it can be read, what has no price is named, and it stays on the device', async ({
+test('a price list is taken as far as it can be read, what has no price is named, and it stays on the device @desk', async ({
   page,
 }) => {
   const yard = yardPage(page);

@@ -2,7 +2,7 @@ import { expect, test } from '@playwright/test';
 import { textsOf } from './readPdf.ts';
 import { yardPage } from './yardPage.ts';
 
-test('marks are set on open ground, named, drawn onto, kept when the fence goes, and erased', async ({
+test('marks are set on open ground, named, drawn onto, kept when the fence goes, and erased @phone', async ({
   page,
 }) => {
   const yard = yardPage(page);
@@ -54,7 +54,7 @@ test('marks are set on open ground, named, drawn onto, kept when the fence goes,
   expect(Object.keys((await yard.saved()).marks)).toHaveLength(2);
 });
 
-test('a mark is set, nudged and joined with keys alone', async ({ page }) => {
+test('a mark is set, nudged and joined with keys alone @desk', async ({ page }) => {
   const yard = yardPage(page);
   await yard.openEmpty();
   await yard.pad.focus();

@@ -31,7 +31,7 @@ const enter = async (field: Locator, text: string): Promise<void> => {
 
 const undo = (page: Page): Promise<void> => page.getByRole('button', { name: /^Undo/ }).click();
 
-test('lengths that lie in the yard are added, cut first, changed, taken off again and printed', async ({
+test('lengths that lie in the yard are added, cut first, changed, taken off again and printed @desk-phone', async ({
   page,
 }) => {
   const yard = yardPage(page);
@@ -115,7 +115,7 @@ test('lengths that lie in the yard are added, cut first, changed, taken off agai
   await expect(rows).toHaveCount(1);
 });
 
-test('what is not of the job is told in one line and kept', async ({ page }) => {
+test('what is not of the job is told in one line and kept @desk', async ({ page }) => {
   const yard = yardPage(page);
   const { section, form, rows, add } = yardOf(page);
   await page.goto('/?sample=sports-court#load');
@@ -141,7 +141,7 @@ test('what is not of the job is told in one line and kept', async ({ page }) => 
   expect(Object.values((await yard.saved()).offcuts)).toEqual([{ of, length: 72, count: 3 }]);
 });
 
-test('a company keeps how it counts for new sites, can forget it, and a site can go back', async ({
+test('a company keeps how it counts for new sites, can forget it, and a site can go back @desk', async ({
   page,
 }) => {
   await page.goto('/?sample=sports-court#load');

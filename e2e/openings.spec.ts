@@ -65,7 +65,7 @@ test('a hinge swapped after the sign-off voids it, and no order goes out unmarke
   expect((await rows()).filter((row) => !row.endsWith(',signed'))).toEqual([]);
 });
 
-test('hardware that cannot be is refused at its field, and the order says what does not fit', async ({
+test('hardware that cannot be is refused at its field, and the order says what does not fit @desk', async ({
   page,
 }) => {
   const yard = yardPage(page);
@@ -119,7 +119,7 @@ test('hardware that cannot be is refused at its field, and the order says what d
   ]);
 });
 
-test('an opening says how well its place on the ground is known, on both its cards', async ({
+test('an opening says how well its place on the ground is known, on both its cards @desk-phone', async ({
   page,
 }) => {
   await page.goto('/?sample=taped-yard#openings');

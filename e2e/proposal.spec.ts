@@ -22,7 +22,7 @@ const takePrices = async (page: Page, change: (text: string) => string): Promise
 const pressDownload = (page: Page) =>
   section(page).getByRole('button', { name: 'Download proposal' }).click();
 
-test('a proposal has the plan and the total, nothing of what that is made up of, and no file in it', async ({
+test('a proposal has the plan and the total, nothing of what that is made up of, and no file in it @tablet', async ({
   page,
 }) => {
   const yard = yardPage(page);
@@ -71,7 +71,7 @@ test('a proposal has the plan and the total, nothing of what that is made up of,
   expect(violations.map(({ id, nodes }) => [id, nodes[0]?.html])).toEqual([]);
 });
 
-test('other ways to build it are on the page when each has its total', async ({ page }) => {
+test('other ways to build it are on the page when each has its total @tablet', async ({ page }) => {
   const yard = yardPage(page);
   await page.goto('/?sample=corner-lot#load');
   const proposal = section(page);
@@ -99,7 +99,7 @@ test('other ways to build it are on the page when each has its total', async ({ 
   expect((await printed()).filter((text) => totals.includes(text))).toEqual(totals);
 });
 
-test('with nothing drawn the key is shut and says why', async ({ page }) => {
+test('with nothing drawn the key is shut and says why @tablet', async ({ page }) => {
   await page.goto('/index.html#load');
   const key = section(page).getByRole('button', { name: 'Download proposal' });
   await expect(key).toBeDisabled();
@@ -112,7 +112,7 @@ for (const [name, width, height] of [
   ['phone', 390, 844],
   ['tablet', 820, 1180],
 ] as const) {
-  test(`on a ${name} the proposal fits the width and its keys are large enough`, async ({
+  test(`on a ${name} the proposal fits the width and its keys are large enough @desk`, async ({
     page,
   }) => {
     await page.setViewportSize({ width, height });

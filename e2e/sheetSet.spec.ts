@@ -11,7 +11,9 @@ const openSheet = async (page: Page, sample: string) => {
   return yard;
 };
 
-test('a set is drawn for its reader, and each row of its index is a page', async ({ page }) => {
+test('a set is drawn for its reader, and each row of its index is a page @desk-phone', async ({
+  page,
+}) => {
   const yard = await openSheet(page, 'corner-lot');
   await expect(page.getByText('pages, as they will be printed')).toBeVisible();
   await page.getByLabel('Set for').selectOption('Sales rep');
@@ -35,7 +37,7 @@ test('a set is drawn for its reader, and each row of its index is a page', async
   await expect(page.locator('#page-3')).toBeInViewport();
 });
 
-test('drawing can be stopped and begun again, and what cannot be drawn is told in a line', async ({
+test('drawing can be stopped and begun again, and what cannot be drawn is told in a line @desk', async ({
   page,
 }) => {
   const held: (() => void)[] = [];
@@ -60,7 +62,7 @@ test('drawing can be stopped and begun again, and what cannot be drawn is told i
   await expect(page.getByRole('button', { name: 'Download PDF' })).toBeEnabled();
 });
 
-test('a page goes out as a PNG of its size, a table as CSV, and what the font lacks is told', async ({
+test('a page goes out as a PNG of its size, a table as CSV, and what the font lacks is told @desk', async ({
   page,
 }) => {
   const yard = await openSheet(page, 'corner-lot');

@@ -25,7 +25,9 @@ const job = (page: Page, name: string) => page.getByRole('listitem', { name, exa
 
 const undo = (page: Page) => page.getByRole('button', { name: /^Undo/ });
 
-test('jobs are listed, found, opened, copied, renamed, binned and taken back', async ({ page }) => {
+test('jobs are listed, found, opened, copied, renamed, binned and taken back @desk-phone', async ({
+  page,
+}) => {
   await page.goto('/?sample=back-yard');
   await named(page, 'Invented yard A');
   await page.getByRole('button', { name: 'Job & file' }).click();
@@ -61,7 +63,7 @@ test('jobs are listed, found, opened, copied, renamed, binned and taken back', a
   await expect(page.getByRole('dialog').getByRole('listitem')).toHaveCount(2);
 });
 
-test('undo and redo go on after the page is loaded again, and over a new yard', async ({
+test('undo and redo go on after the page is loaded again, and over a new yard @tablet', async ({
   page,
 }) => {
   const yard = yardPage(page);
@@ -85,7 +87,7 @@ test('undo and redo go on after the page is loaded again, and over a new yard', 
   expect((await yard.saved()).job.name).toBe('Invented 2');
 });
 
-test('what was kept before there were jobs is the first job', async ({ page }) => {
+test('what was kept before there were jobs is the first job @desk', async ({ page }) => {
   const text = readFileSync(
     new URL('../sample-sites/sports-court.site.json', import.meta.url),
     'utf8',
@@ -125,7 +127,7 @@ test('what was kept before there were jobs is the first job', async ({ page }) =
   await expect(page.getByRole('listitem', { name: site.value.job.name })).toBeVisible();
 });
 
-test('storage that is taken away under the program is told, and the job is written again', async ({
+test('storage that is taken away under the program is told, and the job is written again @tablet', async ({
   page,
 }) => {
   await page.goto('/?sample=back-yard');
@@ -146,7 +148,9 @@ test('storage that is taken away under the program is told, and the job is writt
   expect((await yardPage(page).saved()).job.name).toBe('Invented 1');
 });
 
-test('a browser that keeps nothing says so, with a key that saves a file', async ({ page }) => {
+test('a browser that keeps nothing says so, with a key that saves a file @phone', async ({
+  page,
+}) => {
   await page.addInitScript(() => {
     IDBFactory.prototype.open = () => {
       throw new DOMException('no storage here', 'SecurityError');
@@ -162,7 +166,7 @@ test('a browser that keeps nothing says so, with a key that saves a file', async
   expect(saved.ok && saved.value.job.name).toBe('Invented 1');
 });
 
-test('axe finds nothing on the list of jobs, full or empty, in any light, and it fits', async ({
+test('axe finds nothing on the list of jobs, full or empty, in any light, and it fits @desk', async ({
   page,
 }) => {
   const check = async (): Promise<void> => {

@@ -11,7 +11,7 @@ const lengthsIn = (pages: readonly (readonly string[])[]): string[] => [
   ...new Set(pages.flat().flatMap((text) => text.match(/\d[\d' /-]*["']/g) ?? [])),
 ];
 
-test('sheets are in Spanish while the screen stays in English, with every figure', async ({
+test('sheets are in Spanish while the screen stays in English, with every figure @desk', async ({
   page,
 }) => {
   const yard = yardPage(page);
@@ -47,7 +47,7 @@ const languageKey = async (page: Page, sheet: string, language: string): Promise
   await choice.getByRole('button', { name: language }).click();
 };
 
-test('[A17] the screen speaks the language that is chosen, also after it is loaded anew', async ({
+test('[A17] the screen speaks the language that is chosen, also after it is loaded anew @phone', async ({
   page,
 }) => {
   const yard = yardPage(page);
@@ -67,7 +67,7 @@ test('[A17] the screen speaks the language that is chosen, also after it is load
   await expect(html).toHaveAttribute('lang', 'en');
 });
 
-test('[A17] what is half drawn is finished before another language is spoken, and what is drawn is there then', async ({
+test('[A17] what is half drawn is finished before another language is spoken, and what is drawn is there then @tablet', async ({
   page,
 }) => {
   const yard = yardPage(page);
@@ -95,7 +95,7 @@ test('[A17] what is half drawn is finished before another language is spoken, an
 test.describe('a person whose browser reads Spanish', () => {
   test.use({ locale: 'es-MX' });
 
-  test('[A17] is met in Spanish', async ({ page }) => {
+  test('[A17] is met in Spanish @phone', async ({ page }) => {
     await page.goto('/index.html');
     await expect(page.getByRole('link', { name: 'Terreno' })).toBeVisible();
     await languageKey(page, 'Trabajo y archivo', 'English');
@@ -115,7 +115,7 @@ const textsIn = (value: unknown): string[] => {
 test.describe('a person whose browser reads Spanish, on the sample yard', () => {
   test.use({ locale: 'es-US' });
 
-  test('[A10] reads no English but the names of the document and of what is published', async ({
+  test('[A10] reads no English but the names of the document and of what is published @desk-phone', async ({
     page,
   }) => {
     const file = new URL('../sample-sites/back-yard.site.json', import.meta.url);

@@ -75,7 +75,7 @@ const drawYard = async (page: Page): Promise<void> => {
   await yard.pressGround(left + 6000 / 25.4, top);
 };
 
-test('[A10] [A13] a yard is drawn, checked and printed in Spanish and in millimetres', async ({
+test('[A10] [A13] a yard is drawn, checked and printed in Spanish and in millimetres @tablet', async ({
   page,
 }) => {
   const yard = yardPage(page);

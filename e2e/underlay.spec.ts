@@ -16,7 +16,7 @@ const house = pngFile('house.png', [800, 600], (x, y) =>
   x >= 200 && x < 500 && y >= 150 && y < 350 ? [20, 20, 20] : [235, 240, 230],
 );
 
-test('a photo is sized by two points and a distance, faded, locked, undone, kept and removed', async ({
+test('a photo is sized by two points and a distance, faded, locked, undone, kept and removed @tablet', async ({
   page,
   context,
 }) => {
@@ -91,7 +91,7 @@ test('a photo is sized by two points and a distance, faded, locked, undone, kept
   expect(await again.saved()).toEqual(drawn);
 });
 
-test('a picture is dragged, turned by its knob and straightened by a rectangle and by four marks', async ({
+test('a picture is dragged, turned by its knob and straightened by a rectangle and by four marks @tablet', async ({
   page,
 }) => {
   const yard = yardPage(page);
@@ -141,7 +141,7 @@ test('a picture is dragged, turned by its knob and straightened by a rectangle a
     .toEqual([20, 20, 20]);
 });
 
-test('a picture is sized by the keys alone, on a metric yard', async ({ page }) => {
+test('a picture is sized by the keys alone, on a metric yard @desk', async ({ page }) => {
   const yard = yardPage(page);
   await yard.openEmpty();
   await page.getByRole('button', { name: 'Job & file' }).click();
@@ -196,7 +196,7 @@ test('a picture is sized by the keys alone, on a metric yard', async ({ page }) 
   expect(right.y).toBeLessThan(left.y);
 });
 
-test('axe finds nothing on the card of a picture or on the sheet of pages, in any light', async ({
+test('axe finds nothing on the card of a picture or on the sheet of pages, in any light @desk-phone', async ({
   page,
 }) => {
   const yard = yardPage(page);
@@ -223,7 +223,7 @@ test('axe finds nothing on the card of a picture or on the sheet of pages, in an
   }
 });
 
-test('what cannot come under the drawing gets one clear line, and the pad still answers', async ({
+test('what cannot come under the drawing gets one clear line, and the pad still answers @desk', async ({
   page,
 }) => {
   const yard = yardPage(page);
@@ -254,7 +254,7 @@ test('what cannot come under the drawing gets one clear line, and the pad still 
   await expect.poll(() => yard.pad.getAttribute('data-view')).not.toBe(view);
 });
 
-test('a page of a PDF comes under the drawing: the only one at once, of several the one chosen', async ({
+test('a page of a PDF comes under the drawing: the only one at once, of several the one chosen @desk', async ({
   page,
 }) => {
   const yard = yardPage(page);
@@ -284,7 +284,7 @@ test('a page of a PDF comes under the drawing: the only one at once, of several 
   expect(labels).toEqual(['lot', 'sheets, page 3']);
 });
 
-test('a picture kept beside the file is asked for where it is not, and taken back by its bytes', async ({
+test('a picture kept beside the file is asked for where it is not, and taken back by its bytes @desk', async ({
   page,
   browser,
 }) => {
@@ -327,7 +327,7 @@ test('a picture kept beside the file is asked for where it is not, and taken bac
   await other.close();
 });
 
-test('a WebP comes as it is, and a photo that is reduced loses what its camera wrote in it', async ({
+test('a WebP comes as it is, and a photo that is reduced loses what its camera wrote in it @phone', async ({
   page,
 }) => {
   const yard = yardPage(page);
