@@ -11,4 +11,6 @@ export const bestOf = (
   room: Pick<Lettering, 'isFree' | 'covers'>,
   places: Iterable<Label>,
 ): Label | null =>
-  cheapest(places, ({ box }) => (room.isFree(box) ? weigh(room.covers(box), usualCost) : null));
+  cheapest(places, ({ box }, limit) =>
+    room.isFree(box) ? weigh(room.covers(box, { cost: usualCost, limit }), usualCost) : null,
+  );

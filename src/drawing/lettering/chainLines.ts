@@ -12,42 +12,36 @@ const slash = 0.045;
 
 type Ends = readonly [PaperPoint, PaperPoint];
 
-/** A tier as drawn, and its thin lines one by one, for letters to keep off. */
-export interface ChainLines {
-  readonly atoms: readonly Atom[];
-  readonly lines: readonly Ends[];
-}
-
 /**
- * Dimension line, extension lines and a 45° slash at each point. The extension lines of points `within`
- * a group end at the dimension line.
+ * The thin lines of a tier one by one, for letters to keep off: its dimension line and extension lines.
+ * Those of points `within` a group end at the dimension line.
  */
-export const chainLines = (line: ChainLine, within: readonly PaperPoint[]): ChainLines => {
-  const { points, along, out, off, from: begin } = line;
+export const chainLines = (line: ChainLine, within: readonly PaperPoint[]): Ends[] => {
+  const { points, out, off, from: begin } = line;
   const [from, to] = chainEnds(line).map((point) => onLine(line, point));
-  if (from === undefined || to === undefined) return { atoms: [], lines: [] };
+  if (from === undefined || to === undefined) return [];
   const reach = (point: PaperPoint): number => (within.includes(point) ? off : off + beyond);
   const extensions = points.map((point): Ends => [
     onLine({ out, off: begin }, point),
     onLine({ out, off: reach(point) }, point),
   ]);
+  return [[from, to], ...extensions];
+};
+
+/** A tier as drawn: its thin lines, and a 45° slash at each point. */
+export const chainAtoms = (line: ChainLine, within: readonly PaperPoint[]): Atom[] => {
+  const lines = chainLines(line, within);
+  if (lines.length === 0) return [];
+  const { points, along } = line;
   const tilt = Math.atan2(along.y, along.x) - Math.PI / 4;
   const slashes = points.map((point): Ends => {
     const at = onLine(line, point);
     return [moved(at, radians(tilt), -slash), moved(at, radians(tilt), slash)];
   });
-  const lines = [[from, to], ...extensions] as const;
-  return {
-    atoms: [
-      { do: 'stroke', pen: pens.dimension, outline: segmentsOutline(lines) },
-      {
-        do: 'stroke',
-        pen: { ...pens.dimension, width: 0.016 },
-        outline: segmentsOutline(slashes),
-      },
-    ],
-    lines,
-  };
+  return [
+    { do: 'stroke', pen: pens.dimension, outline: segmentsOutline(lines) },
+    { do: 'stroke', pen: { ...pens.dimension, width: 0.016 }, outline: segmentsOutline(slashes) },
+  ];
 };
 
 /** Where the extension lines of the tier beyond begin: where those of this one end. */

@@ -9,23 +9,33 @@ import { lineStrip } from './lineStrips.ts';
 
 const dot = 0.018;
 
-/** A leader as drawn, and the strip that it takes up; none where the text stands on its place. */
+/** A leader from the place that a text speaks of to the text, and the strip that it takes up. */
 export interface Leader {
-  readonly atoms: readonly Atom[];
+  readonly from: PaperPoint;
+  readonly to: PaperPoint;
   readonly strip: OrientedBox<'paper'>;
 }
 
-/** A thin line with a dot from the place that a text speaks of to the nearest edge of the text. */
-export const leaderLine = (from: PaperPoint, box: OrientedBox<'paper'>): Leader => {
-  const [nearest] = edges(corners(box))
-    .map((edge) => nearestOnSegment(from, edge))
-    .sort((a, b) => a.distance - b.distance);
-  const to = nearest?.point ?? from;
-  return {
-    atoms: [
-      { do: 'fill', ink: 'dimension', opacity: 1, outline: circleOutline(from, dot) },
-      { do: 'stroke', pen: pens.dimension, outline: segmentsOutline([[from, to]]) },
-    ],
-    strip: lineStrip(from, to),
-  };
+/** The nearest point on the edge of a box; the first edge of those that are as near. */
+const nearestOn = (from: PaperPoint, box: OrientedBox<'paper'>): PaperPoint => {
+  const [first, ...others] = edges(corners(box));
+  if (first === undefined) return from;
+  let nearest = nearestOnSegment(from, first);
+  for (const edge of others) {
+    const other = nearestOnSegment(from, edge);
+    if (other.distance < nearest.distance) nearest = other;
+  }
+  return nearest.point;
 };
+
+/** The leader from a place to the nearest edge of a text. */
+export const leaderLine = (from: PaperPoint, box: OrientedBox<'paper'>): Leader => {
+  const to = nearestOn(from, box);
+  return { from, to, strip: lineStrip(from, to) };
+};
+
+/** A leader as it is drawn: a thin line with a dot on the place. */
+export const leaderAtoms = ({ from, to }: Leader): Atom[] => [
+  { do: 'fill', ink: 'dimension', opacity: 1, outline: circleOutline(from, dot) },
+  { do: 'stroke', pen: pens.dimension, outline: segmentsOutline([[from, to]]) },
+];

@@ -1,13 +1,14 @@
 import { dot } from '../../geometry/dot.ts';
 import { midpoint } from '../../geometry/midpoint.ts';
+import type { OrientedBox } from '../../geometry/orientedBox.ts';
 import type { PaperPoint } from '../../geometry/point.ts';
 import { subtract } from '../../geometry/subtract.ts';
 import { cheapest } from './cheapest.ts';
 import { weigh, type CoverCost } from './coverCost.ts';
 import { chainAngle, onLine, type ChainLine } from './chainLine.ts';
 import { pieceStyle, type ChainPiece } from './chainPiece.ts';
-import { labelAt, labelSize, type Label } from './label.ts';
-import { leaderLine, type Leader } from './leaderLine.ts';
+import { labelAt, labelBox, labelSize, type Label } from './label.ts';
+import { leaderAtoms, leaderLine, type Leader } from './leaderLine.ts';
 import type { Lettered } from './lettered.ts';
 import type { Lettering } from './lettering.ts';
 import { readable } from './readable.ts';
@@ -34,7 +35,7 @@ const cost: CoverCost = {
 const costOfCrossing = 2 * nextRow;
 
 /** Room for texts that are placed together. */
-type Room = Pick<Lettering, 'isFree' | 'crosses' | 'covers' | 'take' | 'avoid'>;
+type Room = Pick<Lettering, 'isFree' | 'crosses' | 'leaders' | 'covers' | 'take' | 'avoid'>;
 
 /** A row that found its room. */
 export interface LedOutRow extends Omit<Lettered, 'left'> {
@@ -42,18 +43,25 @@ export interface LedOutRow extends Omit<Lettered, 'left'> {
   readonly leaders: readonly Leader[];
 }
 
+/** Where a text of a row would stand, and the place on the chain that it is led out from. */
 interface LedOut {
-  readonly label: Label;
-  readonly leader: Leader;
+  readonly piece: ChainPiece;
+  readonly at: PaperPoint;
+  readonly box: OrientedBox<'paper'>;
 }
 
-/** What is wrong with a row; null where one of its texts has no room. */
-const costOf = (row: readonly LedOut[], room: Room): number | null => {
-  if (!row.every(({ label }) => room.isFree(label.box))) return null;
-  return row.reduce((sum, { label, leader }) => {
-    const crossed = room.crosses(leader.strip) + room.covers(leader.strip).leader;
-    return sum + weigh(room.covers(label.box), cost) + crossed * costOfCrossing;
-  }, 0);
+/** What is wrong with a row; null where one of its texts has no room, and no more than told beyond the limit. */
+const costOf = (row: readonly LedOut[], room: Room, limit: number): number | null => {
+  if (!row.every(({ box }) => room.isFree(box))) return null;
+  let sum = 0;
+  for (const { at, box } of row) {
+    if (sum > limit) return sum;
+    sum += weigh(room.covers(box, { cost, limit: limit - sum }), cost);
+    if (sum > limit) return sum;
+    const { strip } = leaderLine(at, box);
+    sum += (room.crosses(strip) + room.leaders(strip)) * costOfCrossing;
+  }
+  return sum;
 };
 
 /**
@@ -78,28 +86,27 @@ export const ledOutRow = (
   );
   const angle = readable(chainAngle(line));
   const rowAt = (out: number, shift: number): LedOut[] =>
-    stations.map(({ piece, height, at }, n) => {
+    stations.map(({ piece, width, height, at }, n) => {
       const [along, away] = [(middles[n] ?? 0) + shift, line.beyond + out + height / 2];
       const middle: PaperPoint = {
         x: origin.x + line.along.x * along + line.out.x * away,
         y: origin.y + line.along.y * along + line.out.y * away,
       };
-      const label = labelAt(pieceStyle(piece), middle, angle);
-      return { label, leader: leaderLine(at, label.box) };
+      return { piece, at, box: labelBox({ width, height }, middle, angle) };
     });
   const places = function* (): Generator<LedOut[]> {
     for (const out of rows) for (const shift of shifts) yield rowAt(out, shift);
   };
-  const best = cheapest(places(), (row) => costOf(row, room));
+  const best = cheapest(places(), (row, limit) => costOf(row, room, limit));
   if (best === null) return null;
-  for (const { label, leader } of best) {
-    room.take(label.box);
-    room.avoid(leader.strip, 'leader');
-  }
+  const labels = best.map(({ piece, box }) => labelAt(pieceStyle(piece), box.centre, angle));
+  const leaders = best.map(({ at, box }) => leaderLine(at, box));
+  for (const { box } of labels) room.take(box);
+  for (const { strip } of leaders) room.avoid(strip, 'leader');
   return {
-    lines: best.flatMap(({ leader }) => leader.atoms),
-    texts: best.flatMap(({ label }) => label.texts),
-    labels: best.map(({ label }) => label),
-    leaders: best.map(({ leader }) => leader),
+    lines: leaders.flatMap(leaderAtoms),
+    texts: labels.flatMap(({ texts }) => texts),
+    labels,
+    leaders,
   };
 };

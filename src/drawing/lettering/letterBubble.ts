@@ -52,10 +52,12 @@ function* places(at: PaperPoint): Generator<Place> {
       yield placeAt(at, (2 * Math.PI * (n + 0.5)) / directions, ring);
 }
 
-const costOf = ({ box, strip }: Place, room: Lettering): number | null => {
+const costOf = ({ box, strip }: Place, room: Lettering, limit: number): number | null => {
   if (!room.isFree(box)) return null;
+  const under = weigh(room.covers(box, { cost, limit }), cost);
+  if (under > limit) return under;
   const crossing = room.crosses(strip) * costOfCrossing;
-  return weigh(room.covers(box), cost) + weigh(room.covers(strip), leaderOver) + crossing;
+  return under + weigh(room.covers(strip), leaderOver) + crossing;
 };
 
 const drawn = ({ middle, foot }: Place, at: PaperPoint): Atom[] => {
@@ -83,7 +85,7 @@ export const letterBubble = (
   const left = unlettered(phrase`detail ${bubble.detail} on sheet ${bubble.sheet}`);
   const at = toPaper(projection, bubble.at);
   if (!room.sees(at)) return left;
-  const place = cheapest(places(at), (own) => costOf(own, room));
+  const place = cheapest(places(at), (own, limit) => costOf(own, room, limit));
   if (place === null) return left;
   const { middle, box, strip } = place;
   room.take(box);

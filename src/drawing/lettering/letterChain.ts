@@ -1,6 +1,7 @@
-import { boxesOverlap } from '../../geometry/boxesOverlap.ts';
-import { distance } from '../../geometry/distance.ts';
+import { boundsOf, expandBounds } from '../../geometry/bounds.ts';
+import { boxShape, type BoxShape } from '../../geometry/boxShape.ts';
 import type { OrientedBox } from '../../geometry/orientedBox.ts';
+import { shapesOverlap } from '../../geometry/shapesOverlap.ts';
 import type { Projection } from '../projection.ts';
 import { cheapest } from './cheapest.ts';
 import {
@@ -11,6 +12,7 @@ import {
   type ChainPrimitive,
 } from './chainLine.ts';
 import type { ChainPiece } from './chainPiece.ts';
+import { chainAtoms, chainLines } from './chainLines.ts';
 import { outerTiers, singlePieces, wholePiece, type ChainTier } from './chainTiers.ts';
 import { weigh, type CoverCost } from './coverCost.ts';
 import { unlettered, type Lettered } from './lettered.ts';
@@ -23,6 +25,8 @@ import {
   type LetteredTier,
   type Trial,
 } from './letterTier.ts';
+import { lineStrips } from './lineStrips.ts';
+import { textBox } from './textBox.ts';
 
 /** A shorter chain is written as its total, paper inches. */
 const leastWhole = 0.8;
@@ -49,6 +53,8 @@ const lineAt = (line: ChainLine, { side, step }: (typeof stands)[number]): Chain
 /** How many ways to write a chain it had better try than lie on something, or run through a text. */
 const textOn: CoverCost = { thin: 0, chain: 8, solid: 8, heavy: 8, leader: 20 };
 const costOfCrossing = 20;
+/** The same for a line of it through the leader of another. */
+const costOfLeader = 4;
 
 const isCovered = (n: number, groups: readonly { from: number; to: number }[]): boolean =>
   groups.some(({ from, to }) => n >= from && n < to);
@@ -122,38 +128,54 @@ const attempt = (
 
 type PaperBox = OrientedBox<'paper'>;
 
-/** Whether two boxes share area; most are far apart, which is told without turning them. */
-const overlap = (a: PaperBox, b: PaperBox): boolean =>
-  distance(a.centre, b.centre) < a.halfWidth + a.halfHeight + b.halfWidth + b.halfHeight &&
-  boxesOverlap(a, b);
+/** The shapes of lines, so wide at each side, paper inches. */
+const thinShapes = (strips: readonly PaperBox[], halfHeight: number): BoxShape[] =>
+  strips.map((strip) => boxShape({ ...strip, halfHeight }));
 
-/** What is wrong with a way to write a chain: texts on lines, lines through texts. */
-const costOf = ({ tiers, wrong }: Attempt, room: Lettering): number => {
-  const boxes = tiers.flatMap((tier) => tier.boxes);
+const among = (shapes: readonly BoxShape[], one: BoxShape): number =>
+  shapes.reduce((sum, shape) => sum + (shapesOverlap(shape, one) ? 1 : 0), 0);
+
+/** What is wrong with a chain by itself: leaders through its texts and one another, texts on its lines. */
+const costOfItself = (
+  boxes: readonly PaperBox[],
+  leaders: readonly PaperBox[],
+  strips: readonly PaperBox[],
+): number => {
+  const shapes = boxes.map(boxShape);
+  const leading = leaders.map(boxShape);
+  const crossed = thinShapes(leaders, 0.001).filter((leader, n) => {
+    const [own, later] = [leading[n] ?? leader, leading.slice(n + 1)];
+    return among(shapes, leader) > 1 || among(later, own) > 0;
+  }).length;
+  const lines = thinShapes(strips, 0.004);
+  const on = shapes.filter((shape) => among(lines, shape) > 0).length;
+  return crossed * costOfCrossing + on * textOn.solid;
+};
+
+const stripsOf = ({ line, within }: LetteredTier): PaperBox[] =>
+  lineStrips(chainLines(line, within));
+
+/** What is wrong with a way to write a chain: texts on lines, lines through texts; no more than told beyond the limit. */
+const costOf = ({ tiers, wrong }: Attempt, room: Lettering, limit: number): number => {
+  let sum = wrong;
+  const boxes = tiers.flatMap(({ texts }) => texts.map(textBox));
+  for (const box of boxes) {
+    if (sum > limit) return sum;
+    sum += weigh(room.covers(box, { cost: textOn, limit: limit - sum }), textOn);
+  }
   const leaders = tiers.flatMap((tier) => tier.leaders);
-  const strips = tiers.flatMap((tier) => tier.strips);
-  const ownCrossed = leaders.filter(
-    (leader, n) =>
-      boxes.filter((box) => overlap({ ...leader, halfHeight: 0.001 }, box)).length > 1 ||
-      leaders.slice(n + 1).some((other) => overlap(leader, other)),
-  ).length;
-  const ownOn = boxes.filter((box) =>
-    strips.some((strip) => overlap({ ...strip, halfHeight: 0.004 }, box)),
-  ).length;
-  return (
-    wrong +
-    boxes.reduce((sum, box) => sum + weigh(room.covers(box), textOn), 0) +
-    strips.reduce((sum, strip) => {
-      const under = room.covers(strip);
-      return sum + costOfCrossing * room.crosses(strip) + 4 * under.leader;
-    }, 0) +
-    leaders.reduce((sum, leader) => {
-      const crossed = room.crosses(leader) + room.covers(leader).leader;
-      return sum + costOfCrossing * crossed;
-    }, 0) +
-    ownCrossed * costOfCrossing +
-    ownOn * textOn.solid
-  );
+  for (const leader of leaders) {
+    if (sum > limit) return sum;
+    sum += costOfCrossing * (room.crosses(leader) + room.leaders(leader));
+  }
+  if (sum > limit) return sum;
+  const strips = tiers.flatMap(stripsOf);
+  sum += costOfItself(boxes, leaders, strips);
+  for (const strip of strips) {
+    if (sum > limit) return sum;
+    sum += costOfCrossing * room.crosses(strip) + costOfLeader * room.leaders(strip);
+  }
+  return sum;
 };
 
 /** Ways to write a chain, the most wished for first: in full, without its stretches, as its total. */
@@ -183,6 +205,15 @@ function* waysToWrite(chain: ChainPrimitive, line: ChainLine, room: Lettering) {
     }
 }
 
+/** Tiers step out and lie beyond one another no farther than so many tiers. */
+const mostTiers = stands.length;
+
+/** True where no tier of a chain comes into the window, wherever it stands. */
+const liesOff = (line: ChainLine, room: Lettering): boolean => {
+  const bounds = boundsOf(line.points);
+  return bounds !== null && !room.reaches(expandBounds(bounds, line.off + mostTiers * toNextTier));
+};
+
 /**
  * Finds places for all texts of a chain and takes the room: every piece, its stretches and the total; else
  * equal bays in groups; else the total with a hint where to find its pieces; else the total alone. Its
@@ -199,15 +230,16 @@ export const letterChain = (
   const left = unlettered(called.filter((text) => text !== '').join(' '));
   const line = chainLineOf(chain, projection);
   if (line === null) return left;
-  const best = cheapest(waysToWrite(chain, line, room), (way) =>
-    typeof way === 'string' ? null : costOf(way, room),
+  if (liesOff(line, room)) return left;
+  const best = cheapest(waysToWrite(chain, line, room), (way, limit) =>
+    typeof way === 'string' ? null : costOf(way, room, limit),
   );
   if (best === null || typeof best === 'string') return left;
   const { tiers, tried } = best;
   tried.keep();
-  for (const strip of tiers.flatMap(({ strips }) => strips)) room.avoid(strip, 'chain');
+  for (const strip of tiers.flatMap(stripsOf)) room.avoid(strip, 'chain');
   return {
-    lines: tiers.flatMap(({ lines }) => lines),
+    lines: tiers.flatMap(({ line: own, within, lines }) => [...chainAtoms(own, within), ...lines]),
     texts: tiers.flatMap(({ texts }) => texts),
     left: tiers.some(({ seen }) => seen === 'a part') ? left.left : [],
   };

@@ -6,8 +6,8 @@ import { toPaper, type Projection } from '../projection.ts';
 import { besideShifts } from './besideShifts.ts';
 import { cheapest } from './cheapest.ts';
 import { usualCost, weigh, type CoverCost } from './coverCost.ts';
-import { labelAt, labelSize, type Label } from './label.ts';
-import { leaderLine, type Leader } from './leaderLine.ts';
+import { labelAt, labelBox, labelSize, type LabelSize } from './label.ts';
+import { leaderAtoms, leaderLine, type Leader } from './leaderLine.ts';
 import { unlettered, type Lettered } from './lettered.ts';
 import type { Lettering } from './lettering.ts';
 import { readable } from './readable.ts';
@@ -46,12 +46,24 @@ const shiftsOf = (width: number, height: number, rise: number): (readonly [numbe
   ];
 };
 
-/** A place for a label, with the leader that it needs where it is led out. */
+/** The same as ways on the paper. */
+const turnedShifts = ({ angle, rise }: TextPrimitive, { width, height }: LabelSize) => {
+  const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
+  return shiftsOf(width, height, rise).map(([along, up]) => ({
+    x: along * cos - up * sin,
+    y: -along * sin - up * cos,
+  }));
+};
+
+/** What a text is called that finds no place. */
+const plainly = ({ name, text }: TextPrimitive): string => (name ?? text).replaceAll('\n', ', ');
+
+/** A place for the middle of a label. */
 interface Place {
-  readonly label: Label;
-  readonly leader: Leader | null;
-  /** Its own line lies under it, to be broken for it. */
-  readonly on?: 'its line';
+  readonly middle: PaperPoint;
+  readonly angle: Radians;
+  /** It is led out to; or its own line lies under it, to be broken for it. */
+  readonly on?: 'a leader' | 'its line';
 }
 
 /** A name on its line leaves so much of a straight piece of it, paper inches. */
@@ -64,8 +76,8 @@ const onItsLine = (text: TextPrimitive, projection: Projection, room: Lettering)
   return (text.on ?? [])
     .filter(({ long }) => long * projection.scale >= width + leastLeft)
     .map(({ at, angle }) => ({
-      label: labelAt(text, toPaper(projection, at), readable(angle)),
-      leader: null,
+      middle: toPaper(projection, at),
+      angle: readable(angle),
       on: 'its line',
     }));
 };
@@ -78,17 +90,22 @@ const leaderOfName: CoverCost = { thin: 4, chain: 8, solid: 8, heavy: 120, leade
 /** A name that is cut off at the edge of what is shown is hardly better than one on two lines. */
 const costOfHiding = 150;
 
-function* ledOut(primitive: TextPrimitive, at: PaperPoint): Generator<Place> {
-  const { width, height } = labelSize(primitive);
+/** Where texts are led out to, one way after the other round their point. */
+const ways = Array.from({ length: directions }, (_, n) => {
+  const turn = (2 * Math.PI * (n + 0.5)) / directions;
+  return { cos: Math.cos(turn), sin: Math.sin(turn) };
+});
+
+const upright = radians(0);
+
+function* ledOut({ width, height }: LabelSize, at: PaperPoint): Generator<Place> {
   for (const ring of rings) {
-    for (let n = 0; n < directions; n++) {
-      const turn = (2 * Math.PI * (n + 0.5)) / directions;
+    for (const { cos, sin } of ways) {
       const middle = {
-        x: at.x + Math.cos(turn) * (ring + width / 2),
-        y: at.y - Math.sin(turn) * (ring + height / 2),
+        x: at.x + cos * (ring + width / 2),
+        y: at.y - sin * (ring + height / 2),
       };
-      const label = labelAt(primitive, middle, radians(0));
-      yield { label, leader: leaderLine(at, label.box) };
+      yield { middle, angle: upright, on: 'a leader' };
     }
   }
 }
@@ -102,14 +119,13 @@ interface PlacesNear {
 
 /** Places by their wishes: near the point, on its line, led out. */
 function* places(
-  text: TextPrimitive,
+  { far, size }: Pick<Wishes, 'far' | 'size'>,
   at: PaperPoint,
   { shifts, angle, own }: PlacesNear,
 ): Generator<Place> {
-  for (const { x, y } of shifts)
-    yield { label: labelAt(text, { x: at.x + x, y: at.y + y }, angle), leader: null };
+  for (const { x, y } of shifts) yield { middle: { x: at.x + x, y: at.y + y }, angle };
   yield* own;
-  if (text.far !== 'leave out') yield* ledOut(text, at);
+  if (far !== 'leave out') yield* ledOut(size, at);
 }
 
 const costFor = ({ far, beside }: TextPrimitive): CoverCost => {
@@ -122,27 +138,33 @@ const costOfLeader = ({ strip }: Leader, cost: CoverCost, room: Lettering): numb
   return room.crosses(strip) * costOfCrossing + over;
 };
 
-/** How a text stands: what lines cost it, whether its place is in sight, and whether it may be left out. */
+/** A text that looks for its place: where it belongs, what lines cost it, and whether its point is in sight. */
 interface Wishes {
+  readonly at: PaperPoint;
+  readonly size: LabelSize;
+  readonly far: TextPrimitive['far'];
   readonly cost: CoverCost;
   readonly inSight: boolean;
-  readonly mayMiss: boolean;
 }
 
-/** What is wrong with a place; null where the label has no room there. */
+/** What is wrong with a place; null where the label has no room there, and no more than told beyond the limit. */
 const costOf = (
-  { label: { box }, leader, on }: Place,
-  { cost, inSight, mayMiss }: Wishes,
-  room: Lettering,
+  { middle, angle, on }: Place,
+  { at, size, far, cost, inSight }: Wishes,
+  { room, limit }: { readonly room: Lettering; readonly limit: number },
 ): number | null => {
+  const box = labelBox(size, middle, angle);
   if (!room.isFree(box)) return null;
-  const covered = room.covers(box);
+  const free = on === 'its line' ? 1 : 0;
+  const covered = room.covers(box, { cost, limit: limit + free * cost.thin });
   // in a dimension line a number that is no dimension would be taken for one
-  if (mayMiss && room.thin === 'broken' && covered.chain + covered.leader > 0) return null;
+  if (far === 'leave out' && room.thin === 'broken' && covered.chain + covered.leader > 0)
+    return null;
+  const under = weigh({ ...covered, thin: Math.max(0, covered.thin - free) }, cost);
+  if (under > limit) return under;
   const hiding = inSight && !corners(box).every(room.shows) ? costOfHiding : 0;
-  const leading = leader === null ? 0 : costOfLeader(leader, cost, room);
-  const thin = on === undefined ? covered.thin : Math.max(0, covered.thin - 1);
-  return weigh({ ...covered, thin }, cost) + leading + hiding;
+  const leading = on === 'a leader' ? costOfLeader(leaderLine(at, box), cost, room) : 0;
+  return under + leading + hiding;
 };
 
 /**
@@ -156,36 +178,27 @@ export const letterText = (
   room: Lettering,
   order: readonly number[] = [],
 ): Lettered => {
-  const { width, height } = labelSize(primitive);
-  if (width === 0) return unlettered();
-  const plain = (primitive.name ?? primitive.text).replaceAll('\n', ', ');
-  if (runsTogether(primitive, projection)) return unlettered(plain);
+  const size = labelSize(primitive);
+  if (size.width === 0) return unlettered();
   const at = toPaper(projection, primitive.at);
-  if (!room.sees(at)) return unlettered(plain);
-  const [cos, sin] = [Math.cos(primitive.angle), Math.sin(primitive.angle)];
-  const angle = readable(primitive.angle);
+  if (runsTogether(primitive, projection) || !room.sees(at)) return unlettered(plainly(primitive));
+  const { far } = primitive;
   const beside = besideShifts(primitive, projection);
-  const shifts = [
-    ...order.flatMap((n) => beside[n] ?? []),
-    ...shiftsOf(width, height, primitive.rise).map(([along, up]) => ({
-      x: along * cos - up * sin,
-      y: -along * sin - up * cos,
-    })),
-  ];
-  const wishes: Wishes = {
-    cost: costFor(primitive),
-    inSight: room.shows(at),
-    mayMiss: primitive.far === 'leave out',
+  const near: PlacesNear = {
+    shifts: [...order.flatMap((n) => beside[n] ?? []), ...turnedShifts(primitive, size)],
+    angle: readable(primitive.angle),
+    own: onItsLine(primitive, projection, room),
   };
-  const own = onItsLine(primitive, projection, room);
-  const best = cheapest(places(primitive, at, { shifts, angle, own }), (place) =>
-    costOf(place, wishes, room),
+  const wishes: Wishes = { at, size, far, cost: costFor(primitive), inSight: room.shows(at) };
+  const best = cheapest(places(wishes, at, near), (place, limit) =>
+    costOf(place, wishes, { room, limit }),
   );
-  if (best === null) return unlettered(plain);
-  const { label, leader } = best;
-  room.take(label.box);
+  if (best === null) return unlettered(plainly(primitive));
+  const { texts, box } = labelAt(primitive, best.middle, best.angle);
+  const leader = best.on === 'a leader' ? leaderLine(at, box) : null;
+  room.take(box);
   if (leader !== null) room.avoid(leader.strip, 'leader');
   const { to } = primitive;
-  const leads = to === undefined ? [] : [{ to, box: label.box }];
-  return { lines: leader?.atoms ?? [], texts: label.texts, left: [], leads };
+  const leads = to === undefined ? [] : [{ to, box }];
+  return { lines: leader === null ? [] : leaderAtoms(leader), texts, left: [], leads };
 };

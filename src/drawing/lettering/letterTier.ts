@@ -2,30 +2,30 @@ import { distance } from '../../geometry/distance.ts';
 import { lerp } from '../../geometry/lerp.ts';
 import { midpoint } from '../../geometry/midpoint.ts';
 import type { OrientedBox } from '../../geometry/orientedBox.ts';
+import type { PaperPoint } from '../../geometry/point.ts';
 import type { Atom, Text } from '../atom.ts';
-import { bestOf } from './bestOf.ts';
+import { cheapest } from './cheapest.ts';
+import { usualCost, weigh } from './coverCost.ts';
 import { chainAngle, chainEnds, onLine, type ChainLine } from './chainLine.ts';
-import { chainLines } from './chainLines.ts';
 import { pieceStyle, type ChainPiece } from './chainPiece.ts';
 import type { ChainTier } from './chainTiers.ts';
-import { labelAt, labelSize, type Label } from './label.ts';
+import { labelAt, labelBox, labelSize, type Label } from './label.ts';
 import { ledOutRow } from './ledOutRow.ts';
-import { lineStrips } from './lineStrips.ts';
 import { seenPart } from './seenPart.ts';
 import type { trial } from './lettering.ts';
 import { readable } from './readable.ts';
-import { textBox } from './textBox.ts';
 
 /** Room tried for one chain; it is kept only if every text of the chain finds a place. */
 export type Trial = ReturnType<typeof trial>;
 
 /** A tier that found room for all its texts, and what it takes up on the paper. */
 export interface LetteredTier {
+  readonly line: ChainLine;
+  /** Points of the tier whose extension lines end at its dimension line. */
+  readonly within: readonly PaperPoint[];
+  /** Of the texts that are led out. */
   readonly lines: readonly Atom[];
   readonly texts: readonly Text[];
-  /** Of each line of letters. */
-  readonly boxes: readonly OrientedBox<'paper'>[];
-  readonly strips: readonly OrientedBox<'paper'>[];
   readonly leaders: readonly OrientedBox<'paper'>[];
   /** Whether all of it is seen. */
   readonly seen: 'all' | 'a part';
@@ -73,18 +73,23 @@ const isTooLong = (piece: ChainPiece): boolean =>
 const placeIn = (line: ChainLine, piece: ChainPiece, room: Trial): Label | null => {
   if (isTooLong(piece)) return null;
   const look = pieceStyle(piece);
-  const { width, height } = labelSize(look);
+  const size = labelSize(look);
   const long = distance(piece.from, piece.to);
   const angle = readable(chainAngle(line));
   const middle = onLine(line, midpoint(piece.from, piece.to));
-  const play = (long - width) / 2 - beside;
+  const play = (long - size.width) / 2 - beside;
+  const [sin, cos] = [Math.sin(angle), Math.cos(angle)];
   const places = slipsIn(play).flatMap((along) =>
-    risesOf(line, piece, height).map((up) => {
-      const x = middle.x + along * line.along.x - up * Math.sin(angle);
-      return labelAt(look, { x, y: middle.y + along * line.along.y - up * Math.cos(angle) }, angle);
+    risesOf(line, piece, size.height).map((up): PaperPoint => {
+      const x = middle.x + along * line.along.x - up * sin;
+      return { x, y: middle.y + along * line.along.y - up * cos };
     }),
   );
-  return bestOf(room, places);
+  const best = cheapest(places, (at, limit) => {
+    const box = labelBox(size, at, angle);
+    return room.isFree(box) ? weigh(room.covers(box, { cost: usualCost, limit }), usualCost) : null;
+  });
+  return best === null ? null : labelAt(look, best, angle);
 };
 
 /** A text in its piece of a dimension line, its shorter one where that is too long; null if that is too. */
@@ -111,8 +116,13 @@ const looks = 24;
 const isOffTheWindow = (line: ChainLine, room: Pick<Trial, 'sees'>): boolean => {
   const [from, to] = chainEnds(line);
   if (from === undefined || to === undefined) return false;
-  const along = Array.from({ length: looks + 1 }, (_, n) => lerp(from, to, n / looks));
-  return along.some(room.sees) && !along.some((point) => room.sees(onLine(line, point)));
+  let seen = false;
+  for (let n = 0; n <= looks; n++) {
+    const point = lerp(from, to, n / looks);
+    if (room.sees(onLine(line, point))) return false;
+    seen ||= room.sees(point);
+  }
+  return seen;
 };
 
 /**
@@ -126,10 +136,15 @@ export const letterTier = (
   room: Trial,
 ): LetteredTier | 'no room' | 'too short' => {
   if (isOffTheWindow(line, room)) return 'no room';
-  const seen = pieces.filter((piece) => isSeen(line, piece, room));
-  const inPart = pieces.flatMap((piece) =>
-    seen.includes(piece) ? [] : (seenPart(line, piece, room) ?? []),
-  );
+  const seen: ChainPiece[] = [];
+  const inPart: ChainPiece[] = [];
+  for (const piece of pieces) {
+    if (isSeen(line, piece, room)) seen.push(piece);
+    else {
+      const part = seenPart(line, piece, room);
+      if (part !== null) inPart.push(part);
+    }
+  }
   const labels: Label[] = [];
   const tight: ChainPiece[] = [];
   for (const piece of seen) {
@@ -152,16 +167,12 @@ export const letterTier = (
   const mayLead = tight.length <= mostLeaders && mayEver;
   const row = mayLead && tight.length > 0 ? ledOutRow(line, tight, room) : null;
   if (row === null && tight.length > 0) return 'no room';
-  const drawn = chainLines(
-    line,
-    pieces.flatMap(({ within = [] }) => within),
-  );
   const all = [...labels, ...(row?.labels ?? [])];
   return {
-    lines: [...drawn.atoms, ...(row?.lines ?? [])],
+    line,
+    within: pieces.flatMap(({ within = [] }) => within),
+    lines: row?.lines ?? [],
     texts: all.flatMap(({ texts }) => texts),
-    boxes: all.flatMap(({ texts }) => texts.map(textBox)),
-    strips: lineStrips(drawn.lines),
     leaders: (row?.leaders ?? []).map(({ strip }) => strip),
     seen: seen.length < pieces.length ? 'a part' : 'all',
   };

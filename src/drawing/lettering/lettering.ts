@@ -1,7 +1,9 @@
-import { boundsOf, boundsOverlap, expandBounds, type Bounds } from '../../geometry/bounds.ts';
-import { boxesOverlap } from '../../geometry/boxesOverlap.ts';
-import { corners, type OrientedBox } from '../../geometry/orientedBox.ts';
+import { boundsOverlap, expandBounds, type Bounds } from '../../geometry/bounds.ts';
+import { boxShape, type BoxShape } from '../../geometry/boxShape.ts';
+import { boundsOfBox, type OrientedBox } from '../../geometry/orientedBox.ts';
 import type { PaperPoint } from '../../geometry/point.ts';
+import { shapesOverlap } from '../../geometry/shapesOverlap.ts';
+import { weigh, type Enough } from './coverCost.ts';
 import type { PerWeight, Weight } from './weight.ts';
 
 type PaperBox = OrientedBox<'paper'>;
@@ -28,10 +30,14 @@ export interface Lettering {
    * broken for letters, no line that is not: a draughtsman leaves such a text out, and says where it stands.
    */
   readonly isFree: (box: PaperBox) => boolean;
+  /** True where some of these bounds lies inside the window. */
+  readonly reaches: (bounds: Bounds) => boolean;
   /** How many texts a line would run through; inside the window or not. */
   readonly crosses: (strip: PaperBox) => number;
-  /** How much drawn a text would lie on; it may be lettered over if need be. */
-  readonly covers: (box: PaperBox) => Covered;
+  /** How many leaders a line would run across. */
+  readonly leaders: (strip: PaperBox) => number;
+  /** How much drawn a text would lie on, counted up to `enough`; it may be lettered over if need be. */
+  readonly covers: (box: PaperBox, enough?: Enough) => Covered;
   /** Takes the room: no text may come here any more. */
   readonly take: (box: PaperBox) => void;
   /** Marks something drawn that letters had better not lie on: thin unless said. */
@@ -53,17 +59,14 @@ export interface HeldLettering extends Lettering {
 
 /** Whether a text lies on a line that is not broken for it; lines of chains and leaders are, if need be. */
 const liesOnSolid = ({ solid, heavy }: Covered): boolean => solid + heavy > 0;
+const onSolid: Enough = { cost: { thin: 0, chain: 0, solid: 1, heavy: 1, leader: 0 }, limit: 0 };
 
 /** Side of a cell of the search grid, and the least distance between two texts; paper inches. */
 const cell = 0.5;
 const gap = 0.04;
 
-const boundsOfBox = (box: PaperBox): Bounds =>
-  boundsOf(corners(box)) ?? { minX: 0, minY: 0, maxX: 0, maxY: 0 };
-
 interface Kept {
-  readonly box: PaperBox;
-  readonly bounds: Bounds;
+  readonly shape: BoxShape;
   readonly weight: Weight;
   /** The search that met it last: it may lie in several cells. */
   met: number;
@@ -77,9 +80,9 @@ const makeGrid = () => {
   const cells = new Map<number, Kept[]>();
   let search = 0;
   const add = (box: PaperBox, weight: Weight = 'thin'): Kept => {
-    const bounds = boundsOfBox(box);
-    const kept = { box, bounds, weight, met: 0 };
-    const { minX, minY, maxX, maxY } = bounds;
+    const shape = boxShape(box);
+    const kept = { shape, weight, met: 0 };
+    const { minX, minY, maxX, maxY } = shape;
     for (let x = Math.floor(minX / cell); x <= Math.floor(maxX / cell); x++)
       for (let y = Math.floor(minY / cell); y <= Math.floor(maxY / cell); y++) {
         const there = cells.get(x * row + y);
@@ -89,7 +92,7 @@ const makeGrid = () => {
     return kept;
   };
   const drop = (kept: Kept): void => {
-    const { minX, minY, maxX, maxY } = kept.bounds;
+    const { minX, minY, maxX, maxY } = kept.shape;
     for (let x = Math.floor(minX / cell); x <= Math.floor(maxX / cell); x++)
       for (let y = Math.floor(minY / cell); y <= Math.floor(maxY / cell); y++) {
         const there = cells.get(x * row + y);
@@ -97,17 +100,21 @@ const makeGrid = () => {
         if (at >= 0) there?.splice(at, 1);
       }
   };
-  /** Goes through what touches a box until `seen` says that it is enough. */
-  const touching = (box: PaperBox, seen: (kept: Kept) => 'go on' | 'enough'): void => {
-    const bounds = boundsOfBox(box);
-    const { minX, minY, maxX, maxY } = bounds;
+  /** Goes through what touches a box, of one weight where that is said, until `seen` says that it is enough. */
+  const touching = (
+    box: PaperBox,
+    seen: (kept: Kept) => 'go on' | 'enough',
+    only?: Weight,
+  ): void => {
+    const shape = boxShape(box);
+    const { minX, minY, maxX, maxY } = shape;
     search += 1;
     for (let x = Math.floor(minX / cell); x <= Math.floor(maxX / cell); x++)
       for (let y = Math.floor(minY / cell); y <= Math.floor(maxY / cell); y++)
         for (const kept of cells.get(x * row + y) ?? []) {
-          if (kept.met === search || !boundsOverlap(kept.bounds, bounds)) continue;
+          if (kept.met === search || (only !== undefined && kept.weight !== only)) continue;
           kept.met = search;
-          if (boxesOverlap(kept.box, box) && seen(kept) === 'enough') return;
+          if (shapesOverlap(kept.shape, shape) && seen(kept) === 'enough') return;
         }
   };
   const isClear = (box: PaperBox): boolean => {
@@ -118,15 +125,28 @@ const makeGrid = () => {
     });
     return clear;
   };
-  const count = (box: PaperBox): Covered => {
+  const count = (box: PaperBox, enough?: Enough): Covered => {
     const sum = { thin: 0, chain: 0, solid: 0, heavy: 0, leader: 0 };
     touching(box, ({ weight }) => {
       sum[weight] += 1;
-      return 'go on';
+      const lost = enough !== undefined && weigh(sum, enough.cost) > enough.limit;
+      return lost ? 'enough' : 'go on';
     });
     return sum;
   };
-  return { add, drop, isClear, count };
+  const leaders = (strip: PaperBox): number => {
+    let sum = 0;
+    touching(
+      strip,
+      () => {
+        sum += 1;
+        return 'go on';
+      },
+      'leader',
+    );
+    return sum;
+  };
+  return { add, drop, isClear, count, leaders };
 };
 
 /**
@@ -153,20 +173,25 @@ export const makeLettering = (
     bounds === null ||
     (x >= bounds.minX && x <= bounds.maxX && y >= bounds.minY && y <= bounds.maxY);
   const sees = (point: PaperPoint): boolean => within(edge, point);
-  const inside = (box: PaperBox): boolean => corners(box).every(sees);
+  const inside = (box: PaperBox): boolean => {
+    const { minX, minY, maxX, maxY } = boundsOfBox(box);
+    return sees({ x: minX, y: minY }) && sees({ x: maxX, y: maxY });
+  };
   const grown = (box: PaperBox): PaperBox => ({
     ...box,
     halfWidth: box.halfWidth + gap,
     halfHeight: box.halfHeight + gap,
   });
   const standsClear = (box: PaperBox): boolean =>
-    thin === 'whole' || !liesOnSolid(drawn.count(box));
+    thin === 'whole' || !liesOnSolid(drawn.count(box, onSolid));
   return {
     sees,
     thin,
     shows: (point) => within(inSight, point),
     isFree: (box) => inside(box) && texts.isClear(grown(box)) && standsClear(box),
+    reaches: (bounds) => edge === null || boundsOverlap(bounds, edge),
     crosses: (strip) => texts.count(strip).thin,
+    leaders: drawn.leaders,
     covers: drawn.count,
     take: (box) => add(texts, box),
     // what lies outside is never lettered over, and a line a mile long would fill the grid
@@ -186,22 +211,38 @@ export const makeLettering = (
 
 /** Room to try several texts in together: nothing is taken until `keep` is called. */
 export const trial = (room: Lettering): Lettering & { readonly keep: () => void } => {
-  const texts: PaperBox[] = [];
-  const lines: { readonly box: PaperBox; readonly weight: Weight }[] = [];
+  const texts: { readonly box: PaperBox; readonly shape: BoxShape }[] = [];
+  const lines: {
+    readonly box: PaperBox;
+    readonly shape: BoxShape;
+    readonly weight: Weight;
+  }[] = [];
+  const crossed = (box: PaperBox): number => {
+    if (texts.length === 0) return 0;
+    const shape = boxShape(box);
+    return texts.filter((other) => shapesOverlap(other.shape, shape)).length;
+  };
   return {
     ...room,
-    isFree: (box) => room.isFree(box) && !texts.some((other) => boxesOverlap(other, box)),
-    crosses: (strip) =>
-      room.crosses(strip) + texts.filter((other) => boxesOverlap(other, strip)).length,
-    covers: (box) => {
-      const sum = { ...room.covers(box) };
-      for (const line of lines) if (boxesOverlap(line.box, box)) sum[line.weight] += 1;
+    isFree: (box) => room.isFree(box) && crossed(box) === 0,
+    crosses: (strip) => room.crosses(strip) + crossed(strip),
+    leaders: (strip) => {
+      const own = lines.filter(({ weight }) => weight === 'leader');
+      if (own.length === 0) return room.leaders(strip);
+      const shape = boxShape(strip);
+      return room.leaders(strip) + own.filter((other) => shapesOverlap(other.shape, shape)).length;
+    },
+    covers: (box, enough) => {
+      const under = room.covers(box, enough);
+      if (lines.length === 0) return under;
+      const [sum, shape] = [{ ...under }, boxShape(box)];
+      for (const line of lines) if (shapesOverlap(line.shape, shape)) sum[line.weight] += 1;
       return sum;
     },
-    take: (box) => texts.push(box),
-    avoid: (box, weight = 'thin') => lines.push({ box, weight }),
+    take: (box) => texts.push({ box, shape: boxShape(box) }),
+    avoid: (box, weight = 'thin') => lines.push({ box, shape: boxShape(box), weight }),
     keep: () => {
-      for (const box of texts) room.take(box);
+      for (const { box } of texts) room.take(box);
       for (const { box, weight } of lines) room.avoid(box, weight);
     },
   };

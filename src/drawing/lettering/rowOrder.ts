@@ -2,8 +2,8 @@ import { radians } from '../../units/radians.ts';
 import type { Beside, Primitive } from '../primitive.ts';
 import { toPaper, type Projection } from '../projection.ts';
 import { besideShifts } from './besideShifts.ts';
-import { usualCost, weigh } from './coverCost.ts';
-import { labelAt, type Label } from './label.ts';
+import { usualCost, weigh, type Enough } from './coverCost.ts';
+import { labelBox, labelSize, type Label } from './label.ts';
 import type { Lettering } from './lettering.ts';
 import { runsTogether } from './runsTogether.ts';
 
@@ -11,10 +11,13 @@ type TextPrimitive = Extract<Primitive, { kind: 'text' }>;
 
 /** So much worse for each text of the row are places along it, and those on its other side. */
 const worse = [0, 0.1, 0.1, 0.4, 0.4, 0.4] as const;
+const upright = radians(0);
 const natural = worse.map((_, n) => n);
 
+const anything: Enough = { cost: usualCost, limit: 0 };
+
 const isClear = (room: Pick<Lettering, 'isFree' | 'covers'>, box: Label['box']): boolean => {
-  return weigh(room.covers(box), usualCost) === 0 && room.isFree(box);
+  return weigh(room.covers(box, anything), usualCost) === 0 && room.isFree(box);
 };
 
 /**
@@ -30,14 +33,14 @@ export const rowOrder = (
   const shown = row.flatMap((text) => {
     const at = toPaper(projection, text.at);
     if (!room.sees(at) || runsTogether(text, projection)) return [];
-    return [{ text, at, shifts: besideShifts(text, projection) }];
+    return [{ size: labelSize(text), at, shifts: besideShifts(text, projection) }];
   });
   // how bad a place is for the whole row
   const costAt = (n: number): number =>
-    shown.reduce((sum, { text, at, shifts }) => {
+    shown.reduce((sum, { size, at, shifts }) => {
       const shift = shifts[n];
       if (shift === undefined) return sum;
-      const { box } = labelAt(text, { x: at.x + shift.x, y: at.y + shift.y }, radians(0));
+      const box = labelBox(size, { x: at.x + shift.x, y: at.y + shift.y }, upright);
       return sum + (isClear(room, box) ? 0 : 1) + (worse[n] ?? 0);
     }, 0);
   // nothing beats the first place where hardly a text is in the way
