@@ -13,9 +13,12 @@ export interface OrientedBox<Space extends string> {
 /** The four corners of a box, one after the other round it. */
 export const corners = <Space extends string>(box: OrientedBox<Space>): Point<Space>[] => {
   const { centre, halfWidth, halfHeight, angle } = box;
-  const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
-  const [left, right] = [centre.x - halfWidth - centre.x, centre.x + halfWidth - centre.x];
-  const [low, high] = [centre.y - halfHeight - centre.y, centre.y + halfHeight - centre.y];
+  const cos = Math.cos(angle);
+  const sin = Math.sin(angle);
+  const left = centre.x - halfWidth - centre.x;
+  const right = centre.x + halfWidth - centre.x;
+  const low = centre.y - halfHeight - centre.y;
+  const high = centre.y + halfHeight - centre.y;
   const corner = (x: number, y: number): Point<Space> => ({
     x: centre.x + x * cos - y * sin,
     y: centre.y + x * sin + y * cos,
@@ -27,17 +30,22 @@ export const corners = <Space extends string>(box: OrientedBox<Space>): Point<Sp
 export const boundsOfBox = (box: OrientedBox<string>): Bounds => {
   const { centre, halfWidth, halfHeight, angle } = box;
   const { x, y } = centre;
-  const [left, right] = [x - halfWidth - x, x + halfWidth - x];
-  const [low, high] = [y - halfHeight - y, y + halfHeight - y];
+  const left = x - halfWidth - x;
+  const right = x + halfWidth - x;
+  const low = y - halfHeight - y;
+  const high = y + halfHeight - y;
   // most letters stand upright
   if (angle === 0) return { minX: x + left, minY: y + low, maxX: x + right, maxY: y + high };
-  const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
-  const [a, b] = [x + left * cos, x + right * cos];
-  const [c, d] = [y + left * sin, y + right * sin];
+  const cos = Math.cos(angle);
+  const sin = Math.sin(angle);
+  const fromX = x + left * cos;
+  const toX = x + right * cos;
+  const fromY = y + left * sin;
+  const toY = y + right * sin;
   return {
-    minX: Math.min(a, b) - Math.max(low * sin, high * sin),
-    minY: Math.min(c, d) + Math.min(low * cos, high * cos),
-    maxX: Math.max(a, b) - Math.min(low * sin, high * sin),
-    maxY: Math.max(c, d) + Math.max(low * cos, high * cos),
+    minX: Math.min(fromX, toX) - Math.max(low * sin, high * sin),
+    minY: Math.min(fromY, toY) + Math.min(low * cos, high * cos),
+    maxX: Math.max(fromX, toX) - Math.min(low * sin, high * sin),
+    maxY: Math.max(fromY, toY) + Math.max(low * cos, high * cos),
   };
 };

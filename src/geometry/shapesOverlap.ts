@@ -3,7 +3,8 @@ import { slack } from './tolerance.ts';
 
 /** Whether a cut square to a side of `a` parts it from `b`; `cos` and `sin` turn from one to the other. */
 const parts = (a: BoxShape, b: BoxShape, cos: number, sin: number): boolean => {
-  const [x, y] = [b.x - a.x, b.y - a.y];
+  const x = b.x - a.x;
+  const y = b.y - a.y;
   const along = Math.abs(x * a.cos + y * a.sin);
   if (along >= a.halfWidth + b.halfWidth * cos + b.halfHeight * sin - slack) return true;
   const across = Math.abs(y * a.cos - x * a.sin);

@@ -1,6 +1,6 @@
 import { boundsOverlap, expandBounds, type Bounds } from '../../geometry/bounds.ts';
-import { boxShape, type BoxShape } from '../../geometry/boxShape.ts';
-import { boundsOfBox, type OrientedBox } from '../../geometry/orientedBox.ts';
+import { boxShape, grownShape, type BoxShape } from '../../geometry/boxShape.ts';
+import type { OrientedBox } from '../../geometry/orientedBox.ts';
 import type { PaperPoint } from '../../geometry/point.ts';
 import { shapesOverlap } from '../../geometry/shapesOverlap.ts';
 import { weigh, type Enough } from './coverCost.ts';
@@ -61,9 +61,11 @@ export interface HeldLettering extends Lettering {
 const liesOnSolid = ({ solid, heavy }: Covered): boolean => solid + heavy > 0;
 const onSolid: Enough = { cost: { thin: 0, chain: 0, solid: 1, heavy: 1, leader: 0 }, limit: 0 };
 
-/** Side of a cell of the search grid, and the least distance between two texts; paper inches. */
+/** Side of a cell of the search grid, paper inches. */
 const cell = 0.5;
+/** The least distance between two texts, and how far beyond the window lines are kept clear; paper inches. */
 const gap = 0.04;
+const beyond = 0.5;
 
 interface Kept {
   readonly shape: BoxShape;
@@ -79,8 +81,7 @@ const row = 1 << 20;
 const makeGrid = () => {
   const cells = new Map<number, Kept[]>();
   let search = 0;
-  const add = (box: PaperBox, weight: Weight = 'thin'): Kept => {
-    const shape = boxShape(box);
+  const add = (shape: BoxShape, weight: Weight = 'thin'): Kept => {
     const kept = { shape, weight, met: 0 };
     const { minX, minY, maxX, maxY } = shape;
     for (let x = Math.floor(minX / cell); x <= Math.floor(maxX / cell); x++)
@@ -100,13 +101,12 @@ const makeGrid = () => {
         if (at >= 0) there?.splice(at, 1);
       }
   };
-  /** Goes through what touches a box, of one weight where that is said, until `seen` says that it is enough. */
+  /** Goes through what touches a shape, of one weight where that is said, until `seen` says that it is enough. */
   const touching = (
-    box: PaperBox,
+    shape: BoxShape,
     seen: (kept: Kept) => 'go on' | 'enough',
     only?: Weight,
   ): void => {
-    const shape = boxShape(box);
     const { minX, minY, maxX, maxY } = shape;
     search += 1;
     for (let x = Math.floor(minX / cell); x <= Math.floor(maxX / cell); x++)
@@ -117,36 +117,33 @@ const makeGrid = () => {
           if (shapesOverlap(kept.shape, shape) && seen(kept) === 'enough') return;
         }
   };
-  const isClear = (box: PaperBox): boolean => {
+  const isClear = (shape: BoxShape): boolean => {
     let clear = true;
-    touching(box, () => {
+    touching(shape, () => {
       clear = false;
       return 'enough';
     });
     return clear;
   };
-  const count = (box: PaperBox, enough?: Enough): Covered => {
+  const count = (shape: BoxShape, enough?: Enough): Covered => {
     const sum = { thin: 0, chain: 0, solid: 0, heavy: 0, leader: 0 };
-    touching(box, ({ weight }) => {
+    touching(shape, ({ weight }) => {
       sum[weight] += 1;
       const lost = enough !== undefined && weigh(sum, enough.cost) > enough.limit;
       return lost ? 'enough' : 'go on';
     });
     return sum;
   };
-  const leaders = (strip: PaperBox): number => {
+  const countOf = (weight: Weight, shape: BoxShape): number => {
     let sum = 0;
-    touching(
-      strip,
-      () => {
-        sum += 1;
-        return 'go on';
-      },
-      'leader',
-    );
+    const one = (): 'go on' => {
+      sum += 1;
+      return 'go on';
+    };
+    touching(shape, one, weight);
     return sum;
   };
-  return { add, drop, isClear, count, leaders };
+  return { add, drop, isClear, count, countOf };
 };
 
 /**
@@ -164,40 +161,38 @@ export const makeLettering = (
   let edge = window;
   let inSight = shown;
   let notes: Held[] | null = null;
-  const add = (grid: typeof texts, box: PaperBox, weight?: Weight): void => {
-    const kept = grid.add(box, weight);
+  const add = (grid: typeof texts, shape: BoxShape, weight?: Weight): void => {
+    const kept = grid.add(shape, weight);
     notes?.push({ giveBack: () => grid.drop(kept) });
   };
-  for (const box of taken) texts.add(box);
+  for (const box of taken) texts.add(boxShape(box));
   const within = (bounds: Bounds | null, { x, y }: PaperPoint): boolean =>
     bounds === null ||
     (x >= bounds.minX && x <= bounds.maxX && y >= bounds.minY && y <= bounds.maxY);
   const sees = (point: PaperPoint): boolean => within(edge, point);
-  const inside = (box: PaperBox): boolean => {
-    const { minX, minY, maxX, maxY } = boundsOfBox(box);
-    return sees({ x: minX, y: minY }) && sees({ x: maxX, y: maxY });
-  };
-  const grown = (box: PaperBox): PaperBox => ({
-    ...box,
-    halfWidth: box.halfWidth + gap,
-    halfHeight: box.halfHeight + gap,
-  });
-  const standsClear = (box: PaperBox): boolean =>
-    thin === 'whole' || !liesOnSolid(drawn.count(box, onSolid));
+  const inside = ({ minX, minY, maxX, maxY }: Bounds): boolean =>
+    edge === null ||
+    (minX >= edge.minX && minY >= edge.minY && maxX <= edge.maxX && maxY <= edge.maxY);
+  const standsClear = (shape: BoxShape): boolean =>
+    thin === 'whole' || !liesOnSolid(drawn.count(shape, onSolid));
   return {
     sees,
     thin,
     shows: (point) => within(inSight, point),
-    isFree: (box) => inside(box) && texts.isClear(grown(box)) && standsClear(box),
+    isFree: (box) => {
+      const shape = boxShape(box);
+      return inside(shape) && texts.isClear(grownShape(shape, gap)) && standsClear(shape);
+    },
     reaches: (bounds) => edge === null || boundsOverlap(bounds, edge),
-    crosses: (strip) => texts.count(strip).thin,
-    leaders: drawn.leaders,
-    covers: drawn.count,
-    take: (box) => add(texts, box),
+    crosses: (strip) => texts.countOf('thin', boxShape(strip)),
+    leaders: (strip) => drawn.countOf('leader', boxShape(strip)),
+    covers: (box, enough) => drawn.count(boxShape(box), enough),
+    take: (box) => add(texts, boxShape(box)),
     // what lies outside is never lettered over, and a line a mile long would fill the grid
     avoid: (box, weight) => {
-      if (edge === null || boundsOverlap(boundsOfBox(box), expandBounds(edge, cell)))
-        add(drawn, box, weight);
+      const shape = boxShape(box);
+      if (edge === null || boundsOverlap(shape, expandBounds(edge, beyond)))
+        add(drawn, shape, weight);
     },
     note: (into) => {
       notes = into;
