@@ -37,6 +37,38 @@ const lotsOf = ({ lengths, worth, most, room }: Fill, unit: number): Lot[] =>
     return lots;
   });
 
+/** Whether a lot is taken, by the room: its bit in the numbers that 32 lots share. */
+interface Taken {
+  readonly rooms: Uint32Array;
+  readonly bit: number;
+}
+
+/** Of so many lots, and up to a room. */
+const noneTaken = (lots: number, room: number): Taken[] => {
+  const shared = Array.from({ length: Math.ceil(lots / 32) }, () => new Uint32Array(room + 1));
+  return Array.from({ length: lots }, (_, n) => ({
+    rooms: shared[n >>> 5] ?? new Uint32Array(room + 1),
+    bit: 1 << (n & 31),
+  }));
+};
+
+/** Whether a lot is taken, by the room, as it is best with those before it; no less room than `least` is asked for. */
+const takeLot = (
+  best: Float64Array,
+  { rooms, bit }: Taken,
+  { size, worth }: Lot,
+  least: number,
+): void => {
+  const first = Math.max(size, least);
+  for (let used = best.length - 1; used >= first; used -= 1) {
+    const gains = best[used - size]! + worth;
+    if (gains > best[used]!) {
+      best[used] = gains;
+      rooms[used]! |= bit;
+    }
+  }
+};
+
 /**
  * The fill of a stick that is worth most, by dynamic programming over the room in the largest unit that all
  * lengths are whole numbers of: exact.
@@ -48,21 +80,19 @@ export const bestFill = (fill: Fill): Filled => {
   const counts = fill.lengths.map(() => 0);
   if (room <= 0 || lots.length === 0) return { worth: 0, counts };
   const best = new Float64Array(room + 1);
-  const taken = lots.map(() => new Uint8Array(room + 1));
-  lots.forEach(({ size, worth }, n) => {
+  const taken = noneTaken(lots.length, room);
+  // those after a lot can leave no less room than this, and the last is asked for the whole alone
+  let least = room - lots.reduce((sum, { size }) => sum + size, 0);
+  lots.forEach((lot, n) => {
+    least += lot.size;
     const own = taken[n];
-    if (own === undefined) return;
-    for (let used = room; used >= size; used -= 1) {
-      const gains = (best[used - size] ?? 0) + worth;
-      if (gains <= (best[used] ?? 0)) continue;
-      best[used] = gains;
-      own[used] = 1;
-    }
+    if (own !== undefined) takeLot(best, own, lot, least);
   });
   let used = room;
   for (let n = lots.length - 1; n >= 0; n -= 1) {
     const lot = lots[n];
-    if (lot === undefined || taken[n]?.[used] !== 1) continue;
+    const own = taken[n];
+    if (lot === undefined || own === undefined || (own.rooms[used]! & own.bit) === 0) continue;
     counts[lot.piece] = (counts[lot.piece] ?? 0) + lot.count;
     used -= lot.size;
   }

@@ -22,6 +22,7 @@ const run = ({ quick }: Pace): Figure => {
     {
       rounds: quick ? 2 : 6,
       warm: 1,
+      calls: { ours: 4, theirs: 1 },
       note: `of ${tasks.length} tasks ${same} with as few sticks as the solver, ${open} that it does not prove; ${proven} that we prove`,
     },
   );
