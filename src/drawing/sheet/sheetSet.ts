@@ -12,7 +12,13 @@ import { proposal } from '../proposal/proposal.ts';
 import { cover } from './cover/cover.ts';
 import { indexEntries } from './cover/sheetIndex.ts';
 import type { Stack } from './flow/block.ts';
-import { columnsIn, paginate, type FilledPage } from './flow/paginate.ts';
+import {
+  columnsIn,
+  pagePlaces,
+  paginate,
+  type FilledPage,
+  type PagePlaces,
+} from './flow/paginate.ts';
 import type { Layer } from '../layer.ts';
 import type { Link, Page } from './page.ts';
 import { laid, type Orientation, type Paper } from './papers.ts';
@@ -95,7 +101,7 @@ const listDraft = (paper: Paper, { parts, atoms }: FilledPage): Draft => {
 };
 
 /** The sheet that each anchor stands on: lists begin at sheet `first`. */
-const anchorsOf = (pages: readonly FilledPage[], first: number): ReadonlyMap<string, number> =>
+const anchorsOf = (pages: readonly PagePlaces[], first: number): ReadonlyMap<string, number> =>
   new Map(pages.flatMap(({ anchors }, n) => anchors.map((anchor) => [anchor, first + n] as const)));
 
 const detailsOf = ({ gates }: Layout, anchors: ReadonlyMap<string, number>): DetailSheets =>
@@ -145,7 +151,7 @@ function* draftsOf(
   );
   const first = planFirst + count;
   // the cautions come last: what they tell of the plan moves nothing before them
-  const known = paginate(stacks, content);
+  const known = pagePlaces(stacks, content);
   const anchors = new Map([
     ...anchorsOf(known, first),
     ...Array.from({ length: count }, (_, n) => [planAnchor(planFirst + n), planFirst + n] as const),

@@ -21,10 +21,22 @@ export const columnsIn = ({ width, height }: Rect): ColumnSize & { readonly coun
   return { count, width: (width - gutter * (count - 1)) / count, height };
 };
 
-/** A filled page, the parts of the set that stand on it, in order, and the anchors of stacks that begin there. */
-export interface FilledPage {
+/** A block on a page: its upper left corner, paper inches. */
+interface Placed {
+  readonly block: Block;
+  readonly x: number;
+  readonly y: number;
+}
+
+/** Where blocks stand on a page, the parts of the set that they are of, in order, and the anchors that begin there. */
+export interface PagePlaces {
   readonly parts: readonly string[];
   readonly anchors: readonly string[];
+  readonly placed: readonly Placed[];
+}
+
+/** A filled page, the parts of the set that stand on it, in order, and the anchors of stacks that begin there. */
+export interface FilledPage extends Omit<PagePlaces, 'placed'> {
   readonly atoms: readonly Atom[];
 }
 
@@ -48,17 +60,19 @@ const least = ({ head, rows }: Stack, most: number): number => {
 };
 
 /**
- * Stacks down the columns of as many pages as they need. A stack's head never stands alone at the
+ * Places of stacks down the columns of as many pages as they need. A stack's head never stands alone at the
  * foot of a column, and stands again at the top where its rows go on, with what they are resumed under; nor does its last row go on
  * alone. A block higher than a whole column is set at the top of one and runs out of it: nothing
  * is lost, and tests forbid it.
  */
-export const paginate = (stacks: readonly Stack[], room: Rect): readonly FilledPage[] => {
+export const pagePlaces = (stacks: readonly Stack[], room: Rect): readonly PagePlaces[] => {
   const { count, width } = columnsIn(room);
-  const pages: { parts: string[]; anchors: string[]; atoms: Atom[] }[] = [];
-  const pageAt = (page: number) => (pages[page] ??= { parts: [], anchors: [], atoms: [] });
+  const pages: { parts: string[]; anchors: string[]; placed: Placed[] }[] = [];
+  const pageAt = (page: number) => (pages[page] ??= { parts: [], anchors: [], placed: [] });
   const at: Cursor = { page: 0, column: 0, y: 0 };
   const fits = (height: number): boolean => at.y + height <= room.height + 1e-9;
+  const goesOnTogether = (pair: number, over: readonly Block[]): boolean =>
+    !fits(pair) && heightOf(over) + pair <= room.height;
   const advance = (): void => {
     at.y = 0;
     at.column += 1;
@@ -71,7 +85,7 @@ export const paginate = (stacks: readonly Stack[], room: Rect): readonly FilledP
     const x = room.x + at.column * (width + gutter);
     const page = pageAt(at.page);
     if (!page.parts.includes(part)) page.parts.push(part);
-    page.atoms.push(...moveAtoms(block.atoms, x, room.y + at.y));
+    page.placed.push({ block, x, y: room.y + at.y });
     at.y += block.height;
   };
   let part = '';
@@ -86,13 +100,12 @@ export const paginate = (stacks: readonly Stack[], room: Rect): readonly FilledP
     put(head, part);
     let here = 0;
     rows.forEach((row, n) => {
-      const over = stackBlocks([again, row.resumed ?? nothing]);
-      const pair = heightOf(rows.slice(n));
+      const over = [again, row.resumed ?? nothing];
       const leavesOne =
-        n === rows.length - 2 && here > 0 && !fits(pair) && over.height + pair <= room.height;
+        n === rows.length - 2 && here > 0 && goesOnTogether(heightOf(rows.slice(n)), over);
       if (leavesOne || (!fits(row.height) && at.y > 0)) {
         advance();
-        put(over, part);
+        put(stackBlocks(over), part);
         here = 0;
       }
       put(row, part);
@@ -101,3 +114,10 @@ export const paginate = (stacks: readonly Stack[], room: Rect): readonly FilledP
   }
   return pages;
 };
+
+/** The pages of `pagePlaces` with what stands on them. */
+export const paginate = (stacks: readonly Stack[], room: Rect): readonly FilledPage[] =>
+  pagePlaces(stacks, room).map(({ placed, ...page }) => ({
+    ...page,
+    atoms: placed.flatMap(({ block, x, y }) => moveAtoms(block.atoms, x, y)),
+  }));

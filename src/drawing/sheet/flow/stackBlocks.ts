@@ -5,7 +5,7 @@ import type { Block } from './block.ts';
 export const stackBlocks = (blocks: readonly Block[]): Block => {
   let height = 0;
   const atoms = blocks.flatMap((block) => {
-    const moved = moveAtoms(block.atoms, 0, height);
+    const moved = height === 0 ? block.atoms : moveAtoms(block.atoms, 0, height);
     height += block.height;
     return moved;
   });
