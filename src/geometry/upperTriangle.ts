@@ -149,3 +149,32 @@ export const whitened = (
   }
   return y;
 };
+
+/**
+ * The product of R⁻ᵀ of a row with itself: as that of `whitened`, to the last bit, but along the columns alone
+ * that the row can reach. Its columns must stand together in the order that the triangle was made for.
+ */
+export const whitenedSquare = (
+  { later, diagonal, rows, free, work }: UpperTriangle,
+  columns: readonly number[],
+  values: readonly number[],
+): number => {
+  let first = later.length;
+  for (let n = 0; n < columns.length; n += 1) {
+    const column = columns[n]!;
+    work[column]! += values[n]!;
+    if (column < first) first = column;
+  }
+  let sum = 0;
+  if (first === later.length) return sum;
+  for (let column = first; column >= 0; column = later[column]![0] ?? -1) {
+    const value = work[column]!;
+    work[column] = 0;
+    if (free[column] === 1 || value === 0) continue;
+    const share = value / diagonal[column]!;
+    sum += share * share;
+    const [after, row] = [later[column]!, rows[column]!];
+    for (let n = 0; n < after.length; n += 1) work[after[n]!]! -= row[n]! * share;
+  }
+  return sum;
+};

@@ -9,6 +9,7 @@ import {
   leastSquares,
   nullVectors,
   whitened,
+  whitenedSquare,
   type UpperTriangle,
 } from '../../src/geometry/upperTriangle.ts';
 
@@ -72,6 +73,9 @@ const turned = ({ size, rows }: Problem) => {
   return { triangle, back, there };
 };
 
+const unitOf = (size: number, at: number): number[] =>
+  Array.from({ length: size }, (_, n) => (n === at ? 1 : 0));
+
 const singular = (matrix: Matrix): number[] =>
   new SingularValueDecomposition(matrix, { autoTranspose: true }).diagonal;
 
@@ -112,6 +116,24 @@ describe('a least-squares problem turned into a triangle', () => {
         const inverse = solve(matrix.transpose().mmul(matrix), Matrix.eye(problem.size));
         const theirs = inverse.get(i, j);
         expect(product / (1 + Math.abs(theirs))).toBeCloseTo(theirs / (1 + Math.abs(theirs)), 6);
+      }),
+    );
+  });
+
+  it('[G32] whitens a row by the columns that it reaches to the same last bit as by all', () => {
+    fc.assert(
+      fc.property(anyProblem(1), fc.boolean(), (problem, frees) => {
+        const { triangle, there } = turned(problem);
+        freeDependent(triangle, frees ? 1 / 4 : 1e-9);
+        for (const { columns, values } of problem.rows) {
+          const combination = Array.from({ length: problem.size }, () => 0);
+          columns.forEach((column, n) => (combination[column] = values[n]!));
+          const all = whitened(triangle, there(combination));
+          const own = columns.map((column) => there(unitOf(problem.size, column)).indexOf(1));
+          const found = whitenedSquare(triangle, own, values);
+          expect(found).toBe(all.reduce((sum, one) => sum + one * one, 0));
+          expect(triangle.work.every((one) => one === 0)).toBe(true);
+        }
       }),
     );
   });

@@ -1,4 +1,9 @@
-import { freeDependent, whitened, type UpperTriangle } from '../../geometry/upperTriangle.ts';
+import {
+  freeDependent,
+  whitened,
+  whitenedSquare,
+  type UpperTriangle,
+} from '../../geometry/upperTriangle.ts';
 import { frameOf, type Frame } from './frame.ts';
 import type { Network } from './networks.ts';
 import { reachOf } from './reachOf.ts';
@@ -57,6 +62,6 @@ export const product = (a: Float64Array, b: Float64Array): number => {
 export const redundancyOf = (row: Row, strength: Strength): number => {
   // what says nothing where its marks stand is checked by nothing
   if (row.columns.length > 0 && row.values.every((value) => value === 0)) return 0;
-  const shadow = shadowOf(row, strength);
-  return Math.min(1, Math.max(0, 1 - product(shadow, shadow)));
+  const known = whitenedSquare(strength.triangle, row.columns, row.values);
+  return Math.min(1, Math.max(0, 1 - known));
 };
