@@ -1,14 +1,35 @@
 import type { Atom } from './atom.ts';
-import type { Outline } from './outline.ts';
+import type { Outline, Step } from './outline.ts';
+
+// steps are written out: there are many of them, and copies of all that they have are slow to make
+const moveStep = (step: Step, dx: number, dy: number): Step => {
+  if (step.go === 'close') return step;
+  const [x, y] = [step.x + dx, step.y + dy];
+  if (step.go !== 'arc') return { go: step.go, x, y };
+  const { radius, start, sweep } = step;
+  return { go: 'arc', x, y, radius, start, sweep };
+};
 
 const moveOutline = (outline: Outline, dx: number, dy: number): Outline =>
-  outline.map((step) => (step.go === 'close' ? step : { ...step, x: step.x + dx, y: step.y + dy }));
+  outline.map((step) => moveStep(step, dx, dy));
+
+const moveAtom = (atom: Atom, dx: number, dy: number): Atom => {
+  switch (atom.do) {
+    case 'text':
+      return { ...atom, at: { x: atom.at.x + dx, y: atom.at.y + dy } };
+    case 'stroke':
+      return { do: 'stroke', pen: atom.pen, outline: moveOutline(atom.outline, dx, dy) };
+    case 'fill': {
+      const { ink, opacity } = atom;
+      return { do: 'fill', ink, opacity, outline: moveOutline(atom.outline, dx, dy) };
+    }
+    case 'clip': {
+      const atoms = moveAtoms(atom.atoms, dx, dy);
+      return { do: 'clip', outline: moveOutline(atom.outline, dx, dy), atoms };
+    }
+  }
+};
 
 /** The same atoms farther to the right and down on the paper, in inches. */
 export const moveAtoms = (atoms: readonly Atom[], dx: number, dy: number): Atom[] =>
-  atoms.map((atom) => {
-    if (atom.do === 'text') return { ...atom, at: { x: atom.at.x + dx, y: atom.at.y + dy } };
-    const outline = moveOutline(atom.outline, dx, dy);
-    if (atom.do !== 'clip') return { ...atom, outline };
-    return { ...atom, outline, atoms: moveAtoms(atom.atoms, dx, dy) };
-  });
+  atoms.map((atom) => moveAtom(atom, dx, dy));

@@ -48,19 +48,34 @@ export const stopsOf = ({ run, first, last }: TapePiece): PieceStop[] =>
     next: first + n < last ? (run.spaces[first + n] ?? null) : null,
   }));
 
+interface RunReadings {
+  readonly hook: TapePiece['hook'];
+  readonly style: LengthStyle;
+  readonly there: ReadonlyMap<PostId, Inches>;
+  readonly back: ReadonlyMap<PostId, Inches>;
+}
+
+/** The readings of runs as they were last asked for: every piece of a run asks for all of them. */
+const asked = new WeakMap<Run, RunReadings>();
+
+const runReadings = ({ run, hook }: TapePiece, style: LengthStyle): RunReadings => {
+  const known = asked.get(run);
+  if (known !== undefined && known.hook === hook && known.style === style) return known;
+  const { posts } = tapeReadings(run, hook, style);
+  const there = new Map(posts.map(({ post, reading }) => [post, reading]));
+  const back = new Map(posts.map((one) => [one.post, one.back]));
+  const readings = { hook, style, there, back };
+  asked.set(run, readings);
+  return readings;
+};
+
 /** What the tape shows at each post of the run that a piece is of, as the sheet prints it. */
-export const readingsOf = (
-  { run, hook }: TapePiece,
-  style: LengthStyle,
-): ReadonlyMap<PostId, Inches> =>
-  new Map(tapeReadings(run, hook, style).posts.map(({ post, reading }) => [post, reading]));
+export const readingsOf = (piece: TapePiece, style: LengthStyle): ReadonlyMap<PostId, Inches> =>
+  runReadings(piece, style).there;
 
 /** The same by a tape that is hooked at the other end of the run. */
-export const backReadingsOf = (
-  { run, hook }: TapePiece,
-  style: LengthStyle,
-): ReadonlyMap<PostId, Inches> =>
-  new Map(tapeReadings(run, hook, style).posts.map(({ post, back }) => [post, back]));
+export const backReadingsOf = (piece: TapePiece, style: LengthStyle): ReadonlyMap<PostId, Inches> =>
+  runReadings(piece, style).back;
 
 /** Where the tape of a run is hooked, as a station: its start, or its end. */
 export const hookStation = ({ run, hook }: TapePiece): Inches =>

@@ -16,7 +16,12 @@ export class PageBytes {
   private bytes = new Uint8Array(0x10000);
   private at = 0;
 
-  /** All that was written. */
+  /** Begins anew. */
+  clear(): void {
+    this.at = 0;
+  }
+
+  /** All that was written, as it stands until more is. */
   written(): Uint8Array {
     return this.bytes.subarray(0, this.at);
   }

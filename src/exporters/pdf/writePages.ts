@@ -1,3 +1,4 @@
+import { zlibSync } from 'fflate';
 import { GState, type jsPDF } from 'jspdf';
 import { palettes } from '../../drawing/palettes.ts';
 import type { Page } from '../../drawing/sheet/page.ts';
@@ -7,7 +8,7 @@ import { PageBytes } from './pageBytes.ts';
 import type { PageInk } from './pageInk.ts';
 import { paintPage, type Mark } from './paintPage.ts';
 
-/** A page as it was written: its content, and what each mark in it is. */
+/** A page as it was written: its content, packed, and what each mark in it is. */
 export interface WrittenPage {
   readonly content: Uint8Array;
   readonly marks: readonly Mark[];
@@ -42,11 +43,12 @@ export const writePages = (
 ): readonly WrittenPage[] => {
   const letters = { regular: new FaceLetters(doc, 'regular'), bold: new FaceLetters(doc, 'bold') };
   const faded = fadedIn(doc);
+  const out = new PageBytes();
   const written = pages.map((page, n): WrittenPage => {
     if (n > 0) addPage(page);
     doc.setLineCap('butt');
     doc.setLineJoin('round');
-    const out = new PageBytes();
+    out.clear();
     out.text(`${beginning(doc, n + 1)}\n`);
     const height = doc.internal.pageSize.getHeight();
     const marks = paintPage({ out, height, letters, faded }, page);
@@ -56,7 +58,7 @@ export const writePages = (
       doc.setLineWidth(pen.width);
       doc.setDrawColor(palettes.paper[pen.ink]);
     }
-    return { content: out.written().slice(0, -1), marks };
+    return { content: zlibSync(out.written().subarray(0, -1)), marks };
   });
   letters.regular.tell();
   letters.bold.tell();

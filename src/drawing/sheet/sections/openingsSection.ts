@@ -91,16 +91,26 @@ const workingOf = (gate: GateLayout, site: Site, width: number): Block => {
   return stackBlocks([head, ...rows]);
 };
 
+/** What is set to a width, remembered: a card tries it at many scales of its pictures. */
+const remembered = (set: (width: number) => Block): ((width: number) => Block) => {
+  const known = new Map<number, Block>();
+  return (width) => {
+    const block = known.get(width) ?? set(width);
+    known.set(width, block);
+    return block;
+  };
+};
+
 /** What stands on a gate's card beside its pictures; its number is that of its bubble on the plan. */
 const cardParts = (gate: GateLayout, layout: Layout, site: Site): CardParts => {
   const target = openingText(gate.opening.target, site.lengths);
   const number = detailNumber(layout, gate.id);
   const name = `${number} ${gateTitle(gate, site)}, ${gatePosts(gate, layout)}: ${phrase`hold ${target}`}`;
   return {
-    head: (width) => gateHead(name, gate, { site, width }),
+    head: remembered((width) => gateHead(name, gate, { site, width })),
     texts: gateTexts(gate, layout, site).filter((text) => text !== ''),
-    bar: (width) => barOf(gate, site, width),
-    working: (width) => workingOf(gate, site, width),
+    bar: remembered((width) => barOf(gate, site, width)),
+    working: remembered((width) => workingOf(gate, site, width)),
   };
 };
 
@@ -154,7 +164,9 @@ export const openingsSection = (site: Site, layout: Layout, column: ColumnSize):
   const first = under(heading(phrase`Openings`, width), layTable(table, width, rowPad.schedule));
   const used = [first.head, ...first.rows].reduce((sum, { height }) => sum + height, 0);
   const yard = { site, layout, around: surroundingsOf(site, layout) };
-  const set: Setter = (gate, room) => gateCard(gate, yard, cardParts(gate, layout, site), room);
+  const parts = new Map(gates.map((gate) => [gate.id, cardParts(gate, layout, site)]));
+  const set: Setter = (gate, room) =>
+    gateCard(gate, yard, parts.get(gate.id) ?? cardParts(gate, layout, site), room);
   const cards = gates.map((gate): Card => ({ gate, card: set(gate, column) }));
   const early = underSchedule(cards, set, { column, left: column.height - used - apart });
   const later = cards.filter(({ gate }) => gate !== early?.gate);

@@ -1,5 +1,8 @@
-import type { PDFDocument, PDFRef } from 'pdf-lib';
+import { PDFName, type PDFDocument, type PDFRef } from 'pdf-lib';
 import type { Cell } from '../../../drawing/atom.ts';
+import { partDict } from './partDict.ts';
+
+const attributesKey = PDFName.of('A');
 
 /** A marked text in a table: its number on the page and its cell. */
 export interface MarkedCell {
@@ -54,19 +57,15 @@ export const addTable = (
     const cells = Array.from({ length: count }, (_, column) => {
       const texts = own.filter(({ cell }) => cell.column === column);
       const cell = texts[0]?.cell ?? first?.cell;
-      const part = context.register(
-        context.obj({
-          S: cell?.is === 'head' ? 'TH' : 'TD',
-          P: row,
-          Pg: page,
-          K: texts.map(({ mark }) => mark),
-          ...(cell?.is === 'head' ? { A: attributes(cell) } : {}),
-        }),
-      );
+      const role = cell?.is === 'head' ? 'TH' : 'TD';
+      const kids = texts.map(({ mark }) => mark);
+      const told = partDict(context, { role, under: row, page, kids });
+      if (cell?.is === 'head') told.set(attributesKey, context.obj(attributes(cell)));
+      const part = context.register(told);
       for (const { mark } of texts) owners.set(mark, part);
       return part;
     });
-    context.assign(row, context.obj({ S: 'TR', P: table, Pg: page, K: cells }));
+    context.assign(row, partDict(context, { role: 'TR', under: table, page, kids: cells }));
     return row;
   });
   context.assign(table, context.obj({ S: 'Table', P: under, Pg: page, K: rows }));
