@@ -95,7 +95,10 @@ export const layersOnPaper = (
   for (const primitive of primitives) avoidMark(room, primitive, projection, edge);
   const letter = letterer(primitives, projection, room);
   const found = new Map<Primitive, readonly Lettered[]>();
-  for (const primitive of inOrder(primitives)) found.set(primitive, letter(primitive));
+  for (const primitive of inOrder(primitives)) {
+    const own = letter(primitive);
+    if (own.length > 0) found.set(primitive, own);
+  }
   const lettered = layers.map(({ name, primitives: own }) => ({
     name,
     found: own.flatMap((primitive) => found.get(primitive) ?? []),

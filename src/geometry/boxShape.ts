@@ -20,20 +20,3 @@ export const boxShape = (box: OrientedBox<string>): BoxShape => {
   const sin = Math.sin(angle);
   return { minX, minY, maxX, maxY, x: centre.x, y: centre.y, halfWidth, halfHeight, cos, sin };
 };
-
-/** A shape grown by a margin on every side. */
-export const grownShape = (shape: BoxShape, margin: number): BoxShape => {
-  const over = margin * (Math.abs(shape.cos) + Math.abs(shape.sin));
-  return {
-    minX: shape.minX - over,
-    minY: shape.minY - over,
-    maxX: shape.maxX + over,
-    maxY: shape.maxY + over,
-    x: shape.x,
-    y: shape.y,
-    halfWidth: shape.halfWidth + margin,
-    halfHeight: shape.halfHeight + margin,
-    cos: shape.cos,
-    sin: shape.sin,
-  };
-};

@@ -1,7 +1,6 @@
 import { corners, type OrientedBox } from '../../geometry/orientedBox.ts';
-import { nearestOnSegment } from '../../geometry/nearestOnSegment.ts';
+import { nearestOnSegment, type Nearest } from '../../geometry/nearestOnSegment.ts';
 import type { PaperPoint } from '../../geometry/point.ts';
-import { edges } from '../../geometry/polygon.ts';
 import type { Atom } from '../atom.ts';
 import { circleOutline, segmentsOutline } from '../explode/polylineOutline.ts';
 import { pens } from '../pens.ts';
@@ -18,14 +17,14 @@ export interface Leader {
 
 /** The nearest point on the edge of a box; the first edge of those that are as near. */
 const nearestOn = (from: PaperPoint, box: OrientedBox<'paper'>): PaperPoint => {
-  const [first, ...others] = edges(corners(box));
-  if (first === undefined) return from;
-  let nearest = nearestOnSegment(from, first);
-  for (const edge of others) {
-    const other = nearestOnSegment(from, edge);
-    if (other.distance < nearest.distance) nearest = other;
+  const around = corners(box);
+  let nearest: Nearest<'paper'> | null = null;
+  for (let n = 0; n < around.length; n++) {
+    const [start, end] = [around[n] ?? from, around[(n + 1) % around.length] ?? from];
+    const other = nearestOnSegment(from, { start, end });
+    if (nearest === null || other.distance < nearest.distance) nearest = other;
   }
-  return nearest.point;
+  return nearest?.point ?? from;
 };
 
 /** The leader from a place to the nearest edge of a text. */

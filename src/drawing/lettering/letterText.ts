@@ -1,4 +1,4 @@
-import { corners } from '../../geometry/orientedBox.ts';
+import { boundsOfBox, type OrientedBox } from '../../geometry/orientedBox.ts';
 import type { PaperPoint } from '../../geometry/point.ts';
 import { radians, type Radians } from '../../units/radians.ts';
 import type { Primitive } from '../primitive.ts';
@@ -138,6 +138,12 @@ const costOfLeader = ({ strip }: Leader, cost: CoverCost, room: Lettering): numb
   return room.crosses(strip) * costOfCrossing + over;
 };
 
+/** Whether all of a box is in sight. */
+const isShown = (box: OrientedBox<'paper'>, { shows }: Lettering): boolean => {
+  const { minX, minY, maxX, maxY } = boundsOfBox(box);
+  return shows({ x: minX, y: minY }) && shows({ x: maxX, y: maxY });
+};
+
 /** A text that looks for its place: where it belongs, what lines cost it, and whether its point is in sight. */
 interface Wishes {
   readonly at: PaperPoint;
@@ -160,9 +166,10 @@ const costOf = (
   // in a dimension line a number that is no dimension would be taken for one
   if (far === 'leave out' && room.thin === 'broken' && covered.chain + covered.leader > 0)
     return null;
-  const under = weigh({ ...covered, thin: Math.max(0, covered.thin - free) }, cost);
+  const own = Math.min(free, covered.thin);
+  const under = weigh(own === 0 ? covered : { ...covered, thin: covered.thin - own }, cost);
   if (under > limit) return under;
-  const hiding = inSight && !corners(box).every(room.shows) ? costOfHiding : 0;
+  const hiding = inSight && !isShown(box, room) ? costOfHiding : 0;
   const leading = on === 'a leader' ? costOfLeader(leaderLine(at, box), cost, room) : 0;
   return under + leading + hiding;
 };

@@ -1,5 +1,5 @@
 import { boundsOverlap, expandBounds, type Bounds } from '../../geometry/bounds.ts';
-import { boxShape, grownShape, type BoxShape } from '../../geometry/boxShape.ts';
+import { boxShape, type BoxShape } from '../../geometry/boxShape.ts';
 import type { OrientedBox } from '../../geometry/orientedBox.ts';
 import type { PaperPoint } from '../../geometry/point.ts';
 import { shapesOverlap } from '../../geometry/shapesOverlap.ts';
@@ -77,6 +77,8 @@ interface Kept {
 /** Cells of one row of the grid, so that a cell has one number; no sheet is that wide. */
 const row = 1 << 20;
 
+const nothing: readonly Kept[] = [];
+
 /** Boxes in cells, so that only neighbours are compared. */
 const makeGrid = () => {
   const cells = new Map<number, Kept[]>();
@@ -101,25 +103,27 @@ const makeGrid = () => {
         if (at >= 0) there?.splice(at, 1);
       }
   };
-  /** Goes through what touches a shape, of one weight where that is said, until `seen` says that it is enough. */
+  /** Goes through what comes within `margin` of a shape until `seen` says that it is enough. */
   const touching = (
     shape: BoxShape,
+    margin: number,
     seen: (kept: Kept) => 'go on' | 'enough',
-    only?: Weight,
   ): void => {
-    const { minX, minY, maxX, maxY } = shape;
+    const over = margin * (Math.abs(shape.cos) + Math.abs(shape.sin));
+    const lastX = Math.floor((shape.maxX + over) / cell);
+    const lastY = Math.floor((shape.maxY + over) / cell);
     search += 1;
-    for (let x = Math.floor(minX / cell); x <= Math.floor(maxX / cell); x++)
-      for (let y = Math.floor(minY / cell); y <= Math.floor(maxY / cell); y++)
-        for (const kept of cells.get(x * row + y) ?? []) {
-          if (kept.met === search || (only !== undefined && kept.weight !== only)) continue;
+    for (let x = Math.floor((shape.minX - over) / cell); x <= lastX; x++)
+      for (let y = Math.floor((shape.minY - over) / cell); y <= lastY; y++)
+        for (const kept of cells.get(x * row + y) ?? nothing) {
+          if (kept.met === search) continue;
           kept.met = search;
-          if (shapesOverlap(kept.shape, shape) && seen(kept) === 'enough') return;
+          if (shapesOverlap(kept.shape, shape, margin) && seen(kept) === 'enough') return;
         }
   };
-  const isClear = (shape: BoxShape): boolean => {
+  const isClear = (shape: BoxShape, margin: number): boolean => {
     let clear = true;
-    touching(shape, () => {
+    touching(shape, margin, () => {
       clear = false;
       return 'enough';
     });
@@ -127,23 +131,22 @@ const makeGrid = () => {
   };
   const count = (shape: BoxShape, enough?: Enough): Covered => {
     const sum = { thin: 0, chain: 0, solid: 0, heavy: 0, leader: 0 };
-    touching(shape, ({ weight }) => {
+    touching(shape, 0, ({ weight }) => {
       sum[weight] += 1;
       const lost = enough !== undefined && weigh(sum, enough.cost) > enough.limit;
       return lost ? 'enough' : 'go on';
     });
     return sum;
   };
-  const countOf = (weight: Weight, shape: BoxShape): number => {
+  const countAll = (shape: BoxShape): number => {
     let sum = 0;
-    const one = (): 'go on' => {
+    touching(shape, 0, () => {
       sum += 1;
       return 'go on';
-    };
-    touching(shape, one, weight);
+    });
     return sum;
   };
-  return { add, drop, isClear, count, countOf };
+  return { add, drop, isClear, count, countAll };
 };
 
 /**
@@ -158,6 +161,8 @@ export const makeLettering = (
 ): HeldLettering => {
   const texts = makeGrid();
   const drawn = makeGrid();
+  // leaders are among what is drawn, and are asked for alone
+  const leaders = makeGrid();
   let edge = window;
   let inSight = shown;
   let notes: Held[] | null = null;
@@ -170,6 +175,16 @@ export const makeLettering = (
     bounds === null ||
     (x >= bounds.minX && x <= bounds.maxX && y >= bounds.minY && y <= bounds.maxY);
   const sees = (point: PaperPoint): boolean => within(edge, point);
+  // a place is asked about in several ways, one after the other
+  let asked: PaperBox | null = null;
+  let shapeAsked: BoxShape | null = null;
+  const shapeOf = (box: PaperBox): BoxShape => {
+    if (shapeAsked !== null && asked === box) return shapeAsked;
+    const shape = boxShape(box);
+    asked = box;
+    shapeAsked = shape;
+    return shape;
+  };
   const inside = ({ minX, minY, maxX, maxY }: Bounds): boolean =>
     edge === null ||
     (minX >= edge.minX && minY >= edge.minY && maxX <= edge.maxX && maxY <= edge.maxY);
@@ -180,19 +195,20 @@ export const makeLettering = (
     thin,
     shows: (point) => within(inSight, point),
     isFree: (box) => {
-      const shape = boxShape(box);
-      return inside(shape) && texts.isClear(grownShape(shape, gap)) && standsClear(shape);
+      const shape = shapeOf(box);
+      return inside(shape) && texts.isClear(shape, gap) && standsClear(shape);
     },
     reaches: (bounds) => edge === null || boundsOverlap(bounds, edge),
-    crosses: (strip) => texts.countOf('thin', boxShape(strip)),
-    leaders: (strip) => drawn.countOf('leader', boxShape(strip)),
-    covers: (box, enough) => drawn.count(boxShape(box), enough),
-    take: (box) => add(texts, boxShape(box)),
+    crosses: (strip) => texts.countAll(shapeOf(strip)),
+    leaders: (strip) => leaders.countAll(shapeOf(strip)),
+    covers: (box, enough) => drawn.count(shapeOf(box), enough),
+    take: (box) => add(texts, shapeOf(box)),
     // what lies outside is never lettered over, and a line a mile long would fill the grid
     avoid: (box, weight) => {
       const shape = boxShape(box);
-      if (edge === null || boundsOverlap(shape, expandBounds(edge, beyond)))
-        add(drawn, shape, weight);
+      if (edge !== null && !boundsOverlap(shape, expandBounds(edge, beyond))) return;
+      add(drawn, shape, weight);
+      if (weight === 'leader') add(leaders, shape, weight);
     },
     note: (into) => {
       notes = into;

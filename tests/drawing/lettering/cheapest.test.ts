@@ -24,4 +24,18 @@ describe('cheapest', () => {
     expect(found).toBe(0);
     expect(asked).toEqual([0, 1, 2]);
   });
+
+  it('finds the same where what is lost is told by no more than that', () => {
+    const cost = fc.option(fc.integer({ min: 0, max: 20 }));
+    fc.assert(
+      fc.property(fc.array(cost), (costs) => {
+        const at = (n: number) => costs[n] ?? null;
+        const lost = (n: number, limit: number) => {
+          const wrong = at(n);
+          return wrong !== null && wrong > limit ? limit + 1 : wrong;
+        };
+        expect(cheapest(costs.keys(), lost)).toBe(cheapest(costs.keys(), at));
+      }),
+    );
+  });
 });
