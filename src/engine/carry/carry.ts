@@ -19,6 +19,8 @@ export interface Shelf<T> {
    * follow from these things alone.
    */
   readonly take: (id: string, from: readonly unknown[], work: () => T) => T;
+  /** As `take`; where it has to be done again, `work` is handed what there was, whatever that was worked out from. */
+  readonly next: (id: string, from: readonly unknown[], work: (before: T | undefined) => T) => T;
   /** What was worked out before, the very same object, where what there is now is alike in all it holds. */
   readonly settle: (id: string, now: T) => T;
   /** The list of before, the very same one, where what there is now has the very same things in the same order. */
@@ -71,6 +73,12 @@ export const newCarry = (...before: readonly (Pieces | undefined)[]): Carry => {
       settle: (id, value) => {
         const old = own.get(id) ?? known?.get(id) ?? also?.get(id);
         return keep(id, old !== undefined && alike(old.value, value) ? old : { from: [], value });
+      },
+      next: (id, from, work) => {
+        const done = found(id, from);
+        if (done !== null) return keep(id, done);
+        const old = own.get(id) ?? known?.get(id) ?? also?.get(id);
+        return keep(id, { from, value: work(old?.value as T | undefined) });
       },
       list: (id, now) => keep(id, found(id, now) ?? { from: now, value: now }),
       part: (id, from, work) => {

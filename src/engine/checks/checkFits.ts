@@ -1,4 +1,5 @@
 import type { Site } from '../../site/site.ts';
+import type { Carry } from '../carry/carry.ts';
 import type { Flag } from '../flag.ts';
 import type { LaidLines } from '../posts/layLines.ts';
 import { fitsOf, type FitRow } from './fitsOf.ts';
@@ -26,10 +27,17 @@ const misfitFlag = (name: string, row: FitRow, site: Site): GateFlag[] => {
 };
 
 /** A part that is made for other posts or frames than it would be fixed to, one flag for each. */
-export const checkFits = (site: Site, laid: LaidLines): Flag[] =>
-  Object.values(laid.gates).flatMap((gate) =>
-    plantedAt(
+export const checkFits = (site: Site, laid: LaidLines, carry: Carry): Flag[] => {
+  const known = carry.shelf<readonly FitRow[]>('what parts are fixed to');
+  return Object.values(laid.gates).flatMap((gate) => {
+    const posts = [gate.posts?.start, gate.posts?.end].map((id) => laid.posts[id ?? 'post:']);
+    const from = [gate, site.gates[gate.id], site.hardware, ...posts];
+    const rows = known.take(gate.id, from, () =>
+      fitsOf(site, laid, gate).filter(({ fits }) => fits === false),
+    );
+    return plantedAt(
       gate,
-      fitsOf(site, laid, gate).flatMap((row) => misfitFlag(gateName(site, gate.id), row, site)),
-    ),
-  );
+      rows.flatMap((row) => misfitFlag(gateName(site, gate.id), row, site)),
+    );
+  });
+};

@@ -124,9 +124,8 @@ const under = (
 export const checkGround = (site: Site, laid: LaidLines, carry: Carry): Flag[] => {
   const rooms = carry.shelf<readonly Rooms[]>('rooms under a run');
   const say: Say = (length) => formatLength(inches(length), fineStyle(site.lengths));
-  const runs = laid.runs
-    .filter(({ run }) => run.ground !== null || laid.ground !== null)
-    .map(({ run }) => run);
+  const told = laid.ground !== null || laid.runs.some(({ run }) => run.ground !== null);
+  const runs = told ? laid.runs.map(({ run }) => run) : [];
   return [
     ...clashFlags(laid, say),
     ...runs.flatMap((run) => {

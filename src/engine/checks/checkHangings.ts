@@ -5,6 +5,7 @@ import { formatLength } from '../../units/formatLength.ts';
 import { inches, type Inches } from '../../units/inches.ts';
 import { fineStyle } from '../../units/fineStyle.ts';
 import { shareText } from '../../units/shareText.ts';
+import type { Carry } from '../carry/carry.ts';
 import type { Flag } from '../flag.ts';
 import type { GateLayout } from '../layout.ts';
 import type { LaidLines } from '../posts/layLines.ts';
@@ -54,13 +55,20 @@ const flagsFor = (hanging: LeafHanging, laid: LaidLines, site: Site): GateFlag[]
 };
 
 /** Gate posts that bend too far under the leaves that hang from them. */
-export const checkHangings = (site: Site, laid: LaidLines): Flag[] =>
-  Object.values<GateLayout>(laid.gates).flatMap((gate) =>
-    plantedAt(
-      gate,
-      saidOf(
-        gateName(site, gate.id),
-        leafHangings(site, gate, laid.posts).flatMap((hanging) => flagsFor(hanging, laid, site)),
-      ),
-    ),
-  );
+export const checkHangings = (site: Site, laid: LaidLines, carry: Carry): Flag[] => {
+  const known = carry.shelf<readonly LeafHanging[]>('what leaves do to their posts');
+  return Object.values<GateLayout>(laid.gates).flatMap((gate) => {
+    const { lines, gates, specs, conditions } = site;
+    const posts = [gate.posts?.start, gate.posts?.end].map((id) => laid.posts[id ?? 'post:']);
+    const from: unknown[] = [gate, gates[gate.id], lines[gate.line]?.spec, specs, conditions];
+    for (const post of posts) {
+      from.push(post);
+      // the pipe of a post is as the builds and gates that it serves say it
+      for (const id of post?.lines ?? []) from.push(lines[id]?.spec);
+      for (const id of post?.gates ?? []) from.push(gates[id]);
+    }
+    const found = known.take(gate.id, from, () => leafHangings(site, gate, laid.posts));
+    const flags = found.flatMap((hanging) => flagsFor(hanging, laid, site));
+    return flags.length === 0 ? [] : plantedAt(gate, saidOf(gateName(site, gate.id), flags));
+  });
+};

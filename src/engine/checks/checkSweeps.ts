@@ -13,6 +13,7 @@ import type { LaidLines } from '../posts/layLines.ts';
 import { freeSwings } from '../sweep/mayOpen.ts';
 import {
   aroundGate,
+  besideGate,
   meetings,
   surroundingsOf,
   type Meeting,
@@ -92,8 +93,9 @@ const sweepFlags = (
   const [first] = gate.leaves;
   if (own === undefined || first === undefined) return [];
   const planned = formatAngle(radians(Math.abs(first.turns)));
-  const near = aroundGate(around, gate);
-  const found = known.take(gate.id, [gate, ...near], () => meetings(gate.leaves, near));
+  const found = known.take(gate.id, besideGate(around, gate), () =>
+    meetings(gate.leaves, aroundGate(around, gate)),
+  );
   return once(
     found
       .filter(({ met }) => met.kind !== 'gate' || gate.id < met.id)

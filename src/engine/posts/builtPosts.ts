@@ -5,6 +5,7 @@ import type { PostPipe } from '../../site/postPipe.ts';
 import type { WallTop } from '../../site/wallTop.ts';
 import { inches, type Inches } from '../../units/inches.ts';
 import { radians, type Radians } from '../../units/radians.ts';
+import { alike } from '../carry/alike.ts';
 import type { Carry } from '../carry/carry.ts';
 import type { Post, PostId } from '../post.ts';
 import { pointAt, wayAt } from './course.ts';
@@ -102,19 +103,23 @@ interface End extends Omit<Footing, 'ways'> {
   readonly way: Radians;
 }
 
+type CourseEnds = readonly [End, End];
+
 /** The ends of the courses of a line, in their order. */
 const courseEnds = (seated: readonly SeatedCourse[], carry: Carry): End[] => {
-  const shelf = carry.shelf<readonly [End, End]>('ends of a course');
+  const shelf = carry.shelf<CourseEnds>('ends of a course');
   return seated.flatMap((each) => {
     const { course, from, to } = each;
-    return shelf.take(course.key, [each], () => {
+    const found = shelf.next(course.key, [each], (before) => {
       const { start, starts, end, ends } = endsOf(each);
       const on = course.wall;
-      return [
+      const now = [
         { mark: course.from.mark, at: start, atWall: from.wall, on, way: starts },
         { mark: course.to.mark, at: end, atWall: to.wall, on, way: ends },
       ] as const;
+      return before !== undefined && alike(before, now) ? before : now;
     });
+    return found;
   });
 };
 
@@ -209,8 +214,12 @@ const ownBuilt = (
   const isShared = ({ mark }: End): boolean => (marks.get(mark)?.lines.length ?? 0) > 1;
   const meets = carry.shelf<readonly End[]>('shared ends').list('', ends.filter(isShared));
   const alone = meets.length === 0 ? ends : ends.filter((end) => !isShared(end));
-  const found = builtAt(footingsOf(alone), { marks, burdens }, carry);
-  const own = carry.shelf<readonly Post[]>('posts at own marks').list('', found);
+  const burdened = alone.flatMap(({ mark }) => burdens.get(mark) ?? []);
+  const own = carry
+    .shelf<readonly Post[]>('posts at own marks')
+    .part('', [marks, ...alone, ...burdened], (inner) =>
+      builtAt(footingsOf(alone), { marks, burdens }, inner),
+    );
   const bent = own.flatMap((post) => (post.kind === 'bend' ? [post.id] : []));
   const bends = carry.shelf<ReadonlySet<PostId>>('bends').take('', bent, () => new Set(bent));
   return {

@@ -84,6 +84,7 @@ export const gateLayouts = (
   row: RunRow,
   site: Site,
 ): GateLayout[] => {
+  if (slots.length === 0) return [];
   const gates = new Map(all.map((gate) => [gate.id, gate]));
   const seats = new Map(seating.seats.map((seat) => [seat.id, seat]));
   const places = new Map(

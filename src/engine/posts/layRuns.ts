@@ -102,30 +102,37 @@ const rowsOf = (
   });
 };
 
+/** A run as it is built, and the row that it is built from. */
+interface Laid {
+  readonly row: SeatedRow['row'];
+  readonly laid: LaidRun;
+}
+
+/** Of the run before is taken over what is made of the same: its posts, where only its bays have other numbers. */
+const laidRun = (each: SeatedRow, site: Site, before: Laid | undefined): Laid => {
+  const { seated, row } = each;
+  const same = before !== undefined && before.laid.seated === seated ? before : null;
+  const laid = {
+    key: seated.course.key,
+    run: runOf(each),
+    seated,
+    gates: gateLayouts(seated, row, site),
+    own: same?.row.own === row.own ? same.laid.own : builtRunPosts(seated, row.own),
+  };
+  return { row, laid };
+};
+
 /** Lays out every run of the seated courses of one line. */
 const layLine = (
   seated: readonly SeatedCourse[],
   on: LineLaidOn,
   carry: Carry,
 ): readonly LaidRun[] => {
-  const runs = carry.shelf<Run>('run');
-  const gates = carry.shelf<readonly GateLayout[]>('gates of a run');
-  const built = carry.shelf<readonly Post[]>('posts of a run');
-  const laid = carry.shelf<LaidRun>('laid run');
+  const laid = carry.shelf<Laid>('laid run');
   const rows = withPulls(rowsOf(seated, on, carry), on.bends, carry);
   const all = numbered(rows, on.bends, carry).map((each) => {
-    const { seated: course, row } = each;
-    const { key } = course.course;
-    const run = runs.take(key, [each], () => runOf(each));
-    const placed = gates.take(key, [course, row], () => gateLayouts(course, row, on.site));
-    const own = built.take(key, [course, row.own], () => builtRunPosts(course, row.own));
-    return laid.take(key, [run, course, placed, own], () => ({
-      key,
-      run,
-      seated: course,
-      gates: placed,
-      own,
-    }));
+    const { key } = each.seated.course;
+    return laid.next(key, [each], (before) => laidRun(each, on.site, before)).laid;
   });
   return carry.shelf<readonly LaidRun[]>('laid runs').list('', all);
 };

@@ -14,6 +14,14 @@ export interface MetRun {
   readonly all: readonly Post[];
 }
 
+/** What a run meets, and its own posts as high as its rises ask for. */
+interface Met {
+  readonly built: readonly Post[];
+  readonly rises: Rises;
+  readonly own: readonly Post[];
+  readonly met: MetRun;
+}
+
 /** The posts that the runs of one line are the first to meet. */
 export interface LineMet {
   readonly id: LineId;
@@ -102,37 +110,37 @@ const metOf = (
   { runs, rises: { risen, most }, own: marks, shared, before: seenBefore }: Meeting,
   carry: Carry,
 ): readonly MetRun[] => {
-  const shelves = {
-    own: carry.shelf<readonly Post[]>('raised posts of a run'),
-    mark: carry.shelf<Post>('raised post at a mark'),
-    all: carry.shelf<readonly Post[]>('all posts of a run'),
-    met: carry.shelf<MetRun>('posts that a run meets'),
-  };
+  const raisedMarks = carry.shelf<Post>('raised post at a mark');
+  const shelf = carry.shelf<Met>('posts that a run meets');
   const atMarks = new Map(marks.map((post) => [post.id, post]));
   const seen = new Set<PostId>(seenBefore);
   const atMark = (id: PostId): Post | undefined => {
     const post = atMarks.get(id);
     if (post === undefined) return shared.get(id);
     const rise = most.get(id) ?? 0;
-    return rise === 0 ? post : shelves.mark.take(id, [post, rise], () => raised(post, rise));
+    return rise === 0 ? post : raisedMarks.take(id, [post, rise], () => raised(post, rise));
   };
-  const endsOf = (run: Run): readonly Post[] =>
-    [run.posts[0], run.posts.at(-1)].flatMap((stop) =>
-      stop === undefined ? [] : (atMark(stop.post) ?? []),
-    );
+  const endsOf = ({ posts }: Run): readonly Post[] => {
+    const ends: Post[] = [];
+    for (const stop of [posts[0], posts.at(-1)]) {
+      const post = stop && atMark(stop.post);
+      if (post !== undefined) ends.push(post);
+    }
+    return ends;
+  };
   const all = runs.map(({ key, run, own: built }, n) => {
     const rises = risen[n] ?? new Map();
-    const own = shelves.own.take(key, [built, rises], () => raisedOwn(built, rises));
     const ends = endsOf(run);
     const met = ends.map(({ id }) => seen.has(id));
-    const posts = shelves.all.take(key, [run, own, ...ends], () => inTurn(run, own, ends));
-    const before = new Set(ends.flatMap(({ id }, end) => (met[end] === true ? [id] : [])));
     for (const { id } of ends) seen.add(id);
-    return shelves.met.take(key, [posts, ...met], () => ({
-      key,
-      all: posts,
-      posts: posts.filter(({ id }) => !before.has(id)),
-    }));
+    const from = [run, built, rises, ...ends, ...met];
+    return shelf.next(key, from, (before) => {
+      const own =
+        before?.built === built && before.rises === rises ? before.own : raisedOwn(built, rises);
+      const posts = inTurn(run, own, ends);
+      const isNew = (post: Post): boolean => met[ends.indexOf(post)] !== true;
+      return { built, rises, own, met: { key, all: posts, posts: posts.filter(isNew) } };
+    }).met;
   });
   return carry.shelf<readonly MetRun[]>('met runs').list('', all);
 };

@@ -129,13 +129,12 @@ const fromWest = (a: SitePoint, b: SitePoint): boolean =>
   Math.abs(b.x - a.x) > spot ? a.x < b.x : a.y <= b.y;
 
 /** How thick the posts of a run are that stand before its line posts do, inches. */
-const thicknesses = ({ course, from, to }: SeatedCourse, own: readonly RunPost[]) => {
-  const known = new Map<PostId, Inches>([
-    [`post:${course.from.mark}`, from.od],
-    [`post:${course.to.mark}`, to.od],
-    ...own.map(({ id, pipe }) => [id, pipe.od] as const),
-  ]);
-  return (id: PostId): Inches => known.get(id) ?? inches(0);
+const thicknesses = ({ from, to }: SeatedCourse, own: readonly RunPost[], nodes: number) => {
+  const known = new Map(own.map(({ id, pipe }) => [id, pipe.od] as const));
+  return ({ id }: Node, n: number): Inches => {
+    if (n === 0) return from.od;
+    return n === nodes - 1 ? to.od : (known.get(id) ?? inches(0));
+  };
 };
 
 /** What a run is filled with and on what ground, by its course; stations in plan. */
@@ -225,7 +224,7 @@ export const runPosts = (
   const posts: Run['posts'][number][] = [];
   const spaces: Space[] = [];
   const lines: RunPost[] = [];
-  const odOf = thicknesses(seated, [...own, ...stood]);
+  const odOf = thicknesses(seated, [...own, ...stood], all.length);
   all.forEach((node, n) => {
     posts.push({ post: node.id, station: inches(node.station) });
     const next = all[n + 1];
@@ -237,7 +236,7 @@ export const runPosts = (
     const part = {
       from: node.station,
       to: next.station,
-      posts: [odOf(node.id), odOf(next.id)] as const,
+      posts: [odOf(node, n), odOf(next, n + 1)] as const,
     };
     const stations = between(seated, part, grounds);
     const filled = linePosts(seated, stations, lines.length);

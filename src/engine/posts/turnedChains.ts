@@ -1,13 +1,52 @@
+import { sameSpot } from '../../geometry/sameSpot.ts';
 import type { FenceLine } from '../../site/fenceLine.ts';
 import type { LineId, MarkId } from '../../site/ids.ts';
+import type { Mark } from '../../site/mark.ts';
 import { verticesOf } from '../../site/pathOrder.ts';
 import type { Site } from '../../site/site.ts';
 import type { Carry } from '../carry/carry.ts';
 import { chainOf, isLoop, type Chain } from './chain.ts';
 import type { TurnedChain } from './markPosts.ts';
 import { sortedEntries } from './sortedEntries.ts';
-import { fenceMarks, spotsOf } from './spotsOf.ts';
+import { fenceMarks, spotsOf, type Spots } from './spotsOf.ts';
 import { turningsOf, usesOfMarks, type MarkUses, type Turning } from './turnings.ts';
+
+/** The marks of fence where they stand, and those that stand for others; null where each stands for itself. */
+interface Placed {
+  readonly used: readonly MarkId[];
+  readonly marks: readonly (Mark | undefined)[];
+  readonly spots: Spots | null;
+}
+
+const noSpots: Spots = new Map();
+
+/** So many marks that have moved are looked at one by one; of more all are looked at together. */
+const few = 8;
+
+/** Whether marks that all stood apart still do, though some of them have moved. */
+const stillApart = (marks: Placed['marks'], before: Placed['marks']): boolean => {
+  const moved = marks.flatMap((mark, n) => (mark === before[n] ? [] : [n]));
+  if (moved.length > few) return false;
+  return moved.every((n) => {
+    const mark = marks[n];
+    return !marks.some(
+      (other, k) => k !== n && mark !== undefined && other !== undefined && sameSpot(other, mark),
+    );
+  });
+};
+
+const placedAt = (
+  site: Site,
+  used: readonly MarkId[],
+  marks: Placed['marks'],
+  before: Placed | undefined,
+): Placed => {
+  const apart = before?.used === used && before.spots === null && stillApart(marks, before.marks);
+  if (apart) return { used, marks, spots: null };
+  const spots = spotsOf(site, used);
+  const own = [...spots].every(([drawn, mark]) => drawn === mark);
+  return { used, marks, spots: own ? null : spots };
+};
 
 const chainsOf = (site: Site, carry: Carry): Chain[] => {
   const { lines } = site;
@@ -18,14 +57,17 @@ const chainsOf = (site: Site, carry: Carry): Chain[] => {
     .shelf<readonly (readonly [LineId, FenceLine])[]>('lines in turn')
     .take('', [lines], () => sortedEntries(lines));
   const chains = carry.shelf<Chain>('chain');
-  const spots = spotsOf(site, used);
+  const placed = used.map((mark) => site.marks[mark]);
+  const spots = carry
+    .shelf<Placed>('spots of marks')
+    .next('', [used, ...placed], (before) => placedAt(site, used, placed, before)).spots;
   return entries.map(([id, line]) => {
     const from: unknown[] = [line];
     for (const { mark: drawn } of verticesOf(line.path)) {
-      const mark = spots.get(drawn) ?? drawn;
+      const mark = spots === null ? drawn : (spots.get(drawn) ?? drawn);
       from.push(mark, site.marks[mark]);
     }
-    return chains.take(id, from, () => chainOf(id, line, site, spots));
+    return chains.take(id, from, () => chainOf(id, line, site, spots ?? noSpots));
   });
 };
 

@@ -12,14 +12,13 @@ import {
   fenceObstacles,
   gateObstacles,
   nowhere,
-  type FenceObstacle,
+  type FencesNear,
 } from './obstaclesOf.ts';
 
 /** Everything on a site that a leaf could meet. */
 export interface Surroundings {
   readonly features: readonly Obstacle[];
-  /** The fence near to some ground. */
-  readonly fences: (ground: Bounds) => readonly FenceObstacle[];
+  readonly fences: FencesNear;
   readonly gates: readonly Obstacle[];
 }
 
@@ -30,7 +29,9 @@ export const surroundingsOf = (
   carry: Carry = newCarry(),
 ): Surroundings =>
   carry.shelf<Surroundings>('surroundings').take('', [site, layout], () => ({
-    features: featureObstacles(site),
+    features: carry
+      .shelf<readonly Obstacle[]>('features to meet')
+      .settle('', featureObstacles(site)),
     fences: fenceObstacles(layout, carry),
     gates: gateObstacles(layout, carry),
   }));
@@ -56,6 +57,16 @@ const groundOf = ({ start, end, stands, leaves, slides }: GateLayout): Bounds =>
   return expandBounds(boundsOf(places) ?? nowhere, reach + roomAtGate);
 };
 
+/** All that `aroundGate` follows from: the very same things where none of it has changed. */
+export const besideGate = (
+  { features, fences, gates }: Surroundings,
+  gate: GateLayout,
+): readonly unknown[] => {
+  const ground = groundOf(gate);
+  const isNearBy = ({ bounds }: Obstacle) => boundsOverlap(ground, bounds);
+  return [gate, ...features.filter(isNearBy), ...fences.lines(ground), ...gates.filter(isNearBy)];
+};
+
 /** What a gate could meet, near to it: not itself, and not the fence that it stands in. */
 export const aroundGate = (
   { features, fences, gates }: Surroundings,
@@ -65,7 +76,7 @@ export const aroundGate = (
   const isNearBy = ({ bounds }: { readonly bounds: Bounds }) => boundsOverlap(ground, bounds);
   return [
     ...features.filter(isNearBy),
-    ...fences(ground).filter((fence) => isNearBy(fence) && !fence.holds(gate)),
+    ...fences.fences(ground).filter((fence) => isNearBy(fence) && !fence.holds(gate)),
     ...gates.filter((other) => isNearBy(other) && other.met.id !== gate.id),
   ];
 };

@@ -103,6 +103,13 @@ interface BoundLine {
   readonly bounds: Bounds;
 }
 
+/** The fence near to some ground. */
+export interface FencesNear {
+  /** The lines that come near to it: the very same things where none of their runs has changed. */
+  readonly lines: (ground: Bounds) => readonly unknown[];
+  readonly fences: (ground: Bounds) => readonly FenceObstacle[];
+}
+
 /** Bounds that hold a run: from start to end, and as far aside as an arc, or legs that hardly turn, can take it. */
 const runBounds = ({ start, end, bow, length, legs }: Run): Bounds => {
   const aside = bow === 0 ? length * (legs.length - 1) * straightTurn : length;
@@ -122,7 +129,7 @@ const boundLine = ({ id, runs }: LineLayout): BoundLine => {
 export const fenceObstacles = (
   { lines, posts }: Pick<Layout, 'lines' | 'posts'>,
   carry: Carry,
-): ((ground: Bounds) => readonly FenceObstacle[]) => {
+): FencesNear => {
   const known = carry.shelf<FenceObstacle>('fence to meet');
   const bound = carry.shelf<BoundLine>('bounds of runs');
   const all = Object.values<LineLayout>(lines).map((line) =>
@@ -132,12 +139,14 @@ export const fenceObstacles = (
     const ends = [run.posts[0], run.posts.at(-1)].map((stop) => posts[stop?.post ?? 'post:']?.at);
     return known.take(run.id, [run, ...ends], () => fenceOf(id, run, posts));
   };
-  return (ground) =>
-    all
-      .filter(({ bounds }) => boundsOverlap(ground, bounds))
-      .flatMap(({ id, runs }) =>
+  const linesNear = (ground: Bounds) => all.filter(({ bounds }) => boundsOverlap(ground, bounds));
+  return {
+    lines: linesNear,
+    fences: (ground) =>
+      linesNear(ground).flatMap(({ id, runs }) =>
         runs.flatMap(({ run, bounds }) => (boundsOverlap(ground, bounds) ? [fence(id, run)] : [])),
-      );
+      ),
+  };
 };
 
 const sweptBy = ({ id, leaves, slides }: GateLayout): Obstacle =>
