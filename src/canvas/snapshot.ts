@@ -1,80 +1,48 @@
-import { explode } from '../drawing/explode.ts';
-import type { Palette } from '../drawing/ink.ts';
-import type { Primitive } from '../drawing/primitive.ts';
 import type { Pad } from '../editor/view.ts';
 import type { View } from '../store/view.ts';
-import type { LengthSystem } from '../units/lengthStyle.ts';
-import { padProjection } from './padProjection.ts';
-import { paintAtoms } from './paintAtoms.ts';
-import { overPad, padRoom } from './padRoom.ts';
-import { paintGrid, rulingFor } from './paintGrid.ts';
-import { paintPictures } from './paintPictures.ts';
-import type { UnderPicture } from './underPicture.ts';
+import { overPad } from './padRoom.ts';
 
-/** The still drawing and what it is painted with. */
-export interface Still {
-  readonly primitives: readonly Primitive[];
-  readonly palette: Palette;
-  readonly system: LengthSystem;
-  /** CSS pixels for a paper inch. */
-  readonly inch: number;
-  /** False while the lettering is still loading; the picture is taken again when it is here. */
-  readonly lettered: boolean;
-  /** Whether pictures lie under it: then its paper is with them. */
-  readonly over: 'paper' | 'pictures';
-}
-
-/** A picture of the still drawing, with a margin around the pad, as the view was then. */
+/** A picture as large as the pad with a margin around it, as the view was when it was taken. */
 export interface Snapshot {
   readonly canvas: HTMLCanvasElement;
+  readonly context: CanvasRenderingContext2D | null;
   readonly view: View;
   readonly pad: Pad;
+  /** Pixels of the picture to a CSS pixel. */
+  readonly density: number;
 }
 
-const margin = overPad;
+/** A finer picture than this is not told from it, and takes four times the memory. */
+const finest = 2;
 
-/** A picture as large as the pad with its margin, painted by `paint` in CSS pixels of the pad. */
-const taken = (
-  view: View,
-  pad: Pad,
-  paint: (context: CanvasRenderingContext2D) => void,
-): Snapshot => {
-  const density = Math.min(2, window.devicePixelRatio || 1);
+const sized = (length: number, density: number): number =>
+  Math.round((length + 2 * overPad) * density);
+
+/** A picture of the pad in a view, in the place of one before where that is as large; blank where it is not. */
+export const newSnapshot = (view: View, pad: Pad, before: Snapshot | null): Snapshot => {
+  const density = Math.min(finest, window.devicePixelRatio || 1);
+  const [width, height] = [sized(pad.width, density), sized(pad.height, density)];
+  const old = before?.canvas;
+  if (old !== undefined && old.width === width && old.height === height)
+    return { canvas: old, context: before?.context ?? null, view, pad, density };
   const canvas = document.createElement('canvas');
-  canvas.width = Math.round((pad.width + 2 * margin) * density);
-  canvas.height = Math.round((pad.height + 2 * margin) * density);
-  const context = canvas.getContext('2d');
-  if (context === null) return { canvas, view, pad };
-  context.scale(density, density);
-  context.translate(margin, margin);
-  paint(context);
-  return { canvas, view, pad };
+  canvas.width = width;
+  canvas.height = height;
+  return { canvas, context: canvas.getContext('2d'), view, pad, density };
 };
 
-/** Paints the still drawing into a picture. */
-export const takeSnapshot = (still: Still, view: View, pad: Pad): Snapshot =>
-  taken(view, pad, (context) => {
-    const { primitives, palette, system, inch, over } = still;
-    const [right, bottom] = [pad.width + margin, pad.height + margin];
-    const area = { left: -margin, top: -margin, right, bottom };
-    paintGrid(context, { view, area, palette, over, ruling: rulingFor(view.scale, system) });
-    const atoms = explode(primitives, padProjection(view, inch), padRoom(pad, inch));
-    paintAtoms(context, atoms, { palette, scale: inch });
-  });
-
-/** What lies under the drawing, and with what it is painted. */
-export interface Under {
-  readonly pictures: readonly UnderPicture[];
-  readonly palette: Palette;
-}
-
-/** Paints the paper and the pictures on it into a picture of their own. */
-export const takeUnder = ({ pictures, palette }: Under, view: View, pad: Pad): Snapshot =>
-  taken(view, pad, (context) => {
-    context.fillStyle = palette.paper;
-    context.fillRect(-margin, -margin, pad.width + 2 * margin, pad.height + 2 * margin);
-    paintPictures(context, pictures, { view, palette });
-  });
+/** Paints on a picture in CSS pixels of the pad; leaves it without a clip or a transform. */
+export const onSnapshot = (
+  { context, density }: Snapshot,
+  paint: (context: CanvasRenderingContext2D) => void,
+): void => {
+  if (context === null) return;
+  context.save();
+  context.scale(density, density);
+  context.translate(overPad, overPad);
+  paint(context);
+  context.restore();
+};
 
 /** Paints the picture where the ground of its time is in another view. */
 export const showSnapshot = (
@@ -85,9 +53,9 @@ export const showSnapshot = (
   const times = view.scale / then.scale;
   context.drawImage(
     canvas,
-    view.x - (margin + then.x) * times,
-    view.y - (margin + then.y) * times,
-    (pad.width + 2 * margin) * times,
-    (pad.height + 2 * margin) * times,
+    view.x - (overPad + then.x) * times,
+    view.y - (overPad + then.y) * times,
+    (pad.width + 2 * overPad) * times,
+    (pad.height + 2 * overPad) * times,
   );
 };

@@ -1,7 +1,8 @@
-import { useCallback } from 'react';
+import { useCallback, useMemo } from 'react';
 import type { Signal } from '../../canvas/hand.ts';
 import { heldKeys } from '../../canvas/heldKeys.ts';
 import { Pad } from '../../canvas/Pad.tsx';
+import type { WatchedView } from '../../canvas/usePad.ts';
 import { useHeldKey } from '../../canvas/useHeldKey.ts';
 import { palettes } from '../../drawing/palettes.ts';
 import { touchedKnob } from '../../editor/bowKnob.ts';
@@ -12,6 +13,7 @@ import { pictureHand } from '../../editor/tools/picture/taken.ts';
 import { isShown } from '../../editor/walk/walk.ts';
 import { panBy, type Pad as PadSize } from '../../editor/view.ts';
 import type { SitePoint } from '../../geometry/point.ts';
+import type { SessionStore } from '../../store/session.ts';
 import { phrase } from '../../phrases/phrase.ts';
 import { useBench, useDrawn, useLayout, useSession, useSite } from '../bench.ts';
 import { fitAll } from '../fitAll.ts';
@@ -41,20 +43,32 @@ interface SheetProps {
   readonly onHold: (touch: Touch) => void;
 }
 
+/** The view of the session, which passes by what else is in it. */
+const viewOf = (session: SessionStore): WatchedView => ({
+  now: () => session.getState().view,
+  watch: (heard) =>
+    session.subscribe(({ view }, before) => {
+      if (view !== before.view) heard();
+    }),
+});
+
 /** The pad itself: the drawing as it is now, what is selected, and what the tool shows. */
 const DrawingPad = ({ place, hand, cross, onInput, onHold }: SheetProps) => {
   const bench = useBench();
   const { session } = bench;
   const site = useSite();
   const layout = useLayout();
-  const { view, theme, tool, selection, lit } = useSession((state) => state);
+  const theme = useSession((state) => state.theme);
+  const tool = useSession((state) => state.tool);
+  const selection = useSession((state) => state.selection);
+  const lit = useSession((state) => state.lit);
   const space = useHeldKey(heldKeys.pan);
   const { system } = site.lengths;
   const drawn = useDrawn();
-  const primitives = planOf(drawn.site, drawn.layout);
+  const groups = planOf(drawn.site, drawn.layout);
   const pictures = useUnderPictures();
   const [palette, inch] = [palettes[theme], padInch[theme]];
-  const still = { primitives, palette, inch, system, pictures };
+  const still = { groups, palette, inch, system, pictures };
   const means = (touch: Touch, kind: Signal['kind']): Signal['means'] => {
     if (tool === 'pan' || space) return 'pan';
     if (tool === 'picture') return pictureHand(site, selection, touch, kind);
@@ -80,14 +94,15 @@ const DrawingPad = ({ place, hand, cross, onInput, onHold }: SheetProps) => {
     },
     [bench, session],
   );
+  const view = useMemo(() => viewOf(session), [session]);
   const drawing = tool === 'select' ? 'default' : 'crosshair';
   return (
     <Pad
       still={still}
-      live={[
+      live={(scale) => [
         ...(place === null ? [] : walkMarks(place)),
-        ...selectionMarks(site, layout, { selection, scale: view.scale }),
-        ...litMarks(layout, lit, view.scale),
+        ...selectionMarks(site, layout, { selection, scale }),
+        ...litMarks(layout, lit, scale),
         ...hand.preview,
       ]}
       view={view}
@@ -96,7 +111,6 @@ const DrawingPad = ({ place, hand, cross, onInput, onHold }: SheetProps) => {
       means={means}
       label={phrase`Drawing pad`}
       describedBy={`${padUse} ${padPrompt}`}
-      viewNow={() => session.getState().view}
       onView={(change) => session.setState((state) => ({ view: change(state.view) }))}
       onInput={onInput}
       onHold={onHold}

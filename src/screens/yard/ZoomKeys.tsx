@@ -12,14 +12,14 @@ import { useNarrow } from '../frame/useNarrow.ts';
 export const ZoomKeys = () => {
   const bench = useBench();
   const { lengths } = useSite();
-  const view = useSession((state) => state.view);
+  const scale = useSession((state) => state.view.scale);
   const zoom = (times: number) => {
     const { width, height } = bench.pad.getState() ?? { width: 0, height: 0 };
     const middle = { x: width / 2, y: height / 2 };
-    bench.session.setState({ view: zoomAt(view, middle, times) });
+    bench.session.setState(({ view }) => ({ view: zoomAt(view, middle, times) }));
   };
   const narrow = useNarrow();
-  const square = formatLength(inches(rulingFor(view.scale, lengths.system).fine), lengths);
+  const square = formatLength(inches(rulingFor(scale, lengths.system).fine), lengths);
   return (
     <>
       <p className="gridsay">
