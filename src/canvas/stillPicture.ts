@@ -43,8 +43,6 @@ interface Wanted {
   readonly pad: Pad;
 }
 
-/** What tells when the first drawing of a yard was painted. */
-const firstDrawn = 'yard drawn';
 /** So many groups are drawn anew at once; more bit by bit, beside the old picture. */
 const mostAtOnce = 64;
 /** A picture that was gone on with is drawn from nothing when nothing has changed for so long, milliseconds. */
@@ -138,7 +136,6 @@ export class StillPicture {
     this.running = null;
     this.standing = { drawing, anchor: from.view };
     this.paintWhole({ ...from, still: wanted?.still ?? from.still });
-    if (performance.getEntriesByName(firstDrawn).length === 0) performance.mark(firstDrawn);
     if (wanted !== null && wanted !== from) this.reconcile(wanted);
     this.changed();
   }

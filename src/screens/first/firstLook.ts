@@ -38,7 +38,7 @@ export const firstLook = async (opened: OpenedYard): Promise<FirstLook | null> =
   const view = wanted ?? fittedView({ site: shown, layout, pad, inch });
   const [palette, { system }] = [palettes[theme], shown.lengths];
   place.replaceChildren(
-    paintYard({ primitives: planOf(shown, layout), palette, system, inch, view, pad }),
+    paintYard({ primitives: planOf(shown, layout).flat(), palette, system, inch, view, pad }),
   );
   await painted();
   performance.mark('yard painted');
