@@ -20,5 +20,6 @@ export const openFirst = async (): Promise<Opened> => {
   const opened = await openedYard();
   clearTimeout(timer);
   sayFirst(null);
-  return { ...opened, look: await firstLook(opened) };
+  // a device that cannot draw is told so by the screen, with a key that saves the file
+  return { ...opened, look: await firstLook(opened).catch(() => null) };
 };
