@@ -91,8 +91,10 @@ function* drawInto(
   for (const chains of [true, false]) {
     for (const { group, held, found } of last) {
       room.note(held);
-      for (const primitive of group.toReversed())
-        if (isChain(primitive) === chains) found.set(primitive, letter(primitive));
+      for (const primitive of group.toReversed()) {
+        const lettered = isChain(primitive) === chains ? letter(primitive) : [];
+        if (lettered.length > 0) found.set(primitive, lettered);
+      }
       room.note(null);
       yield;
     }
