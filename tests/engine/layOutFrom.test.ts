@@ -256,6 +256,7 @@ describe('layOutFrom', () => {
           expect(now[kind].size).toBe(before[kind].size);
           for (const [id, object] of now[kind]) expect(object).toBe(before[kind].get(id as never));
         }
+        expect(again.layout.posts).toBe(laying.layout.posts);
       }),
       { numRuns: 40 },
     );

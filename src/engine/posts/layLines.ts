@@ -108,7 +108,22 @@ const gatesInTurn = (
   };
 };
 
-/** The posts of all runs, and those that stand for gates beside them. */
+/** Posts by their ids. */
+const byId = (lists: readonly (readonly Post[])[]): Layout['posts'] => {
+  // key by key: of thousands of posts entries take three times as long
+  const posts: Record<PostId, Post> = {};
+  for (const own of lists) for (const post of own) posts[post.id] = post;
+  return posts;
+};
+
+/** Those of some posts that gates hang from or latch to. */
+const gatePosts = (lists: readonly (readonly Post[])[]): Post[] => {
+  const found: Post[] = [];
+  for (const own of lists) for (const post of own) if (post.gates.length > 0) found.push(post);
+  return found;
+};
+
+/** The posts of all runs, and those that stand for gates beside them; the very same map where all of them are. */
 const postsOf = (
   site: Site,
   onRuns: readonly (readonly Post[])[],
@@ -116,12 +131,10 @@ const postsOf = (
   carry: Carry,
 ): { readonly posts: Layout['posts']; readonly stands: readonly Post[] } => {
   const settled = carry.shelf<Post>('post beside the fence');
-  // key by key: of thousands of posts entries take three times as long
-  const posts: Record<PostId, Post> = {};
-  for (const own of onRuns) for (const post of own) posts[post.id] = post;
-  const stands = gateStands(site, gates, posts).map((post) => settled.settle(post.id, post));
-  for (const post of stands) posts[post.id] = post;
-  return { posts, stands };
+  const known = carry.shelf<Layout['posts']>('posts by their ids');
+  const atGates = known.take('at gates', [onRuns], () => byId([gatePosts(onRuns)]));
+  const stands = gateStands(site, gates, atGates).map((post) => settled.settle(post.id, post));
+  return { posts: known.take('all', [onRuns, ...stands], () => byId([...onRuns, stands])), stands };
 };
 
 /** Some lists as one: the very same one where all of them are. */
