@@ -1,3 +1,5 @@
+import { setFlagsFromString } from 'node:v8';
+import { runInNewContext } from 'node:vm';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { layOutFrom, type Laying } from '../../src/engine/layOutFrom.ts';
@@ -261,6 +263,22 @@ describe('layOutFrom', () => {
       { numRuns: 40 },
     );
   }, 60_000);
+
+  it('[P24] holds on to no layout before the last', async () => {
+    setFlagsFromString('--expose-gc');
+    const collect = runInNewContext('gc') as () => void;
+    const site = twoLines();
+    const edited = (offset: number) =>
+      moveGate(site, 'gate:1', { from: 'start', offset: inches(offset) });
+    let laying: Laying = layOutFrom(site, null);
+    const first = new WeakRef(laying.layout.posts);
+    for (const offset of [100, 101, 102]) laying = layOutFrom(edited(offset), laying);
+    // what was reached in this turn of the loop may not be let go before the next
+    await new Promise((resolve) => setTimeout(resolve));
+    collect();
+    expect(first.deref()).toBeUndefined();
+    expect(Object.keys(laying.layout.posts)).not.toHaveLength(0);
+  });
 
   it('[P24] moving a gate keeps every other run, their posts and their gates', () => {
     const site = twoLines();

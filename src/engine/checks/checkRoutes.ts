@@ -11,7 +11,6 @@ import { accessibleReach, besidePowered, fireWidth, poweredGate } from '../../tr
 import { fineStyle } from '../../units/fineStyle.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import { inches, type Inches } from '../../units/inches.ts';
-import type { Carry } from '../carry/carry.ts';
 import type { Flag } from '../flag.ts';
 import { clearPassage } from '../gate/clearPassage.ts';
 import { onePassage } from '../gate/onePassage.ts';
@@ -19,8 +18,9 @@ import { leafTip } from '../gate/swing.ts';
 import { heightAt } from '../ground/heightAt.ts';
 import type { GateLayout, LeafLayout } from '../layout.ts';
 import type { LaidLines } from '../posts/layLines.ts';
+import type { LaidYard } from './laidYard.ts';
 import { latchRooms, placesOn, standingIn, type GroundAtLatch } from '../sweep/latchRooms.ts';
-import { aroundGate, surroundingsOf, type Surroundings } from '../sweep/meetings.ts';
+import { aroundGate, type Surroundings } from '../sweep/meetings.ts';
 import type { Obstacle } from '../sweep/obstacle.ts';
 import { plantedAt, saidOf, type GateFlag } from './gateFlag.ts';
 import { metName } from './metName.ts';
@@ -224,9 +224,9 @@ const flagsFor = (passed: Passed): GateFlag[] => [
  * with: clear passage, reach of the latch, sill, room and slope of the ground
  * at the latch; what is near to a powered leaf that stands open.
  */
-export const checkRoutes = (site: Site, laid: LaidLines, carry: Carry): Flag[] => {
+export const checkRoutes = (site: Site, laid: LaidYard): Flag[] => {
   const say = (length: Inches): string => formatLength(length, fineStyle(site.lengths));
-  const around = () => surroundingsOf(site, laid, carry);
+  const { around } = laid;
   return Object.values<GateLayout>(laid.gates).flatMap((layout) => {
     const gate = site.gates[layout.id];
     if (gate === undefined) return [];

@@ -15,11 +15,11 @@ import { fineStyle } from '../../units/fineStyle.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import { inches } from '../../units/inches.ts';
 import { radians } from '../../units/radians.ts';
-import type { Carry } from '../carry/carry.ts';
 import type { Flag } from '../flag.ts';
 import type { GateLayout, LeafLayout, Run, SlideLayout } from '../layout.ts';
 import type { LaidLines } from '../posts/layLines.ts';
-import { aroundGate, meetings, surroundingsOf, type Surroundings } from '../sweep/meetings.ts';
+import type { LaidYard } from './laidYard.ts';
+import { aroundGate, meetings, type Surroundings } from '../sweep/meetings.ts';
 import { plantedAt, type GateFlag } from './gateFlag.ts';
 import { metName } from './metName.ts';
 import { gateName } from './names.ts';
@@ -145,14 +145,14 @@ const inTheWay = ({ site, layout }: Rolled, around: Surroundings): GateFlag[] =>
  * What there is to say about leaves that roll: counterbalance, length, rollers, and whether there
  * is room for the whole leaf along the fence on the side it rolls to.
  */
-export const checkSlides = (site: Site, laid: LaidLines, carry: Carry): Flag[] => {
+export const checkSlides = (site: Site, laid: LaidYard): Flag[] => {
   const rolled = Object.values(laid.gates).flatMap((layout): Rolled[] => {
     const gate = site.gates[layout.id];
     if (gate?.way.kind !== 'cantilever') return [];
     return [{ site, laid, layout, gate, way: gate.way }];
   });
   if (rolled.length === 0) return [];
-  const around = surroundingsOf(site, laid, carry);
+  const around = laid.around();
   return rolled.flatMap((one) => {
     const { layout } = one;
     if (layout.opening.target <= 0) return plantedAt(layout, closesNothing(one));

@@ -9,13 +9,12 @@ import { clearPassage } from '../gate/clearPassage.ts';
 import type { Carry, Shelf } from '../carry/carry.ts';
 import type { Flag } from '../flag.ts';
 import type { GateLayout } from '../layout.ts';
-import type { LaidLines } from '../posts/layLines.ts';
+import type { LaidYard } from './laidYard.ts';
 import { freeSwings } from '../sweep/mayOpen.ts';
 import {
   aroundGate,
   besideGate,
   meetings,
-  surroundingsOf,
   type Meeting,
   type Surroundings,
 } from '../sweep/meetings.ts';
@@ -129,10 +128,10 @@ const narrow = (gate: GateLayout, site: Site): GateFlag[] => {
  * What the leaves of placed gates meet as they open: walls, trunks and other fence stop them; a
  * boundary, a pool, an edge of paving and the leaves of another gate are to be known.
  */
-export const checkSweeps = (site: Site, laid: LaidLines, carry: Carry): Flag[] => {
+export const checkSweeps = (site: Site, laid: LaidYard, carry: Carry): Flag[] => {
   const gates = Object.values(laid.gates).filter(({ placed }) => placed);
   if (gates.every(({ leaves }) => leaves.length === 0)) return [];
-  const around = surroundingsOf(site, laid, carry);
+  const around = laid.around();
   const known = carry.shelf<readonly Meeting[]>('what leaves meet');
   return gates.flatMap((gate) =>
     plantedAt(gate, [...sweepFlags(gate, site, around, known), ...narrow(gate, site)]),

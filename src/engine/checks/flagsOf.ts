@@ -1,8 +1,7 @@
 import type { Site } from '../../site/site.ts';
 import type { Carry } from '../carry/carry.ts';
 import type { Flag } from '../flag.ts';
-import type { LaidLines } from '../posts/layLines.ts';
-import type { Survey } from '../survey/survey.ts';
+import { surroundingsOf, type Surroundings } from '../sweep/meetings.ts';
 import { checkBarbedWire } from './checkBarbedWire.ts';
 import { checkBoundary } from './checkBoundary.ts';
 import { checkCatch } from './checkCatch.ts';
@@ -38,12 +37,8 @@ import { checkSurvey } from './checkSurvey.ts';
 import { checkSweeps } from './checkSweeps.ts';
 import { checkTownRules } from './checkTownRules.ts';
 import { checkWalls } from './checkWalls.ts';
+import type { LaidYard } from './laidYard.ts';
 import { englishOf } from '../../phrases/phrase.ts';
-
-/** What the checks look at. */
-export interface LaidYard extends LaidLines {
-  readonly survey: Survey;
-}
 
 const rank: Readonly<Record<Flag['level'], number>> = { stop: 0, settle: 1, caution: 2 };
 
@@ -57,8 +52,11 @@ const withEnglish = (flag: Flag): Flag => {
 };
 
 /** Every flag that stands on a site: `stop` first, then `settle`, then `caution`, each by place. */
-export const flagsOf = (site: Site, laid: LaidYard, carry: Carry): Flag[] =>
-  [
+export const flagsOf = (site: Site, yard: Omit<LaidYard, 'around'>, carry: Carry): Flag[] => {
+  let known: Surroundings | null = null;
+  const around = (): Surroundings => (known ??= surroundingsOf(site, yard, carry));
+  const laid: LaidYard = { ...yard, around };
+  return [
     ...checkGates(site, laid),
     ...checkCatch(site, laid),
     ...checkLeaves(site, laid),
@@ -76,7 +74,7 @@ export const flagsOf = (site: Site, laid: LaidYard, carry: Carry): Flag[] =>
     ...checkFits(site, laid, carry),
     ...checkSigned(site, laid),
     ...checkSet(site, laid),
-    ...checkSlides(site, laid, carry),
+    ...checkSlides(site, laid),
     ...checkSweeps(site, laid, carry),
     ...checkStands(site, laid, carry),
     ...checkReceivers(site, laid),
@@ -88,7 +86,7 @@ export const flagsOf = (site: Site, laid: LaidYard, carry: Carry): Flag[] =>
     ...checkPostSizes(site, laid),
     ...checkSelvage(site, laid),
     ...checkPool(site, laid),
-    ...checkRoutes(site, laid, carry),
+    ...checkRoutes(site, laid),
     ...checkHangings(site, laid, carry),
     ...checkTownRules(site, laid),
     ...checkBarbedWire(site, laid),
@@ -97,3 +95,4 @@ export const flagsOf = (site: Site, laid: LaidYard, carry: Carry): Flag[] =>
   ]
     .map(withEnglish)
     .toSorted((a, b) => rank[a.level] - rank[b.level] || (sortKey(a) < sortKey(b) ? -1 : 1));
+};

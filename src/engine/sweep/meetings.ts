@@ -22,19 +22,19 @@ export interface Surroundings {
   readonly gates: readonly Obstacle[];
 }
 
-/** Everything that stands on a laid out site; what is as it was before is taken over. */
+/**
+ * Everything that stands on a laid out site; what is as it was before is taken over. No piece itself: it holds
+ * on to its carry, and with that to the layout before.
+ */
 export const surroundingsOf = (
   site: Site,
   layout: Pick<Layout, 'lines' | 'posts' | 'gates'>,
   carry: Carry = newCarry(),
-): Surroundings =>
-  carry.shelf<Surroundings>('surroundings').take('', [site, layout], () => ({
-    features: carry
-      .shelf<readonly Obstacle[]>('features to meet')
-      .settle('', featureObstacles(site)),
-    fences: fenceObstacles(layout, carry),
-    gates: gateObstacles(layout, carry),
-  }));
+): Surroundings => ({
+  features: carry.shelf<readonly Obstacle[]>('features to meet').settle('', featureObstacles(site)),
+  fences: fenceObstacles(layout, carry),
+  gates: gateObstacles(layout, carry),
+});
 
 /** Where a leaf of a gate, counted from 0, first meets something. */
 export interface Meeting extends Touch {
