@@ -90,10 +90,28 @@ const firstParts = (bundle: Rolldown.OutputBundle): readonly Rolldown.OutputChun
   return [...found];
 };
 
+/** The modules of the first drawing that are not the page's own: one part, since each part takes its time. */
+const firstModules = new Set<string>();
+
 /** The page asks for all script of its first drawing at once, and no build has more of it than it may. */
 const firstScript: Plugin = {
   name: 'first-script',
   apply: 'build',
+  buildEnd() {
+    const importsOf = (ids: Iterable<string>): Set<string> => {
+      const found = new Set(ids);
+      for (const id of found) {
+        for (const next of this.getModuleInfo(id)?.importedIds ?? []) found.add(next);
+      }
+      return found;
+    };
+    const ids = [...this.getModuleIds()];
+    const own = importsOf(ids.filter((id) => this.getModuleInfo(id)?.isEntry === true));
+    firstModules.clear();
+    for (const id of importsOf(ids.filter((one) => one.endsWith(firstPart)))) {
+      if (!own.has(id)) firstModules.add(id);
+    }
+  },
   transformIndexHtml: {
     order: 'post',
     handler: (_, { bundle }) =>
@@ -151,6 +169,15 @@ export default defineConfig({
     assetsInlineLimit: 0,
     // one part for the program and one for the PDF writer: kB before compression
     chunkSizeWarningLimit: 1000,
+    rolldownOptions: {
+      output: {
+        codeSplitting: {
+          // what the page's own script has stays there: it speaks before anything else is loaded
+          includeDependenciesRecursively: false,
+          groups: [{ name: 'first', test: (id) => firstModules.has(id) }],
+        },
+      },
+    },
   },
   preview: { headers: partHeaders },
   test: {

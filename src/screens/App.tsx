@@ -8,14 +8,17 @@ import { KeptLine } from './frame/KeptLine.tsx';
 import { Mishap } from './frame/Mishap.tsx';
 import { Say } from './frame/Say.tsx';
 import { screenOf, tabs } from './frame/tabs.ts';
-import { CrewSheet } from './sheet/CrewSheet.tsx';
+import { laterScreens } from './laterScreens.ts';
 import { MergeOver } from './merge/MergeOver.tsx';
 import { TourStrip } from './help/tour/TourStrip.tsx';
-import { LoadList } from './load/LoadList.tsx';
-import { Openings } from './openings/Openings.tsx';
 import { Yard } from './yard/Yard.tsx';
 
-const screens = { yard: Yard, openings: Openings, load: LoadList, sheet: CrewSheet } as const;
+const screens = {
+  yard: Yard,
+  openings: laterScreens.openings.Part,
+  load: laterScreens.load.Part,
+  sheet: laterScreens.sheet.Part,
+} as const;
 
 /** Of no need to the first screen: it comes after, and where it cannot be had there is none. */
 const NewerVersion = lazy(() =>

@@ -9,6 +9,7 @@ import './fields/fields.css';
 import './page.css';
 import { phrase } from '../phrases/phrase.ts';
 import { language, speak } from '../phrases/speak.ts';
+import { deviceJobShelf } from '../store/deviceJobShelf.ts';
 import { sayFirst } from './first/sayFirst.ts';
 import { screenLanguage } from './frame/screenLanguage.ts';
 
@@ -17,11 +18,14 @@ import { screenLanguage } from './frame/screenLanguage.ts';
  * drawn before what one draws with is fetched.
  */
 const open = async (): Promise<void> => {
+  const shelf = deviceJobShelf();
+  // the device opens its shelf while script is fetched; what fails is told when it is read
+  shelf.heads().catch(() => undefined);
   // a catalogue that cannot be had leaves English
   await speak(screenLanguage()).catch(() => undefined);
   document.documentElement.lang = language();
   const { openFirst } = await import('./first/openFirst.ts');
-  const opened = await openFirst();
+  const opened = await openFirst(shelf);
   const { show } = await import('./show.tsx');
   await show(opened);
 };

@@ -1,4 +1,5 @@
 import { phrase } from '../../phrases/phrase.ts';
+import type { JobShelf } from '../../store/jobShelf.ts';
 import { firstLook, type FirstLook } from './firstLook.ts';
 import { openedYard, type OpenedYard } from './openedYard.ts';
 import { sayFirst } from './sayFirst.ts';
@@ -12,12 +13,12 @@ export interface Opened extends OpenedYard {
 const patience = 1500;
 
 /** Opens and draws the yard, from which the rest of the program goes on. */
-export const openFirst = async (): Promise<Opened> => {
+export const openFirst = async (shelf: JobShelf): Promise<Opened> => {
   const timer = setTimeout(
     () => sayFirst({ line: phrase`What is kept on this device is being read …` }),
     patience,
   );
-  const opened = await openedYard();
+  const opened = await openedYard(shelf);
   clearTimeout(timer);
   sayFirst(null);
   // a device that cannot draw is told so by the screen, with a key that saves the file

@@ -4,7 +4,7 @@ import { phrase } from '../../phrases/phrase.ts';
 import { openDocument } from '../../site/openDocument.ts';
 import type { Site } from '../../site/site.ts';
 import { rememberLayouts } from '../../store/derived.ts';
-import { deviceJobShelf } from '../../store/deviceJobShelf.ts';
+import type { JobShelf } from '../../store/jobShelf.ts';
 import { loadKept, type Kept, type Shelves } from '../../store/loadKept.ts';
 import { pictureBytes } from '../../store/picturesApart.ts';
 import { devicePictureShelf, type PictureShelf } from '../../store/pictureShelf.ts';
@@ -37,9 +37,9 @@ const askedSample = async (): Promise<Site | null> => {
  * The job kept on this device that was on the pad last; where there is none, the sample that the address
  * asks for, else an empty pad.
  */
-export const openedYard = async (): Promise<OpenedYard> => {
+export const openedYard = async (shelf: JobShelf): Promise<OpenedYard> => {
   const pictureShelf = devicePictureShelf();
-  const [shelf, bytes] = [deviceJobShelf(), pictureBytes(pictureShelf)];
+  const bytes = pictureBytes(pictureShelf);
   // the sample is on its way while the device is read
   const [kept, sample] = await Promise.all([loadKept({ shelf, bytes }), askedSample()]);
   const asked = kept.job === null ? sample : null;
