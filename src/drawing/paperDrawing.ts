@@ -49,22 +49,35 @@ export interface Redrawn {
 
 const isChain = ({ kind }: Primitive): boolean => kind === 'dimension chain';
 
+/** Letters and chains stand no farther off what they are of, paper inches. */
+const beside = 1;
+
+const touches = (a: Bounds | null, b: Bounds): boolean => a === null || boundsOverlap(a, b);
+
+/** Whether anything of what reaches so far may be in a window. */
+const isNear = (reach: Bounds | null, window: Bounds | null): boolean =>
+  reach !== null && touches(window, expandBounds(reach, beside));
+
 interface Draft {
   readonly group: Group;
+  readonly reach: Bounds | null;
   readonly held: Held[];
   readonly found: Map<Primitive, readonly Lettered[]>;
 }
 
+const none: readonly never[] = [];
+
 const finished = (
-  { group, held, found }: Draft,
+  { group, reach, held, found }: Draft,
   projection: Projection,
   window: Bounds | null,
 ): PaperPiece => {
+  if (!isNear(reach, window))
+    return { group, marks: none, lines: none, texts: none, bounds: null, reach, held };
   const lettered = group.flatMap((primitive) => found.get(primitive) ?? []);
   const marks = group.flatMap((primitive) => markAtoms(primitive, projection, window));
   const lines = lettered.flatMap((one) => one.lines);
   const texts = lettered.flatMap((one) => one.texts);
-  const reach = primitiveBounds(group, projection);
   const bounds = [marks, lines, texts].reduce<Bounds | null>((all, atoms) => {
     const own = inkedBounds(atoms);
     return own === null || all === null ? (all ?? own) : unionOfBounds(all, own);
@@ -79,15 +92,22 @@ function* drawInto(
   groups: readonly Group[],
   { projection, window, room }: Paper,
 ): Generator<undefined, ReadonlyMap<Group, PaperPiece>, undefined> {
-  const drafts = groups.map((group): Draft => ({ group, held: [], found: new Map() }));
-  for (const { group, held } of drafts) {
+  const drafts = groups.map((group): Draft => {
+    return { group, reach: primitiveBounds(group, projection), held: [], found: new Map() };
+  });
+  const near = drafts.filter(({ reach }) => isNear(reach, window));
+  for (const { group, held } of near) {
     room.note(held);
     for (const primitive of group) avoidMark(room, primitive, projection, window);
     room.note(null);
     yield;
   }
-  const letter = letterer(groups.flat(), projection, room);
-  const last = drafts.toReversed();
+  const letter = letterer(
+    near.flatMap(({ group }) => group),
+    projection,
+    room,
+  );
+  const last = near.toReversed();
   for (const chains of [true, false]) {
     for (const { group, held, found } of last) {
       room.note(held);
@@ -109,15 +129,16 @@ function* drawInto(
 
 const inOrder = (
   groups: readonly Group[],
-  ...of: readonly ReadonlyMap<Group, PaperPiece>[]
-): PaperPiece[] =>
-  groups.flatMap((group) => {
-    for (const pieces of of) {
-      const piece = pieces.get(group);
-      if (piece !== undefined) return [piece];
-    }
-    return [];
-  });
+  drawn: ReadonlyMap<Group, PaperPiece>,
+  known?: ReadonlyMap<Group, PaperPiece>,
+): PaperPiece[] => {
+  const pieces: PaperPiece[] = [];
+  for (const group of groups) {
+    const piece = drawn.get(group) ?? known?.get(group);
+    if (piece !== undefined) pieces.push(piece);
+  }
+  return pieces;
+};
 
 /**
  * Draws groups on paper from nothing, bit by bit: between two calls of `next` lies the work of one group. What
@@ -157,20 +178,14 @@ const holds = (all: Bounds | null, part: Bounds): boolean =>
     part.maxX <= all.maxX &&
     part.maxY <= all.maxY);
 
-const touches = (a: Bounds | null, b: Bounds): boolean => a === null || boundsOverlap(a, b);
-
 /** What is seen of a drawing and where its letters go. */
 type Look = Pick<PaperDrawing, 'window' | 'shown'>;
-
-/** Letters and chains stand no farther off what they are of, paper inches. */
-const beside = 1;
 
 /** Whether a piece looks the same through another window: it is wholly in sight before and after, or not at all. */
 const looksAlike = ({ reach }: PaperPiece, before: Look, now: Look): boolean => {
   if (reach === null) return true;
   if (holds(before.shown, reach) && holds(now.shown, reach)) return true;
-  const near = expandBounds(reach, beside);
-  return !touches(before.window, near) && !touches(now.window, near);
+  return !isNear(reach, before.window) && !isNear(reach, now.window);
 };
 
 /** Which groups have to be drawn anew, and which pieces go. */

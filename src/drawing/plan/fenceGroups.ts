@@ -1,5 +1,5 @@
 import type { Carry } from '../../engine/carry/carry.ts';
-import type { Layout, LineLayout, Run } from '../../engine/layout.ts';
+import type { GateLayout, Layout, LineLayout, Run } from '../../engine/layout.ts';
 import { isTerminal, standsByGate, type Post, type PostId } from '../../engine/post.ts';
 import type { SitePoint } from '../../geometry/point.ts';
 import type { Site } from '../../site/site.ts';
@@ -54,13 +54,46 @@ const runStyle = (site: Site, line: LineLayout, side: 1 | -1, written: Written):
   tapes: written.tapes,
 });
 
+/** A run as it was drawn, and of what. */
+interface KeptRun {
+  readonly run: Run;
+  readonly how: RunStyle;
+  readonly posts: readonly (Post | undefined)[];
+  readonly gates: readonly (GateLayout | undefined)[];
+  readonly drawn: RunDrawing;
+}
+
+const gatesOf = (run: Run, layout: Layout): (GateLayout | undefined)[] =>
+  run.spaces.flatMap((space) => (space.kind === 'gate' ? [layout.gates[space.gate]] : []));
+
+const sameStyle = (a: RunStyle, b: RunStyle): boolean =>
+  a.of === b.of &&
+  a.chain === b.chain &&
+  a.hook === b.hook &&
+  a.style === b.style &&
+  a.tapes === b.tapes;
+
+/** Whether a run was drawn of the very same: a look that makes nothing, since most runs are. */
+const stands = (kept: KeptRun, run: Run, layout: Layout, how: RunStyle): boolean => {
+  if (kept.run !== run || !sameStyle(kept.how, how)) return false;
+  for (let n = 0; n < kept.posts.length; n += 1)
+    if (layout.posts[run.posts[n]?.post ?? 'post:'] !== kept.posts[n]) return false;
+  return kept.gates.every((gate) => gate === undefined || layout.gates[gate.id] === gate);
+};
+
 const drawnRun = (run: Run, layout: Layout, how: RunStyle, carry: Carry): RunDrawing => {
-  const posts = run.posts.map(({ post }) => layout.posts[post]);
-  const gates = run.spaces.flatMap((space) =>
-    space.kind === 'gate' ? [layout.gates[space.gate]] : [],
-  );
-  const from = [run, how.of, how.chain, how.hook, how.style, how.tapes, ...posts, ...gates];
-  return carry.shelf<RunDrawing>('runs').take(run.id, from, () => drawRun(run, posts, layout, how));
+  const draw = (): KeptRun => {
+    const posts = run.posts.map(({ post }) => layout.posts[post]);
+    return {
+      run,
+      how,
+      posts,
+      gates: gatesOf(run, layout),
+      drawn: drawRun(run, posts, layout, how),
+    };
+  };
+  return carry.shelf<KeptRun>('runs').renew(run.id, (kept) => stands(kept, run, layout, how), draw)
+    .drawn;
 };
 
 /** The posts at the ends of runs, in the order in which the runs come to them. */
@@ -120,8 +153,14 @@ const alongRuns = (runs: readonly DrawnRun[], ends: ReadonlyMap<PostId, DrawnEnd
   return { posts, tags: [...numbers, ...letters] };
 };
 
+/** Whether a gate has posts besides those of its opening. */
+const hasStands = ({ id, slides, stop }: GateLayout, site: Site): boolean =>
+  slides.length > 0 || stop !== null || site.gates[id]?.holdOpen === true;
+
 /** Posts that stand beside the fence for a gate. */
-const besides = (layout: Layout, carry: Carry) => {
+const besides = (site: Site, layout: Layout, carry: Carry) => {
+  // few yards have any, and all posts of a yard are many
+  if (!values(layout.gates).some((gate) => hasStands(gate, site))) return { posts: [], tags: [] };
   const kept = carry.shelf<{ readonly hole: Group; readonly tag: Group }>('posts beside');
   const drawn = values(layout.posts)
     .filter(standsByGate)
@@ -153,7 +192,7 @@ export const fenceGroups = (
   const drawn = lines.map((line) => ({ line, runs: runsOf(line) }));
   const runs = drawn.flatMap((one) => one.runs);
   const along = alongRuns(runs, drawnEnds(runs, layout, carry));
-  const beside = besides(layout, carry);
+  const beside = besides(site, layout, carry);
   return {
     fence: drawn.flatMap(({ line, runs: own }) =>
       own.length === 0
