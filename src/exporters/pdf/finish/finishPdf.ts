@@ -1,4 +1,4 @@
-import { ParseSpeeds, PDFDocument } from 'pdf-lib';
+import { ParseSpeeds, PDFDocument, PDFStreamWriter } from 'pdf-lib';
 import type { Page } from '../../../drawing/sheet/page.ts';
 import type { SiteFile } from '../../../site/siteFile.ts';
 import type { PdfInfo } from '../pdfInfo.ts';
@@ -19,6 +19,20 @@ export interface Finish {
   readonly info: PdfInfo;
   readonly file: SiteFile | null;
 }
+
+/**
+ * So many small objects are packed together, of which structure has thousands: fewer streams are packed faster and
+ * to less, and a reader that wants one object unpacks no more than these.
+ */
+const together = 200;
+
+const packed = (doc: PDFDocument): Promise<Uint8Array> =>
+  PDFStreamWriter.forContext(
+    doc.context,
+    Number.POSITIVE_INFINITY,
+    true,
+    together,
+  ).serializeToBuffer();
 
 /**
  * Painted pages as a whole PDF: with properties, layers, bookmarks, links, a structure and the file that is
@@ -48,9 +62,5 @@ export const finishPdf = async (
     titles.map((title, n) => ({ title, marks: written[n]?.marks ?? [], links: links[n] ?? [] })),
   );
   if (file !== null) attachFile(doc, file, info.day);
-  return doc.save({
-    addDefaultPage: false,
-    updateFieldAppearances: false,
-    objectsPerTick: Number.POSITIVE_INFINITY,
-  });
+  return packed(doc);
 };
