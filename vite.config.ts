@@ -171,6 +171,8 @@ export default defineConfig({
     chunkSizeWarningLimit: 1000,
     rolldownOptions: {
       output: {
+        // nearly all of it is called at once: a browser that knows the hint compiles it beside the page's thread
+        postBanner: ({ name }) => (name === 'first' ? '//# allFunctionsCalledOnLoad' : ''),
         codeSplitting: {
           // what the page's own script has stays there: it speaks before anything else is loaded
           includeDependenciesRecursively: false,
