@@ -43,10 +43,10 @@ interface Wanted {
   readonly pad: Pad;
 }
 
-/** So many groups are drawn anew at once; more bit by bit, beside the old picture. */
-const mostAtOnce = 64;
+/** So many primitives are drawn anew at once; more bit by bit, while the old picture stands. */
+const mostAtOnce = 1500;
 /** A picture that was gone on with is drawn from nothing when nothing has changed for so long, milliseconds. */
-const settling = 500;
+const settling = 1000;
 
 const sameView = (a: View, b: View): boolean => a.scale === b.scale && a.x === b.x && a.y === b.y;
 
@@ -150,6 +150,12 @@ export class StillPicture {
     if (!work.done()) this.running = { work, for: now };
   }
 
+  /** Whether the picture is of this view and as large as the pad. */
+  private isTakenFor({ view, pad }: Wanted): boolean {
+    const { picture } = this;
+    return picture !== null && sameView(picture.view, view) && samePad(picture.pad, pad);
+  }
+
   private settleLater(): void {
     clearTimeout(this.settle);
     this.settle = setTimeout(() => {
@@ -166,8 +172,9 @@ export class StillPicture {
     const { drawing, anchor } = standing;
     const look = lookOf(now.view, anchor, now.pad, now.still.inch);
     const difference = differenceOf(drawing, now.still.groups, look);
-    if (difference.fresh.length + difference.gone.length > mostAtOnce) {
-      this.paintWhole(now);
+    if (difference.fresh.reduce((sum, { length }) => sum + length, 0) > mostAtOnce) {
+      // sharp at once, with the letters of before
+      if (!this.isTakenFor(now)) this.paintWhole(now);
       return this.begin(now);
     }
     this.goOn(now, redrawn(drawing, now.still.groups, look, difference));
@@ -177,9 +184,8 @@ export class StillPicture {
     const { picture, standing } = this;
     if (standing === null) return;
     this.standing = { ...standing, drawing };
-    const inPlace =
-      picture !== null && sameView(picture.view, now.view) && samePad(picture.pad, now.pad);
-    if (inPlace) paintDrawing(picture, this.standing, now.still, changed);
+    if (picture !== null && this.isTakenFor(now))
+      paintDrawing(picture, this.standing, now.still, changed);
     else this.paintWhole(now);
     if (changed.length > 0) this.settleLater();
   }

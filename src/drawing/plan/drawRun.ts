@@ -1,3 +1,4 @@
+import { alike } from '../../engine/carry/alike.ts';
 import type { Layout, Run } from '../../engine/layout.ts';
 import { isTerminal, type Post } from '../../engine/post.ts';
 import type { SitePoint } from '../../geometry/point.ts';
@@ -22,6 +23,14 @@ export interface PostDrawing {
   readonly tag: Primitive;
 }
 
+/** A run, the posts of it in their order, and how it is drawn. */
+export interface RunToDraw {
+  readonly run: Run;
+  readonly posts: readonly (Post | undefined)[];
+  readonly layout: Layout;
+  readonly how: RunStyle;
+}
+
 /** What is drawn of a run: the posts at its ends are drawn with the runs that they part. */
 export interface RunDrawing {
   readonly fence: readonly Primitive[];
@@ -31,8 +40,9 @@ export interface RunDrawing {
   /** Numbers of the line posts between its ends, and letters of the terminals there. */
   readonly numbers: readonly Primitive[];
   readonly letters: readonly Primitive[];
-  /** The side of a post that is left free for what it is called. */
+  /** The side of a post that is left free for what it is called; one for all of a straight run. */
   readonly side: (post: Post) => Beside;
+  readonly row: Beside | null;
   /** From the posts at its start and at its end to the next on it, inches; none where a post is missing. */
   readonly inward: { readonly start: SitePoint | null; readonly end: SitePoint | null };
 }
@@ -66,15 +76,17 @@ const freeSides = (
   run: Run,
   posts: readonly (Post | undefined)[],
   chain: 1 | -1,
-): ((post: Post) => Beside) => {
+  known: Beside | null,
+): Pick<RunDrawing, 'side' | 'row'> => {
   const taken = takenBeside(posts);
   const on = (side: number, way: number): Beside => ({
     way: { x: side * Math.sin(way), y: -side * Math.cos(way) },
     taken,
   });
-  if (run.bow !== 0) return ({ along }) => on(-Math.sign(run.bow), along);
-  const row = on(chain, run.bearing);
-  return () => row;
+  if (run.bow !== 0) return { side: ({ along }) => on(-Math.sign(run.bow), along), row: null };
+  const now = on(chain, run.bearing);
+  const row = alike(known, now) && known !== null ? known : now;
+  return { side: () => row, row };
 };
 
 /** A post with the tag that says what it is called; `next` is the way to the nearest of its neighbours. */
@@ -84,14 +96,19 @@ export const drawPostWithTag = (post: Post, side: Beside, next: SitePoint | null
   tag: drawTag(post, side, next ?? undefined),
 });
 
-/** A run with its posts, in their order (undefined for one that the layout does not have). */
+/** The list of before where the one of now holds the same, so that it is not drawn on paper again. */
+const kept = <Of extends readonly Primitive[]>(before: Of | undefined, now: Of): Of =>
+  before !== undefined && alike(before, now) ? before : now;
+
+/**
+ * A run with its posts, in their order (undefined for one that the layout does not have). Parts that are as they
+ * were `before` are the very same lists.
+ */
 export const drawRun = (
-  run: Run,
-  posts: readonly (Post | undefined)[],
-  layout: Layout,
-  how: RunStyle,
+  { run, posts, layout, how }: RunToDraw,
+  before: RunDrawing | undefined,
 ): RunDrawing => {
-  const side = freeSides(run, posts, how.chain);
+  const { side, row } = freeSides(run, posts, how.chain, before?.row ?? null);
   const between = posts.slice(1, -1).flatMap((post, n): PostDrawing[] => {
     if (post === undefined) return [];
     const next = nearer(wayTo(post, posts[n]), wayTo(post, posts[n + 2]));
@@ -100,12 +117,16 @@ export const drawRun = (
   const tags = (terminal: boolean): Primitive[] =>
     between.filter(({ post }) => isTerminal(post) === terminal).map(({ tag }) => tag);
   return {
-    fence: drawFence(run, layout, how.of),
-    chain: drawChain(run, layout, how),
-    holes: between.flatMap(({ hole }) => hole),
-    numbers: tags(false),
-    letters: tags(true),
+    fence: kept(before?.fence, drawFence(run, layout, how.of)),
+    chain: kept(before?.chain, drawChain(run, layout, how)),
+    holes: kept(
+      before?.holes,
+      between.flatMap(({ hole }) => hole),
+    ),
+    numbers: kept(before?.numbers, tags(false)),
+    letters: kept(before?.letters, tags(true)),
     side,
+    row,
     inward: { start: wayTo(posts[0], posts[1]), end: wayTo(posts.at(-1), posts.at(-2)) },
   };
 };

@@ -1,3 +1,4 @@
+import { alike } from '../../engine/carry/alike.ts';
 import type { Carry } from '../../engine/carry/carry.ts';
 import type { GateLayout, Layout, LineLayout, Run } from '../../engine/layout.ts';
 import { isTerminal, standsByGate, type Post, type PostId } from '../../engine/post.ts';
@@ -82,15 +83,10 @@ const stands = (kept: KeptRun, run: Run, layout: Layout, how: RunStyle): boolean
 };
 
 const drawnRun = (run: Run, layout: Layout, how: RunStyle, carry: Carry): RunDrawing => {
-  const draw = (): KeptRun => {
+  const draw = (before: KeptRun | undefined): KeptRun => {
     const posts = run.posts.map(({ post }) => layout.posts[post]);
-    return {
-      run,
-      how,
-      posts,
-      gates: gatesOf(run, layout),
-      drawn: drawRun(run, posts, layout, how),
-    };
+    const drawn = drawRun({ run, posts, layout, how }, before?.drawn);
+    return { run, how, posts, gates: gatesOf(run, layout), drawn };
   };
   return carry.shelf<KeptRun>('runs').renew(run.id, (kept) => stands(kept, run, layout, how), draw)
     .drawn;
@@ -123,11 +119,16 @@ const drawnEnds = (runs: readonly DrawnRun[], layout: Layout, carry: Carry) => {
   const kept = carry.shelf<DrawnEnd>('end posts');
   const ends = new Map<PostId, DrawnEnd>();
   for (const [id, { post, drawn, next }] of endPosts(runs, layout)) {
-    const draw = (): DrawnEnd => {
+    const draw = (before: DrawnEnd | undefined): DrawnEnd => {
       const { hole, tag } = drawPostWithTag(post, drawn.side(post), next);
-      return { terminal: isTerminal(post), hole, tag: [tag] };
+      const now = { terminal: isTerminal(post), hole, tag: [tag] };
+      return {
+        ...now,
+        hole: alike(before?.hole, now.hole) ? (before?.hole ?? now.hole) : now.hole,
+        tag: alike(before?.tag, now.tag) ? (before?.tag ?? now.tag) : now.tag,
+      };
     };
-    ends.set(id, kept.take(id, [post, drawn, next?.x, next?.y], draw));
+    ends.set(id, kept.next(id, [post, drawn, next?.x, next?.y], draw));
   }
   return ends;
 };

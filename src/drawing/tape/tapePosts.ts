@@ -1,3 +1,4 @@
+import type { Run } from '../../engine/layout.ts';
 import { isTerminal, type Post } from '../../engine/post.ts';
 import type { OrientedBox } from '../../geometry/orientedBox.ts';
 import { formatLength } from '../../units/formatLength.ts';
@@ -149,13 +150,31 @@ interface PostSheet {
 /** Paper inches between the readings of the hooked tape and those from the other end. */
 const beforeBack = 0.1;
 
-/** Where the readings from the other end hang: under the longest of the others; paper inches. */
-export const backLevel = (pieces: readonly TapePiece[], style: LengthStyle): number => {
-  const texts = pieces.flatMap((piece) =>
-    [...readingsOf(piece, style).values()].map((reading) => formatLength(reading, style)),
+const longestOf = new WeakMap<Run, Map<string, number>>();
+
+/** How long the longest reading of a piece is written, paper inches; remembered for its run. */
+const longest = (piece: TapePiece, style: LengthStyle): number => {
+  const { run, first, last, hook } = piece;
+  const known = longestOf.get(run) ?? new Map<string, number>();
+  longestOf.set(run, known);
+  const key = `${hook} ${first} ${last} ${style.system} ${style.fraction}`;
+  const found = known.get(key);
+  if (found !== undefined) return found;
+  const widths = [...readingsOf(piece, style).values()].map((reading) =>
+    textWidth(formatLength(reading, style), 0.15, 'bold'),
   );
-  return hang + beforeBack + Math.max(0, ...texts.map((text) => textWidth(text, 0.15, 'bold')));
+  const most = Math.max(0, ...widths);
+  known.set(key, most);
+  return most;
 };
+
+/** Where the longest of the readings ends that hang under a tape; paper inches from the top. */
+export const deepest = (pieces: readonly TapePiece[], style: LengthStyle): number =>
+  hang + pieces.reduce((most, piece) => Math.max(most, longest(piece, style)), 0);
+
+/** Where the readings from the other end hang: under the longest of the others; paper inches. */
+export const backLevel = (pieces: readonly TapePiece[], style: LengthStyle): number =>
+  deepest(pieces, style) + beforeBack;
 
 /**
  * The posts of a piece on the strip, each with its tag over the fence and, under the tape, what

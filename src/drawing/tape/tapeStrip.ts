@@ -20,7 +20,7 @@ import { tapeBody } from './tapeBody.ts';
 import { tapeClosed } from './tapeClosed.ts';
 import { tapeLevels } from './tapeLevels.ts';
 import { lengthOf, spanOf, stopsOf, type TapePiece } from './tapePiece.ts';
-import { backLevel, tapePosts } from './tapePosts.ts';
+import { backLevel, deepest, tapePosts } from './tapePosts.ts';
 import { tapeProfile, type TapeProfile } from './tapeProfile.ts';
 import { xAt, type TapeReach } from './tapeReach.ts';
 import { tapeSpaces, type TapeSheet } from './tapeSpaces.ts';
@@ -41,6 +41,8 @@ export interface TapeOptions {
   readonly mostScale?: number;
   /** Paper inches that heights of the ground may take under the strip; no profile unless said. */
   readonly profile?: number;
+  /** Only what lies between these places is drawn, paper inches from the left; all of it unless said. */
+  readonly seen?: { readonly from: number; readonly to: number };
   /** Whether what a tape reads from the other end stands under the readings; it does not unless said. */
   readonly otherEnd?: 'shown';
 }
@@ -119,6 +121,11 @@ const places = (pieces: readonly TapePiece[], reaches: readonly TapeReach[]) => 
   };
 };
 
+/** Whether anything of a piece lies where the strip is seen. */
+const isSeen = (reach: TapeReach, { seen }: TapeOptions): boolean =>
+  seen === undefined ||
+  (reach.x - tapeFold <= seen.to && xAt(reach, reach.to) + tapeFold >= seen.from);
+
 /** The lowest point that a text of the strip reaches, paper inches from the top. */
 const depthOf = (atoms: readonly Atom[]): number =>
   Math.max(
@@ -138,15 +145,15 @@ interface Shown {
 }
 
 const shownOf = (
-  site: Site,
-  layout: Layout,
+  { site, layout }: Pick<TapeSheet, 'site' | 'layout'>,
   pieces: readonly TapePiece[],
   reaches: readonly TapeReach[],
+  options: TapeOptions,
 ): Shown[] => {
   const sources = { site, layout, keepOuts: keepOutsOf(site) };
   return pieces.flatMap((piece, n) => {
     const reach = reaches[n];
-    if (reach === undefined) return [];
+    if (reach === undefined || !isSeen(reach, options)) return [];
     const spans = [...closedSpans(piece.run, sources), ...heightSpans(piece.run, site)];
     const closed = spans.flatMap((span) => {
       const [from, to] = [Math.max(span.from, reach.from), Math.min(span.to, reach.to)];
@@ -204,9 +211,9 @@ export const tapeStrip = (
   pieces: readonly TapePiece[],
   options: TapeOptions,
 ): TapeStrip => {
-  const { style, profile: most, otherEnd } = options;
+  const { style, profile: most, otherEnd, seen } = options;
   const reaches = reachesOf(pieces, options);
-  const shown = shownOf(site, layout, pieces, reaches);
+  const shown = shownOf({ site, layout }, pieces, reaches, options);
   const back = otherEnd === 'shown' ? backLevel(pieces, style) : null;
   const last = reaches.at(-1);
   const width = last === undefined ? options.width : xAt(last, last.to) + tapeMargin;
@@ -228,7 +235,8 @@ export const tapeStrip = (
     ...folds,
     ...drawn.flatMap(({ texts }) => texts),
   ];
-  const depth = depthOf(atoms);
+  // as high as with all of it, so that it keeps its height while it is scrolled
+  const depth = Math.max(depthOf(atoms), seen === undefined ? 0 : deepest(pieces, style));
   const under = { pieces, reaches, posts: layout.posts, style };
   const place = { left: tapeMargin, top: depth + beforeProfile, width: width - 2 * tapeMargin };
   const profile = most === undefined ? null : tapeProfile(under, { ...place, most });

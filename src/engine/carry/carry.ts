@@ -21,8 +21,12 @@ export interface Shelf<T> {
   readonly take: (id: string, from: readonly unknown[], work: () => T) => T;
   /** As `take`; where it has to be done again, `work` is handed what there was, whatever that was worked out from. */
   readonly next: (id: string, from: readonly unknown[], work: (before: T | undefined) => T) => T;
-  /** The piece of before where `stands` says that it is still so, else what `work` comes to. */
-  readonly renew: (id: string, stands: (before: T) => boolean, work: () => T) => T;
+  /** The piece of before where `stands` says that it is still so, else what `work` makes of it. */
+  readonly renew: (
+    id: string,
+    stands: (before: T) => boolean,
+    work: (before: T | undefined) => T,
+  ) => T;
   /** What was worked out before, the very same object, where what there is now is alike in all it holds. */
   readonly settle: (id: string, now: T) => T;
   /** The list of before, the very same one, where what there is now has the very same things in the same order. */
@@ -78,8 +82,9 @@ export const newCarry = (...before: readonly (Pieces | undefined)[]): Carry => {
       },
       renew: (id, stands, work) => {
         const old = own.get(id) ?? known?.get(id) ?? also?.get(id);
-        const still = old !== undefined && stands(old.value as T);
-        return keep(id, still ? old : { from: [], value: work() });
+        const value = old?.value as T | undefined;
+        const still = old !== undefined && value !== undefined && stands(value);
+        return keep(id, still ? old : { from: [], value: work(value) });
       },
       next: (id, from, work) => {
         const done = found(id, from);

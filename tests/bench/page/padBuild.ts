@@ -13,7 +13,13 @@ export const padBuild = async () => {
     plugins: [react()],
     logLevel: 'error',
     worker: { format: 'es' },
-    build: { minify: false, outDir: folder, emptyOutDir: true, assetsInlineLimit: 0, target: 'es2023' },
+    build: {
+      minify: false,
+      outDir: folder,
+      emptyOutDir: true,
+      assetsInlineLimit: 0,
+      target: 'es2023',
+    },
   });
   return { folder, remove: () => rmSync(folder, { recursive: true }) };
 };

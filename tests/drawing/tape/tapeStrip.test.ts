@@ -170,3 +170,38 @@ describe('tapeStrip', () => {
     expect(Math.min(...right)).toBeCloseTo(fence, 9);
   });
 });
+
+describe('a strip of which a part is seen', () => {
+  const many = handYard([
+    {
+      corners: Array.from({ length: 13 }, (_, n) => ({ x: n * 600, y: n % 2 === 0 ? 0 : 480 })),
+      closed: false,
+      maxBay: 120,
+      gates: [{ leg: 6, from: 240, leaf: 44 }],
+    },
+  ]);
+  const pieces = (many.layout.lines['line:1']?.runs ?? []).map((run) => wholeRun(run, 'start'));
+  const drawn = (seen?: { from: number; to: number }) =>
+    tapeStrip(many.site, many.layout, pieces, {
+      width: 10,
+      style,
+      leastScale: 0.42 / 120,
+      ...(seen === undefined ? {} : { seen }),
+    });
+
+  it('[D159] has there what the whole has, as wide and as high wherever it is seen', () => {
+    const whole = drawn();
+    const heights = new Set<number>();
+    for (let from = 0; from + 10 < whole.width; from += 5) {
+      const part = drawn({ from: from - 10, to: from + 20 });
+      const here = (texts: ReturnType<typeof textsOf>) =>
+        texts.filter(({ at }) => at.x >= from && at.x <= from + 10);
+      expect(here(textsOf(part.atoms))).toEqual(here(textsOf(whole.atoms)));
+      expect(part.atoms.length).toBeLessThan(whole.atoms.length);
+      expect(part).toMatchObject({ width: whole.width, gates: whole.gates, posts: whole.posts });
+      expect(part.height).toBeGreaterThanOrEqual(whole.height);
+      heights.add(part.height);
+    }
+    expect(heights.size).toBe(1);
+  });
+});

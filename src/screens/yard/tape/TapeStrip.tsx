@@ -36,6 +36,9 @@ const Strip = ({ line, profile }: StripProps) => {
   const [scrolled, setScrolled] = useState(0);
   const inch = inchOf[theme];
   const hook = site.lines[line.id]?.hook ?? 'start';
+  // drawn a screenful ahead on both sides, so that it is not drawn anew with every step of a scroll
+  const wide = Math.max(4, width / inch);
+  const screenful = Math.floor(scrolled / inch / wide);
   const strip = useMemo(
     () =>
       tapeStrip(
@@ -43,13 +46,14 @@ const Strip = ({ line, profile }: StripProps) => {
         layout,
         line.runs.map((run) => wholeRun(run, hook)),
         {
-          width: Math.max(4, width / inch),
+          width: wide,
           style: site.lengths,
           leastScale,
+          seen: { from: (screenful - 1) * wide, to: (screenful + 2) * wide },
           ...(profile === 'shown' ? { profile: profileRoom / inch } : {}),
         },
       ),
-    [site, layout, line, hook, width, inch, profile],
+    [site, layout, line, hook, wide, screenful, inch, profile],
   );
   const atoms = useMemo(() => {
     const { under, over } = litOnTape(line.id, strip, lit);

@@ -14,12 +14,13 @@ import { fitAll } from '../../../../src/screens/fitAll.ts';
 import { openedYard } from '../../../../src/screens/first/openedYard.ts';
 import { start } from '../../../../src/screens/start.ts';
 import { planOf } from '../../../../src/screens/yard/planOf.ts';
+import { deviceJobShelf } from '../../../../src/store/deviceJobShelf.ts';
 import { current } from '../../../../src/store/history.ts';
 import { yardOf } from '../../yardOf.ts';
 import { plainCanvas, sceneOf } from './plainCanvas.ts';
 import { typedBytes } from './typedBytes.ts';
 
-const bench = await start({ ...(await openedYard()), look: null });
+const bench = await start({ ...(await openedYard(deviceJobShelf())), look: null });
 const app = document.getElementById('app');
 if (app === null) throw new Error('expected an element #app on the page');
 createRoot(app).render(

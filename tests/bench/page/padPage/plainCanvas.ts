@@ -13,11 +13,8 @@ import type { View } from '../../../../src/store/view.ts';
 const inch = 96;
 
 /** The scene of the pad in a view. */
-export const sceneOf = (
-  primitives: readonly Primitive[],
-  view: View,
-  pad: Pad,
-): readonly Atom[] => explode(primitives, padProjection(view, inch), padRoom(pad, inch));
+export const sceneOf = (primitives: readonly Primitive[], view: View, pad: Pad): readonly Atom[] =>
+  explode(primitives, padProjection(view, inch), padRoom(pad, inch));
 
 /**
  * A canvas without Konva or React, over the pad, that paints all of a scene whenever it is asked or a pointer moves

@@ -12,10 +12,10 @@ const outlineBytes = (outline: Exclude<Atom, { do: 'text' }>['outline']): number
 /** How many bytes atoms would take as typed arrays: every number of them, with a byte for each choice of a few. */
 export const typedBytes = (atoms: readonly Atom[]): number =>
   atoms.reduce((sum, atom) => {
-    if (atom.do === 'clip') return sum + ofKind + outlineBytes(atom.outline) + typedBytes(atom.atoms);
+    if (atom.do === 'clip')
+      return sum + ofKind + outlineBytes(atom.outline) + typedBytes(atom.atoms);
     // place, size, angle; align, baseline, weight, ink, halo
-    if (atom.do === 'text')
-      return sum + 6 * ofKind + 4 * ofNumber + atom.text.length * ofLetter;
+    if (atom.do === 'text') return sum + 6 * ofKind + 4 * ofNumber + atom.text.length * ofLetter;
     // width and dashes of the pen, or the opacity; the ink
     const paint = atom.do === 'stroke' ? 1 + atom.pen.dash.length : 1;
     return sum + 2 * ofKind + paint * ofNumber + outlineBytes(atom.outline);
