@@ -1,9 +1,11 @@
 import type { Bounds } from '../geometry/bounds.ts';
 import type { OrientedBox } from '../geometry/orientedBox.ts';
 import type { Atom } from './atom.ts';
+import { atomsInSight } from './atomsInSight.ts';
 import { avoidMark } from './explode/avoidMark.ts';
 import { breaksFor, brokenAt, type Breaks } from './explode/brokenAt.ts';
 import { markAtoms } from './explode/markAtoms.ts';
+import { isNear } from './isNear.ts';
 import { letterer } from './lettering/letterer.ts';
 import type { Lead, Lettered } from './lettering/lettered.ts';
 import { makeLettering } from './lettering/lettering.ts';
@@ -11,6 +13,7 @@ import { textBox } from './lettering/textBox.ts';
 import { weightOf } from './lettering/weight.ts';
 import type { LayerName } from './layerNames.ts';
 import type { Primitive } from './primitive.ts';
+import { primitiveBounds } from './primitiveBounds.ts';
 import type { Projection } from './projection.ts';
 import type { Layer } from './layer.ts';
 
@@ -24,6 +27,8 @@ export interface Room {
   readonly shown?: Bounds;
   /** Thin lines of the yard, hatching and match lines are broken where letters lie on them; they run on unless said. */
   readonly thin?: 'broken';
+  /** The drawing is cut off at these edges, paper inches: what lies wholly outside is left out. None unless said. */
+  readonly clip?: Bounds;
 }
 
 /** Whether what a primitive draws can be broken for letters: what is thin, and where parts of a plan meet. */
@@ -57,17 +62,17 @@ const inOrder = (primitives: readonly Primitive[]): readonly Primitive[] => {
 /** A text stands this near its own dimension line, which is not broken for it; paper inches. */
 const besideLine = 0.008;
 
+/** Atoms without those that are cut off. */
+type InSight = (atoms: readonly Atom[]) => readonly Atom[];
+
 /** What was lettered of each layer: all leaders and lines of dimensions, then all letters. */
 const letteringOf = (
   lettered: readonly { readonly name: LayerName; readonly found: readonly Lettered[] }[],
-  breaks: Breaks,
+  { breaks, inSight }: { readonly breaks: Breaks; readonly inSight: InSight },
 ): Layer[] => [
   ...lettered.map(({ name, found }) => ({
     name,
-    atoms: brokenAt(
-      found.flatMap(({ lines }) => lines),
-      breaks,
-    ),
+    atoms: brokenAt(inSight(found.flatMap(({ lines }) => lines)), breaks),
   })),
   ...lettered.map(({ name, found }) => ({ name, atoms: found.flatMap(({ texts }) => texts) })),
 ];
@@ -82,17 +87,24 @@ export interface DrawnLayer {
  * Puts primitives on paper at a scale, layer by layer: what is drawn of each from the ground up, then
  * leaders and lines of dimensions, then letters. Dimensions are lettered first, then what lies on top: a
  * later primitive has the better claim to room. No two texts overlap; those that find no room are named in `left`, so
- * that a sheet can say where else they are written. Lines are not cut off at the window.
+ * that a sheet can say where else they are written. Lines are not cut off at the window, nor at a `clip`: that only
+ * leaves out what is nowhere in it, and changes no letter.
  */
 export const layersOnPaper = (
   layers: readonly DrawnLayer[],
   projection: Projection,
-  { window, taken = [], shown, thin }: Room = {},
+  { window, taken = [], shown, thin, clip }: Room = {},
 ): DrawnLayers => {
   const edge = window ?? null;
   const primitives = layers.flatMap((layer) => layer.primitives);
   const room = makeLettering(edge, taken, { shown: shown ?? null, thin: thin ?? 'whole' });
-  for (const primitive of primitives) avoidMark(room, primitive, projection, edge);
+  const isDrawn = (primitive: Primitive): boolean =>
+    clip === undefined || isNear(primitiveBounds([primitive], projection), clip);
+  const near = new Set(primitives.filter(isDrawn));
+  // a flag takes room from lines of chains that leave the window, wherever it is
+  for (const primitive of primitives)
+    if (near.has(primitive) || primitive.kind === 'flag')
+      avoidMark(room, primitive, projection, edge);
   const letter = letterer(primitives, projection, room);
   const found = new Map<Primitive, readonly Lettered[]>();
   for (const primitive of inOrder(primitives)) {
@@ -106,17 +118,18 @@ export const layersOnPaper = (
   const all = lettered.flatMap((layer) => layer.found);
   const boxes = thin === 'broken' ? all.flatMap(({ texts }) => texts.map(textBox)) : [];
   const breaks = breaksFor(boxes);
+  const inSight: InSight = (atoms) => (clip === undefined ? atoms : atomsInSight(atoms, clip));
   const drawn = layers.map(({ name, primitives: own }) => ({
     name,
     atoms: own.flatMap((primitive) => {
-      const atoms = markAtoms(primitive, projection, edge);
+      if (!near.has(primitive)) return [];
+      const atoms = inSight(markAtoms(primitive, projection, edge));
       return canBreak(primitive) ? brokenAt(atoms, breaks) : atoms;
     }),
   }));
+  const letters = letteringOf(lettered, { breaks: breaksFor(boxes, besideLine), inSight });
   return {
-    layers: [...drawn, ...letteringOf(lettered, breaksFor(boxes, besideLine))].filter(
-      ({ atoms }) => atoms.length > 0,
-    ),
+    layers: [...drawn, ...letters].filter(({ atoms }) => atoms.length > 0),
     left: all.flatMap(({ left }) => left),
     leads: all.flatMap(({ leads = [] }) => leads),
   };

@@ -1,9 +1,10 @@
-import { boundsOverlap, expandBounds, unionOfBounds, type Bounds } from '../geometry/bounds.ts';
+import { unionOfBounds, type Bounds } from '../geometry/bounds.ts';
 import type { Atom } from './atom.ts';
 import type { Room } from './drawOnPaper.ts';
 import { avoidMark } from './explode/avoidMark.ts';
 import { markAtoms } from './explode/markAtoms.ts';
 import { inkedBounds } from './inkedBounds.ts';
+import { isNear } from './isNear.ts';
 import type { Lettered } from './lettering/lettered.ts';
 import { letterer } from './lettering/letterer.ts';
 import { makeLettering, type Held, type HeldLettering } from './lettering/lettering.ts';
@@ -48,15 +49,6 @@ export interface Redrawn {
 }
 
 const isChain = ({ kind }: Primitive): boolean => kind === 'dimension chain';
-
-/** Letters and chains stand no farther off what they are of, paper inches. */
-const beside = 1;
-
-const touches = (a: Bounds | null, b: Bounds): boolean => a === null || boundsOverlap(a, b);
-
-/** Whether anything of what reaches so far may be in a window. */
-const isNear = (reach: Bounds | null, window: Bounds | null): boolean =>
-  reach !== null && touches(window, expandBounds(reach, beside));
 
 interface Draft {
   readonly group: Group;

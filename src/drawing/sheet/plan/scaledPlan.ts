@@ -141,6 +141,7 @@ export const scaledPlan = (
   const { layers, left, leads } = layersOnPaper(drawn, projection, {
     window: expandBounds(bounds, -0.05),
     thin: 'broken',
+    clip: bounds,
   });
   const gaps = breaksFor(layers.flatMap(({ atoms }) => atoms.flatMap(boxOfText)));
   const edge = rectangleOutline(window, window.width, window.height);
