@@ -8,6 +8,9 @@ import { PageBytes } from './pageBytes.ts';
 import type { PageInk } from './pageInk.ts';
 import { paintPage, type Mark } from './paintPage.ts';
 
+/** How hard contents are packed: the usual 6 takes half as long again and comes to 2 % less. */
+const level = 3;
+
 /** A page as it was written: its content, packed, and what each mark in it is. */
 export interface WrittenPage {
   readonly content: Uint8Array;
@@ -58,7 +61,7 @@ export const writePages = (
       doc.setLineWidth(pen.width);
       doc.setDrawColor(palettes.paper[pen.ink]);
     }
-    return { content: zlibSync(out.written().subarray(0, -1)), marks };
+    return { content: zlibSync(out.written().subarray(0, -1), { level }), marks };
   });
   letters.regular.tell();
   letters.bold.tell();

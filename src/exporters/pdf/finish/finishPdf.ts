@@ -1,4 +1,4 @@
-import { ParseSpeeds, PDFDocument, PDFStreamWriter } from 'pdf-lib';
+import { ParseSpeeds, PDFDocument } from 'pdf-lib';
 import type { Page } from '../../../drawing/sheet/page.ts';
 import type { SiteFile } from '../../../site/siteFile.ts';
 import type { PdfInfo } from '../pdfInfo.ts';
@@ -9,6 +9,7 @@ import { addLinks } from './addLinks.ts';
 import { addStructure } from './addStructure.ts';
 import { attachFile } from './attachFile.ts';
 import { nameFonts } from './nameFonts.ts';
+import { packedPdf } from './packedPdf.ts';
 import { setContents } from './setContents.ts';
 import { setProperties } from './setProperties.ts';
 
@@ -19,20 +20,6 @@ export interface Finish {
   readonly info: PdfInfo;
   readonly file: SiteFile | null;
 }
-
-/**
- * So many small objects are packed together, of which structure has thousands: fewer streams are packed faster and
- * to less, and a reader that wants one object unpacks no more than these.
- */
-const together = 200;
-
-const packed = (doc: PDFDocument): Promise<Uint8Array> =>
-  PDFStreamWriter.forContext(
-    doc.context,
-    Number.POSITIVE_INFINITY,
-    true,
-    together,
-  ).serializeToBuffer();
 
 /**
  * Painted pages as a whole PDF: with properties, layers, bookmarks, links, a structure and the file that is
@@ -62,5 +49,5 @@ export const finishPdf = async (
     titles.map((title, n) => ({ title, marks: written[n]?.marks ?? [], links: links[n] ?? [] })),
   );
   if (file !== null) attachFile(doc, file, info.day);
-  return packed(doc);
+  return packedPdf(doc.context);
 };
