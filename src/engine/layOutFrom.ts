@@ -14,12 +14,16 @@ export interface Laying {
 
 /**
  * Everything that follows from a site, as `layOutSite` has it. What is made of the same as in the
- * laying before (of the site before an edit, or of any other) is taken over from that: runs, posts
+ * laying before (of the site before an edit, or of any other) is taken over from that, or from another: runs, posts
  * and gates that an edit does not touch are the very same objects. The result is the same from any
  * laying and from none.
  */
-export const layOutFrom = (drawn: Site, before: Laying | null): Laying => {
-  const carry = newCarry(before?.pieces);
+export const layOutFrom = (
+  drawn: Site,
+  before: Laying | null,
+  other: Laying | null = null,
+): Laying => {
+  const carry = newCarry(before?.pieces, other?.pieces);
   const site = windBays(drawn, carry);
   const laid = layLines(site, carry);
   const { lines, posts, gates, ground } = laid;

@@ -3,12 +3,12 @@ import type { Laying } from '../engine/layOutFrom.ts';
 import { drawnAlike } from '../site/drawnAlike.ts';
 import type { Site } from '../site/site.ts';
 
-type LayOut = (site: Site, before: Laying | null) => Laying;
+type LayOut = (site: Site, before: Laying | null, other: Laying | null) => Laying;
 
 /**
  * Wraps a layout function so that the two documents asked for last (the present and the draft of
- * a gesture) are laid out once each, every one from what the one before it left: a draft from the
- * present or from the draft before, so that only what the gesture touches is worked out again.
+ * a gesture) are laid out once each, every one from what those before it left: a draft from the
+ * present and from the draft before, so that only what the gesture touches is worked out again.
  * Sites are told apart by identity: a changed site is another object; one that differs in nothing but
  * the pictures under it has the very same layout. Older layouts are let go, however long the history.
  */
@@ -18,7 +18,8 @@ export const rememberLayouts = (layOut: LayOut): ((site: Site) => Layout) => {
     const found = known.find((entry) => entry.site === site);
     if (found !== undefined && found === known[0]) return found.laying.layout;
     const alike = known.find((entry) => drawnAlike(entry.site, site));
-    const laying = alike?.laying ?? layOut(site, known[0]?.laying ?? null);
+    const laying =
+      alike?.laying ?? layOut(site, known[0]?.laying ?? null, known[1]?.laying ?? null);
     const newest = found ?? { site, laying };
     known = [newest, ...known.filter((entry) => entry !== newest)].slice(0, 2);
     return newest.laying.layout;

@@ -5,10 +5,12 @@ import { cutting } from './rows/cutting.ts';
 import { layoutGrowth } from './rows/layoutGrowth.ts';
 import { layoutRows } from './rows/layoutRows.ts';
 import { spacing } from './rows/spacing.ts';
+import { padRows } from './rows/padRows.ts';
 import { surveying } from './rows/surveying.ts';
 
 /** All rows of the bench, in the order in which they are printed. */
 export const rows: readonly Row[] = [
+  ...padRows,
   ...layoutRows,
   layoutGrowth,
   spacing,

@@ -60,7 +60,8 @@ export const newCarry = (...before: readonly (Pieces | undefined)[]): Carry => {
   const shelf = <T>(kind: string): Shelf<T> => {
     const own = pieces.get(kind) ?? new Map<string, Piece>();
     pieces.set(kind, own);
-    const [known, also] = before.map((all) => all?.get(kind));
+    // of most kinds there is one before, or there are two: the present and the draft of a gesture
+    const olds = before.flatMap((all) => all?.get(kind) ?? []);
     const keep = (id: string, piece: Piece): T => {
       own.set(id, piece);
       // a kind is asked for with one type
@@ -69,19 +70,32 @@ export const newCarry = (...before: readonly (Pieces | undefined)[]): Carry => {
     const found = (id: string, from: readonly unknown[]): Piece | null => {
       const now = own.get(id);
       if (isFrom(now, from)) return now;
-      const old = known?.get(id);
-      if (isFrom(old, from)) return old;
-      const other = also?.get(id);
-      return isFrom(other, from) ? other : null;
+      for (const old of olds) {
+        const piece = old.get(id);
+        if (isFrom(piece, from)) return piece;
+      }
+      return null;
+    };
+    const oldOf = (id: string): Piece | undefined => {
+      const now = own.get(id);
+      if (now !== undefined) return now;
+      for (const old of olds) {
+        const piece = old.get(id);
+        if (piece !== undefined) return piece;
+      }
+      return undefined;
     };
     return {
       take: (id, from, work) => keep(id, found(id, from) ?? { from, value: work() }),
       settle: (id, value) => {
-        const old = own.get(id) ?? known?.get(id) ?? also?.get(id);
-        return keep(id, old !== undefined && alike(old.value, value) ? old : { from: [], value });
+        for (const all of [own, ...olds]) {
+          const old = all.get(id);
+          if (old !== undefined && alike(old.value, value)) return keep(id, old);
+        }
+        return keep(id, { from: [], value });
       },
       renew: (id, stands, work) => {
-        const old = own.get(id) ?? known?.get(id) ?? also?.get(id);
+        const old = oldOf(id);
         const value = old?.value as T | undefined;
         const still = old !== undefined && value !== undefined && stands(value);
         return keep(id, still ? old : { from: [], value: work(value) });
@@ -89,14 +103,14 @@ export const newCarry = (...before: readonly (Pieces | undefined)[]): Carry => {
       next: (id, from, work) => {
         const done = found(id, from);
         if (done !== null) return keep(id, done);
-        const old = own.get(id) ?? known?.get(id) ?? also?.get(id);
+        const old = oldOf(id);
         return keep(id, { from, value: work(old?.value as T | undefined) });
       },
       list: (id, now) => keep(id, found(id, now) ?? { from: now, value: now }),
       part: (id, from, work) => {
         const done = found(id, from);
         if (done !== null) return keep(id, done);
-        const inner = newCarry(...[own, known].flatMap((all) => all?.get(id)?.within ?? []));
+        const inner = newCarry(...[own, ...olds].flatMap((all) => all.get(id)?.within ?? []));
         const value = work(inner);
         return keep(id, { from, value, within: inner.pieces });
       },

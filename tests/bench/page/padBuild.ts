@@ -14,7 +14,6 @@ export const padBuild = async () => {
     logLevel: 'error',
     worker: { format: 'es' },
     build: {
-      minify: false,
       outDir: folder,
       emptyOutDir: true,
       assetsInlineLimit: 0,

@@ -36,9 +36,9 @@ const Strip = ({ line, profile }: StripProps) => {
   const [scrolled, setScrolled] = useState(0);
   const inch = inchOf[theme];
   const hook = site.lines[line.id]?.hook ?? 'start';
-  // drawn a screenful ahead on both sides, so that it is not drawn anew with every step of a scroll
+  // drawn a little ahead on both sides, so that it is not drawn anew with every step of a scroll
   const wide = Math.max(4, width / inch);
-  const screenful = Math.floor(scrolled / inch / wide);
+  const quarter = Math.floor((4 * scrolled) / inch / wide);
   const strip = useMemo(
     () =>
       tapeStrip(
@@ -49,11 +49,11 @@ const Strip = ({ line, profile }: StripProps) => {
           width: wide,
           style: site.lengths,
           leastScale,
-          seen: { from: (screenful - 1) * wide, to: (screenful + 2) * wide },
+          seen: { from: ((quarter - 1) * wide) / 4, to: ((quarter + 6) * wide) / 4 },
           ...(profile === 'shown' ? { profile: profileRoom / inch } : {}),
         },
       ),
-    [site, layout, line, hook, wide, screenful, inch, profile],
+    [site, layout, line, hook, wide, quarter, inch, profile],
   );
   const atoms = useMemo(() => {
     const { under, over } = litOnTape(line.id, strip, lit);
