@@ -37,7 +37,6 @@ const doors: Record<string, readonly string[]> = {
   zustand: ['store'],
   idb: ['store'],
   konva: ['canvas'],
-  'react-konva': ['canvas'],
   react: ['canvas', 'screens'],
   'react-dom': ['screens'],
   '@expo-google-fonts/barlow': ['screens', 'cli'],
