@@ -1,4 +1,4 @@
-import type { Atom } from './atom.ts';
+import type { Atom, Text } from './atom.ts';
 import type { Outline, Step } from './outline.ts';
 
 // steps are written out: there are many of them, and copies of all that they have are slow to make
@@ -13,10 +13,19 @@ const moveStep = (step: Step, dx: number, dy: number): Step => {
 const moveOutline = (outline: Outline, dx: number, dy: number): Outline =>
   outline.map((step) => moveStep(step, dx, dy));
 
+// and so are texts, but for what only some of them have
+const moveText = (own: Text, dx: number, dy: number): Text => {
+  const { text, size, angle, align, baseline, weight, ink, halo, cell } = own;
+  const at = { x: own.at.x + dx, y: own.at.y + dy };
+  if (cell === undefined)
+    return { do: 'text', text, at, size, angle, align, baseline, weight, ink, halo };
+  return { do: 'text', text, at, size, angle, align, baseline, weight, ink, halo, cell };
+};
+
 const moveAtom = (atom: Atom, dx: number, dy: number): Atom => {
   switch (atom.do) {
     case 'text':
-      return { ...atom, at: { x: atom.at.x + dx, y: atom.at.y + dy } };
+      return moveText(atom, dx, dy);
     case 'stroke':
       return { do: 'stroke', pen: atom.pen, outline: moveOutline(atom.outline, dx, dy) };
     case 'fill': {

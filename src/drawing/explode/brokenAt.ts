@@ -3,6 +3,7 @@ import { lerp } from '../../geometry/lerp.ts';
 import { corners, type OrientedBox } from '../../geometry/orientedBox.ts';
 import type { PaperPoint } from '../../geometry/point.ts';
 import type { Atom } from '../atom.ts';
+import { inkedBounds } from '../inkedBounds.ts';
 import type { Outline, Step } from '../outline.ts';
 import { pathPieces, type PathPiece } from './pathPieces.ts';
 import { sharesInBox } from './sharesInBox.ts';
@@ -92,19 +93,6 @@ const brokenOutline = (outline: Outline, breaks: Breaks): Outline => {
   return rest;
 };
 
-const boundsOfOutline = (outline: Outline): Bounds | null =>
-  boundsOf(
-    outline.flatMap((step): PaperPoint[] => {
-      if (step.go === 'close') return [];
-      if (step.go !== 'arc') return [step];
-      const { x, y, radius } = step;
-      return [
-        { x: x - radius, y: y - radius },
-        { x: x + radius, y: y + radius },
-      ];
-    }),
-  );
-
 /**
  * Atoms with their lines broken for letters, as a draughtsman breaks a line for its name: nothing of a
  * stroke lies in a box. What is filled stays; a stroke that no box is near stays as it was.
@@ -114,7 +102,7 @@ export const brokenAt = (atoms: readonly Atom[], breaks: Breaks): readonly Atom[
   return atoms.flatMap((atom): readonly Atom[] => {
     if (atom.do === 'clip') return [{ ...atom, atoms: brokenAt(atom.atoms, breaks) }];
     if (atom.do !== 'stroke') return [atom];
-    const around = boundsOfOutline(atom.outline);
+    const around = inkedBounds([atom]);
     const near =
       around === null ? [] : breaks.filter(({ bounds }) => boundsOverlap(bounds, around));
     if (near.length === 0) return [atom];

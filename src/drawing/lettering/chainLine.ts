@@ -47,8 +47,10 @@ export const onLine = (
 });
 
 /** The first and the last point of a dimension line. */
-export const chainEnds = ({ points }: Pick<ChainLine, 'points'>): readonly PaperPoint[] =>
-  [points[0], points.at(-1)].flatMap((point) => point ?? []);
+export const chainEnds = ({ points }: Pick<ChainLine, 'points'>): readonly PaperPoint[] => {
+  const [first, last] = [points[0], points.at(-1)];
+  return first === undefined || last === undefined ? [] : [first, last];
+};
 
 /** Which way texts along a chain are turned, counter-clockwise as seen. */
 export const chainAngle = ({ along }: ChainLine): Radians => radians(Math.atan2(-along.y, along.x));

@@ -1,4 +1,4 @@
-import { boundsOf, expandBounds } from '../../geometry/bounds.ts';
+import { boundsOf } from '../../geometry/bounds.ts';
 import { boxShape, type BoxShape } from '../../geometry/boxShape.ts';
 import type { OrientedBox } from '../../geometry/orientedBox.ts';
 import { shapesOverlap } from '../../geometry/shapesOverlap.ts';
@@ -197,21 +197,42 @@ function* waysToWrite(chain: ChainPrimitive, line: ChainLine, room: Lettering) {
     }
   }
   const hints = chain.texts.length > 1 && chain.elsewhere ? [`${total}, ${chain.elsewhere}`] : [];
-  for (const text of [...hints, total])
+  for (const text of [...hints, total]) {
+    let way: ReturnType<typeof attempt> = 'no room';
     for (const stand of tries) {
-      const at = lineAt(line, stand);
-      const tier = { line: { ...at, points: chainEnds(at) }, pieces: wholePiece(at, text) };
-      yield attempt(() => [tier], wrongAt(stand), room);
+      // one piece that is too short for its text is so wherever it stands
+      if (way !== 'too short') {
+        const at = lineAt(line, stand);
+        const tier = { line: { ...at, points: chainEnds(at) }, pieces: wholePiece(at, text) };
+        way = attempt(() => [tier], wrongAt(stand), room);
+      }
+      yield way;
     }
+  }
 }
 
-/** Tiers step out and lie beyond one another no farther than so many tiers. */
-const mostTiers = stands.length;
+/** How many tiers may lie one beyond another: the bays, the stretches, the total. */
+const mostTiers = 3;
+
+/** How many tiers out the outermost may stand, beside the innermost of a chain as it wishes to. */
+const farthest = (mine: 1 | -1): number =>
+  Math.max(...stands.flatMap(({ side, step }) => (side === mine ? [step] : []))) + mostTiers - 1;
+
+/** Where tiers may stand: to which side of the fence, and how many tiers out. */
+const tierPlaces = ([1, -1] as const).flatMap((side) =>
+  Array.from({ length: farthest(side) + 1 }, (_, n) => ({ side, n })),
+);
 
 /** True where no tier of a chain comes into the window, wherever it stands. */
-const liesOff = (line: ChainLine, room: Lettering): boolean => {
-  const bounds = boundsOf(line.points);
-  return bounds !== null && !room.reaches(expandBounds(bounds, line.off + mostTiers * toNextTier));
+const liesOff = ({ points, off, out }: ChainLine, room: Lettering): boolean => {
+  const bounds = boundsOf(points);
+  if (bounds === null) return false;
+  const { minX, minY, maxX, maxY } = bounds;
+  return tierPlaces.every(({ side, n }) => {
+    const far = side * (off + n * toNextTier);
+    const [x, y] = [far * out.x, far * out.y];
+    return !room.reaches({ minX: minX + x, minY: minY + y, maxX: maxX + x, maxY: maxY + y });
+  });
 };
 
 /**

@@ -5,6 +5,7 @@ import { principalAngle } from '../../geometry/principalAngle.ts';
 import { trackBearing, trackLength } from '../../geometry/track.ts';
 import type { GateId } from '../../site/ids.ts';
 import type { Site } from '../../site/site.ts';
+import type { KeepOut } from '../../engine/keepOut/keepOut.ts';
 import { keepOutsOf } from '../../engine/keepOut/keepOutsOf.ts';
 import { inches } from '../../units/inches.ts';
 import type { LengthStyle } from '../../units/lengthStyle.ts';
@@ -144,13 +145,22 @@ interface Shown {
   readonly closed: readonly ClosedSpan[];
 }
 
+/** Keep-outs of sites, remembered: all strips of a set are of one. */
+const known = new WeakMap<Site, readonly KeepOut[]>();
+
+const keepOutsIn = (site: Site): readonly KeepOut[] => {
+  const keepOuts = known.get(site) ?? keepOutsOf(site);
+  known.set(site, keepOuts);
+  return keepOuts;
+};
+
 const shownOf = (
   { site, layout }: Pick<TapeSheet, 'site' | 'layout'>,
   pieces: readonly TapePiece[],
   reaches: readonly TapeReach[],
   options: TapeOptions,
 ): Shown[] => {
-  const sources = { site, layout, keepOuts: keepOutsOf(site) };
+  const sources = { site, layout, keepOuts: keepOutsIn(site) };
   return pieces.flatMap((piece, n) => {
     const reach = reaches[n];
     if (reach === undefined || !isSeen(reach, options)) return [];

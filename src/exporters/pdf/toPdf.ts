@@ -16,6 +16,15 @@ const asBinary = (bytes: Uint8Array): string => {
   return parts.join('');
 };
 
+/** Fonts as such strings: a program has the same ones for every file. */
+const binaries = new WeakMap<Uint8Array, string>();
+
+const binaryOf = (font: Uint8Array): string => {
+  const binary = binaries.get(font) ?? asBinary(font);
+  binaries.set(font, binary);
+  return binary;
+};
+
 const formatOf = ({ paper }: Page) => ({
   size: [paper.width, paper.height] as [number, number],
   orientation: paper.width > paper.height ? ('landscape' as const) : ('portrait' as const),
@@ -24,7 +33,7 @@ const formatOf = ({ paper }: Page) => ({
 const embed = (doc: jsPDF, assets: PdfAssets): void => {
   for (const weight of ['regular', 'bold'] as const) {
     const face = faces[weight];
-    doc.addFileToVFS(`${face}.ttf`, asBinary(assets[weight]));
+    doc.addFileToVFS(`${face}.ttf`, binaryOf(assets[weight]));
     doc.addFont(`${face}.ttf`, face, 'normal');
   }
 };

@@ -131,12 +131,23 @@ const without = (parts: CardParts, says: string, width: number): GateCard => ({
 interface Pictured {
   readonly sight: GateSight;
   readonly site: Site;
-  readonly stop: Meeting | null;
+  /** What is drawn at a scale. */
+  readonly at: (scale: Scale) => Drawn;
 }
+
+/** Drawings at some scales, remembered: a card may be set in more than one room. */
+const drawings = (sight: GateSight, site: Site, stop: Meeting | null): Pictured['at'] => {
+  const known = new Map<number, Drawn>();
+  return (scale) => {
+    const drawn = known.get(scale.ratio) ?? drawnAt(sight, site, stop, scale);
+    known.set(scale.ratio, drawn);
+    return drawn;
+  };
+};
 
 /** The card with its pictures as large as a room allows; null where it has none for them at any scale. */
 const pictured = (
-  { sight, site, stop }: Pictured,
+  { sight, site, at }: Pictured,
   parts: CardParts,
   { width, height, mostRatio = Infinity }: CardRoom,
 ): GateCard | null => {
@@ -145,7 +156,7 @@ const pictured = (
   for (const scale of scalesOf(site.lengths.system)) {
     if (scale.ratio > mostRatio) return null;
     if (across / scale.ratio > width || high / scale.ratio > height) continue;
-    const drawn = drawnAt(sight, site, stop, scale);
+    const drawn = at(scale);
     if (drawn.detail.width > width || drawn.detail.height > height) continue;
     const block = lowest(settings(parts, drawn, width));
     if (block !== null && block.height <= height) {
@@ -163,7 +174,7 @@ export interface CardFor {
 }
 
 /**
- * One gate with its elevation and plan at the largest standard scale at which its whole card has room,
+ * Sets one gate in a room: with its elevation and plan at the largest standard scale at which its whole card has room,
  * its bar, its working and what is written of it, not broken. A gate that is not placed has no pictures, and says
  * so; so does one whose card would be higher than its room.
  */
@@ -171,23 +182,22 @@ export const gateCard = (
   gate: GateLayout,
   { site, layout, around }: CardFor,
   parts: CardParts,
-  room: CardRoom,
-): GateCard => {
-  const { width } = room;
+): ((room: CardRoom) => GateCard) => {
   const sight = gateSight(site, layout, gate);
   if (sight === null) {
-    return without(
-      parts,
-      phrase`No detail is drawn before the gate is placed: see its flag.`,
-      width,
-    );
+    const says = phrase`No detail is drawn before the gate is placed: see its flag.`;
+    return ({ width }) => without(parts, says, width);
   }
-  const seen = { sight, site, stop: stopOf(sight.gate, gate, around) };
+  const stop = stopOf(sight.gate, gate, around);
+  const seen = { sight, site, at: drawings(sight, site, stop) };
   // nothing hangs in a gap: two posts want no whole page
   const moves = sight.leaves.length + sight.slides.length > 0;
-  const height = Math.min(room.height, moves ? highestCard : highestCard / 2);
-  return (
-    pictured(seen, parts, { ...room, height }) ??
-    without(parts, phrase`Its detail has no room on this paper.`, width)
-  );
+  const highest = moves ? highestCard : highestCard / 2;
+  return (room) => {
+    const height = Math.min(room.height, highest);
+    return (
+      pictured(seen, parts, { ...room, height }) ??
+      without(parts, phrase`Its detail has no room on this paper.`, room.width)
+    );
+  };
 };

@@ -123,14 +123,12 @@ const mostEmpty = 1 / 2;
 const isAsGood = (tight: GateCard, full: GateCard): boolean =>
   (tight.ratio === null) === (full.ratio === null) && tight.left <= full.left;
 
-/** A gate with its card. */
+/** A gate with its card, and what sets it in another room, as well as can be. */
 interface Card {
   readonly gate: GateLayout;
   readonly card: GateCard;
+  readonly set: (room: CardRoom) => GateCard;
 }
-
-/** Sets a gate's card in a room, as well as can be. */
-type Setter = (gate: GateLayout, room: CardRoom) => GateCard;
 
 /**
  * The card to stand under the schedule, in the room that is left there: that of the first gate, or of another
@@ -138,14 +136,13 @@ type Setter = (gate: GateLayout, room: CardRoom) => GateCard;
  */
 const underSchedule = (
   cards: readonly Card[],
-  set: Setter,
   { column, left }: { readonly column: ColumnSize; readonly left: number },
 ): Card | null => {
   const turns = left > column.height * mostEmpty ? cards : cards.slice(0, 1);
-  for (const { gate, card: full } of turns) {
+  for (const { gate, card: full, set } of turns) {
     const mostRatio = (full.ratio ?? 0) / leastShare;
-    const card = set(gate, { ...column, height: left, mostRatio });
-    if (card.block.height <= left && isAsGood(card, full)) return { gate, card };
+    const card = set({ ...column, height: left, mostRatio });
+    if (card.block.height <= left && isAsGood(card, full)) return { gate, card, set };
   }
   return null;
 };
@@ -164,11 +161,11 @@ export const openingsSection = (site: Site, layout: Layout, column: ColumnSize):
   const first = under(heading(phrase`Openings`, width), layTable(table, width, rowPad.schedule));
   const used = [first.head, ...first.rows].reduce((sum, { height }) => sum + height, 0);
   const yard = { site, layout, around: surroundingsOf(site, layout) };
-  const parts = new Map(gates.map((gate) => [gate.id, cardParts(gate, layout, site)]));
-  const set: Setter = (gate, room) =>
-    gateCard(gate, yard, parts.get(gate.id) ?? cardParts(gate, layout, site), room);
-  const cards = gates.map((gate): Card => ({ gate, card: set(gate, column) }));
-  const early = underSchedule(cards, set, { column, left: column.height - used - apart });
+  const cards = gates.map((gate): Card => {
+    const set = gateCard(gate, yard, cardParts(gate, layout, site));
+    return { gate, card: set(column), set };
+  });
+  const early = underSchedule(cards, { column, left: column.height - used - apart });
   const later = cards.filter(({ gate }) => gate !== early?.gate);
   const stacks = [...(early === null ? [] : [early]), ...later].map(({ gate, card }) => ({
     ...oneBlock(card.block, apart),
