@@ -5,6 +5,7 @@ import { legsOf } from '../site/legsOf.ts';
 import type { DrawnLeg } from '../site/legsOf.ts';
 import type { Site } from '../site/site.ts';
 import { entriesOf } from './entriesOf.ts';
+import { remembered } from './near/remembered.ts';
 
 /** What a piece of the drawing belongs to; `id` is the vertex at which it starts. */
 export type EdgeOf =
@@ -28,12 +29,8 @@ const edge = (site: Site, { start, end }: DrawnLeg, of: EdgeOf, bow = 0): Edge[]
   return [{ start: from, end: to, bow, of, marks: [start, end] }];
 };
 
-const known = new WeakMap<Site, readonly Edge[]>();
-
 /** Every leg and every side of a site; remembered for each site. */
-export const edgesOf = (site: Site): readonly Edge[] => {
-  const found = known.get(site);
-  if (found !== undefined) return found;
+export const edgesOf = remembered((site: Site): readonly Edge[] => {
   const legs = entriesOf(site.lines).flatMap(([line, fence]) =>
     legsOf(fence).flatMap((leg) =>
       edge(site, leg, { kind: 'leg', line, id: leg.id }, fence.curved[leg.id]),
@@ -46,7 +43,5 @@ export const edgesOf = (site: Site): readonly Edge[] => {
       edge(site, side, { kind: 'side', feature, as: thing.kind, id: side.id }),
     );
   });
-  const edges = [...legs, ...sides];
-  known.set(site, edges);
-  return edges;
-};
+  return [...legs, ...sides];
+});

@@ -3,7 +3,7 @@ import { markAt } from '../site/markAt.ts';
 import type { MarkId } from '../site/ids.ts';
 import { nextId } from '../site/nextId.ts';
 import type { Site } from '../site/site.ts';
-import { footingIn, groundOf } from './ground.ts';
+import { footingIn } from './ground.ts';
 import type { Stand } from './stand.ts';
 
 /**
@@ -14,7 +14,7 @@ export const fenceMark = (
   site: Site,
   { point, on }: Stand,
 ): { readonly site: Site; readonly mark: MarkId } => {
-  const footing = on === null ? null : footingIn(groundOf(site, []), point);
+  const footing = on === null ? null : footingIn({ site, except: [] }, point);
   if (footing?.kind === 'mark') return { site, mark: footing.id };
   if (footing?.kind !== 'leg') return markAt(site, point);
   const mark = nextId(site, 'mark');

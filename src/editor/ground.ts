@@ -6,25 +6,27 @@ import type { SitePoint } from '../geometry/point.ts';
 import type { MarkId } from '../site/ids.ts';
 import type { Site } from '../site/site.ts';
 import type { Inches } from '../units/inches.ts';
-import { edgesOf } from './edges.ts';
 import type { Edge, EdgeOf } from './edges.ts';
-import { standableMarks } from './standableMarks.ts';
+import { edgesNear } from './near/edgesNear.ts';
+import { marksNear } from './near/marksNear.ts';
+import type { About } from './near/squareAbout.ts';
 import type { NamedMark } from './standableMarks.ts';
 
 /** What a snapped point stands on: a mark, or somewhere on a leg or side. */
 export type Footing = { readonly kind: 'mark'; readonly id: MarkId } | EdgeOf;
 
-/** The marks, legs and sides of a site that can be stood on. */
+/** The marks, legs and sides of a site that can be stood on: all without some marks and what is drawn from them. */
 export interface Ground {
-  readonly marks: readonly NamedMark[];
-  readonly edges: readonly Edge[];
+  readonly site: Site;
+  readonly except: readonly MarkId[];
 }
 
-/** The ground of a site without some marks and what is drawn from them. */
-export const groundOf = (site: Site, except: readonly MarkId[]): Ground => ({
-  marks: standableMarks(site).filter(({ id }) => !except.includes(id)),
-  edges: edgesOf(site).filter(({ marks }) => !marks.some((id) => except.includes(id))),
-});
+const marksAbout = ({ site, except }: Ground, about: About): NamedMark[] =>
+  marksNear(site, about).filter(({ id }) => !except.includes(id));
+
+/** Those of some legs and sides that are of a ground. */
+export const ofGround = ({ except }: Ground, edges: readonly Edge[]): Edge[] =>
+  edges.filter(({ marks }) => !marks.some((id) => except.includes(id)));
 
 const nearest = <T extends { readonly distance: number }>(
   all: readonly T[],
@@ -35,9 +37,12 @@ const nearest = <T extends { readonly distance: number }>(
     .reduce<T | null>((best, one) => (best && best.distance <= one.distance ? best : one), null);
 
 /** The nearest mark within reach (inches) of a point; null for none. */
-export const markNear = ({ marks }: Ground, at: SitePoint, reach: Inches) =>
+export const markNear = (ground: Ground, at: SitePoint, reach: Inches) =>
   nearest(
-    marks.map((mark) => ({ ...mark, distance: distance(at, mark.point) })),
+    marksAbout(ground, { at, reach }).map((mark) => ({
+      ...mark,
+      distance: distance(at, mark.point),
+    })),
     reach,
   );
 
@@ -49,9 +54,12 @@ export const onEdge = (at: SitePoint, edge: Edge) => {
 };
 
 /** The nearest leg or side within reach (inches) of a point, and where; a leg if both are as near. */
-export const edgeNear = ({ edges }: Ground, at: SitePoint, reach: Inches) =>
+export const edgeNear = (ground: Ground, at: SitePoint, reach: Inches) =>
   nearest(
-    edges.map((edge) => ({ edge, ...onEdge(at, edge) })),
+    ofGround(ground, edgesNear(ground.site, { at, reach })).map((edge) => ({
+      edge,
+      ...onEdge(at, edge),
+    })),
     reach,
   );
 

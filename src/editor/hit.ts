@@ -2,21 +2,22 @@ import { contains } from '../geometry/contains.ts';
 import { distance } from '../geometry/distance.ts';
 import { lerp } from '../geometry/lerp.ts';
 import { nearestOnSegment } from '../geometry/nearestOnSegment.ts';
-import { lyingTapes } from '../engine/survey/lyingTapes.ts';
 import { nearestOnTrack } from '../geometry/track.ts';
-import { signedArea } from '../geometry/signedArea.ts';
 import type { SitePoint } from '../geometry/point.ts';
 import type { GateLayout, Layout } from '../engine/layout.ts';
-import type { Feature } from '../site/feature.ts';
 import type { PinId } from '../site/ids.ts';
-import { verticesOf } from '../site/pathOrder.ts';
 import type { Site } from '../site/site.ts';
 import type { Selection } from '../store/selection.ts';
-import type { Inches } from '../units/inches.ts';
-import { edgesOf } from './edges.ts';
-import { entriesOf } from './entriesOf.ts';
-import { pinGround } from './pinGround.ts';
-import { standableMarks } from './standableMarks.ts';
+import { inches, type Inches } from '../units/inches.ts';
+import { edgesNear } from './near/edgesNear.ts';
+import { gatesNear } from './near/gatesNear.ts';
+import { groundsNear } from './near/groundsNear.ts';
+import { marksNear } from './near/marksNear.ts';
+import { pinsNear } from './near/pinsNear.ts';
+import { postsNear } from './near/postsNear.ts';
+import { shotsNear } from './near/shotsNear.ts';
+import { spotsNear } from './near/spotsNear.ts';
+import { tapesNear } from './near/tapesNear.ts';
 
 /** Where a hand touches the drawing, in inches on the ground. */
 export interface Touch {
@@ -47,103 +48,93 @@ const gateDistance = ({ start, end }: GateLayout, { at, reach }: Touch): number 
 };
 
 const gates = (layout: Layout, touch: Touch): Found[] =>
-  entriesOf(layout.gates).map(([id, gate]) => ({
+  gatesNear(layout.gates, touch).map(([id, gate]) => ({
     what: { kind: 'gate', id },
     distance: gateDistance(gate, touch),
   }));
 
-const marks = (site: Site, { at }: Touch): Found[] =>
-  standableMarks(site).map(({ id, point }) => ({
+const marks = (site: Site, touch: Touch): Found[] =>
+  marksNear(site, touch).map(({ id, point }) => ({
     what: { kind: 'mark', id },
-    distance: distance(at, point),
+    distance: distance(touch.at, point),
   }));
 
 /** A post leaves two thirds of its shorter bay to be taken as the leg. */
 const shareOfBay = 1 / 3;
 
 /** Line and pull posts of runs, each within reach and its share of the shorter bay beside it. */
-const posts = (layout: Layout, { at, reach }: Touch): Found[] =>
-  Object.values(layout.lines).flatMap(({ runs }) =>
-    runs.flatMap(({ posts: row, spaces }) =>
-      row.flatMap(({ post: id }, n): Found[] => {
-        const post = layout.posts[id];
-        if (post === undefined || (post.kind !== 'line' && post.kind !== 'pull')) return [];
-        const bay = Math.min(spaces[n - 1]?.length ?? Infinity, spaces[n]?.length ?? Infinity);
-        const away = distance(at, post.at);
-        if (away > Math.min(reach, Math.max(post.od / 2, bay * shareOfBay))) return [];
-        return [{ what: { kind: 'post', id }, distance: away }];
-      }),
-    ),
-  );
+const posts = (layout: Layout, touch: Touch): Found[] =>
+  postsNear(layout, touch).flatMap(({ id, bay }): Found[] => {
+    const post = layout.posts[id];
+    if (post === undefined || (post.kind !== 'line' && post.kind !== 'pull')) return [];
+    const away = distance(touch.at, post.at);
+    if (away > Math.min(touch.reach, Math.max(post.od / 2, bay * shareOfBay))) return [];
+    return [{ what: { kind: 'post', id }, distance: away }];
+  });
 
-const shots = (site: Site, { at }: Touch): Found[] =>
-  entriesOf(site.shots).map(([id, shot]) => ({
+const shots = (site: Site, touch: Touch): Found[] =>
+  shotsNear(site.shots, touch).map(([id, shot]) => ({
     what: { kind: 'shot', id },
-    distance: distance(at, shot),
+    distance: distance(touch.at, shot),
   }));
 
 /** Ground that is kept clear, and posts that are held where none can stand. */
-const pins = (site: Site, layout: Layout, { at }: Touch): Found[] =>
-  entriesOf(site.pins).flatMap(([id, pin]): Found[] => {
-    const ground = pinGround(site, pin);
-    if (ground === null || `post:${id}` in layout.posts) return [];
-    const what = pin.holds.kind === 'clear' ? ({ kind: 'pin', id } as const) : heldPost(id);
-    return [{ what, distance: nearestOnSegment(at, ground.body).distance }];
+const pins = (site: Site, layout: Layout, touch: Touch): Found[] =>
+  pinsNear(site, touch).flatMap(({ id, holds, body }): Found[] => {
+    if (`post:${id}` in layout.posts) return [];
+    const what = holds === 'clear' ? ({ kind: 'pin', id } as const) : heldPost(id);
+    return [{ what, distance: nearestOnSegment(touch.at, body).distance }];
   });
 
 const heldPost = (id: PinId): Thing => ({ kind: 'post', id: `post:${id}` });
 
 /** Tapes across open ground: along a leg or side that is what is touched. */
-const tapes = (site: Site, { at }: Touch): Found[] =>
-  lyingTapes(site)
-    .filter(({ along }) => !along)
-    .map((tape) => ({
-      what: { kind: 'tape', id: tape.id },
-      distance: nearestOnSegment(at, tape).distance,
-    }));
+const tapes = (site: Site, touch: Touch): Found[] =>
+  tapesNear(site, touch).map((tape) => ({
+    what: { kind: 'tape', id: tape.id },
+    distance: nearestOnSegment(touch.at, tape).distance,
+  }));
 
-const legs = (site: Site, { at }: Touch): Found[] =>
-  edgesOf(site).flatMap((edge): Found[] => {
+const legs = (site: Site, touch: Touch): Found[] =>
+  edgesNear(site, touch).flatMap((edge): Found[] => {
     if (edge.of.kind !== 'leg') return [];
     const { line, id } = edge.of;
-    return [{ what: { kind: 'leg', line, id }, distance: nearestOnTrack(at, edge).off }];
+    return [{ what: { kind: 'leg', line, id }, distance: nearestOnTrack(touch.at, edge).off }];
   });
 
-const sides = (site: Site, { at }: Touch): Found[] =>
-  edgesOf(site).flatMap((edge): Found[] => {
+const sides = (site: Site, touch: Touch): Found[] =>
+  edgesNear(site, touch).flatMap((edge): Found[] => {
     if (edge.of.kind !== 'side') return [];
     const what = { kind: 'feature', id: edge.of.feature } as const;
-    return [{ what, distance: nearestOnSegment(at, edge).distance }];
+    return [{ what, distance: nearestOnSegment(touch.at, edge).distance }];
   });
 
-const spots = (site: Site, { at }: Touch): Found[] =>
-  entriesOf(site.features).flatMap(([id, feature]): Found[] => {
-    const mark = 'mark' in feature ? site.marks[feature.mark] : undefined;
-    if (mark === undefined) return [];
-    const trunk = feature.kind === 'tree' ? feature.trunk : 0;
-    const away = Math.max(0, distance(at, mark) - trunk);
-    return [{ what: { kind: 'feature', id }, distance: away }];
-  });
+const spots = (site: Site, touch: Touch): Found[] =>
+  spotsNear(site, touch).map(({ id, at, trunk }) => ({
+    what: { kind: 'feature', id },
+    distance: Math.max(0, distance(touch.at, at) - trunk),
+  }));
 
-/** Features that are ground and that the point lies in, the smallest first. A lot is no ground of its own. */
-const groundsAt = (site: Site, { at }: Touch): Thing[] => {
-  const cornersOf = (feature: Feature): SitePoint[] => {
-    if (!('path' in feature) || feature.kind === 'utility' || feature.kind === 'boundary')
-      return [];
-    return verticesOf(feature.path).flatMap(({ mark }) => site.marks[mark] ?? []);
-  };
-  const within = entriesOf(site.features)
-    .map(([id, feature]) => ({ id, corners: cornersOf(feature) }))
-    .filter(({ corners }) => contains(corners, at));
-  const size = (corners: readonly SitePoint[]): number => Math.abs(signedArea(corners));
-  return within
-    .toSorted((a, b) => size(a.corners) - size(b.corners))
+/** Features that are ground and that the point lies in, the smallest first. */
+const groundsAt = (site: Site, { at }: Touch): Thing[] =>
+  groundsNear(site, { at, reach: inches(0) })
+    .filter(({ corners }) => contains(corners, at))
+    .toSorted((a, b) => a.size - b.size)
     .map(({ id }) => ({ kind: 'feature', id }));
-};
 
 /** Whether two things are one and the same. */
 export const isSame = (a: Selection, b: Selection): boolean =>
   a !== null && b !== null && a.kind === b.kind && a.id === b.id;
+
+/** Each thing where it is met first; kind and id tell it from any other. */
+const eachOnce = (all: readonly Thing[]): Thing[] => {
+  const met = new Map<string, Thing>();
+  for (const what of all) {
+    const name = `${what.kind} ${what.id}`;
+    if (!met.has(name)) met.set(name, what);
+  }
+  return [...met.values()];
+};
 
 /**
  * Everything at a point, each once: gates before marks, then posts, shots and kept-clear
@@ -161,7 +152,7 @@ export const hits = (site: Site, layout: Layout, touch: Touch): Thing[] => {
     ...near(tapes(site, touch), reach),
     ...groundsAt(site, touch),
   ];
-  return all.filter((what, n) => all.findIndex((one) => isSame(one, what)) === n);
+  return eachOnce(all);
 };
 
 /** The first of what is at a point; null on open ground. */

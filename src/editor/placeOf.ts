@@ -1,6 +1,6 @@
 import type { Place } from '../site/markAt.ts';
 import type { Site } from '../site/site.ts';
-import { footingIn, groundOf } from './ground.ts';
+import { footingIn } from './ground.ts';
 import type { Stand } from './stand.ts';
 
 /**
@@ -9,6 +9,6 @@ import type { Stand } from './stand.ts';
  */
 export const placeOf = (site: Site, { point, on }: Stand): Place => {
   if (on === null) return point;
-  const footing = footingIn(groundOf(site, []), point);
+  const footing = footingIn({ site, except: [] }, point);
   return footing?.kind === 'mark' ? footing.id : point;
 };

@@ -14,7 +14,7 @@ import type { Inches } from '../units/inches.ts';
 import type { Aim } from './aim.ts';
 import { direction } from './direction.ts';
 import type { Edge } from './edges.ts';
-import { edgeNear, footingIn, groundOf, markNear, onEdge } from './ground.ts';
+import { edgeNear, footingIn, markNear, onEdge } from './ground.ts';
 import type { Footing, Ground } from './ground.ts';
 import { onLine } from './snapLine.ts';
 import type { SnapLine } from './snapLine.ts';
@@ -83,7 +83,7 @@ const untypedSnap = (ground: Ground, aim: Aim): Snap => {
   if (mark !== null) {
     return { point: mark.point, kind: 'mark', on: { kind: 'mark', id: mark.id }, lines: [] };
   }
-  const lines = snapLines(aim, ground.edges);
+  const lines = snapLines(aim, ground);
   return edgeSnap(ground, aim, lines) ?? lineSnap(aim, lines) ?? free;
 };
 
@@ -109,7 +109,7 @@ const typedPoint = (from: SitePoint, ground: Ground, aim: Aim): Pick<Snap, 'poin
  * wall, on from a leg or side, along the compass. A typed point stands on what lies right there.
  */
 export const snap = (site: Site, aim: Aim): Snap => {
-  const ground = groundOf(site, aim.except);
+  const ground: Ground = { site, except: aim.except };
   const { from, typed } = aim;
   if (from === null || (typed.length === null && typed.bearing === null)) {
     return untypedSnap(ground, aim);

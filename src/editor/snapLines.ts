@@ -6,9 +6,14 @@ import { subtract } from '../geometry/subtract.ts';
 import { trackBearing, trackLength } from '../geometry/track.ts';
 import { unitVector } from '../geometry/unitVector.ts';
 import type { SitePoint } from '../geometry/point.ts';
+import type { Site } from '../site/site.ts';
+import { inches } from '../units/inches.ts';
 import type { Aim } from './aim.ts';
 import { direction } from './direction.ts';
-import type { Edge } from './edges.ts';
+import { edgesOf, type Edge } from './edges.ts';
+import { ofGround, type Ground } from './ground.ts';
+import { edgesNear } from './near/edgesNear.ts';
+import { remembered } from './near/remembered.ts';
 import { lineKinds, onLine } from './snapLine.ts';
 import type { SnapLine } from './snapLine.ts';
 import { phrase } from '../phrases/phrase.ts';
@@ -64,15 +69,22 @@ const beyond = (edge: Edge): SnapLine[] => {
   ];
 };
 
+/** The sides of the buildings of a site. */
+const wallsOf = remembered((site: Site) =>
+  edgesOf(site).filter(({ of }) => of.kind === 'side' && of.as === 'building'),
+);
+
 /**
  * The lines that pass within reach of the hand: through the start of the piece being drawn, and
  * on from the ends of legs and sides, and those asked for. The strongest sort first, the nearest first among one sort.
  */
-export const snapLines = (aim: Aim, edges: readonly Edge[]): SnapLine[] => {
+export const snapLines = (aim: Aim, ground: Ground): SnapLine[] => {
   const { at, from, last, reach, also } = aim;
-  const walls = edges.filter(({ of }) => of.kind === 'side' && of.as === 'building');
+  const walls = from === null ? [] : ofGround(ground, wallsOf(ground.site));
   const own =
     from === null ? [] : throughStart(from, last === null ? null : direction(last), walls);
+  const ends = { at, reach: inches(farthestExtension + reach) };
+  const edges = ofGround(ground, edgesNear(ground.site, ends));
   const others = edges.flatMap(beyond).filter(({ origin, way }) => {
     const past = dot(subtract(at, origin), way);
     return past > 0 && past <= farthestExtension;

@@ -7,6 +7,7 @@ import { layoutRows } from './rows/layoutRows.ts';
 import { spacing } from './rows/spacing.ts';
 import { padRows } from './rows/padRows.ts';
 import { surveying } from './rows/surveying.ts';
+import { touch } from './rows/touch.ts';
 
 /** All rows of the bench, in the order in which they are printed. */
 export const rows: readonly Row[] = [
@@ -16,6 +17,7 @@ export const rows: readonly Row[] = [
   spacing,
   cutting,
   surveying,
+  touch,
   ...crewSheet,
   coldStartRow,
 ];

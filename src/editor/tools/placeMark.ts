@@ -3,7 +3,7 @@ import { freshName } from '../../site/freshName.ts';
 import { nextId } from '../../site/nextId.ts';
 import type { Site } from '../../site/site.ts';
 import { ghostMark } from '../ghostPiece.ts';
-import { footingIn, groundOf } from '../ground.ts';
+import { footingIn } from '../ground.ts';
 import { pointerOf, type Pointer } from '../pointer.ts';
 import { snap, type Snap } from '../snap.ts';
 import { snapGuides } from '../snapGuides.ts';
@@ -34,7 +34,7 @@ const meant = (site: Site, pointer: Hand): Snap =>
 
 const set = (pointer: Hand, { site }: Desk): Answer<PlaceMarkState> => {
   const { point } = meant(site, pointer);
-  const there = footingIn(groundOf(site, []), point);
+  const there = footingIn({ site, except: [] }, point);
   if (there?.kind === 'mark') return { state: idle, select: there };
   const names = Object.values(site.marks).map(({ label }) => label);
   return {

@@ -20,7 +20,7 @@ import { inches, type Inches } from '../../units/inches.ts';
 import { touchedEdge } from '../touchedEdge.ts';
 import { ghostMark } from '../ghostPiece.ts';
 import type { Input } from '../input.ts';
-import { standableMarks } from '../standableMarks.ts';
+import { marksNear } from '../near/marksNear.ts';
 import type { Answer, Asked, Desk, Tool } from '../tool.ts';
 import { readTyped } from '../typed.ts';
 import { phrase, phraseOf } from '../../phrases/phrase.ts';
@@ -54,7 +54,7 @@ type Touch = Extract<Input, { readonly at: SitePoint }>;
 const idle: TapeState = { is: 'idle' };
 
 const markNear = (site: Site, { at, reach }: Touch): MarkId | null => {
-  const [first] = standableMarks(site)
+  const [first] = marksNear(site, { at, reach })
     .map(({ id, point }) => ({ id, away: distance(point, at) }))
     .filter(({ away }) => away <= reach)
     .toSorted((a, b) => a.away - b.away);

@@ -12,9 +12,9 @@ import { legAt } from '../../../site/legGround.ts';
 import { legTrack } from '../../../site/legTrack.ts';
 import type { Site } from '../../../site/site.ts';
 import { formatLength } from '../../../units/formatLength.ts';
-import { inches } from '../../../units/inches.ts';
+import { inches, type Inches } from '../../../units/inches.ts';
 import { handStep } from '../../handStep.ts';
-import { standableMarks } from '../../standableMarks.ts';
+import { marksNear } from '../../near/marksNear.ts';
 import type { Pointer } from '../../pointer.ts';
 import type { Held } from './selectState.ts';
 import { phrase } from '../../../phrases/phrase.ts';
@@ -44,10 +44,10 @@ const thirdMark = (
   site: Site,
   { start, end }: Track<'site'>,
   at: SitePoint,
-  reach: number,
+  reach: Inches,
 ): SitePoint | null => {
   const chord = distance(start, end);
-  const [nearest] = standableMarks(site)
+  const [nearest] = marksNear(site, { at, reach })
     .map(({ point }) => ({ point, away: distance(point, at) }))
     .filter(
       ({ point, away }) => away <= reach && distance(point, start) > 0 && distance(point, end) > 0,

@@ -13,11 +13,12 @@ import { legTrack } from '../../../site/legTrack.ts';
 import type { Site } from '../../../site/site.ts';
 import { inches } from '../../../units/inches.ts';
 import type { Aim } from '../../aim.ts';
-import { edgesOf } from '../../edges.ts';
+import type { Edge } from '../../edges.ts';
 import { anchorFrom } from '../../gateAnchor.ts';
 import { gateSpan } from '../../gateSpan.ts';
 import { legNear } from '../../legNear.ts';
 import type { Pointer } from '../../pointer.ts';
+import { edgesNear } from '../../near/edgesNear.ts';
 import { movedTogether } from '../../movedTogether.ts';
 import { snap } from '../../snap.ts';
 import type { Snap } from '../../snap.ts';
@@ -30,9 +31,15 @@ import { theThing } from '../../theThing.ts';
 
 type Hand = NonNullable<Pointer>;
 
+/** The legs and sides that pass a mark, those that end in it among them. */
+const edgesAt = (site: Site, id: MarkId): Edge[] => {
+  const at = site.marks[id];
+  return at === undefined ? [] : edgesNear(site, { at, reach: inches(0) });
+};
+
 /** The lines on which a mark slides along the legs and sides that meet in it. */
 const slides = (site: Site, id: MarkId): SnapLine[] =>
-  edgesOf(site).flatMap(({ start, end, marks, of }): SnapLine[] => {
+  edgesAt(site, id).flatMap(({ start, end, marks, of }): SnapLine[] => {
     const far = marks[0] === id ? end : marks[1] === id ? start : null;
     const way = far === null ? null : unitVector(start, end);
     if (far === null || way === null) return [];

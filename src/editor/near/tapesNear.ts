@@ -1,0 +1,10 @@
+import { lyingTapes } from '../../engine/survey/lyingTapes.ts';
+import { boundsOf } from '../../geometry/bounds.ts';
+import type { Site } from '../../site/site.ts';
+import { nearOf } from './nearOf.ts';
+
+/** The tapes about a place that lie across open ground: all within reach, and some beyond. */
+export const tapesNear = nearOf(
+  (site: Site) => lyingTapes(site).filter(({ along }) => !along),
+  ({ start, end }) => boundsOf([start, end]),
+);
