@@ -16,6 +16,7 @@ import type { SitePoint } from '../../src/geometry/point.ts';
 import { subtract } from '../../src/geometry/subtract.ts';
 import { nearestOnTrack } from '../../src/geometry/track.ts';
 import { unitVector } from '../../src/geometry/unitVector.ts';
+import { moveGate } from '../../src/site/edits/moveGate.ts';
 import { moveMark } from '../../src/site/edits/moveMark.ts';
 import type { MarkId } from '../../src/site/ids.ts';
 import type { Path } from '../../src/site/path.ts';
@@ -97,9 +98,13 @@ describe('what is near', () => {
         const before = layOutFrom(site, null);
         const moved = moveMark(site, 'mark:m2', to);
         const after = layOutFrom(moved, before);
+        const anchor = { from: 'end', offset: inches(Math.abs(to.x) % 300) } as const;
+        const slid = moveGate(moved, 'gate:1', anchor);
+        const last = layOutFrom(slid, after);
         for (const [each, { layout }] of [
           [site, before],
           [moved, after],
+          [slid, last],
           [site, before],
         ] as const) {
           const own = Object.values(layout.posts).map(({ at }) => ({ at, reach: inches(9) }));
@@ -110,7 +115,7 @@ describe('what is near', () => {
           }
         }
       }),
-      { numRuns: 60 },
+      { numRuns: 25 },
     );
     expect([...seen].toSorted()).toEqual(
       ['feature', 'gate', 'leg', 'mark', 'pin', 'post', 'shot', 'tape'].toSorted(),

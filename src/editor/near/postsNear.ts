@@ -16,26 +16,35 @@ export interface PostPlace {
 
 type Posts = Layout['posts'];
 
-const placesOf = ({ runs }: LineLayout, posts: Posts): PostPlace[] =>
-  runs.flatMap(({ posts: row, spaces }) =>
+/** The posts of a line, those of each run together. */
+const placesOf = ({ runs }: LineLayout, posts: Posts): PostPlace[][] =>
+  runs.map(({ posts: row, spaces }) =>
     row.map(({ post: id }, n): PostPlace => {
       const bay = Math.min(spaces[n - 1]?.length ?? Infinity, spaces[n]?.length ?? Infinity);
       return { id, at: posts[id]?.at, bay };
     }),
   );
 
-const known = new WeakMap<LineLayout, BoundsIndex<PostPlace>>();
+/** The posts of a line, and among them those at the ends of its runs. */
+interface LinePosts {
+  readonly index: BoundsIndex<PostPlace>;
+  readonly ends: readonly PostPlace[];
+}
 
-/** The posts of a line; the index of a layout before, where the line is the same and none of its posts has moved. */
+const known = new WeakMap<LineLayout, LinePosts>();
+
+/**
+ * The posts of a line, as they were found in a layout before where the line is the very same: the posts of a
+ * run are its own and follow from it, those at its ends are settled with other lines and are looked at again.
+ */
 const indexOf = (line: LineLayout, posts: Posts): BoundsIndex<PostPlace> => {
   const before = known.get(line);
-  const stands = ({ id, at }: PostPlace): boolean => posts[id]?.at === at;
-  if (before?.items.every(stands)) return before;
-  const made = boundsIndex(placesOf(line, posts), ({ at }) =>
-    boundsOf(at === undefined ? [] : [at]),
-  );
-  known.set(line, made);
-  return made;
+  if (before?.ends.every(({ id, at }) => posts[id]?.at === at)) return before.index;
+  const rows = placesOf(line, posts);
+  const index = boundsIndex(rows.flat(), ({ at }) => boundsOf(at === undefined ? [] : [at]));
+  const ends = rows.flatMap((row) => [row[0] ?? [], row.at(-1) ?? []].flat());
+  known.set(line, { index, ends });
+  return index;
 };
 
 const linesOf = remembered(({ lines, posts }: Layout) =>
