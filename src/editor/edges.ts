@@ -1,4 +1,5 @@
 import type { Track } from '../geometry/track.ts';
+import type { FenceLine } from '../site/fenceLine.ts';
 import type { FeatureKind } from '../site/feature.ts';
 import type { FeatureId, LineId, MarkId, VertexId } from '../site/ids.ts';
 import { legsOf } from '../site/legsOf.ts';
@@ -29,10 +30,13 @@ const edge = (site: Site, { start, end }: DrawnLeg, of: EdgeOf, bow = 0): Edge[]
   return [{ start: from, end: to, bow, of, marks: [start, end] }];
 };
 
+/** The legs of a line by their marks; the same for as long as the line is. */
+const drawnLegs = remembered((line: FenceLine) => legsOf(line));
+
 /** Every leg and every side of a site; remembered for each site. */
 export const edgesOf = remembered((site: Site): readonly Edge[] => {
   const legs = entriesOf(site.lines).flatMap(([line, fence]) =>
-    legsOf(fence).flatMap((leg) =>
+    drawnLegs(fence).flatMap((leg) =>
       edge(site, leg, { kind: 'leg', line, id: leg.id }, fence.curved[leg.id]),
     ),
   );

@@ -1,4 +1,5 @@
 import type { SitePoint } from '../geometry/point.ts';
+import type { FenceLine } from '../site/fenceLine.ts';
 import type { MarkId } from '../site/ids.ts';
 import type { Site } from '../site/site.ts';
 import { entriesOf } from './entriesOf.ts';
@@ -13,12 +14,15 @@ export interface NamedMark {
 /** The marks that fence can stand at: all but those that only trees or notes stand at; remembered for each site. */
 export const standableMarks = remembered((site: Site): readonly NamedMark[] => {
   const features = Object.values(site.features);
-  const paths = [...Object.values(site.lines), ...features].flatMap((thing) =>
-    'path' in thing ? Object.values(thing.path) : [],
+  const barred = new Set<string>(
+    features.flatMap((feature) => ('mark' in feature ? [feature.mark] : [])),
   );
-  const passed = new Set<string>(paths.map(({ mark }) => mark));
-  const alone = features.flatMap((feature) => ('mark' in feature ? [feature.mark] : []));
-  const barred = new Set<string>(alone.filter((id) => !passed.has(id)));
+  if (barred.size > 0) {
+    for (const thing of [...Object.values<FenceLine>(site.lines), ...features]) {
+      if (!('path' in thing)) continue;
+      for (const { mark } of Object.values(thing.path)) barred.delete(mark);
+    }
+  }
   return entriesOf(site.marks)
     .filter(([id]) => !barred.has(id))
     .map(([id, { x, y }]) => ({ id, point: { x, y } }));

@@ -3,7 +3,7 @@ import type { Site } from '../../site/site.ts';
 import { edgesOf, type Edge } from '../edges.ts';
 import { nearOf } from './nearOf.ts';
 
-/** No place of an arc is farther from its chord than its bow, or half again of that past the ends of a long one. */
+/** No place of an arc is farther from its chord than twice its bow: past the ends too, where it is over half a circle. */
 const boundsOfEdge = ({ start, end, bow }: Edge): Bounds | null => {
   const chord = boundsOf([start, end]);
   return chord === null ? null : expandBounds(chord, 2 * Math.abs(bow));
