@@ -8,8 +8,8 @@ type PaintOn = (context: CanvasRenderingContext2D) => void;
 /** The two sheets of the pad: the still drawing, and over it what changes with each move of the hand. */
 export interface PadStage {
   readonly resize: (pad: Pad) => void;
-  /** Paints both with the next frame. */
-  readonly draw: () => void;
+  /** Paints both with the next frame, or the still drawing alone: a sheet that is painted costs even if it is blank. */
+  readonly draw: (which: 'both' | 'still') => void;
   readonly close: () => void;
 }
 
@@ -34,13 +34,16 @@ export const createPadStage = (
   { still, live }: { readonly still: PaintOn; readonly live: PaintOn },
 ): PadStage => {
   const stage = new Stage({ container, width: 0, height: 0, listening: false });
-  const layers = [layerWith(still), layerWith(live)];
-  stage.add(...(layers as [Layer, Layer]));
+  const [under, over] = [layerWith(still), layerWith(live)];
+  stage.add(under, over);
   return {
     resize: ({ width, height }) => {
       if (stage.width() !== width || stage.height() !== height) stage.size({ width, height });
     },
-    draw: () => layers.forEach((layer) => layer.batchDraw()),
+    draw: (which) => {
+      under.batchDraw();
+      if (which === 'both') over.batchDraw();
+    },
     close: () => stage.destroy(),
   };
 };

@@ -47,15 +47,25 @@ interface Frame {
 /** What is painted, and by what. */
 interface Painter {
   stage: PadStage | null;
+  /** What was live when it was last painted. */
+  live: 'something' | 'nothing';
   readonly picture: StillPicture;
   under: Snapshot | null;
 }
 
-const draw = (painter: Painter | null): void => painter?.stage?.draw();
+const draw = (painter: Painter | null): void => painter?.stage?.draw('both');
+
+/** Draws for another view: the live sheet too, where anything is or was on it. */
+const drawMoved = (painter: Painter | null, { live, cross, view }: Shown): void => {
+  const blank =
+    cross === null && painter?.live === 'nothing' && live(view.now().scale).length === 0;
+  painter?.stage?.draw(blank ? 'still' : 'both');
+};
 
 const createPainter = (paper: HTMLDivElement, latest: RefObject<Shown>): Painter => {
   const painter: Painter = {
     stage: null,
+    live: 'nothing',
     picture: new StillPicture(() => draw(painter)),
     under: null,
   };
@@ -68,6 +78,7 @@ const createPainter = (paper: HTMLDivElement, latest: RefObject<Shown>): Painter
     const { live: primitives, cross, view, still: drawn } = latest.current;
     const [now, { palette, inch }] = [view.now(), drawn];
     const atoms = explode(primitives(now.scale), padProjection(now, inch));
+    painter.live = atoms.length > 0 || cross !== null ? 'something' : 'nothing';
     paintAtoms(context, atoms, { palette, scale: inch });
     if (cross !== null) paintCross(context, toScreen(now, cross), palette.selected);
   };
@@ -130,7 +141,7 @@ export const usePad = ({ pad, paper, size }: Frame, shown: Shown): void => {
     let resting: number | undefined;
     const heard = (): void => {
       say(pad.current, view.now());
-      draw(painter.current);
+      drawMoved(painter.current, latest.current);
       window.clearTimeout(resting);
       resting = window.setTimeout(() => {
         const { current } = painter;
