@@ -28,7 +28,7 @@ export const twoFrames = (page: Page): Promise<unknown> =>
   );
 
 /** The page does nothing while it works for no more of a spell than this; milliseconds. */
-const [spell, idleWork, mostSpells] = [200, 2, 100] as const;
+const [spell, idleWork, mostSpells] = [120, 2, 200] as const;
 
 /**
  * Waits until nothing is drawn any more: letters find their places bit by bit. At least so many milliseconds, where

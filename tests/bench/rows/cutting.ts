@@ -8,7 +8,7 @@ import type { Figure, Pace, Row } from '../row.ts';
 const patience = 10;
 
 const run = ({ quick }: Pace): Figure => {
-  const tasks = Array.from({ length: quick ? 30 : 100 }, (_, n) => randomTask(n));
+  const tasks = Array.from({ length: quick ? 15 : 100 }, (_, n) => randomTask(n));
   const models = tasks.map(stickModel);
   const plans = tasks.map(cutStock);
   const least = models.map((model) => sticksOf(model, patience));

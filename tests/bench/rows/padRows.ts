@@ -89,7 +89,7 @@ const againstPlain = async (
   { quick }: Pace,
 ): Promise<Figure> => {
   const pairs: Pairs = { oursFirst: [], theirsFirst: [] };
-  const count = quick ? 8 : 40;
+  const count = quick ? 5 : 40;
   if (!quick) await ours(4);
   const first = await ours(count);
   const plain = await plainly(pad, count);
@@ -110,17 +110,20 @@ interface PadFigures {
   readonly memory: Figure;
 }
 
-const restAgainstPlain = async (pad: PadPage, times: number, { quick }: Pace): Promise<Figure> => {
+const restAgainstPlain = async (
+  pad: PadPage,
+  { times, idle }: { readonly times: number; readonly idle: number },
+  { quick }: Pace,
+): Promise<Figure> => {
   const pairs: Pairs = { oursFirst: [], theirsFirst: [] };
   const rounds = quick ? 2 : 8;
-  const idle = await pad.work(() => atRest(pad, untilSettled));
   for (let n = 0; n < rounds; n += 1) {
     const by = n % 2 === 0 ? times : 1 / times;
     if (n % 2 === 0) {
       const own = await untilRest(pad, by, idle);
-      pairs.oursFirst.push([own, quantile(await plainly(pad, 5), 0.5)]);
+      pairs.oursFirst.push([own, quantile(await plainly(pad, 3), 0.5)]);
     } else {
-      const plain = quantile(await plainly(pad, 5), 0.5);
+      const plain = quantile(await plainly(pad, 3), 0.5);
       pairs.theirsFirst.push([await untilRest(pad, by, idle), plain]);
     }
   }
@@ -130,7 +133,7 @@ const restAgainstPlain = async (pad: PadPage, times: number, { quick }: Pace): P
 const memoryOf = async (pad: PadPage): Promise<Figure> => {
   const before = await pad.heap();
   await pad.page.evaluate(() => window.timedPad.load(20_000));
-  await atRest(pad, 3000);
+  await atRest(pad, untilSettled);
   const taken = (await pad.heap()) - before;
   const typed = await pad.page.evaluate(() => window.timedPad.typedBytes());
   const ratio = taken / typed;
@@ -145,14 +148,15 @@ const timed = (pace: Pace): Promise<PadFigures> =>
     const plain = (ours: (count: number) => Promise<number[]>): Promise<Figure> =>
       againstPlain(few, ours, pace);
     const pan = await plain((count) => panned(few, count));
-    const rest = await restAgainstPlain(few, 1, pace);
-    const zoom = await restAgainstPlain(few, 1.2, pace);
+    const idle = await few.work(() => atRest(few, untilSettled));
+    const rest = await restAgainstPlain(few, { times: 1, idle }, pace);
+    const zoom = await restAgainstPlain(few, { times: 1.2, idle }, pace);
     const drag = await plain((count) => dragged(few, 24, count));
     const dragFar = await plain((count) => dragged(few, 1, count));
     const empty = await open(100);
     const memory = await memoryOf(empty);
     const pairs: Pairs = { oursFirst: [], theirsFirst: [] };
-    const count = pace.quick ? 8 : 40;
+    const count = pace.quick ? 5 : 40;
     both(await panned(empty, count), await panned(few, count), pairs.oursFirst);
     const fewer = await panned(few, count);
     both(await panned(empty, count), fewer, pairs.theirsFirst);

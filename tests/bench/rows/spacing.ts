@@ -32,7 +32,7 @@ const run = ({ quick }: Pace): Figure => {
     return Math.abs((bayOf(model) ?? 0) - largest) < 1e-6;
   });
   return measured(spaced, () => models.map(bayOf), {
-    rounds: quick ? 4 : 12,
+    rounds: quick ? 2 : 12,
     calls: { ours: 20, theirs: 1 },
     note: `${alike.length} of ${models.length} stretches with the same largest bay`,
   });

@@ -103,7 +103,7 @@ const run = ({ quick }: Pace): Figure => {
     return denselySolved(reread(site, step), steps);
   };
   return measured(typing(site), dully, {
-    rounds: quick ? 4 : 12,
+    rounds: quick ? 2 : 12,
     note: `${steps} steps of both; marks at most ${apart.toExponential(0)} in apart; ours also says what each tape is worth and what helps`,
   });
 };
