@@ -2,7 +2,7 @@ import { expect, test } from '@playwright/test';
 
 const yardIsShown = '() => document.getElementById("first") === null';
 
-test('the yard is drawn where the pad will be, and the pad goes on from there @desk', async ({
+test('the yard is drawn where the pad will be, and the pad goes on from there', async ({
   page,
 }) => {
   // what one draws with stays away until the first drawing was looked at

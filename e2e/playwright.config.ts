@@ -1,7 +1,7 @@
 import { defineConfig } from '@playwright/test';
 import { browserFlags, findChromium } from './findChromium.ts';
 
-const port = 4471;
+const port = 4173;
 
 /**
  * Which screens a test is run on. Every test is run on one at least; on all three what a screen changes and what

@@ -1,4 +1,4 @@
-import { useCallback, useMemo } from 'react';
+import { useCallback, useMemo, useRef } from 'react';
 import type { Signal } from '../../canvas/hand.ts';
 import { heldKeys } from '../../canvas/heldKeys.ts';
 import { Pad } from '../../canvas/Pad.tsx';
@@ -52,6 +52,10 @@ const viewOf = (session: SessionStore): WatchedView => ({
     }),
 });
 
+/** Pads that differ by no more than a few CSS pixels show the same. */
+const isAsLarge = (a: PadSize, b: PadSize): boolean =>
+  Math.abs(a.width - b.width) <= 6 && Math.abs(a.height - b.height) <= 6;
+
 /** The pad itself: the drawing as it is now, what is selected, and what the tool shows. */
 const DrawingPad = ({ place, hand, cross, onInput, onHold }: SheetProps) => {
   const bench = useBench();
@@ -82,11 +86,15 @@ const DrawingPad = ({ place, hand, cross, onInput, onHold }: SheetProps) => {
     const ground = selection?.kind === 'feature' && all.some((one) => isSame(one, selection));
     return ground || isSame(first, selection) ? 'draw' : 'tap';
   };
+  const fitted = useRef(bench.viewKept);
   const measured = useCallback(
     (size: PadSize) => {
       const was = bench.pad.getState();
       bench.pad.setState(size, true);
-      if (was === null && !bench.viewKept) return fitAll(bench);
+      const first = !fitted.current;
+      fitted.current = true;
+      // all is shown once, for the room that there is: the first drawing may have had another
+      if (first && (was === null || !isAsLarge(size, was))) return fitAll(bench);
       if (was === null) return;
       // what was in the middle stays there
       const by = { x: (size.width - was.width) / 2, y: (size.height - was.height) / 2 };
