@@ -46,7 +46,7 @@ interface Wanted {
 /** So many primitives are drawn anew at once; more bit by bit, while the old picture stands. */
 const mostAtOnce = 1500;
 /** A picture that was gone on with is drawn from nothing when nothing has changed for so long, milliseconds. */
-const settling = 1000;
+const settling = 500;
 
 const sameView = (a: View, b: View): boolean => a.scale === b.scale && a.x === b.x && a.y === b.y;
 

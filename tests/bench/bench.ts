@@ -17,12 +17,17 @@ if (unknown !== undefined) {
 /** Where the figures are written, for those who compare runs; not kept with the code. */
 const folder = join(import.meta.dirname, '../../.bench');
 
-const chosen = rows.filter(({ work }) => named.every((word) => work.includes(word)));
+const chosen = rows.filter(
+  ({ work, only }) =>
+    named.every((word) => work.includes(word)) && !(quick && only === 'whole runs'),
+);
 const done: { readonly row: Row; readonly figure: Figure }[] = [];
 for (const row of chosen) {
+  const begun = performance.now();
   const figure = await row.run({ quick });
   done.push({ row, figure });
-  console.error(`${done.length} of ${chosen.length}: ${row.work}`);
+  const took = ((performance.now() - begun) / 1000).toFixed(1);
+  console.error(`${done.length} of ${chosen.length}: ${row.work} (${took} s)`);
 }
 
 console.log(tableOf(done));

@@ -28,5 +28,7 @@ export interface Row {
   readonly against: string;
   /** The ratio that it shall not be over. */
   readonly bar: number;
+  /** A quick bench leaves it out. */
+  readonly only?: 'whole runs';
   readonly run: (pace: Pace) => Promise<Figure>;
 }

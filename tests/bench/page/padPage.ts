@@ -83,7 +83,7 @@ export const withPads = async <T>(
       const context = await browser.newContext({ viewport: sized, serviceWorkers: 'block' });
       const opened = await openPage(await context.newPage(), served.address);
       await opened.page.evaluate((count) => window.timedPad.load(count), posts);
-      await atRest(opened, 1500);
+      await atRest(opened, 600);
       return opened;
     });
   } finally {
