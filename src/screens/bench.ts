@@ -1,4 +1,4 @@
-import { createContext, useContext, useDeferredValue } from 'react';
+import { createContext, useContext, useDeferredValue, useMemo } from 'react';
 import type { Parts } from '../site/parts.ts';
 import type { Sender } from '../editor/send.ts';
 import type { Pad } from '../editor/view.ts';
@@ -66,13 +66,12 @@ export const useLayout = (): Layout => {
 };
 
 /**
- * The document and its layout for what is slow to draw: while a gesture runs it may lag behind, so
- * that the hand never waits.
+ * The document and its layout for what is slow to draw and not under the hand: while a gesture runs they may lag
+ * behind. The pad does not, since a layout that is asked for late would be worked out again.
  */
 export const useDrawn = (): { readonly site: Site; readonly layout: Layout } => {
-  const { layOut } = useBench();
-  const site = useDeferredValue(useSite());
-  return { site, layout: layOut(site) };
+  const [site, layout] = [useSite(), useLayout()];
+  return useDeferredValue(useMemo(() => ({ site, layout }), [site, layout]));
 };
 
 /** A part of the session. */

@@ -15,7 +15,7 @@ import { panBy, type Pad as PadSize } from '../../editor/view.ts';
 import type { SitePoint } from '../../geometry/point.ts';
 import type { SessionStore } from '../../store/session.ts';
 import { phrase } from '../../phrases/phrase.ts';
-import { useBench, useDrawn, useLayout, useSession, useSite } from '../bench.ts';
+import { useBench, useLayout, useSession, useSite } from '../bench.ts';
 import { fitAll } from '../fitAll.ts';
 import { padInch } from '../padInch.ts';
 import { useUnderPictures } from '../pictures/underPictures.ts';
@@ -68,8 +68,7 @@ const DrawingPad = ({ place, hand, cross, onInput, onHold }: SheetProps) => {
   const lit = useSession((state) => state.lit);
   const space = useHeldKey(heldKeys.pan);
   const { system } = site.lengths;
-  const drawn = useDrawn();
-  const groups = planOf(drawn.site, drawn.layout);
+  const groups = planOf(site, layout);
   const pictures = useUnderPictures();
   const [palette, inch] = [palettes[theme], padInch[theme]];
   const still = { groups, palette, inch, system, pictures };

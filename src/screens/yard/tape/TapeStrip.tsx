@@ -7,7 +7,7 @@ import { wholeRun } from '../../../drawing/tape/tapePiece.ts';
 import { tapeStrip } from '../../../drawing/tape/tapeStrip.ts';
 import type { LineLayout } from '../../../engine/layout.ts';
 import { phrase } from '../../../phrases/phrase.ts';
-import { useDrawn, useSession } from '../../bench.ts';
+import { useLayout, useSession, useSite } from '../../bench.ts';
 import { TapeGate } from './TapeGate.tsx';
 import { TapeHead } from './TapeHead.tsx';
 import { litOnTape } from './litOnTape.ts';
@@ -28,7 +28,7 @@ interface StripProps {
 }
 
 const Strip = ({ line, profile }: StripProps) => {
-  const { site, layout } = useDrawn();
+  const [site, layout] = [useSite(), useLayout()];
   const theme = useSession((state) => state.theme);
   const lit = useSession((state) => state.lit);
   const room = useRef<HTMLDivElement>(null);
@@ -99,7 +99,7 @@ const roomy = 1000;
 
 /** The tape along the bottom: the selected fence line unrolled, its gates to be dragged along it. */
 export const TapeStrip = () => {
-  const { site, layout } = useDrawn();
+  const [site, layout] = [useSite(), useLayout()];
   const selection = useSession((state) => state.selection);
   const lit = useSession((state) => state.lit);
   const [open, setOpen] = useState(() => window.innerWidth > 760);
