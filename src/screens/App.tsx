@@ -1,5 +1,5 @@
 import { lazy, Suspense, useEffect } from 'react';
-import { useBench, useSession, useSite } from './bench.ts';
+import { useBench, useSession, useSitePart } from './bench.ts';
 import { BringOver } from './bring/BringOver.tsx';
 import { PageOver } from './yard/underlay/PageOver.tsx';
 import { Board } from './frame/Board.tsx';
@@ -44,7 +44,7 @@ export const App = () => {
   useEffect(() => {
     document.documentElement.dataset['theme'] = theme;
   }, [theme]);
-  const { name } = useSite().job;
+  const name = useSitePart(({ job }) => job.name);
   useEffect(() => {
     document.title = name === '' ? 'Lathline' : `${name} · Lathline`;
   }, [name]);

@@ -1,4 +1,4 @@
-import { createContext, useContext, useDeferredValue, useMemo } from 'react';
+import { createContext, useContext } from 'react';
 import type { Parts } from '../site/parts.ts';
 import type { Sender } from '../editor/send.ts';
 import type { Pad } from '../editor/view.ts';
@@ -56,22 +56,25 @@ export const useBench = (): Bench => {
   return bench;
 };
 
+/** Where screens read the document and its layout: from the bench, unless something calmer is put in its place. */
+export const SeenContext = createContext<Pick<Bench, 'site' | 'layOut'> | null>(null);
+
+const useSeen = (): Pick<Bench, 'site' | 'layOut'> => {
+  const [bench, seen] = [useBench(), useContext(SeenContext)];
+  return seen ?? bench;
+};
+
+/** A part of the document as it is shown, which passes by what else is in it: see `useStored`. */
+export const useSitePart = <Part>(pick: (site: Site) => Part): Part =>
+  useStored(useSeen().site, ({ history }) => pick(current(history)));
+
 /** The document as it is shown: the draft of a running gesture, else the present. */
-export const useSite = (): Site => useStored(useBench().site, ({ history }) => current(history));
+export const useSite = (): Site => useSitePart((site) => site);
 
 /** The layout of the document as it is shown. */
 export const useLayout = (): Layout => {
-  const { layOut } = useBench();
+  const { layOut } = useSeen();
   return layOut(useSite());
-};
-
-/**
- * The document and its layout for what is slow to draw and not under the hand: while a gesture runs they may lag
- * behind. The pad does not, since a layout that is asked for late would be worked out again.
- */
-export const useDrawn = (): { readonly site: Site; readonly layout: Layout } => {
-  const [site, layout] = [useSite(), useLayout()];
-  return useDeferredValue(useMemo(() => ({ site, layout }), [site, layout]));
 };
 
 /** A part of the session. */

@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { phrase } from '../../phrases/phrase.ts';
-import { useSession, useSite } from '../bench.ts';
+import { useSession, useSitePart } from '../bench.ts';
 import { HelpKey } from '../help/HelpKey.tsx';
 import { JobsSheet } from '../jobs/JobsSheet.tsx';
 import { JobSheet } from './JobSheet.tsx';
@@ -11,7 +11,7 @@ import { UndoKeys } from './UndoKeys.tsx';
 /** The head of the clipboard: tabs, the clip with the job's name, undo and redo. */
 export const Board = () => {
   const screen = useSession((state) => state.screen);
-  const job = useSite().job;
+  const name = useSitePart(({ job }) => job.name);
   const [open, setOpen] = useState<'job' | 'jobs' | null>(null);
   return (
     <header className="board">
@@ -30,7 +30,7 @@ export const Board = () => {
       <div className="clip">
         <button type="button" onClick={() => setOpen('job')} aria-haspopup="dialog">
           <small>{phrase`Job & file`}</small>
-          <span>{job.name === '' ? phrase`Unnamed job` : job.name}</span>
+          <span>{name === '' ? phrase`Unnamed job` : name}</span>
         </button>
       </div>
       <div className="board-keys">

@@ -6,8 +6,8 @@ import { useStored } from '../useStored.ts';
 /** Undo and redo, each with the label of the edit that it takes back or does again. */
 export const UndoKeys = () => {
   const { site } = useBench();
-  const pad = useStored(site, (state) => state.pad);
-  const [back, again] = [undoLabel(pad), redoLabel(pad)];
+  const back = useStored(site, ({ pad }) => undoLabel(pad));
+  const again = useStored(site, ({ pad }) => redoLabel(pad));
   const { undo, redo } = site.getState();
   return (
     <>

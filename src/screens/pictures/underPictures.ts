@@ -6,7 +6,7 @@ import type { Site } from '../../site/site.ts';
 import type { Underlay } from '../../site/underlay.ts';
 import { underlayGround } from '../../site/underlayGround.ts';
 import { underlaysInOrder } from '../../site/underlaysInOrder.ts';
-import { useBench, useSite } from '../bench.ts';
+import { useBench, useSitePart } from '../bench.ts';
 import { useStored } from '../useStored.ts';
 import { groundMap, type PictureEntry, type Shown } from './pictureBox.ts';
 
@@ -44,7 +44,7 @@ export const underPictures = (
 /** The pictures under the drawing as it is shown. */
 export const useUnderPictures = (): readonly UnderPicture[] => {
   const { pictures } = useBench();
-  const { underlays } = useSite();
+  const underlays = useSitePart((site) => site.underlays);
   const shown = useStored(pictures.shown, (state) => state);
   return useMemo(() => underPictures({ underlays }, shown), [underlays, shown]);
 };

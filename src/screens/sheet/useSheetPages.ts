@@ -1,9 +1,9 @@
-import { useEffect, useMemo, useState } from 'react';
+import { useDeferredValue, useEffect, useMemo, useState } from 'react';
 import type { Page } from '../../drawing/sheet/page.ts';
 import type { SetProgress } from '../../drawing/sheet/sheetSet.ts';
 import { language as screenSpeaks } from '../../phrases/speak.ts';
 import { sheetText } from '../../site/sheetText.ts';
-import { useBench, useDrawn, useSession } from '../bench.ts';
+import { useBench, useSession, useSite } from '../bench.ts';
 import { drawSheets } from './drawSheets.ts';
 import { paperOf } from './paperOf.ts';
 import type { SheetCall } from './sheetCall.ts';
@@ -41,7 +41,7 @@ const begun: SheetStands = { is: 'drawing', progress: null };
 /** The pages of the crew sheet for the paper and the reader that are chosen, drawn away from the screen. */
 export const useSheetPages = (): SheetPages => {
   const bench = useBench();
-  const { site } = useDrawn();
+  const site = useDeferredValue(useSite());
   const sheet = useSession((state) => state.sheet);
   const [drawn, setDrawn] = useState<DrawnSet | null>(null);
   const [heard, setHeard] = useState<Heard | null>(null);

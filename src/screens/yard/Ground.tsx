@@ -148,7 +148,7 @@ export const Ground = ({ walk, cross, onPointer, onCard }: Props) => {
   const onInput = (input: Input): void => {
     if ('at' in input) {
       pointer.setState(input.at, true);
-      onPointer();
+      if (cross !== null) onPointer();
     }
     sender.send(input);
   };

@@ -115,7 +115,9 @@ export const SideSheet = (props: Props) => {
   const selection = useSession((state) => state.selection);
   const site = useSite();
   const { flags } = useLayout();
-  const { piece, asked, steps } = useStored(bench.sender.hand, (state) => state);
+  const piece = useStored(bench.sender.hand, (hand) => hand.piece);
+  const asked = useStored(bench.sender.hand, (hand) => hand.asked);
+  const steps = useStored(bench.sender.hand, (hand) => hand.steps);
   const putDown = useCallback(() => onOpen(false), [onOpen]);
   const goTo = (flag: Flag) => {
     session.setState(({ tour }) => ({

@@ -5,6 +5,7 @@ import { useRef, useState } from 'react';
 import type { SitePoint } from '../../geometry/point.ts';
 import { Ground } from './Ground.tsx';
 import { YardList } from './list/YardList.tsx';
+import { Calmly } from '../Calmly.tsx';
 import { SideSheet } from './SideSheet.tsx';
 import { TapeStrip } from './tape/TapeStrip.tsx';
 import { Toolbar } from './Toolbar.tsx';
@@ -38,23 +39,27 @@ export const Yard = () => {
   return (
     <div className="yard">
       <Toolbar walk={walk} />
-      {list !== null && <YardList asked={list} onClose={closeList} onCard={toCard} />}
+      <Calmly>
+        {list !== null && <YardList asked={list} onClose={closeList} onCard={toCard} />}
+      </Calmly>
       <Ground
         cross={cross}
         walk={walk}
         onPointer={() => setCross(null)}
         onCard={() => setPulled(true)}
       />
-      <SideSheet
-        sign={sign}
-        walk={walk}
-        open={pulled}
-        onOpen={setPulled}
-        list={list === null ? 'closed' : 'open'}
-        onList={askList}
-        head={cardHead}
-        listKey={listKey}
-      />
+      <Calmly>
+        <SideSheet
+          sign={sign}
+          walk={walk}
+          open={pulled}
+          onOpen={setPulled}
+          list={list === null ? 'closed' : 'open'}
+          onList={askList}
+          head={cardHead}
+          listKey={listKey}
+        />
+      </Calmly>
       <TapeStrip />
     </div>
   );

@@ -3,7 +3,7 @@ import { zoomAt } from '../../editor/view.ts';
 import { phrase } from '../../phrases/phrase.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import { inches } from '../../units/inches.ts';
-import { useBench, useSession, useSite } from '../bench.ts';
+import { useBench, useSession, useSitePart } from '../bench.ts';
 import { fitAll } from '../fitAll.ts';
 import { UndoKeys } from '../frame/UndoKeys.tsx';
 import { useNarrow } from '../frame/useNarrow.ts';
@@ -11,7 +11,7 @@ import { useNarrow } from '../frame/useNarrow.ts';
 /** How much ground a square of the graph paper is, and the keys that change it; on a phone those that take back. */
 export const ZoomKeys = () => {
   const bench = useBench();
-  const { lengths } = useSite();
+  const lengths = useSitePart((site) => site.lengths);
   const scale = useSession((state) => state.view.scale);
   const zoom = (times: number) => {
     const { width, height } = bench.pad.getState() ?? { width: 0, height: 0 };

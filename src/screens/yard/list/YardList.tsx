@@ -3,7 +3,7 @@ import { useRef, type KeyboardEvent } from 'react';
 import { rowOf } from '../../../editor/list/rowOf.ts';
 import { yardList } from '../../../editor/list/yardList.ts';
 import { phrase } from '../../../phrases/phrase.ts';
-import { useBench, useDrawn, useSession } from '../../bench.ts';
+import { useBench, useLayout, useSession, useSite } from '../../bench.ts';
 import { plainDeed } from '../../help/keys/keyRow.ts';
 import { useStored } from '../../useStored.ts';
 import { FigureEntry } from '../FigureEntry.tsx';
@@ -30,7 +30,7 @@ const empty = phrase`Nothing is drawn yet. Choose what to draw, say where it beg
  */
 export const YardList = ({ asked, onClose, onCard }: Props) => {
   const { session, sender } = useBench();
-  const { site, layout } = useDrawn();
+  const [site, layout] = [useSite(), useLayout()];
   const { selection, tool } = useSession((state) => state);
   const { piece, asked: figure } = useStored(sender.hand, (state) => state);
   const panel = useRef<HTMLElement>(null);

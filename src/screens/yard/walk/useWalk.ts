@@ -6,7 +6,7 @@ import { readPosition } from '../../../engine/walk/readPosition.ts';
 import type { SitePoint } from '../../../geometry/point.ts';
 import type { Origin } from '../../../site/origin.ts';
 import { current } from '../../../store/history.ts';
-import { useBench, useSite, type Bench } from '../../bench.ts';
+import { useBench, useSitePart, type Bench } from '../../bench.ts';
 import { walkPlace, type WalkPlace } from './walkPlace.ts';
 import { patience } from './walkText.ts';
 
@@ -49,7 +49,7 @@ const middleOf = ({ session, pad }: Bench): SitePoint => {
 /** Follows the device while it is asked to, and no longer than the page is seen. */
 export const useWalk = (): Walk => {
   const bench = useBench();
-  const { origin } = useSite();
+  const origin = useSitePart((site) => site.origin);
   const [state, send] = useReducer(walked, { is: 'off', why: null });
   const [earth, setEarth] = useState<Earth | null>(null);
   // a drawing without a place on earth is taken to have one from the first position on
