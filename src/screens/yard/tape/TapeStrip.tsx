@@ -22,6 +22,9 @@ const leastScale = 0.42 / 120;
 const profileRoom = 78;
 const barRoom = 16;
 
+/** The picture is that much too high at most, and cut off: so it keeps its size while readings grow; paper inches. */
+const step = 0.25;
+
 interface StripProps {
   readonly line: LineLayout;
   readonly profile: 'shown' | 'folded';
@@ -70,12 +73,12 @@ const Strip = ({ line, profile }: StripProps) => {
       onScroll={(event) => setScrolled(event.currentTarget.scrollLeft)}
     >
       <div style={{ width: strip.width * inch, height: strip.height * inch }}>
-        <div className="tape-window">
+        <div className="tape-window" style={{ height: strip.height * inch }}>
           <Picture
             atoms={atoms}
             palette={palettes[theme]}
             width={Math.min(width / inch, strip.width)}
-            height={strip.height}
+            height={Math.ceil(strip.height / step) * step}
             scale={inch}
             from={scrolled / inch}
             label={phrase`The fence line unrolled as a tape, with the reading at each post`}
