@@ -28,7 +28,7 @@ const stops = (site: Site) => layOutSite(site).flags.filter(({ level }) => level
 
 /** Holes of line posts that reach into ground to keep out of. */
 const holesInside = (site: Site): string[] =>
-  Object.values(layOutSite(site).posts)
+  [...layOutSite(site).posts.values()]
     .filter(({ kind, at, hole }) =>
       keepOutsOf(site).some(
         (keepOut) => kind === 'line' && reachInto(keepOut, at, hole.diameter / 2) > 1e-6,
@@ -42,7 +42,7 @@ test('posts step aside for a gas line, and a gate in its zone is stopped until i
   const { yard, x, y } = await drawFence(page);
   const before = await yard.saved();
   // equal bays of 10 ft put a post where the service is to run
-  expect(Object.values(layOutSite(before).posts).some(({ at }) => at.x === x + 240)).toBe(true);
+  expect([...layOutSite(before).posts.values()].some(({ at }) => at.x === x + 240)).toBe(true);
 
   await yard.take('Utility');
   await yard.pressGround(x + 240, y - 90);
@@ -52,7 +52,7 @@ test('posts step aside for a gas line, and a gate in its zone is stopped until i
   expect(Object.values(crossed.features).map(({ kind }) => kind)).toEqual(['utility']);
   expect(holesInside(crossed)).toEqual([]);
   expect(stops(crossed)).toEqual([]);
-  expect(Object.values(layOutSite(crossed).posts).some(({ at }) => at.x === x + 240)).toBe(false);
+  expect([...layOutSite(crossed).posts.values()].some(({ at }) => at.x === x + 240)).toBe(false);
 
   await yard.take('Gate');
   await yard.pressGround(x + 245, y);
@@ -134,7 +134,7 @@ test('a line post that is dragged is held there, also after a reload, until it i
   const held = await yard.saved();
   const [pin] = Object.values(held.pins);
   expect(pin?.holds).toEqual({ kind: 'post' });
-  const stood = layOutSite(held).posts['post:pin:1'];
+  const stood = layOutSite(held).posts.get('post:pin:1');
   expect(Math.abs((stood?.at.x ?? 0) - x - 280)).toBeLessThan(8);
   await page.reload();
   expect((await yard.saved()).pins).toEqual(held.pins);

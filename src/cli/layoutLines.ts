@@ -87,7 +87,7 @@ const runRows = (run: Run, tape: TapeReadings, { site, layout }: LaidSite): stri
   const turned = run.posts[0]?.post !== tape.posts[0]?.post;
   const spaces = turned ? run.spaces.toReversed() : run.spaces;
   return tape.posts.flatMap(({ post: id, reading }, n) => {
-    const post = layout.posts[id];
+    const post = layout.posts.get(id);
     if (post === undefined) return [];
     const next = tape.spaces[n];
     return [
@@ -182,7 +182,7 @@ const setLines = ({ id }: GateLayout, site: Site): string[] => {
 };
 
 const gateLines = (gate: GateLayout, { site, layout }: LaidSite): string[] => {
-  const tag = (id: string): string => layout.posts[id as Post['id']]?.tag ?? '?';
+  const tag = (id: string): string => layout.posts.get(id as Post['id'])?.tag ?? '?';
   const where =
     gate.posts === null
       ? phrase`not placed`
@@ -192,7 +192,7 @@ const gateLines = (gate: GateLayout, { site, layout }: LaidSite): string[] => {
 };
 
 const summary = ({ posts, gates }: Layout): string => {
-  const all = Object.values(posts);
+  const all = [...posts.values()];
   const terminals = all.filter(isTerminal).length;
   const stands = all.filter(standsByGate).length;
   return [

@@ -24,7 +24,9 @@ const bayMiddles = (leg: Leg, { lines, posts }: Layout): BayMiddle[] =>
     .filter(({ legs }) => legs.includes(leg.id))
     .flatMap((run) =>
       run.spaces.flatMap(({ kind }, n) => {
-        const ends = [run.posts[n], run.posts[n + 1]].map((stop) => posts[stop?.post ?? 'post:']);
+        const ends = [run.posts[n], run.posts[n + 1]].map((stop) =>
+          posts.get(stop?.post ?? 'post:'),
+        );
         const [a, b] = ends.map((post) =>
           post === undefined ? null : nearestOnTrack(post.at, leg),
         );

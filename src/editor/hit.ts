@@ -65,7 +65,7 @@ const shareOfBay = 1 / 3;
 /** Line and pull posts of runs, each within reach and its share of the shorter bay beside it. */
 const posts = (layout: Layout, touch: Touch): Found[] =>
   postsNear(layout, touch).flatMap(({ id, bay }): Found[] => {
-    const post = layout.posts[id];
+    const post = layout.posts.get(id);
     if (post === undefined || (post.kind !== 'line' && post.kind !== 'pull')) return [];
     const away = distance(touch.at, post.at);
     if (away > Math.min(touch.reach, Math.max(post.od / 2, bay * shareOfBay))) return [];
@@ -81,7 +81,7 @@ const shots = (site: Site, touch: Touch): Found[] =>
 /** Ground that is kept clear, and posts that are held where none can stand. */
 const pins = (site: Site, layout: Layout, touch: Touch): Found[] =>
   pinsNear(site, touch).flatMap(({ id, holds, body }): Found[] => {
-    if (`post:${id}` in layout.posts) return [];
+    if (layout.posts.has(`post:${id}`)) return [];
     const what = holds === 'clear' ? ({ kind: 'pin', id } as const) : heldPost(id);
     return [{ what, distance: nearestOnSegment(touch.at, body).distance }];
   });

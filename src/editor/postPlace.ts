@@ -16,7 +16,7 @@ export const postPlace = (
   { posts }: Pick<Layout, 'posts'>,
   id: PostId,
 ): LegPlace | null => {
-  const post = posts[id];
+  const post = posts.get(id);
   const line = post?.lines[0];
   if (post === undefined || line === undefined) return null;
   if (post.kind !== 'line' && (post.kind !== 'pull' || atBreak.test(id))) return null;

@@ -11,12 +11,12 @@ import type { Opening } from './opening.ts';
 import type { Survey } from './survey/survey.ts';
 import type { StretchOnGrade } from './posts/fencesOn.ts';
 import type { CourseGround } from './posts/groundUnder.ts';
-import type { Post, PostId } from './post.ts';
+import type { Post, PostId, Posts } from './post.ts';
 
 /** All that follows from a site. Never stored; worked out again from the document. */
 export interface Layout {
   readonly lines: Readonly<Record<LineId, LineLayout>>;
-  readonly posts: Readonly<Record<PostId, Post>>;
+  readonly posts: Posts;
   readonly gates: Readonly<Record<GateId, GateLayout>>;
   /** Null where there are no shots. */
   readonly ground: Ground | null;

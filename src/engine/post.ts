@@ -54,3 +54,6 @@ export const isTerminal = (post: Post): boolean => !plain.includes(post.kind);
 
 /** Posts that stand for a gate and are neither of the two of its opening nor of any run. */
 export const standsByGate = ({ kind }: Pick<Post, 'kind'>): boolean => besides.includes(kind);
+
+/** Posts by their ids, in the order of their tags as runs meet them. */
+export type Posts = Pick<ReadonlyMap<PostId, Post>, 'get' | 'has' | 'size' | 'values'>;

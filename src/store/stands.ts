@@ -8,7 +8,11 @@ import type { Selection } from './selection.ts';
  * Whether what is selected is there in a site laid out with these posts; nothing selected always
  * is, and a post that is held is as long as its pin.
  */
-export const stands = (site: Site, selection: Selection, posts: Layout['posts'] = {}): boolean => {
+export const stands = (
+  site: Site,
+  selection: Selection,
+  posts: Layout['posts'] = new Map(),
+): boolean => {
   if (selection === null) return true;
   const { kind, id } = selection;
   if (kind === 'line') return id in site.lines;
@@ -21,7 +25,7 @@ export const stands = (site: Site, selection: Selection, posts: Layout['posts'] 
   if (kind === 'underlay') return id in site.underlays;
   if (kind === 'post') {
     const pin = pinOf(id);
-    return pin === null ? id in posts : pin in site.pins;
+    return pin === null ? posts.has(id) : pin in site.pins;
   }
   const line = site.lines[selection.line];
   return line !== undefined && legsOf(line).some((leg) => leg.id === id);

@@ -71,7 +71,7 @@ export const handYard = (
   lines: readonly HandLine[],
   flags: readonly Flag[] = [],
 ): { readonly site: Site; readonly layout: Layout } => {
-  const posts: Record<PostId, Post> = {};
+  const posts = new Map<PostId, Post>();
   const gates: Record<GateId, GateLayout> = {};
   const layouts: Record<LineId, LineLayout> = {};
   const siteLines: Record<LineId, FenceLine> = {};
@@ -79,7 +79,7 @@ export const handYard = (
   let letters = 0;
   let numbers = 0;
   const add = (post: Post): PostId => {
-    posts[post.id] = post;
+    posts.set(post.id, post);
     return post.id;
   };
   const letter = (): string => {

@@ -11,7 +11,7 @@ import { samplePlans } from '../store/samplePlans.ts';
 /** A layout with nothing in it, for tools that do not look at one. */
 export const emptyLayout: Layout = {
   lines: {},
-  posts: {},
+  posts: new Map(),
   gates: {},
   ground: null,
   survey: unsurveyed,

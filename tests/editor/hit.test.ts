@@ -28,7 +28,7 @@ const gate: GateLayout = {
 };
 const layout: Layout = {
   lines: {},
-  posts: {},
+  posts: new Map(),
   gates: { 'gate:1': gate },
   ground: null,
   survey: unsurveyed,
@@ -58,9 +58,7 @@ describe('hit', () => {
 
   it('[E4] takes a post before its leg, a shot too, and leaves the middle of a bay to the leg', () => {
     const laid = layOutSite(yard);
-    const post = Object.values(laid.posts).find(
-      ({ kind, at: { y } }) => kind === 'line' && y === 0,
-    );
+    const post = [...laid.posts.values()].find(({ kind, at: { y } }) => kind === 'line' && y === 0);
     if (post === undefined) throw new Error('the yard has lost its line posts');
     const site = {
       ...yard,

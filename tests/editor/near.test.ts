@@ -107,7 +107,7 @@ describe('what is near', () => {
           [slid, last],
           [site, before],
         ] as const) {
-          const own = Object.values(layout.posts).map(({ at }) => ({ at, reach: inches(9) }));
+          const own = [...layout.posts.values()].map(({ at }) => ({ at, reach: inches(9) }));
           for (const touch of [...all, ...own]) {
             const found = hits(each, layout, touch);
             expect(found).toEqual(scannedHits(each, layout, touch));

@@ -59,7 +59,7 @@ const posts = (layout: Layout, { at, reach }: Touch): Found[] =>
   Object.values(layout.lines).flatMap(({ runs }) =>
     runs.flatMap(({ posts: row, spaces }) =>
       row.flatMap(({ post: id }, n): Found[] => {
-        const post = layout.posts[id];
+        const post = layout.posts.get(id);
         if (post === undefined || (post.kind !== 'line' && post.kind !== 'pull')) return [];
         const bay = Math.min(spaces[n - 1]?.length ?? Infinity, spaces[n]?.length ?? Infinity);
         const away = distance(at, post.at);
@@ -79,7 +79,7 @@ const shots = (site: Site, { at }: Touch): Found[] =>
 const pins = (site: Site, layout: Layout, { at }: Touch): Found[] =>
   entriesOf(site.pins).flatMap(([id, pin]): Found[] => {
     const ground = pinGround(site, pin);
-    if (ground === null || `post:${id}` in layout.posts) return [];
+    if (ground === null || layout.posts.has(`post:${id}`)) return [];
     const what = pin.holds.kind === 'clear' ? ({ kind: 'pin', id } as const) : heldPost(id);
     return [{ what, distance: nearestOnSegment(at, ground.body).distance }];
   });

@@ -114,7 +114,7 @@ const figuresOf = ({ layout, load, remedies }: Told) => ({
     ]);
     return { rest, sizes, placed, stands, start, end };
   }),
-  posts: Object.values(layout.posts).map(({ id, tag, at, od, length, hole }) => {
+  posts: [...layout.posts.values()].map(({ id, tag, at, od, length, hole }) => {
     return [id, tag, at, od, length, hole.diameter, hole.depth];
   }),
   runs: Object.values(layout.lines).map(({ runs }) =>

@@ -65,7 +65,7 @@ const sameFacts = (a: Fact[], b: Fact[]): void => {
 
 /** Posts by place, kind, pipe and hole, whatever they are called and in whatever order. */
 const postsOf = (layout: Layout, motion: Motion): Fact[] =>
-  Object.values(layout.posts).map(({ at, kind, od, hole, gates }) => ({
+  [...layout.posts.values()].map(({ at, kind, od, hole, gates }) => ({
     name: [kind, od, hole.diameter, hole.depth, gates.join()].join(' '),
     figures: motion(at.x, at.y),
   }));
@@ -111,9 +111,10 @@ const sameYard = (a: Loaded, b: Loaded, motion: Motion): void => {
 
 describe('layOutSite', () => {
   it('[P2] an empty site has an empty layout', () => {
-    expect(layOutSite(bare)).toEqual({
+    const { posts, ...rest } = layOutSite(bare);
+    expect([posts.size, ...posts.values()]).toEqual([0]);
+    expect(rest).toEqual({
       lines: {},
-      posts: {},
       gates: {},
       ground: null,
       survey: unsurveyed,
@@ -181,7 +182,7 @@ describe('layOutSite', () => {
     fc.assert(
       fc.property(randomSite, (site) => {
         const keepOuts = keepOutsOf(site);
-        const inside = Object.values(layOutSite(site).posts).filter(
+        const inside = [...layOutSite(site).posts.values()].filter(
           ({ kind, at, hole }) =>
             kind === 'line' &&
             keepOuts.some((keepOut) => reachInto(keepOut, at, hole.diameter / 2) > 1e-6),
@@ -198,7 +199,7 @@ describe('layOutSite', () => {
         const { gates, posts } = layOutSite(site);
         for (const gate of Object.values(gates)) {
           if (gate.posts === null) continue;
-          const [a, b] = [posts[gate.posts.start], posts[gate.posts.end]];
+          const [a, b] = [posts.get(gate.posts.start), posts.get(gate.posts.end)];
           if (a === undefined || b === undefined) throw new Error('no post');
           const clear = Math.hypot(b.at.x - a.at.x, b.at.y - a.at.y) - (a.od + b.od) / 2;
           // only beside a post that stands at a mark may it be what the fence leaves, give or take
@@ -236,7 +237,7 @@ describe('layOutSite', () => {
     );
     const { gates, posts } = layOutSite(site);
     const gate = gates[firstGate(site)];
-    const corner = posts[gate?.posts?.end ?? 'post:'];
+    const corner = posts.get(gate?.posts?.end ?? 'post:');
     expect(corner?.kind).toBe('corner');
     expect(corner?.at).toEqual({ x: 600, y: 0 });
     // the larger of the terminal’s 2.375 and the gate post’s 2.875
@@ -252,7 +253,7 @@ describe('layOutSite', () => {
     const one = gateOn(line, 0, { from: 'start', offset: 200 });
     const site = gateOn(one, 0, { from: 'start', offset: 260 });
     const layout = layOutSite(site);
-    const gatePosts = Object.values(layout.posts).filter(({ gates }) => gates.length > 0);
+    const gatePosts = [...layout.posts.values()].filter(({ gates }) => gates.length > 0);
     expect(gatePosts.length).toBe(3);
     expect(gatePosts.filter(({ gates }) => gates.length === 2)[0]?.at.x).toBeCloseTo(
       (200 + 50.875 + 260) / 2,
@@ -307,7 +308,7 @@ describe('layOutSite', () => {
         'mark:h3': { x: -300, y: 0, label: '', fixed: false },
       },
     };
-    const walls = Object.values(layOutSite(site).posts).filter(({ kind }) => kind === 'wall');
+    const walls = [...layOutSite(site).posts.values()].filter(({ kind }) => kind === 'wall');
     expect(walls.length).toBe(1);
     expect(walls[0]?.at.x).toBeCloseTo(2 + 2.375 / 2, 9);
   });
@@ -334,10 +335,11 @@ describe('layOutSite', () => {
         [240, 20],
       ]),
     );
-    expect(
-      Object.values(bent.posts)
-        .map(({ kind }) => kind)
-        .toSorted(),
-    ).toEqual(['bend', 'end', 'end', 'line']);
+    expect([...bent.posts.values()].map(({ kind }) => kind).toSorted()).toEqual([
+      'bend',
+      'end',
+      'end',
+      'line',
+    ]);
   });
 });

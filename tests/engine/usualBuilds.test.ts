@@ -23,7 +23,7 @@ describe('builds of boards and of panels to start from', () => {
         expect(openSite(saveSite(site))).toEqual({ ok: true, value: site });
         const { flags, posts } = layOutSite(site);
         expect(flags.filter(({ level }) => level !== 'caution')).toEqual([]);
-        expect(Object.values(posts).every(({ section }) => section === 'square')).toBe(true);
+        expect([...posts.values()].every(({ section }) => section === 'square')).toBe(true);
       }
     },
   );

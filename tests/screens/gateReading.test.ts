@@ -58,7 +58,7 @@ describe('the reading of a gate on the tape', () => {
 });
 
 describe('the line that the tape shows', () => {
-  const none = { posts: {} };
+  const none = { posts: new Map() };
   const shows = (site: Site, selection: Selection, lit: Lit | null = null) =>
     tapeLine(site, none, { selection, lit });
 

@@ -14,7 +14,7 @@ import { namedSite } from './namedSite.ts';
 
 const empty: Layout = {
   lines: {},
-  posts: {},
+  posts: new Map(),
   gates: {},
   ground: null,
   survey: unsurveyed,

@@ -18,7 +18,7 @@ const textEndings = ['geojson', 'dxf', 'csv'] as const;
 
 const countsOf = ({ lines, posts, gates }: Layout) => ({
   lines: Object.keys(lines).length,
-  posts: Object.keys(posts).length,
+  posts: posts.size,
   gates: Object.values(gates).filter(({ placed }) => placed).length,
 });
 

@@ -1,6 +1,6 @@
 import { leafBottom } from '../../engine/ground/leafBottom.ts';
 import type { GateLayout, Layout, LeafLayout, SlideLayout } from '../../engine/layout.ts';
-import type { Post, PostId } from '../../engine/post.ts';
+import type { Post } from '../../engine/post.ts';
 import { standsByGate } from '../../engine/post.ts';
 import { hingeHeights, type HingeHeights } from '../../engine/structure/hingeHeights.ts';
 import { bottomOf } from '../../engine/sweep/leafRooms.ts';
@@ -111,7 +111,7 @@ const slideOf = (seen: Seen, laid: SlideLayout, opening: number): SightSlide => 
 };
 
 const pairOf = ({ posts }: GateLayout, all: Layout['posts']): [Post, Post] | null => {
-  const [start, end] = [posts?.start, posts?.end].map((id) => all[id ?? 'post:']);
+  const [start, end] = [posts?.start, posts?.end].map((id) => all.get(id ?? 'post:'));
   return start === undefined || end === undefined ? null : [start, end];
 };
 
@@ -134,10 +134,9 @@ export const gateSight = (site: Site, layout: Layout, laid: GateLayout): GateSig
     turned: radians(post.along - laid.bearing),
     base: ground.heightAt(post.at),
   });
-  const ids = Object.keys(layout.posts) as PostId[];
-  const beside = ids
-    .flatMap((id) => layout.posts[id] ?? [])
-    .filter((post) => standsByGate(post) && post.gates.includes(laid.id));
+  const beside = [...layout.posts.values()].filter(
+    (post) => standsByGate(post) && post.gates.includes(laid.id),
+  );
   const opening = to(end.at).x - end.od / 2;
   return {
     gate,

@@ -33,7 +33,7 @@ const chainOf = (run: Run, layout: Layout, { hook, style }: ChainStyle) => {
   const bare = (length: Inches): ChainPart[] => (length === 0 ? [] : [{ length, of: null }]);
   const points: SitePoint[] = [
     ...(lead === 0 ? [] : [near]),
-    ...posts.flatMap(({ post }) => layout.posts[post]?.at ?? []),
+    ...posts.flatMap(({ post }) => layout.posts.get(post)?.at ?? []),
     ...(tail === 0 ? [] : [far]),
   ];
   const bays = spaces.map((length, n): ChainPart => ({ length, of: between[n] ?? null }));

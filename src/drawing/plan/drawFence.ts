@@ -12,7 +12,7 @@ const fencedPieces = (run: Run, layout: Layout): SitePoint[][] => {
   const pieces: SitePoint[][] = [];
   let piece: SitePoint[] = [];
   run.posts.forEach(({ post }, n) => {
-    const at = layout.posts[post]?.at;
+    const at = layout.posts.get(post)?.at;
     if (at !== undefined) piece.push(at);
     if (run.spaces[n]?.kind === 'bay') return;
     pieces.push(piece);

@@ -36,7 +36,7 @@ export const drawClearGround = (site: Site, layout: Layout): readonly Primitive[
 
 /** A pin beside the hole of every post that is held by hand. */
 export const drawHeld = ({ posts }: Layout): readonly Primitive[] =>
-  Object.values(posts).flatMap((post): Primitive[] =>
+  [...posts.values()].flatMap((post): Primitive[] =>
     isHeld(post.id)
       ? [{ kind: 'sign', sign: 'held', at: post.at, off: post.hole.diameter / 2 }]
       : [],

@@ -78,13 +78,13 @@ const sameStyle = (a: RunStyle, b: RunStyle): boolean =>
 const stands = (kept: KeptRun, run: Run, layout: Layout, how: RunStyle): boolean => {
   if (kept.run !== run || !sameStyle(kept.how, how)) return false;
   for (let n = 0; n < kept.posts.length; n += 1)
-    if (layout.posts[run.posts[n]?.post ?? 'post:'] !== kept.posts[n]) return false;
+    if (layout.posts.get(run.posts[n]?.post ?? 'post:') !== kept.posts[n]) return false;
   return kept.gates.every((gate) => gate === undefined || layout.gates[gate.id] === gate);
 };
 
 const drawnRun = (run: Run, layout: Layout, how: RunStyle, carry: Carry): RunDrawing => {
   const draw = (before: KeptRun | undefined): KeptRun => {
-    const posts = run.posts.map(({ post }) => layout.posts[post]);
+    const posts = run.posts.map(({ post }) => layout.posts.get(post));
     const drawn = drawRun({ run, posts, layout, how }, before?.drawn);
     return { run, how, posts, gates: gatesOf(run, layout), drawn };
   };
@@ -96,7 +96,7 @@ const drawnRun = (run: Run, layout: Layout, how: RunStyle, carry: Carry): RunDra
 const endPosts = (runs: readonly DrawnRun[], layout: Layout): ReadonlyMap<PostId, EndPost> => {
   const ends = new Map<PostId, EndPost>();
   const meet = (id: PostId | undefined, drawn: RunDrawing, inward: SitePoint | null): void => {
-    const post = id === undefined ? undefined : layout.posts[id];
+    const post = id === undefined ? undefined : layout.posts.get(id);
     if (post === undefined) return;
     const known = ends.get(post.id);
     if (known === undefined) ends.set(post.id, { post, drawn, next: inward });
@@ -163,14 +163,12 @@ const besides = (site: Site, layout: Layout, carry: Carry) => {
   // few yards have any, and all posts of a yard are many
   if (!values(layout.gates).some((gate) => hasStands(gate, site))) return { posts: [], tags: [] };
   const kept = carry.shelf<{ readonly hole: Group; readonly tag: Group }>('posts beside');
-  const drawn = values(layout.posts)
-    .filter(standsByGate)
-    .map((post) =>
-      kept.take(post.id, [post], () => ({
-        hole: drawPost(post, undefined),
-        tag: [drawStandTag(post)],
-      })),
-    );
+  const drawn = [...layout.posts.values()].filter(standsByGate).map((post) =>
+    kept.take(post.id, [post], () => ({
+      hole: drawPost(post, undefined),
+      tag: [drawStandTag(post)],
+    })),
+  );
   return { posts: drawn.map(({ hole }) => hole), tags: drawn.map(({ tag }) => tag) };
 };
 

@@ -57,7 +57,7 @@ export const customerPlan = (site: Site, layout: Layout): readonly Primitive[] =
     ...drawPlan(own, layout, { omit: [...crewParts, ...crewWords] }).filter(
       (primitive) => !isSideLength(primitive),
     ),
-    ...Object.values<Post>(layout.posts).map(drawPipe),
+    ...[...layout.posts.values()].map(drawPipe),
     ...Object.values<GateLayout>(layout.gates).map((gate) => gateName(gate, own)),
     ...overallLengths(own, layout),
   ];

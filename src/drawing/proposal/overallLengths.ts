@@ -37,7 +37,7 @@ const onCurve = (run: Run, text: string): Primitive => {
 const overall = (run: Run, layout: Layout, how: { text: string; side: 1 | -1 }): Primitive[] => {
   const [first, last] = [run.posts[0], run.posts.at(-1)];
   const points = [first, last].flatMap((end): SitePoint[] => {
-    const post = end === undefined ? undefined : layout.posts[end.post];
+    const post = end === undefined ? undefined : layout.posts.get(end.post);
     return post === undefined ? [] : [post.at];
   });
   if (points.length < 2) return [];

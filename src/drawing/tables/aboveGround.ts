@@ -8,7 +8,7 @@ import { phrase } from '../../phrases/phrase.ts';
 
 /** Every post that the hole table of a line lists. */
 const listedPosts = (line: LineLayout, layout: Layout): Post[] => [
-  ...line.runs.flatMap(({ posts }) => posts.flatMap(({ post }) => layout.posts[post] ?? [])),
+  ...line.runs.flatMap(({ posts }) => posts.flatMap(({ post }) => layout.posts.get(post) ?? [])),
   ...standsOf(line, layout).flatMap(({ posts }) => posts),
 ];
 

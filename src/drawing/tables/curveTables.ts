@@ -50,7 +50,7 @@ const curveTable = (run: Run, layout: Layout, site: Site): CurveTable[] => {
     const { along, off } = byChord(run, at, hook);
     const before = places[n - 1];
     return [
-      layout.posts[post]?.tag ?? '?',
+      layout.posts.get(post)?.tag ?? '?',
       formatLength(reading, site.lengths),
       write(along),
       write(off),

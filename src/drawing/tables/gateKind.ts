@@ -34,5 +34,5 @@ export const gateKind = (gate: Pick<GateLayout, 'opening'>): string => kindWords
 /** The tags of a gate's posts from the start of its leg, or that it is not placed. */
 export const gatePosts = ({ posts }: GateLayout, layout: Layout): string => {
   if (posts === null) return phrase`not placed`;
-  return [posts.start, posts.end].map((id) => layout.posts[id]?.tag ?? '?').join('–');
+  return [posts.start, posts.end].map((id) => layout.posts.get(id)?.tag ?? '?').join('–');
 };

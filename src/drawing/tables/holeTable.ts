@@ -76,7 +76,7 @@ const postRow = (listed: Listed, n: number): string[] | null => {
   const { name, tape, between, layout, site } = listed;
   const { lengths: style } = site;
   const stop = tape.posts[n];
-  const post = stop === undefined ? undefined : layout.posts[stop.post];
+  const post = stop === undefined ? undefined : layout.posts.get(stop.post);
   if (stop === undefined || post === undefined) return null;
   const before = n === 0 ? tape.lead : (tape.spaces[n - 1] ?? tape.lead);
   const from = n === 0 && tape.lead === 0 ? phrase`hook` : spaceText(between[n - 1], before, site);

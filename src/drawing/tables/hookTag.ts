@@ -7,5 +7,5 @@ export const hookTag = (
   layout: Pick<Layout, 'posts'>,
 ): string => {
   const [hook] = posts;
-  return (hook && layout.posts[hook.post]?.tag) || '?';
+  return (hook && layout.posts.get(hook.post)?.tag) || '?';
 };

@@ -28,7 +28,7 @@ export const leafLoadTexts = (
   const say = (length: Inches): string => formatLength(length, fineStyle(site.lengths));
   const hole = ({ asks, depth }: LeafHanging): string =>
     asks === 0 ? '' : phrase`; its moment asks for a hole ${say(asks)} deep, ${say(depth)} planned`;
-  const tagOf = ({ post }: LeafHanging): string => posts[post]?.tag ?? '?';
+  const tagOf = ({ post }: LeafHanging): string => posts.get(post)?.tag ?? '?';
   return all
     .filter((one, n) => !all.slice(0, n).some((before) => alike(before, one)))
     .map((one) => {

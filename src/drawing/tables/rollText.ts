@@ -15,7 +15,7 @@ const rollsToEnd = ({ stored }: SlideLayout, gate: GateLayout): boolean =>
 export const rollText = (gate: GateLayout, { posts }: Pick<Layout, 'posts'>): string | null => {
   const [slide] = gate.slides;
   if (gate.posts === null || slide === undefined) return null;
-  const [start, end] = [gate.posts.start, gate.posts.end].map((id) => posts[id]?.tag ?? '?');
+  const [start, end] = [gate.posts.start, gate.posts.end].map((id) => posts.get(id)?.tag ?? '?');
   const toEnd = rollsToEnd(slide, gate);
   const [own, other] = toEnd ? [end, start] : [start, end];
   const { x, y } = subtract(slide.stored.end, gate.middle);

@@ -48,14 +48,14 @@ export const setPosts = (site: Site, layout: Layout): SetPosts => {
       const tape = tapeReadings(run, site.lines[line.id]?.hook ?? 'start', site.lengths);
       const group = groupOf(run, layout, tape);
       for (const { post: id, reading } of tape.posts) {
-        const post = layout.posts[id];
+        const post = layout.posts.get(id);
         if (post === undefined || seen.has(id)) continue;
         seen.add(id);
         listed.push({ cells: row(post, formatLength(reading, site.lengths), site), group });
       }
     }
   }
-  const rest = Object.values<Post>(layout.posts).filter(({ id }) => !seen.has(id));
+  const rest = [...layout.posts.values()].filter(({ id }) => !seen.has(id));
   const beside = rest.map((post) => ({
     cells: row(post, '', site),
     group: phrase`Beside the fence`,

@@ -48,7 +48,7 @@ const stretchText = (
   const rise = last.ground - first.ground;
   const steepest = steepestBetween(run, first.at, last.at);
   if (Math.abs(rise) < level.rise && Math.abs(steepest) < level.grade) return [];
-  const tag = (n: number): string => posts[fence.stands.at(n) ?? 'post:']?.tag ?? '?';
+  const tag = (n: number): string => posts.get(fence.stands.at(n) ?? 'post:')?.tag ?? '?';
   const by = formatLength(inches(Math.abs(rise)), style);
   // over a step of a wall there is no grade
   const grade = fence.way === 'wall' ? '' : phrase`, steepest ${gradeText(steepest)}`;

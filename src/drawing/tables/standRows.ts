@@ -107,7 +107,7 @@ export interface GateStands {
 
 /** The gates of a fence line, run by run, each with the posts that stand for it and are on no run. */
 export const standsOf = ({ runs }: LineLayout, layout: Layout): GateStands[] => {
-  const stands = Object.values(layout.posts).filter(standsByGate);
+  const stands = [...layout.posts.values()].filter(standsByGate);
   return runs.flatMap((run) =>
     run.spaces.flatMap((space): GateStands[] => {
       const gate = space.kind === 'gate' ? layout.gates[space.gate] : undefined;

@@ -22,7 +22,7 @@ export const stretchNames = (
       ends.set(key, { first: ends.get(key)?.first ?? from, last: to });
     });
   }
-  const tag = (id: PostId | undefined): string => (id && posts[id]?.tag) || '?';
+  const tag = (id: PostId | undefined): string => (id && posts.get(id)?.tag) || '?';
   return (space) => {
     const own = ends.get(keyOf(space));
     return `${tag(own?.first)}–${tag(own?.last)}`;

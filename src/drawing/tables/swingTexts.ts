@@ -22,7 +22,7 @@ export const swingTexts = (
 ): SwingTexts | null => {
   const [leaf] = gate.leaves;
   if (gate.posts === null || leaf === undefined) return null;
-  const [start, end] = [gate.posts.start, gate.posts.end].map((id) => posts[id]?.tag ?? '?');
+  const [start, end] = [gate.posts.start, gate.posts.end].map((id) => posts.get(id)?.tag ?? '?');
   const [own, other] = hangsAtStart(leaf, gate) ? [start, end] : [end, start];
   const [near, far] = [`${own}`, `${other}`];
   return {

@@ -58,7 +58,7 @@ export const tieTable = (ties: readonly PostTie[], layout: Layout, site: Site): 
   title: phrase`Two tapes to each terminal post`,
   columns: tapeColumns,
   rows: ties.flatMap(({ post: id, tapes }) => {
-    const post = layout.posts[id];
+    const post = layout.posts.get(id);
     if (post === undefined) return [];
     const own = tapes === null ? [phrase`none`, '', '', '', '', ''] : tapesRow(tapes, site);
     return [[post.tag, postWord(post), ...own]];
@@ -89,7 +89,7 @@ export const tieCheckTable = (ties: readonly PostTie[], layout: Layout, site: Si
     title: phrase`A third tape as a check, and square off a wall or lot line`,
     columns: offsetColumns,
     rows: ties.flatMap(({ post: id, tapes, offset }) => {
-      const post = layout.posts[id];
+      const post = layout.posts.get(id);
       const check = tapes?.check ?? null;
       if (post === undefined || (check === null && offset === null)) return [];
       return [

@@ -14,7 +14,7 @@ const how = (slip: string): string =>
 const sketched = phrase`The plan is as it was sketched: these distances are taken from it, and no tape has checked them. Where a third tape does not fit, the plan is wrong there.`;
 
 const tagsOf = (ties: readonly PostTie[], { posts }: Layout): string => {
-  const tags = ties.flatMap(({ post }) => posts[post]?.tag ?? []);
+  const tags = ties.flatMap(({ post }) => posts.get(post)?.tag ?? []);
   const all = tags.join(', ');
   return tags.length === 1 ? phrase`post ${all}` : phrase`posts ${all}`;
 };
@@ -55,7 +55,9 @@ export const tieTexts = (ties: readonly PostTie[], layout: Layout, site: Site): 
           phrase`Posts that stand where they were sketched, held by no reading: ${tagsOf(loose, layout)}.`,
         ]),
     ...ties.flatMap(({ post, lacks }) =>
-      lacks === null ? [] : [phrase`Post ${layout.posts[post]?.tag ?? '?'} has no tie: ${lacks}.`],
+      lacks === null
+        ? []
+        : [phrase`Post ${layout.posts.get(post)?.tag ?? '?'} has no tie: ${lacks}.`],
     ),
   ];
 };

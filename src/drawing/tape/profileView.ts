@@ -2,13 +2,13 @@ import { slopeAt } from '../../engine/ground/gradeLine.ts';
 import type { Profile, ProfilePart, ProfileStation } from '../../engine/ground/profile.ts';
 import { profileHeight } from '../../engine/ground/profileHeight.ts';
 import type { RunGround } from '../../engine/layout.ts';
-import type { Post } from '../../engine/post.ts';
+import type { Post, Posts } from '../../engine/post.ts';
 import { stationInPlan } from '../../engine/posts/stationInPlan.ts';
 import type { Piece } from '../../geometry/throughCapsule.ts';
 import { slack, spot } from '../../geometry/tolerance.ts';
 import { inches, type Inches } from '../../units/inches.ts';
 import { gradePieces } from './gradePieces.ts';
-import { stopsOf, type Posts, type TapePiece } from './tapePiece.ts';
+import { stopsOf, type TapePiece } from './tapePiece.ts';
 import { xAt, type TapeReach } from './tapeReach.ts';
 
 /** A place of a profile: paper inches from the left of the strip, and a height in inches. */
@@ -87,7 +87,7 @@ const standingsOf = (
   posts: Posts,
 ): (PostStanding | null)[] =>
   stopsOf(piece).map(({ post: id, station }) => {
-    const post = posts[id];
+    const post = posts.get(id);
     const z = profileHeight(profile, stationInPlan(piece.run, station));
     if (post === undefined || z === null) return null;
     return { post, x: xAt(reach, station), z, top: inches(z + post.above) };

@@ -1,5 +1,5 @@
 import type { Run, Space } from '../../engine/layout.ts';
-import type { Post, PostId } from '../../engine/post.ts';
+import type { PostId } from '../../engine/post.ts';
 import { tapeReadings } from '../../engine/posts/tapeReadings.ts';
 import { inches, type Inches } from '../../units/inches.ts';
 import type { LengthStyle } from '../../units/lengthStyle.ts';
@@ -80,5 +80,3 @@ export const backReadingsOf = (piece: TapePiece, style: LengthStyle): ReadonlyMa
 /** Where the tape of a run is hooked, as a station: its start, or its end. */
 export const hookStation = ({ run, hook }: TapePiece): Inches =>
   inches(hook === 'start' ? 0 : run.length);
-
-export type Posts = Readonly<Record<PostId, Post>>;

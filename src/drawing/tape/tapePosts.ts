@@ -1,5 +1,5 @@
 import type { Run } from '../../engine/layout.ts';
-import { isTerminal, type Post } from '../../engine/post.ts';
+import { isTerminal, type Post, type Posts } from '../../engine/post.ts';
 import type { OrientedBox } from '../../geometry/orientedBox.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import type { LengthStyle } from '../../units/lengthStyle.ts';
@@ -17,7 +17,6 @@ import {
   readingsOf,
   stopsOf,
   type PieceStop,
-  type Posts,
   type TapePiece,
 } from './tapePiece.ts';
 import { xAt, type TapeReach } from './tapeReach.ts';
@@ -133,7 +132,7 @@ const byRank =
   (posts: Posts) =>
   (a: PieceStop, b: PieceStop): number => {
     const rank = ({ post }: PieceStop): number => {
-      const found = posts[post];
+      const found = posts.get(post);
       return found !== undefined && isTerminal(found) ? 0 : 1;
     };
     return rank(a) - rank(b);
@@ -191,7 +190,7 @@ export const tapePosts = (
   const lettered = stopsOf(piece)
     .toSorted(byRank(posts))
     .flatMap(({ post: id, station }): Lettered[] => {
-      const post = posts[id];
+      const post = posts.get(id);
       if (post === undefined) return [];
       const x = xAt(reach, station);
       const text = formatLength(readings.get(id) ?? station, style);

@@ -1,3 +1,4 @@
+import type { Posts } from '../../engine/post.ts';
 import type { LengthStyle } from '../../units/lengthStyle.ts';
 import { radians } from '../../units/radians.ts';
 import type { Atom, Text } from '../atom.ts';
@@ -12,7 +13,7 @@ import { profileMarks } from './profileMarks.ts';
 import { profileScale, type ProfileScale } from './profileScale.ts';
 import { avoidFabric, overPosts, profileTexts, underBase } from './profileTexts.ts';
 import { profileView, type ProfileView } from './profileView.ts';
-import type { Posts, TapePiece } from './tapePiece.ts';
+import type { TapePiece } from './tapePiece.ts';
 import { xAt, type TapeReach } from './tapeReach.ts';
 import { phrase } from '../../phrases/phrase.ts';
 

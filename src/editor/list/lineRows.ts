@@ -142,7 +142,7 @@ const pinRows = (site: Site, { posts }: Yard, line: LineId, leg: DrawnLeg): List
     const from = markName(site, posts, leg.start);
     const place = phrase`${formatLength(ground.station, site.lengths)} from ${from}`;
     if (pin.holds.kind === 'post') {
-      const post = posts[`post:${id}`];
+      const post = posts.get(`post:${id}`);
       const words =
         post === undefined
           ? phrase`Held post that cannot stand there, ${place}`

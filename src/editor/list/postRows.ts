@@ -36,7 +36,7 @@ const postWords: Readonly<Record<Post['kind'], string>> = {
 
 /** Every post by its tag, what it is and where, in the order in which sheets name them. */
 export const postRows = (site: Site, { posts }: Pick<Layout, 'posts'>): ListRow[] =>
-  Object.values<Post>(posts).flatMap((post): ListRow[] => {
+  [...posts.values()].flatMap((post): ListRow[] => {
     const selection = selectionOf(site, post);
     if (selection === null) return [];
     const kind = postWords[post.kind];

@@ -21,7 +21,7 @@ const placesOf = ({ runs }: LineLayout, posts: Posts): PostPlace[][] =>
   runs.map(({ posts: row, spaces }) =>
     row.map(({ post: id }, n): PostPlace => {
       const bay = Math.min(spaces[n - 1]?.length ?? Infinity, spaces[n]?.length ?? Infinity);
-      return { id, at: posts[id]?.at, bay };
+      return { id, at: posts.get(id)?.at, bay };
     }),
   );
 
@@ -39,7 +39,7 @@ const known = new WeakMap<LineLayout, LinePosts>();
  */
 const indexOf = (line: LineLayout, posts: Posts): BoundsIndex<PostPlace> => {
   const before = known.get(line);
-  if (before?.ends.every(({ id, at }) => posts[id]?.at === at)) return before.index;
+  if (before?.ends.every(({ id, at }) => posts.get(id)?.at === at)) return before.index;
   const rows = placesOf(line, posts);
   const index = boundsIndex(rows.flat(), ({ at }) => boundsOf(at === undefined ? [] : [at]));
   const ends = rows.flatMap((row) => [row[0] ?? [], row.at(-1) ?? []].flat());

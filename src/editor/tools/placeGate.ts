@@ -59,8 +59,8 @@ const ghost = (gate: GateLayout, desk: Desk): Primitive[] => {
   const od = (site.gates[gate.id]?.post ?? (line && site.specs[line.spec]?.gatePost))?.od ?? 0;
   return [
     { kind: 'polyline', points: [gate.start, gate.end], closed: false, pen: look.pen },
-    ...post(gate.start, gate.posts ? layout.posts[gate.posts.start] : undefined, od, look),
-    ...post(gate.end, gate.posts ? layout.posts[gate.posts.end] : undefined, od, look),
+    ...post(gate.start, gate.posts ? layout.posts.get(gate.posts.start) : undefined, od, look),
+    ...post(gate.end, gate.posts ? layout.posts.get(gate.posts.end) : undefined, od, look),
   ];
 };
 

@@ -30,7 +30,7 @@ const misfitFlag = (name: string, row: FitRow, site: Site): GateFlag[] => {
 export const checkFits = (site: Site, laid: LaidLines, carry: Carry): Flag[] => {
   const known = carry.shelf<readonly FitRow[]>('what parts are fixed to');
   return Object.values(laid.gates).flatMap((gate) => {
-    const posts = [gate.posts?.start, gate.posts?.end].map((id) => laid.posts[id ?? 'post:']);
+    const posts = [gate.posts?.start, gate.posts?.end].map((id) => laid.posts.get(id ?? 'post:'));
     const from = [gate, site.gates[gate.id], site.hardware, ...posts];
     const rows = known.take(gate.id, from, () =>
       fitsOf(site, laid, gate).filter(({ fits }) => fits === false),

@@ -83,7 +83,7 @@ const under = (
 ): Flag[] => {
   /** Whether a length is as long as one mark of the tape. */
   const shows = (length: number) => length > 0 && onTape({ site }, length, 'floor') > 0;
-  const tagOf = (n: number) => laid.posts[fence.stands[n] ?? 'post:']?.tag ?? '?';
+  const tagOf = (n: number) => laid.posts.get(fence.stands[n] ?? 'post:')?.tag ?? '?';
   const between = ({ bay }: Worst) => phrase`Between posts ${tagOf(bay)} and ${tagOf(bay + 1)}`;
   const at = (worst: Worst) => {
     const share = worst.room.at / (run.ground?.profile.length ?? 1);

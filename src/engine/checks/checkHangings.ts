@@ -21,7 +21,7 @@ const mostSag = inches(1 / 2);
 const flagsFor = (hanging: LeafHanging, laid: LaidLines, site: Site): GateFlag[] => {
   const { pounds, moment, capacity, sag, post, asks, depth } = hanging;
   const say = (length: Inches): string => formatLength(length, fineStyle(site.lengths));
-  const tag = laid.posts[post]?.tag ?? '?';
+  const tag = laid.posts.get(post)?.tag ?? '?';
   const leaf = phrase`a leaf of about ${Math.round(pounds)} lb on post ${tag}`;
   return [
     ...(moment <= capacity
@@ -59,7 +59,7 @@ export const checkHangings = (site: Site, laid: LaidLines, carry: Carry): Flag[]
   const known = carry.shelf<readonly LeafHanging[]>('what leaves do to their posts');
   return Object.values<GateLayout>(laid.gates).flatMap((gate) => {
     const { lines, gates, specs, conditions } = site;
-    const posts = [gate.posts?.start, gate.posts?.end].map((id) => laid.posts[id ?? 'post:']);
+    const posts = [gate.posts?.start, gate.posts?.end].map((id) => laid.posts.get(id ?? 'post:'));
     const from: unknown[] = [gate, gates[gate.id], lines[gate.line]?.spec, specs, conditions];
     for (const post of posts) {
       from.push(post);

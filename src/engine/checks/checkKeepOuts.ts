@@ -97,7 +97,7 @@ const moveFor = (laid: LaidLines, id: GateId): number | null => {
         : closedOn(
             keepOut,
             { start: from, end: to, bow: course.course.bow },
-            (laid.posts[posts[end]]?.hole.diameter ?? 0) / 2,
+            (laid.posts.get(posts[end])?.hole.diameter ?? 0) / 2,
           ),
     ),
   }));
@@ -156,7 +156,7 @@ const namesOver = (
 const baysOver = ({ run, seated }: LaidRun, laid: LaidLines['posts']): readonly number[] => {
   const { spaces, posts } = run;
   const level = isLevel(seated);
-  const ends = (n: number) => [n, n + 1].map((at) => laid[posts[at]?.post ?? 'post:']);
+  const ends = (n: number) => [n, n + 1].map((at) => laid.get(posts[at]?.post ?? 'post:'));
   return spaces.flatMap((space, n) => {
     const [a, b] = ends(n);
     if (space.kind !== 'bay' || a === undefined || b === undefined) return [];
@@ -168,7 +168,9 @@ const baysOver = ({ run, seated }: LaidRun, laid: LaidLines['posts']): readonly 
 const bayFlag = (site: Site, laid: LaidLines, { run, seated }: LaidRun, n: number): Flag[] => {
   const write = writer(site);
   const length = run.spaces[n]?.length ?? 0;
-  const [a, b] = [run.posts[n], run.posts[n + 1]].map((stop) => laid.posts[stop?.post ?? 'post:']);
+  const [a, b] = [run.posts[n], run.posts[n + 1]].map((stop) =>
+    laid.posts.get(stop?.post ?? 'post:'),
+  );
   if (a === undefined || b === undefined) return [];
   const longest = longestBay(seated.spec, [a.od, b.od]);
   const over = namesOver(site, laid.keepOuts, { start: a.at, end: b.at, bow: 0 }, 0);
@@ -192,7 +194,7 @@ const bayFlags = (site: Site, laid: LaidLines, carry: Carry): Flag[] => {
     const { spec } = seated;
     // only panels ask how thick the posts are
     const ods =
-      spec.infill.kind === 'panels' ? run.posts.map(({ post }) => laid.posts[post]?.od) : [];
+      spec.infill.kind === 'panels' ? run.posts.map(({ post }) => laid.posts.get(post)?.od) : [];
     const over = known.take(run.id, [run, spec, ...ods], () => baysOver(each, laid.posts));
     return over.flatMap((n) => bayFlag(site, laid, each, n));
   });

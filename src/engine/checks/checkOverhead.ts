@@ -46,7 +46,7 @@ type Near = NearestPlace<'site'>;
 /** The fence of a line from post to post, gates too. */
 const piecesOf = ({ runs }: LineLayout, { posts }: LaidLines): Segment<'site'>[] =>
   runs.flatMap((run) => {
-    const places = run.posts.flatMap(({ post }) => posts[post]?.at ?? []);
+    const places = run.posts.flatMap(({ post }) => posts.get(post)?.at ?? []);
     return places.slice(1).map((end, n) => ({ start: places[n] ?? end, end }));
   });
 

@@ -27,7 +27,7 @@ export const checkPanels = (site: Site, laid: LaidLines): Flag[] =>
       );
     const [most] = bays.toSorted((a, b) => b.rise - a.rise);
     if (most === undefined || most.rise < told) return [];
-    const [a, b] = most.posts.map((id) => laid.posts[id ?? 'post:']);
+    const [a, b] = most.posts.map((id) => laid.posts.get(id ?? 'post:'));
     if (a === undefined || b === undefined) return [];
     const rise = formatLength(inches(most.rise), fineStyle(site.lengths));
     return [

@@ -17,7 +17,7 @@ const unheld = (site: Site, laid: LaidLines): Flag[] =>
   (Object.entries(site.pins) as [PinId, Pin][]).flatMap(([id, pin]): Flag[] => {
     const line = site.lines[pin.line];
     if (pin.holds.kind !== 'post' || line === undefined) return [];
-    if (laid.posts[`post:${id}`] !== undefined || laid.unfilled.has(pin.line)) return [];
+    if (laid.posts.get(`post:${id}`) !== undefined || laid.unfilled.has(pin.line)) return [];
     return [
       {
         level: 'settle',

@@ -51,7 +51,7 @@ const buildFlags = (site: Site, laid: LaidLines): Flag[] =>
 
 const gateFlags = (gate: GateLayout, site: Site, laid: LaidLines): GateFlag[] =>
   gate.leaves.flatMap((leaf, n): GateFlag[] => {
-    const post = laid.posts[hungFrom(site.gates[gate.id], gate, n) ?? 'post:'];
+    const post = laid.posts.get(hungFrom(site.gates[gate.id], gate, n) ?? 'post:');
     if (post === undefined) return [];
     const row = gatePostFor(leaf.width);
     const wide = formatLength(leaf.width, fineStyle(site.lengths));

@@ -81,11 +81,11 @@ const alongRun = ({ laid, layout }: Rolled, slide: SlideLayout, run: Run) => {
   const back = Math.cos(bearing(slide.stored.end, slide.stored.start) - layout.bearing) < 0;
   const id = back ? layout.posts?.start : layout.posts?.end;
   const stop = run.posts.find(({ post }) => post === id);
-  const od = laid.posts[id ?? 'post:']?.od ?? 0;
+  const od = laid.posts.get(id ?? 'post:')?.od ?? 0;
   const face = (stop?.station ?? 0) + (back ? od / 2 : -od / 2);
   const far = back ? face - slide.width : face + slide.width;
   const last = run.posts.at(back ? 0 : -1)?.post ?? 'post:';
-  return { low: Math.min(face, far), high: Math.max(face, far), last: laid.posts[last] };
+  return { low: Math.min(face, far), high: Math.max(face, far), last: laid.posts.get(last) };
 };
 
 /** A leaf wants its whole length along the fence: not past a corner, not over another opening. */

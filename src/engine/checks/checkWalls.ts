@@ -36,7 +36,7 @@ const onWalls = (laid: LaidLines): OnWall[] =>
     const run = laid.lines[course.chain.id]?.runs.find((each) => each.id === id);
     if (wall === null || run === undefined) return [];
     const stands = run.posts.flatMap(({ post: own, station }) => {
-      const post = laid.posts[own];
+      const post = laid.posts.get(own);
       return post === undefined ? [] : [{ post, station: stationInPlan(run, station) }];
     });
     return [{ run, wall, spec, stands }];

@@ -35,7 +35,7 @@ const mountsFor = (gate: Gate, laid: GateLayout, { posts }: Pick<Layout, 'posts'
   const leaves = leavesOf(gate);
   const post = (end: End): Mount => {
     const id = laid.posts?.[end];
-    const stands = id === undefined ? undefined : posts[id];
+    const stands = id === undefined ? undefined : posts.get(id);
     // what parts are made for is told of round posts
     const od = stands?.section === 'round' ? stands.od : null;
     return { against: 'post', on: postName(gate, end), od };

@@ -25,7 +25,7 @@ export interface ZonedPiece {
 const fenced = (run: Run, site: Site, { posts }: LaidLines): Piece[] =>
   run.spaces.flatMap((space, n) => {
     if (space.kind === 'gate' && site.gates[space.gate]?.way.kind === 'gap') return [];
-    const [a, b] = [run.posts[n], run.posts[n + 1]].map((stop) => posts[stop?.post ?? 'post:']);
+    const [a, b] = [run.posts[n], run.posts[n + 1]].map((stop) => posts.get(stop?.post ?? 'post:'));
     if (a === undefined || b === undefined) return [];
     return [{ from: nearestOnTrack(a.at, run).along, to: nearestOnTrack(b.at, run).along }];
   });

@@ -2,7 +2,6 @@ import type { PriceList } from '../../site/priceList.ts';
 import { sum, type Inches } from '../../units/inches.ts';
 import { acceptedAs } from '../acceptedAs.ts';
 import type { LineLayout } from '../layout.ts';
-import type { Post } from '../post.ts';
 import { pricedLoad, type PricedLoad } from '../price/pricedLoad.ts';
 import type { Candidate } from './candidate.ts';
 import { costsOf, type Costs } from './costs.ts';
@@ -28,7 +27,7 @@ export interface Compared extends Candidate, Figures {
 /** The figures of one yard; prices are those of `list`, null for none. */
 export const comparedOf = (candidate: Candidate, list: PriceList | null): Compared => {
   const { site, layout, load } = candidate;
-  const posts = Object.values<Post>(layout.posts);
+  const posts = [...layout.posts.values()];
   const priced = list === null ? null : pricedLoad(site, layout, { load, list });
   const open = layout.flags.filter((flag) => acceptedAs(site, flag) === null);
   return {

@@ -137,6 +137,6 @@ export const countedThings = (
   layout: Pick<Layout, 'posts' | 'gates'>,
 ): readonly Counted[] => [
   ...all.flatMap((hung) => [...infillThings(hung), ...barbedThings(hung)]),
-  ...capThings(all, Object.values<Post>(layout.posts)),
+  ...capThings(all, [...layout.posts.values()]),
   ...receiverThings(Object.values<GateLayout>(layout.gates)),
 ];

@@ -72,7 +72,7 @@ const roundTheStart = (pieces: readonly Piece[], posts: Layout['posts']): readon
   const last = others.at(-1);
   const start = first?.posts[0];
   if (first === undefined || last === undefined || start === undefined) return pieces;
-  const post = posts[start];
+  const post = posts.get(start);
   if (last.posts.at(-1) !== start || post === undefined || isTerminal(post)) return pieces;
   const joined = {
     stretch: first.stretch,

@@ -19,7 +19,7 @@ export const hungPieces = (
   Object.values<LineLayout>(layout.lines).flatMap((line) =>
     fabricPieces(site, line, layout.posts).flatMap((piece): HungPiece[] => {
       const spec = site.specs[piece.spec];
-      const posts = piece.posts.flatMap((id) => layout.posts[id] ?? []);
+      const posts = piece.posts.flatMap((id) => layout.posts.get(id) ?? []);
       return spec === undefined || posts.length < piece.posts.length
         ? []
         : [{ piece, spec, posts }];

@@ -6,7 +6,6 @@ import { countRules } from '../../trade/countRules.ts';
 import { inches } from '../../units/inches.ts';
 import type { GateLayout, Layout } from '../layout.ts';
 import { loadParts, type LoadLine } from '../loadLine.ts';
-import type { Post } from '../post.ts';
 import { countBy } from './countBy.ts';
 import { countConcrete } from './countConcrete.ts';
 import { countedThings } from './countedThings.ts';
@@ -101,7 +100,7 @@ const inPacks = (line: LoadLine, { bag: pounds, spares }: Counting): LoadLine =>
  */
 export const loadOf = (site: Site, layout: Layout): Load => {
   const { lengths: style, counting: settings } = site;
-  const posts = Object.values<Post>(layout.posts);
+  const posts = [...layout.posts.values()];
   const hung = hungPieces(site, layout);
   const rails = cutFromYard(railTickets(hung, settings, style), site);
   const rolls = cutFromYard(fabricTickets(hung, settings, style), site);

@@ -150,7 +150,7 @@ export const gateStands = (
     const gate = site.gates[layout.id];
     const spec = site.specs[site.lines[layout.line]?.spec ?? 'spec:'];
     const [start, end] = [layout.posts?.start, layout.posts?.end].map((id) =>
-      id === undefined ? undefined : posts[id]?.od,
+      id === undefined ? undefined : posts.get(id)?.od,
     );
     if (gate === undefined || spec === undefined || start === undefined || end === undefined) {
       return [];

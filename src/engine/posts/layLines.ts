@@ -4,7 +4,7 @@ import type { Shot } from '../../site/shot.ts';
 import type { Site } from '../../site/site.ts';
 import type { Carry } from '../carry/carry.ts';
 import type { GateLayout, Layout, LineLayout } from '../layout.ts';
-import type { Post, PostId } from '../post.ts';
+import type { Post } from '../post.ts';
 import { groundOf, type Ground } from '../ground/groundOf.ts';
 import { keepOutsOf } from '../keepOut/keepOutsOf.ts';
 import type { KeepOut } from '../keepOut/keepOut.ts';
@@ -20,6 +20,7 @@ import { askedPosts, markPostsOf, type MarkPost, type TurnedChain } from './mark
 import { metRuns, type LineMet, type MetRun } from './metRuns.ts';
 import { seatAsSet } from './seatAsSet.ts';
 import type { SeatedCourse } from './seatLines.ts';
+import { sharedPosts, type SharedPosts } from './sharedPosts.ts';
 import { tagged } from './tagged.ts';
 import { turnedChains } from './turnedChains.ts';
 import type { Unfilled } from './unfilledOf.ts';
@@ -108,21 +109,6 @@ const gatesInTurn = (
   };
 };
 
-/** Posts by their ids. */
-const byId = (lists: readonly (readonly Post[])[]): Layout['posts'] => {
-  // key by key: of thousands of posts entries take three times as long
-  const posts: Record<PostId, Post> = {};
-  for (const own of lists) for (const post of own) posts[post.id] = post;
-  return posts;
-};
-
-/** Those of some posts that gates hang from or latch to. */
-const gatePosts = (lists: readonly (readonly Post[])[]): Post[] => {
-  const found: Post[] = [];
-  for (const own of lists) for (const post of own) if (post.gates.length > 0) found.push(post);
-  return found;
-};
-
 /** The posts of all runs, and those that stand for gates beside them; the very same map where all of them are. */
 const postsOf = (
   site: Site,
@@ -131,10 +117,12 @@ const postsOf = (
   carry: Carry,
 ): { readonly posts: Layout['posts']; readonly stands: readonly Post[] } => {
   const settled = carry.shelf<Post>('post beside the fence');
-  const known = carry.shelf<Layout['posts']>('posts by their ids');
-  const atGates = known.take('at gates', [onRuns], () => byId([gatePosts(onRuns)]));
-  const stands = gateStands(site, gates, atGates).map((post) => settled.settle(post.id, post));
-  return { posts: known.take('all', [onRuns, ...stands], () => byId([...onRuns, stands])), stands };
+  const known = carry.shelf<SharedPosts>('posts by their ids');
+  const along = known.next('on runs', [onRuns], (before) => sharedPosts(onRuns, before));
+  const stands = gateStands(site, gates, along).map((post) => settled.settle(post.id, post));
+  if (stands.length === 0) return { posts: along, stands };
+  const all = known.take('all', [along, ...stands], () => sharedPosts([...onRuns, stands], along));
+  return { posts: all, stands };
 };
 
 /** Some lists as one: the very same one where all of them are. */

@@ -8,7 +8,6 @@ import { countedThings } from '../load/countedThings.ts';
 import { hungPieces } from '../load/hungPieces.ts';
 import type { Load } from '../load/load.ts';
 import type { LoadLine } from '../loadLine.ts';
-import type { Post } from '../post.ts';
 import type { Price, PriceList } from '../../site/priceList.ts';
 
 /** A line of the load list with its price; null where the list has none that fits. */
@@ -131,7 +130,7 @@ const worth = (hours: number, hour: Price | undefined): Money | null => {
 
 const tasksOf = (site: Site, layout: Layout, list: PriceList): PricedTask[] => {
   const things = countedThings(hungPieces(site, layout), layout);
-  const holes = Object.values<Post>(layout.posts).filter(({ hole }) => hole.depth > 0).length;
+  const holes = [...layout.posts.values()].filter(({ hole }) => hole.depth > 0).length;
   const leaves = Object.values(site.gates).reduce(
     (sum, gate) => sum + Object.keys(gate.leaves).length,
     0,

@@ -77,7 +77,7 @@ const wayRests = ({ way }: Gate): Rested => {
 /** The two posts by what hangs on them, so that they are the same from either end of the line. */
 const postRests = (gate: Gate, laid: GateLayout, layout: Pick<Layout, 'posts'>): Rested => {
   const odOf = (id: PostId | undefined): number | string =>
-    (id === undefined ? undefined : layout.posts[id]?.od) ?? unknown;
+    (id === undefined ? undefined : layout.posts.get(id)?.od) ?? unknown;
   const [start, end] = [odOf(laid.posts?.start), odOf(laid.posts?.end)];
   const leaves = leavesOf(gate);
   const [first, second] = leaves;

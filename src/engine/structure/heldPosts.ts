@@ -42,7 +42,7 @@ const widestOf = (
 ): readonly HeldPost[] => {
   const widest = new Map<string, HeldPost>();
   for (const [id, wide] of held) {
-    const post = posts[id];
+    const post = posts.get(id);
     // what stands on a wall is for a licensed engineer, and told to be
     if (post === undefined || post.wall !== null) continue;
     const use = useOf(post);

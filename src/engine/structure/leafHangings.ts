@@ -10,7 +10,7 @@ import { frameFor } from '../../trade/gateFrames.ts';
 import { inches, type Inches } from '../../units/inches.ts';
 import { hungFrom } from '../gate/hungFrom.ts';
 import type { GateLayout, LeafLayout } from '../layout.ts';
-import type { Post, PostId } from '../post.ts';
+import type { Post, PostId, Posts } from '../post.ts';
 import { bendingCapacity } from './bendingCapacity.ts';
 import { fabricOf } from './fabricOf.ts';
 import { hangingLoad, type Hanging } from './hangingLoad.ts';
@@ -40,8 +40,6 @@ export interface LeafHanging {
   /** How far the latch side comes down by the bending of the post alone, inches. */
   readonly sag: Inches;
 }
-
-type Posts = Readonly<Record<PostId, Post>>;
 
 interface Hung {
   readonly leaf: Leaf;
@@ -101,7 +99,7 @@ export const leafHangings = (
   if (gate === undefined || spec === undefined) return [];
   return layout.leaves.flatMap((laid, n) => {
     const leaf = gate.leaves[laid.id];
-    const post = posts[hungFrom(gate, layout, n) ?? 'post:'];
+    const post = posts.get(hungFrom(gate, layout, n) ?? 'post:');
     const pipe = post === undefined ? null : pipeOf(site, post);
     if (leaf === undefined || post === undefined || pipe?.section !== 'round') return [];
     return hangingOf({ leaf, laid, gate, spec, post, pipe }, soilOf(site.conditions).lateral);

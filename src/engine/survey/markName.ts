@@ -29,6 +29,6 @@ export const markName = (site: Site, posts: Layout['posts'], id: MarkId): string
     const name = partName(feature, id);
     if (name !== null) return name;
   }
-  const post = posts[`post:${id}`];
+  const post = posts.get(`post:${id}`);
   return post === undefined ? phrase`mark ${id.slice(5)}` : phrase`post ${post.tag}`;
 };

@@ -38,8 +38,8 @@ export const latchRooms = (
   const [leaf, ...others] = laid.leaves;
   if (leaf === undefined || others.length > 0 || laid.posts === null) return [];
   const atStart = gate.hingedAt === 'start';
-  const hinged = posts[atStart ? laid.posts.start : laid.posts.end];
-  const latched = posts[atStart ? laid.posts.end : laid.posts.start];
+  const hinged = posts.get(atStart ? laid.posts.start : laid.posts.end);
+  const latched = posts.get(atStart ? laid.posts.end : laid.posts.start);
   if (hinged === undefined || latched === undefined) return [];
   const way = bearing(hinged.at, latched.at);
   const [cos, sin] = [Math.cos(way), Math.sin(way)];

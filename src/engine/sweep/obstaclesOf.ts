@@ -72,7 +72,7 @@ export const featureObstacles = (site: Site): Obstacle[] =>
 const fencedPieces = (run: Run, posts: Layout['posts']): Segment<'site'>[] =>
   run.spaces.flatMap((space, n) => {
     const [start, end] = [run.posts[n], run.posts[n + 1]].map(
-      (stop) => posts[stop?.post ?? 'post:']?.at,
+      (stop) => posts.get(stop?.post ?? 'post:')?.at,
     );
     return space.kind === 'bay' && start !== undefined && end !== undefined ? [{ start, end }] : [];
   });
@@ -136,7 +136,9 @@ export const fenceObstacles = (
     bound.take(line.id, [line], () => boundLine(line)),
   );
   const fence = (id: LineId, run: Run): FenceObstacle => {
-    const ends = [run.posts[0], run.posts.at(-1)].map((stop) => posts[stop?.post ?? 'post:']?.at);
+    const ends = [run.posts[0], run.posts.at(-1)].map(
+      (stop) => posts.get(stop?.post ?? 'post:')?.at,
+    );
     return known.take(run.id, [run, ...ends], () => fenceOf(id, run, posts));
   };
   const linesNear = (ground: Bounds) => all.filter(({ bounds }) => boundsOverlap(ground, bounds));

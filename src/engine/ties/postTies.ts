@@ -7,7 +7,7 @@ import { verticesOf } from '../../site/pathOrder.ts';
 import type { Site } from '../../site/site.ts';
 import { inches, type Inches } from '../../units/inches.ts';
 import type { Layout } from '../layout.ts';
-import { isTerminal, type Post, type PostId } from '../post.ts';
+import { isTerminal, type PostId } from '../post.ts';
 import { longerOnSlope } from './longerOnSlope.ts';
 import type { Reference } from './reference.ts';
 import { referencesOf } from './referencesOf.ts';
@@ -90,19 +90,17 @@ export const postTies = (site: Site, layout: Layout): readonly PostTie[] => {
   const edges = edgesOf(site, references);
   const buildings = buildingsOf(site);
   const sketched = sketchedPosts(site, layout);
-  return Object.values<Post>(layout.posts)
-    .filter(isTerminal)
-    .map(({ id, at }) => {
-      const seen = inSight(at, references, buildings);
-      const tapes = twoTapes(at, seen, site);
-      const offset = wallOffset(at, edges, site.lengths);
-      return {
-        post: id,
-        tapes,
-        offset,
-        sketched: sketched.has(id),
-        onSlope: longest(layout.ground, at, tapes),
-        lacks: tapes === null && offset === null ? whyNone(seen) : null,
-      };
-    });
+  return [...layout.posts.values()].filter(isTerminal).map(({ id, at }) => {
+    const seen = inSight(at, references, buildings);
+    const tapes = twoTapes(at, seen, site);
+    const offset = wallOffset(at, edges, site.lengths);
+    return {
+      post: id,
+      tapes,
+      offset,
+      sketched: sketched.has(id),
+      onSlope: longest(layout.ground, at, tapes),
+      lacks: tapes === null && offset === null ? whyNone(seen) : null,
+    };
+  });
 };

@@ -29,13 +29,13 @@ const short = { feet: 'ft', metres: 'm' } as const;
 const byTag = (a: Post, b: Post): number => a.tag.localeCompare(b.tag, 'en', { numeric: true });
 
 const postStakes = ({ posts }: Layout): Stake[] =>
-  Object.values<Post>(posts)
+  [...posts.values()]
     .toSorted(byTag)
     .map(({ at, tag, kind }) => ({ at, code: phrase`post ${tag}, ${kind}` }));
 
 /** Every mark that no post stands on. */
 const markStakes = (site: Site, { posts }: Layout): Stake[] => {
-  const taken = Object.values<Post>(posts).map(({ at }) => at);
+  const taken = [...posts.values()].map(({ at }) => at);
   return (Object.entries(site.marks) as [MarkId, Mark][])
     .filter(([, mark]) => !taken.some((at) => sameSpot(at, mark)))
     .map(([id, mark]) => ({ at: mark, code: markName(site, posts, id) }));

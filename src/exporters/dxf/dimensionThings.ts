@@ -80,7 +80,7 @@ const chainsOf = (site: Site, layout: Layout): Chain[] =>
 const facesOf = (gate: GateLayout, { posts }: Layout): readonly [SitePoint, SitePoint] | null => {
   if (gate.posts === null || !gate.placed) return null;
   const apart = distance(gate.start, gate.end);
-  const [from, to] = [posts[gate.posts.start], posts[gate.posts.end]];
+  const [from, to] = [posts.get(gate.posts.start), posts.get(gate.posts.end)];
   if (from === undefined || to === undefined || apart === 0) return null;
   return [
     lerp(gate.start, gate.end, from.od / 2 / apart),

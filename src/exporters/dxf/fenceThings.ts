@@ -81,7 +81,7 @@ export const fenceThings = (site: Site, layout: Layout, { letter }: DxfScale): D
   return [
     ...all.flatMap((line) => lineThings(line, site.lines[line.id]?.closed ?? false)),
     ...all.flatMap((line) => bayThings(line, site, layout)),
-    ...Object.values<Post>(posts).flatMap(postThings),
+    ...[...posts.values()].flatMap(postThings),
     ...Object.values<GateLayout>(gates).flatMap((gate) => {
       const line = lines[gate.line];
       const side = line === undefined ? 1 : chainSide(line, middle);

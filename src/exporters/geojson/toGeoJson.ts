@@ -1,6 +1,5 @@
 import { pathPoints } from '../../drawing/plan/pathPoints.ts';
 import type { GateLayout, Layout, LineLayout } from '../../engine/layout.ts';
-import type { Post } from '../../engine/post.ts';
 import { localPlane } from '../../geometry/localPlane.ts';
 import type { SitePoint } from '../../geometry/point.ts';
 import { signedArea } from '../../geometry/signedArea.ts';
@@ -71,7 +70,7 @@ const thingsOf = (site: Site, { lines, posts, gates }: Layout): Thing[] => [
   ...Object.values<LineLayout>(lines)
     .filter(({ legs }) => legs.length > 0)
     .map((line) => lineThing(line, site)),
-  ...Object.values<Post>(posts).map(({ at, tag, kind, od, pipe }) =>
+  ...[...posts.values()].map(({ at, tag, kind, od, pipe }) =>
     point(at, { kind: 'post', name: tag, post: kind, od_in: od, pipe }),
   ),
   ...Object.values<GateLayout>(gates)

@@ -17,7 +17,7 @@ import { phrase } from '../../phrases/phrase.ts';
 /** Past which post a leaf rolls aside; null for a gate that does not roll or has no posts. */
 const rollsText = ({ way }: Gate, { posts, slides }: GateLayout, layout: Layout): string | null => {
   if (way.kind !== 'cantilever' || posts === null) return null;
-  const tag = (end: 'start' | 'end'): string => layout.posts[posts[end]]?.tag ?? '?';
+  const tag = (end: 'start' | 'end'): string => layout.posts.get(posts[end])?.tag ?? '?';
   if (slides.length > 1) return phrase`apart, past posts ${tag('start')} and ${tag('end')}`;
   return phrase`aside, past post ${tag(way.stores)}`;
 };
@@ -32,7 +32,7 @@ export const GateFacts = ({ gate }: { readonly gate: GateLayout }) => {
   const nominal = drawn?.way.kind === 'gap' ? null : (drawn?.nominal ?? null);
   const posts = gate.posts === null ? [] : [gate.posts.start, gate.posts.end];
   const ods = posts.flatMap((id) => {
-    const post = layout.posts[id];
+    const post = layout.posts.get(id);
     return post === undefined ? [] : phrase`${post.tag}: ${pipeSize(post.od, site.lengths)} OD`;
   });
   const style = fineStyle(site.lengths);

@@ -53,7 +53,7 @@ export const YardSummary = () => {
       </>
     );
   }
-  const posts = Object.values(layout.posts);
+  const posts = [...layout.posts.values()];
   const terminals = posts.filter(isTerminal).length;
   const stands = posts.filter(standsByGate).length;
   const far = formatLength(sum(lines.map(({ length }) => length)), lengths);

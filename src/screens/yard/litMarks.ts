@@ -12,7 +12,7 @@ export const litMarks = (layout: Layout, lit: Lit | null, scale: number): readon
   if (lit === null) return [];
   const half = halfBand / scale;
   const posts = lit.posts.flatMap((id): Primitive[] => {
-    const centre = layout.posts[id]?.at;
+    const centre = layout.posts.get(id)?.at;
     return centre === undefined
       ? []
       : [{ kind: 'circle', centre, radius: 0, least: 0.1, pen: 'selected', ink: null }];

@@ -39,7 +39,7 @@ const pointsOf = (site: Site, marks: readonly MarkId[]): SitePoint[] =>
 const postKnob = (site: Site, layout: Layout, id: PostId): Primitive[] => {
   const held = pinOf(id);
   const pin = held === null ? undefined : site.pins[held];
-  const at = layout.posts[id]?.at ?? (pin === undefined ? null : pinGround(site, pin)?.at);
+  const at = layout.posts.get(id)?.at ?? (pin === undefined ? null : pinGround(site, pin)?.at);
   return at === null || at === undefined ? [] : [knob(at)];
 };
 

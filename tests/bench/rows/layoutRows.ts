@@ -12,7 +12,7 @@ const posts = 10_000;
 const [line, corner] = [6, 20];
 
 const counted = (site: Site): string =>
-  `${Object.keys(layOutSite(site).posts).length} posts in ${Object.keys(site.lines).length} lines`;
+  `${layOutSite(site).posts.size} posts in ${Object.keys(site.lines).length} lines`;
 
 /** An edit of a yard as it was drawn, another one at every step. */
 type Edit = (site: Site, step: number) => Site;

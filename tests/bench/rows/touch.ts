@@ -37,7 +37,7 @@ const scanned = (all: readonly Post[], { at }: ReturnType<ReturnType<typeof touc
 const afterEdits = (rounds: number): number => {
   const site = yardOf(posts);
   let laying = layOutFrom(site, null);
-  const next = touchesOf(Object.values(laying.layout.posts));
+  const next = touchesOf([...laying.layout.posts.values()]);
   const times: number[] = [];
   for (let round = 0; round < rounds; round += 1) {
     const offset = inches(400 + (round % 50));
@@ -53,7 +53,7 @@ const afterEdits = (rounds: number): number => {
 const run = ({ quick }: Pace): Figure => {
   const site = yardOf(posts);
   const layout: Layout = layOutFrom(site, null).layout;
-  const all = Object.values(layout.posts);
+  const all = [...layout.posts.values()];
   const [ours, theirs] = [touchesOf(all), touchesOf(all)];
   const figure = measured(
     () => hits(site, layout, ours()),

@@ -25,7 +25,10 @@ describe('lath layout', () => {
     const gate = gates['gate:drive'];
     // two leaves of 56-7/8, two hinges of 1-7/8, a gap of 2-1/2: common practice, no published source
     expect(gate?.opening.target).toBe(120);
-    const [start, end] = [posts[gate?.posts?.start ?? 'post:'], posts[gate?.posts?.end ?? 'post:']];
+    const [start, end] = [
+      posts.get(gate?.posts?.start ?? 'post:'),
+      posts.get(gate?.posts?.end ?? 'post:'),
+    ];
     // centres = opening + half of each post's outside diameter
     expect(Math.hypot((end?.at.x ?? 0) - (start?.at.x ?? 0), 0)).toBeCloseTo(120 + 2.875, 9);
   });

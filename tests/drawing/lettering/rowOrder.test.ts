@@ -41,7 +41,7 @@ describe('a row of numbers', () => {
   it('[D33] stands on one side of a run, all at the height of their posts', () => {
     const { atoms } = drawOnPaper(drawPlan(site, layout), projection);
     const numbers = textsOf(atoms).filter(({ text }) => /^[1-9]$/.test(text));
-    const posts = numbers.map(({ text }) => layout.posts[`post:${text}`]?.at.y ?? NaN);
+    const posts = numbers.map(({ text }) => layout.posts.get(`post:${text}`)?.at.y ?? NaN);
     expect(new Set(numbers.map(({ at }) => Math.sign(at.x - 5))).size).toBe(1);
     numbers.forEach(({ at }, n) => expect(at.y).toBeCloseTo((1300 - (posts[n] ?? 0)) / 120, 1));
   });

@@ -65,6 +65,6 @@ describe('drawChord', () => {
     const { layout, run } = laid(240);
     const [wire] = drawFence(run, layout, 'chain link');
     if (wire?.kind !== 'fence') throw new Error('expected fence');
-    expect(wire.points).toEqual(run.posts.map(({ post }) => layout.posts[post]?.at));
+    expect(wire.points).toEqual(run.posts.map(({ post }) => layout.posts.get(post)?.at));
   });
 });

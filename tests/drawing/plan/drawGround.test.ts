@@ -117,7 +117,7 @@ describe('drawPins', () => {
   it('[D66] a held post has a pin clear of its hole, ground kept clear is hatched on the fence', () => {
     const layout = layOutSite(pinned);
     const [held] = drawHeld(layout);
-    const post = layout.posts['post:pin:1'];
+    const post = layout.posts.get('post:pin:1');
     expect(held).toMatchObject({ kind: 'sign', sign: 'held', at: post?.at });
     expect(held).toMatchObject({ off: (post?.hole.diameter ?? 0) / 2 });
     const [area] = drawClearGround(pinned, layout);

@@ -118,7 +118,7 @@ describe('drawPlan', () => {
 
   it('[D14] every post is a hole with the pipe in it, as large as they are', () => {
     const circles = all(drawPlan(walkGate.site, walkGate.layout), 'circle');
-    const posts = Object.values(walkGate.layout.posts);
+    const posts = [...walkGate.layout.posts.values()];
     const told = (at: { x: number; y: number }, radius: number) => `${at.x} ${at.y} ${radius}`;
     // in the order in which the runs come to them
     expect(circles.map(({ centre, radius }) => told(centre, radius)).toSorted()).toEqual(

@@ -61,7 +61,7 @@ const yardNamed = (wanted: string) => {
 const empty = emptySite({ specs: {}, hardware: {} });
 const bare: Layout = {
   lines: {},
-  posts: {},
+  posts: new Map(),
   gates: {},
   ground: null,
   survey: unsurveyed,
@@ -111,7 +111,7 @@ describe.each(sampleYards)('the proposal of $name', ({ site, layout, text }) => 
     const own = page(site, layout);
     const lines = linesOf(own);
     for (const { label } of Object.values(site.gates)) expect(wordsOf(own)).toContain(label);
-    const tags = new Set(Object.values(layout.posts).map(({ tag }) => tag));
+    const tags = new Set([...layout.posts.values()].map(({ tag }) => tag));
     const planned = customerPlan(site, layout);
     const shown = planned.filter((one) => one.kind === 'text' && tags.has(one.text));
     expect(shown).toEqual([]);

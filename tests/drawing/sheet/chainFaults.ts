@@ -87,7 +87,7 @@ const sumFaults = (chain: Chain, name: string): string[] => {
 const openingFaults = (run: Run, chain: Chain, layout: Layout): string[] =>
   run.spaces.flatMap((space, n) => {
     if (space.kind !== 'gate') return [];
-    const ends = [n, n + 1].map((at) => layout.posts[run.posts[at]?.post ?? 'post:']?.at);
+    const ends = [n, n + 1].map((at) => layout.posts.get(run.posts[at]?.post ?? 'post:')?.at);
     const between = (from: number, to: number): boolean =>
       [chain.points[from], chain.points[to]].every((point) => ends.some((end) => isAt(point, end)));
     const bays = chain.texts.filter((_, k) => between(k, k + 1));
@@ -108,7 +108,7 @@ export const chainFaults = (site: Site, layout: Layout): ChainFaults => {
     one.kind === 'dimension chain' ? [one] : [],
   );
   const runs = runsOf(layout);
-  const placesOf = (run: Run) => run.posts.map(({ post }) => layout.posts[post]?.at);
+  const placesOf = (run: Run) => run.posts.map(({ post }) => layout.posts.get(post)?.at);
   const found = runs.map((run) => {
     const name = runName(run, layout);
     const ends = placesOf(run);

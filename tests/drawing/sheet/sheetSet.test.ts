@@ -75,7 +75,7 @@ describe('sheetSet', () => {
   const empty = emptySite({ specs: {}, hardware: {} });
   const bare: Layout = {
     lines: {},
-    posts: {},
+    posts: new Map(),
     gates: {},
     ground: null,
     survey: unsurveyed,

@@ -38,7 +38,7 @@ describe('pages in a language that marks every phrase', { timeout: 240_000 }, ()
         ...orderSheet(site, layout, { paper, siteText: text }),
         proposal(site, layout, { paper, siteText: text, prices }),
       ];
-      const tags = Object.values(layout.posts).map(({ tag }) => tag);
+      const tags = [...layout.posts.values()].map(({ tag }) => tag);
       const typed = corpusOf([...textsIn(site), ...tags, checkValue(text)]);
       const words = pages.flatMap((page) =>
         textsOf(pageAtoms(page)).flatMap((letters) => unphrased(letters.text)),

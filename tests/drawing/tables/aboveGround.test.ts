@@ -20,12 +20,12 @@ const { site, layout } = handYard([
 
 /** The yard with some of its posts as high as is told, by tag; all others stand 72 in over the ground. */
 const said = (heights: Readonly<Record<string, number>>): string | null => {
-  const posts = Object.fromEntries(
-    Object.entries(layout.posts).map(([id, post]) => [
-      id,
+  const posts: Layout['posts'] = new Map(
+    [...layout.posts.values()].map((post) => [
+      post.id,
       { ...post, above: inches(heights[post.tag] ?? 72) },
     ]),
-  ) as Layout['posts'];
+  );
   const line = layout.lines['line:1'];
   if (line === undefined) throw new Error('expected the line of the hand-made yard');
   return aboveGround(line, { ...layout, posts }, site);
@@ -49,10 +49,13 @@ describe('aboveGround', () => {
     const yard = wayYard(cantilever);
     const laid = layOutSite(yard);
     const [line] = Object.values(laid.lines);
-    const roller = Object.values(laid.posts).find(({ kind }) => kind === 'roller');
+    const roller = [...laid.posts.values()].find(({ kind }) => kind === 'roller');
     if (line === undefined || roller === undefined) throw new Error('expected a roller post');
     expect(aboveGround(line, laid, yard)).not.toBeNull();
-    const posts = { ...laid.posts, [roller.id]: { ...roller, above: inches(roller.above + 30) } };
+    const risen = { ...roller, above: inches(roller.above + 30) };
+    const posts = new Map(
+      [...laid.posts.values()].map((post) => [post.id, post === roller ? risen : post]),
+    );
     expect(aboveGround(line, { ...laid, posts }, yard)).toBeNull();
   });
 });

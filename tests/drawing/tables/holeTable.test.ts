@@ -110,11 +110,14 @@ describe('holeTable', () => {
 
   it('[D133] says of a post that it is held by hand', () => {
     const [run] = line?.runs ?? [];
-    const post = layout.posts['post:1'];
+    const post = layout.posts.get('post:1');
     if (line === undefined || run === undefined || post === undefined) throw new Error('no run');
     const id = 'post:pin:1';
     const posts = run.posts.map((stop) => (stop.post === 'post:1' ? { ...stop, post: id } : stop));
-    const held = { ...layout, posts: { ...layout.posts, [id]: { ...post, id } } } as typeof layout;
+    const pinned = new Map(
+      [...layout.posts.values(), { ...post, id } as const].map((one) => [one.id, one]),
+    );
+    const held = { ...layout, posts: pinned };
     const own = { ...line, runs: [{ ...run, posts }] } as typeof line;
     const says = holeTable(own, held, site).rows.map((row) => row[3]);
     expect(says.filter((what) => what?.includes('held by hand'))).toEqual(['line, held by hand']);

@@ -30,7 +30,7 @@ describe('swingTexts', () => {
       const [, side, from, to] =
         /to the (\w+), looking from (\w+) to (\w+)/.exec(swing?.opens ?? '') ?? [];
       const at = (tag: string | undefined) =>
-        Object.values(yard.layout.posts).find((post) => post.tag === tag)?.at ?? { x: 0, y: 0 };
+        [...yard.layout.posts.values()].find((post) => post.tag === tag)?.at ?? { x: 0, y: 0 };
       const along = subtract(at(to), at(from));
       return gate.leaves.map(({ hinge, open, width }) => {
         const tip = subtract(moved(hinge, open, width), at(from));

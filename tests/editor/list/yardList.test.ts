@@ -88,7 +88,7 @@ describe('the yard as a list', () => {
     const grid = Array.from({ length: 60 }, (_, n) => -400 + n * 20);
     const probes = [
       ...grid.flatMap((x) => grid.map((y) => ({ x, y }))),
-      ...Object.values(layout.posts).map(({ at }) => at),
+      ...[...layout.posts.values()].map(({ at }) => at),
       ...Object.values(full.shots).map(({ x, y }) => ({ x, y })),
     ];
     const met = probes.flatMap((at) => hits(full, layout, { at, reach }));

@@ -9,7 +9,7 @@ import { drive, driven, move, press, release } from '../drive.ts';
 import { yard } from '../yard.ts';
 
 const layout = layOutSite(yard);
-const post = Object.values(layout.posts).find(
+const post = [...layout.posts.values()].find(
   ({ kind, at }) => kind === 'line' && at.y === 0 && at.x > 500,
 );
 if (post === undefined) throw new Error('the yard has lost its line posts');
@@ -31,7 +31,10 @@ it('[E14] a line post that is dragged is held where it is let go, in one step', 
   const [pin] = Object.values(dragged.site.pins);
   expect(pin).toMatchObject({ holds: { kind: 'post' }, anchor: { from: 'start' } });
   expect(pin?.anchor.offset).toBe(Math.round(x + 30 - 360));
-  expect(layOutSite(dragged.site).posts[held.id]?.at.x).toBeCloseTo(360 + Math.round(x - 330), 9);
+  expect(layOutSite(dragged.site).posts.get(held.id)?.at.x).toBeCloseTo(
+    360 + Math.round(x - 330),
+    9,
+  );
 });
 
 it('[E14] a held post is nudged, and let go by erasing', () => {

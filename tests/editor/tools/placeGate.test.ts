@@ -50,7 +50,7 @@ describe('placeGate', () => {
     expect(posts.map(({ x }) => x)).toEqual([600 - 46.875 / 2, 600 + 46.875 / 2]);
     const gate = aiming.desk.layout.gates['gate:1'];
     const holes = [gate?.posts?.start, gate?.posts?.end].map(
-      (id) => id && aiming.desk.layout.posts[id]?.hole.diameter,
+      (id) => id && aiming.desk.layout.posts.get(id)?.hole.diameter,
     );
     expect(circles.filter(({ d }) => d !== 2.375).map(({ d }) => d)).toEqual(holes);
     expect(circles.map(({ pen }) => pen)).toEqual(['ghost', 'ghost', 'ghost', 'ghost']);

@@ -50,8 +50,8 @@ describe('what wind, frost and ground ask of line posts', () => {
   it('[F30] turned on, bays are no longer than that, and the flag is gone', () => {
     const site = setConditions(fenceSite, { wind: windy, bays: 'by wind' });
     expect(said(site).map(([rule]) => rule)).not.toContain('posts bend in the wind');
-    const before = Object.keys(layOutSite(fenceSite).posts).length;
-    expect(Object.keys(layOutSite(site).posts).length).toBeGreaterThan(before);
+    const before = layOutSite(fenceSite).posts.size;
+    expect(layOutSite(site).posts.size).toBeGreaterThan(before);
   });
 
   it('[F30] holes above frost are a settle until the build asks for deeper ones', () => {
@@ -61,7 +61,7 @@ describe('what wind, frost and ground ask of line posts', () => {
     ]);
     const deep = withBuild(site, { leastDepth: inches(42) });
     expect(said(deep)).toEqual([]);
-    const depths = Object.values(layOutSite(deep).posts).map(({ hole }) => hole.depth);
+    const depths = [...layOutSite(deep).posts.values()].map(({ hole }) => hole.depth);
     expect(Math.min(...depths)).toBe(42);
   });
 
@@ -169,7 +169,7 @@ describe('what wind, frost and ground ask of line posts', () => {
     const layout = layOutSite(site);
     const posts = [...postStructures(site, layout).values()].flat();
     // that on which the gate latches has the hole of the leaf too
-    const gatePosts = Object.values(layout.posts).filter(({ gates }) => gates.length > 0);
+    const gatePosts = [...layout.posts.values()].filter(({ gates }) => gates.length > 0);
     expect(gatePosts.map(({ hole }) => hole.diameter)).toEqual([18, 18]);
     for (const { post, footing } of posts) expect(footing.diameter).toBe(post.hole.diameter);
   });

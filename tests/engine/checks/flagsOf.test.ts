@@ -227,7 +227,7 @@ describe('flagsOf', () => {
         [648, 0],
       ]);
       expect(flagsFor(site)).toEqual(['stop: bay shorter than a hole']);
-      expect(Object.keys(layOutSite(site).posts).length).toBe(2);
+      expect(layOutSite(site).posts.size).toBe(2);
     }
   });
 

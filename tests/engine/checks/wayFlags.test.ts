@@ -225,8 +225,8 @@ describe('checkSlides', () => {
 
   it('[W10] a roller post whose hole meets that of a line post is to be settled', () => {
     const site = slideYard();
-    const second = Object.values(layOutSite(site).posts).find(({ tag }) => tag === 'R2');
-    const line = Object.values(layOutSite(site).posts)
+    const second = [...layOutSite(site).posts.values()].find(({ tag }) => tag === 'R2');
+    const line = [...layOutSite(site).posts.values()]
       .filter(({ kind }) => kind === 'line')
       .map(({ at }) => at.x)
       .toSorted((a, b) => Math.abs(a - (second?.at.x ?? 0)) - Math.abs(b - (second?.at.x ?? 0)))[0];

@@ -64,9 +64,7 @@ describe('a yard and its alternatives, compared', () => {
     const gated = gateOn(choices, 0, { from: 'middle', offset: 0 });
     const site = setGatePost(gated, firstGate(gated), thick);
     const sizes = compared(site).columns.map(({ layout }) =>
-      Object.values(layout.posts)
-        .filter(({ kind }) => kind === 'gate')
-        .map(({ od }) => od),
+      [...layout.posts.values()].filter(({ kind }) => kind === 'gate').map(({ od }) => od),
     );
     expect(sizes).toEqual([
       [4, 4],

@@ -105,7 +105,7 @@ describe('slideLayouts', () => {
       stop: null,
       receiver: null,
     });
-    const posts = Object.values(layout.posts).filter(({ gates }) => gates.length > 0);
+    const posts = [...layout.posts.values()].filter(({ gates }) => gates.length > 0);
     expect(posts.map(({ kind, od }) => [kind, od])).toEqual([
       ['gate', 2.875],
       ['gate', 2.875],

@@ -129,7 +129,7 @@ describe('counts of any yard', () => {
         );
         expect(sum('tightener')).toBe(sum('truss-rod'));
         // a cap on every post of fence and gate
-        const standing = Object.values(layOutSite(site).posts).filter(
+        const standing = [...layOutSite(site).posts.values()].filter(
           ({ kind }) => !['roller', 'hold-open', 'stop'].includes(kind),
         );
         expect(sum('loop-cap') + sum('post-cap')).toBe(standing.length);

@@ -84,14 +84,14 @@ describe('loadList', () => {
     [24, 36, 4, 9.163],
   ])('[L4] a hole %d × %d in with a %d in post takes %d cu ft', (diameter, depth, od, volume) => {
     const hole = { diameter: inches(diameter), depth: inches(depth), source: '' };
-    const [post] = Object.values(
-      layOutSite(
+    const [post] = [
+      ...layOutSite(
         fence(bare, [
           [0, 0],
           [240, 0],
         ]),
-      ).posts,
-    );
+      ).posts.values(),
+    ];
     const dug: Post[] = post === undefined ? [] : [{ ...post, od: inches(od), hole }];
     expect(countConcrete(dug, [], bare)[0]?.count).toBeCloseTo(volume, 3);
   });
@@ -99,14 +99,14 @@ describe('loadList', () => {
   it('[L4] eight holes of 10 × 36 in with nothing in them are 13.09 cu ft', () => {
     // bag maker's worked example: common practice, no published source
     const hole = { diameter: inches(10), depth: inches(36), source: '' };
-    const posts = Object.values(
-      layOutSite(
+    const posts = [
+      ...layOutSite(
         fence(bare, [
           [0, 0],
           [840, 0],
         ]),
-      ).posts,
-    );
+      ).posts.values(),
+    ];
     expect(posts.length).toBe(8);
     const empty = posts.map((post) => ({ ...post, od: inches(0), hole }));
     const count = countConcrete(empty, [], bare)[0]?.count;

@@ -143,16 +143,16 @@ describe('fence that is no chain link, counted by hand', () => {
     expect(counts.get('panel 96in 72in')).toBe(4);
     const laid = layOutSite(site);
     const caps = [...counts].filter(([code]) => /^(?:post|loop)-cap/.test(code));
-    expect(caps.reduce((sum, [, count]) => sum + count, 0)).toBe(Object.keys(laid.posts).length);
+    expect(caps.reduce((sum, [, count]) => sum + count, 0)).toBe(laid.posts.size);
     // the post between fabric and boards is the larger of what both ask for
-    expect(laid.posts['post:mark:2']).toMatchObject({ od: 3.5, section: 'square' });
+    expect(laid.posts.get('post:mark:2')).toMatchObject({ od: 3.5, section: 'square' });
     expect(laid.flags.filter(({ level }) => level === 'stop')).toEqual([]);
   });
 
   it('[L29] a gate in boards takes its posts from its build, and the boards stop at them', () => {
     const site = gateOn(run(32, boards), 0, { from: 'middle', offset: 0 });
     const laid = layOutSite(site);
-    const gate = Object.values(laid.posts).filter(({ kind }) => kind === 'gate');
+    const gate = [...laid.posts.values()].filter(({ kind }) => kind === 'gate');
     expect(gate.map(({ od, section }) => [od, section])).toEqual([
       [5.5, 'square'],
       [5.5, 'square'],

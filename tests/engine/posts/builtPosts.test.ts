@@ -6,7 +6,7 @@ import { inches } from '../../../src/units/inches.ts';
 import { bare, fence, gateOn } from '../plainYard.ts';
 
 const postAt = (site: Site, x: number, y: number): Post | undefined =>
-  Object.values(layOutSite(site).posts).find(
+  [...layOutSite(site).posts.values()].find(
     ({ at }) => Math.abs(at.x - x) < 1e-6 && Math.abs(at.y - y) < 1e-6,
   );
 

@@ -47,8 +47,7 @@ describe('fence along a curve', () => {
     expect(bays(laid)).toHaveLength(32);
     for (const bay of bays(laid)) expect(bay).toBeCloseTo((600 * Math.PI) / 32, 9);
     const centre = { x: 600, y: 0 };
-    for (const { at } of Object.values(laid.posts))
-      expect(distance(at, centre)).toBeCloseTo(600, 9);
+    for (const { at } of [...laid.posts.values()]) expect(distance(at, centre)).toBeCloseTo(600, 9);
     const fabric = laid.load.find(({ item }) => item.startsWith('Fabric'));
     expect(fabric?.count).toBeCloseTo(600 * Math.PI, 6);
   });
@@ -64,7 +63,7 @@ describe('fence along a curve', () => {
     const laid = loaded(bent);
     const runs = laid.lines['line:1']?.runs ?? [];
     expect(runs.map(({ bow }) => bow)).toEqual([0, 30]);
-    expect(laid.posts[runs[0]?.posts.at(-1)?.post ?? 'post:']?.kind).toBe('bend');
+    expect(laid.posts.get(runs[0]?.posts.at(-1)?.post ?? 'post:')?.kind).toBe('bend');
   });
 
   it('[C1] the corner that it makes with its neighbour is told from tangent to tangent', () => {
@@ -78,7 +77,7 @@ describe('fence along a curve', () => {
       const bent = curveLeg(site, { line: 'line:1', leg: leg ?? 'vertex:', bow });
       const laid = loaded(bent);
       const id = laid.lines['line:1']?.runs[0]?.posts.at(-1)?.post;
-      return laid.posts[id ?? 'post:']?.kind;
+      return laid.posts.get(id ?? 'post:')?.kind;
     };
     // the tangent turns by twice the angle of the bow: 2 atan(2 × 60 / 600) is 22.6°, with 90 it is 33.4°
     expect([kindAt(60), kindAt(90)]).toEqual(['bend', 'corner']);
@@ -130,7 +129,7 @@ describe('fence along a curve', () => {
             ],
           );
           const laid = loaded(site);
-          for (const post of Object.values(laid.posts)) {
+          for (const post of [...laid.posts.values()]) {
             if (post.kind !== 'line') continue;
             expect(Math.abs(post.at.x - x)).toBeGreaterThan(19 + post.hole.diameter / 2 - 1e-6);
           }
@@ -148,9 +147,7 @@ describe('fence along a curve', () => {
         const site = arcFence(chord, share * chord);
         const [there, back] = [loaded(site), loaded(reverseLine(site, 'line:1'))];
         const places = (laid: Layout) =>
-          Object.values(laid.posts)
-            .map(({ at }) => at)
-            .toSorted((a, b) => a.x - b.x || a.y - b.y);
+          [...laid.posts.values()].map(({ at }) => at).toSorted((a, b) => a.x - b.x || a.y - b.y);
         places(back).forEach((at, n) => {
           expect(distance(at, places(there)[n] ?? { x: NaN, y: NaN })).toBeLessThan(1e-3);
         });
@@ -205,8 +202,8 @@ describe('fence along a curve', () => {
     );
     const bent = layOutSite(arcFence(1440, 1e-4));
     expect(bays(bent)).toHaveLength(bays(straight).length);
-    Object.values(bent.posts).forEach(({ at }, n) => {
-      expect(distance(at, Object.values(straight.posts)[n]?.at ?? { x: NaN, y: NaN })).toBeLessThan(
+    [...bent.posts.values()].forEach(({ at }, n) => {
+      expect(distance(at, [...straight.posts.values()][n]?.at ?? { x: NaN, y: NaN })).toBeLessThan(
         1e-3,
       );
     });

@@ -9,7 +9,7 @@ import { firstGate } from '../plainYard.ts';
 import { cantilever, centreStop, swing, wayYard } from '../wayYard.ts';
 
 const stands = (site: Site, kind: Post['kind']): Post[] =>
-  Object.values(layOutSite(site).posts).filter((post) => post.kind === kind);
+  [...layOutSite(site).posts.values()].filter((post) => post.kind === kind);
 
 const faces = (site: Site): { start: number; end: number } => {
   const gate = layOutSite(site).gates[firstGate(site)];
@@ -59,7 +59,7 @@ describe('gateStands', () => {
   it('[W3] rollers are holes on the load list, and no fence hangs from them', () => {
     const site = wayYard(cantilever);
     const { lines, posts } = layOutSite(site);
-    const rollers = Object.values(posts).filter(({ kind }) => kind === 'roller');
+    const rollers = [...posts.values()].filter(({ kind }) => kind === 'roller');
     // ASTM F567-07 5.1: four times an OD of 4 in, and 24 in and 3 for each foot over 4 ft
     expect(rollers.map(({ hole }) => [hole.diameter, hole.depth])).toEqual([
       [16, 30],

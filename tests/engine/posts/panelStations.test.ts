@@ -112,7 +112,7 @@ describe('a fence of panels laid out', () => {
   it('[P25] starts again at the posts of a gate, and cuts no panel wider for a stout gate post', () => {
     const site = gateOn(straight, 0, { from: 'start', offset: 120 });
     const laid = layOutSite(site);
-    const odOf = (id: string): number => laid.posts[id as `post:${string}`]?.od ?? NaN;
+    const odOf = (id: string): number => laid.posts.get(id as `post:${string}`)?.od ?? NaN;
     for (const run of runsOf(site)) {
       run.spaces.forEach((space, n) => {
         if (space.kind !== 'bay') return;
@@ -136,7 +136,7 @@ describe('a fence of panels laid out', () => {
       'spec:six',
       { pullInterval: inches(600) },
     );
-    expect(Object.values(layOutSite(long).posts).filter(({ kind }) => kind === 'pull')).toEqual([]);
+    expect([...layOutSite(long).posts.values()].filter(({ kind }) => kind === 'pull')).toEqual([]);
   });
 
   it('[P26] ground that is closed to a post moves it, and no panel gets wider than it is', () => {
@@ -163,7 +163,7 @@ describe('a fence of panels laid out', () => {
     fc.assert(
       fc.property(mixedSite, (site) => {
         const laid = layOutSite(site);
-        const odOf = (id: string): number => laid.posts[id as `post:${string}`]?.od ?? NaN;
+        const odOf = (id: string): number => laid.posts.get(id as `post:${string}`)?.od ?? NaN;
         const over = Object.values(laid.lines).flatMap(({ id, runs }) => {
           const spec = site.specs[site.lines[id]!.spec]!;
           const { infill } = spec;

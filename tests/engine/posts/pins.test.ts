@@ -32,7 +32,7 @@ describe('posts held and ground kept clear by hand', () => {
   it('[P19] a held post stands where it is held, and the rest is divided round it', () => {
     const { stations, run, layout } = runOf(pinned(straight(600), 250, { kind: 'post' }));
     expect(stations).toEqual([0, 250 / 3, 500 / 3, 250, 250 + 350 / 3, 250 + 700 / 3, 600]);
-    expect(layout.posts['post:pin:1']?.kind).toBe('line');
+    expect(layout.posts.get('post:pin:1')?.kind).toBe('line');
     expect(new Set(run.spaces.map((space) => space.kind === 'bay' && space.stretch))).toEqual(
       new Set([1]),
     );
@@ -62,7 +62,7 @@ describe('posts held and ground kept clear by hand', () => {
   it('[P20] a long stretch has pull posts of the terminal pipe, in letters, and new stretches behind', () => {
     const site = changeSpec(straight(14_400), 'spec:six', { pullInterval: inches(6000) });
     const { layout, run } = runOf(site);
-    const pulls = Object.values(layout.posts).filter(({ kind }) => kind === 'pull');
+    const pulls = [...layout.posts.values()].filter(({ kind }) => kind === 'pull');
     expect(pulls.map(({ at, od, tag }) => [Math.round(at.x), od, tag])).toEqual([
       [4800, 2.375, 'B'],
       [9600, 2.375, 'C'],

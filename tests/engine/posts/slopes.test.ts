@@ -59,15 +59,15 @@ describe('fence on ground that is not flat', () => {
   it('[P21] level shots, and shots that are not there, change nothing', () => {
     const plain = loaded(straight(1000));
     const level = loaded(onGround(straight(1000), () => 37));
-    expect(Object.values(level.posts).map(({ at, length }) => [at, length])).toEqual(
-      Object.values(plain.posts).map(({ at, length }) => [at, length]),
+    expect([...level.posts.values()].map(({ at, length }) => [at, length])).toEqual(
+      [...plain.posts.values()].map(({ at, length }) => [at, length]),
     );
     expect(level.load).toEqual(plain.load);
   });
 
   it('[P22] posts are as high as the fabric that follows, or steps, asks for', () => {
     const slope = onGround(straight(240), (x) => 0.15 * x);
-    const above = (site: Site) => Object.values(layOutSite(site).posts).map((post) => post.above);
+    const above = (site: Site) => [...layOutSite(site).posts.values()].map((post) => post.above);
     const tall = 72 * Math.hypot(1, 0.15);
     // terminals 2 in over the fabric, line posts 2 in under it; fabric of 72 in stands plumb
     for (const height of above(slope)) {
@@ -81,7 +81,7 @@ describe('fence on ground that is not flat', () => {
     // total drop by the number of bays (trade practice): 36 in over 3 bays
     expect(steps?.way).toBe('step');
     expect(steps?.step).toBeCloseTo(12, 6);
-    const heights = Object.values(layout.posts).map((post) => post.above);
+    const heights = [...layout.posts.values()].map((post) => post.above);
     expect(Math.max(...heights)).toBeCloseTo(72 + 12 + 2, 6);
     const counts = (site: Site) =>
       loaded(site).load.map(({ item, count, each }) => [item, count.toFixed(6), each?.toFixed(6)]);
@@ -94,9 +94,7 @@ describe('fence on ground that is not flat', () => {
     const leg = legsOf(hill.lines['line:1']!)[0]!.id;
     const stepped = setLegGrade(hill, 'line:1', leg, 'step');
     const xs = (site: Site) =>
-      Object.values(layOutSite(site).posts)
-        .map(({ at }) => at.x)
-        .toSorted((a, b) => a - b);
+      [...layOutSite(site).posts.values()].map(({ at }) => at.x).toSorted((a, b) => a - b);
     // 96 and a post of 2 1/2, level; or that along a slope of 15 %
     expect(xs(stepped)[1]).toBeCloseTo(98.5, 6);
     expect(xs(hill)[1]).toBeCloseTo(98.5 / Math.hypot(1, 0.15), 6);
@@ -116,10 +114,10 @@ describe('fence on ground that is not flat', () => {
   it('[P23] a pull post stands where the grade changes by more than the spec allows', () => {
     const crest = onGround(straight(1000), (x) => (x < 500 ? 0.2 * x : 100), [-2000, 500, 3000]);
     const asked = changeSpec(crest, 'spec:six', { pullGrade: 0.15 });
-    const pulls = Object.values(layOutSite(asked).posts).filter(({ kind }) => kind === 'pull');
+    const pulls = [...layOutSite(asked).posts.values()].filter(({ kind }) => kind === 'pull');
     expect(pulls.map(({ at }) => at.x)).toEqual([expect.closeTo(500, 6)]);
     const lax = changeSpec(crest, 'spec:six', { pullGrade: 0.25 });
-    expect(Object.values(layOutSite(lax).posts).some(({ kind }) => kind === 'pull')).toBe(false);
+    expect([...layOutSite(lax).posts.values()].some(({ kind }) => kind === 'pull')).toBe(false);
   });
 
   it('[F21] what lies outside of the shots is told and not guessed', () => {

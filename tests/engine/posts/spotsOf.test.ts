@@ -42,7 +42,7 @@ describe('spotsOf', () => {
       [240, 240],
     ]);
     const { posts, flags } = layOutSite(two);
-    const shared = Object.values(posts).filter(({ lines }) => lines.length > 1);
+    const shared = [...posts.values()].filter(({ lines }) => lines.length > 1);
     expect(shared.map(({ kind }) => kind)).toEqual(['junction']);
     expect(flags.map(({ level, rule }) => [level, rule])).toEqual([
       ['settle', 'two marks on one spot'],

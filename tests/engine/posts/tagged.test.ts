@@ -30,7 +30,9 @@ describe('tagged', () => {
         [240, 240],
       ]),
     );
-    const along = lines['line:1']?.runs.map((run) => run.posts.map(({ post }) => posts[post]?.tag));
+    const along = lines['line:1']?.runs.map((run) =>
+      run.posts.map(({ post }) => posts.get(post)?.tag),
+    );
     expect(along).toEqual([
       ['A', '1', 'B'],
       ['B', '2', 'C'],
@@ -48,10 +50,13 @@ describe('tagged', () => {
         [240, 500],
       ]),
     );
-    expect(
-      Object.values(posts)
-        .map(({ tag }) => tag)
-        .toSorted(),
-    ).toEqual(['1', '2', 'A', 'B', 'C', 'D']);
+    expect([...posts.values()].map(({ tag }) => tag).toSorted()).toEqual([
+      '1',
+      '2',
+      'A',
+      'B',
+      'C',
+      'D',
+    ]);
   });
 });

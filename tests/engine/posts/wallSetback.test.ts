@@ -71,14 +71,14 @@ const between = (length: number): Site => {
 describe('a fence between two houses', () => {
   it('[P10] stands off both', () => {
     const { posts } = layOutSite(between(240));
-    const walls = Object.values(posts).filter(({ kind }) => kind === 'wall');
+    const walls = [...posts.values()].filter(({ kind }) => kind === 'wall');
     // 2 in of air and half of 2.375 in
     expect(walls.map(({ at: { x } }) => x)).toEqual([3.1875, 240 - 3.1875]);
   });
 
   it('[P10] without room for that stands at its marks, and says so', () => {
     const { posts, lines, flags } = layOutSite(between(5));
-    expect(Object.values(posts).map(({ kind }) => kind)).toEqual(['end', 'end']);
+    expect([...posts.values()].map(({ kind }) => kind)).toEqual(['end', 'end']);
     expect(lines['line:1']?.runs[0]?.posts.map(({ station }) => station)).toEqual([0, 5]);
     expect(flags.map(({ rule }) => rule)).toEqual(['no room between posts']);
   });

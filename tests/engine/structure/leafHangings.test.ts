@@ -31,7 +31,7 @@ describe('what leaves do to their posts', () => {
     expect(one?.post).toBe(gate.posts?.start);
     // statics: the weight at the middle of 44 in, from the middle of the post over the pin
     const leaf = gate.leaves[0]!;
-    const arm = distance(layout.posts[one!.post]!.at, leaf.hinge) + leaf.hung + 22;
+    const arm = distance(layout.posts.get(one!.post)!.at, leaf.hinge) + leaf.hung + 22;
     expect(one!.moment).toBeCloseTo(one!.pounds * arm, 6);
   });
 

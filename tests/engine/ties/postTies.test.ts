@@ -41,7 +41,7 @@ const leadsAway = (site: Site): { tapes: number; offset: number; ties: number } 
   const layout = layOutSite(site);
   const away = { tapes: 0, offset: 0, ties: 0 };
   for (const { post, tapes, offset } of postTies(site, layout)) {
-    const at = layout.posts[post]?.at ?? { x: NaN, y: NaN };
+    const at = layout.posts.get(post)?.at ?? { x: NaN, y: NaN };
     away.ties += 1;
     if (tapes !== null) {
       const base = { start: tapes.first.from.at, end: tapes.second.from.at };
@@ -59,7 +59,7 @@ describe('postTies', () => {
   it('[P28] every terminal of every sample is held, or told why not', () => {
     for (const { site, layout } of sampleYards) {
       const ties = postTies(site, layout);
-      const terminals = Object.values(layout.posts).filter(isTerminal);
+      const terminals = [...layout.posts.values()].filter(isTerminal);
       expect(ties.map(({ post }) => post)).toEqual(terminals.map(({ id }) => id));
       for (const { tapes, offset, lacks } of ties) {
         expect(lacks === null).toBe(tapes !== null || offset !== null);

@@ -37,13 +37,13 @@ const straight = fence(bare, [
   [600, 0],
 ]);
 
-const tops = ({ posts }: Layout) => Object.values(posts).map(({ above }) => above);
+const tops = ({ posts }: Layout) => [...posts.values()].map(({ above }) => above);
 
 describe('fence on a wall', () => {
   it('[B3] stands in cores, whose pipe and grout are counted instead of holes and concrete', () => {
     const ground = layOutSite(straight);
     const laid = loaded(onWall(straight, 0));
-    for (const { hole, od, length, above } of Object.values(laid.posts)) {
+    for (const { hole, od, length, above } of [...laid.posts.values()]) {
       expect(hole).toMatchObject({ diameter: od + 1, depth: 12 });
       expect(length).toBe(above + 12);
     }
@@ -53,7 +53,7 @@ describe('fence on a wall', () => {
     expect(items).not.toContain('Concrete');
     // each core: π/4 × ((od + 1)² − od²) × 12
     const grout = laid.load.find(({ item }) => item === 'Grout for cores')?.count ?? 0;
-    const worked = Object.values(laid.posts).reduce(
+    const worked = [...laid.posts.values()].reduce(
       (sum, { od }) => sum + ((Math.PI / 4) * ((od + 1) ** 2 - od ** 2) * 12) / 1728,
       0,
     );
@@ -63,7 +63,7 @@ describe('fence on a wall', () => {
   it('[B3] on plates takes a plate a post and four anchors each, and pipe without a buried end', () => {
     const set = { kind: 'plate', side: inches(8) } as const;
     const laid = loaded(onWall(straight, 0, { set }));
-    const posts = Object.values(laid.posts);
+    const posts = [...laid.posts.values()];
     expect(posts.every(({ length, above }) => length === above)).toBe(true);
     const counted = (start: string) =>
       laid.load.filter(({ item }) => item.startsWith(start)).reduce((n, { count }) => n + count, 0);
@@ -82,7 +82,7 @@ describe('fence on a wall', () => {
     const runs = layOutSite(onWall(two, 1)).lines['line:1']?.runs ?? [];
     expect(runs.map((run) => run.wall?.height ?? null)).toEqual([null, 24]);
     const laid = loaded(onWall(two, 1));
-    const between = laid.posts[runs[0]?.posts.at(-1)?.post ?? 'post:'];
+    const between = laid.posts.get(runs[0]?.posts.at(-1)?.post ?? 'post:');
     expect(between).toMatchObject({ kind: 'bend', wall: { height: 24 } });
   });
 

@@ -1,5 +1,4 @@
 import { describe, expect, it } from 'vitest';
-import type { Post } from '../../../src/engine/post.ts';
 import { distance } from '../../../src/geometry/distance.ts';
 import { stakesToCsv } from '../../../src/exporters/csv/stakesToCsv.ts';
 import { pointsFromCsv } from '../../../src/importers/csv/pointsFromCsv.ts';
@@ -24,14 +23,14 @@ describe.each(samples)('stakes of $name', ({ site, layout }) => {
         x: Number(east) * each,
         y: Number(north) * each,
       }));
-      Object.values<Post>(layout.posts).forEach(({ at, tag }) => {
+      [...layout.posts.values()].forEach(({ at, tag }) => {
         const n = cells.findIndex((row) => row.join(',').includes(`post ${tag},`));
         expect(distance(places[n] ?? { x: NaN, y: NaN }, at)).toBeLessThan(1 / 64);
       });
       const alone = Object.values(site.marks).filter((mark) =>
-        Object.values<Post>(layout.posts).every(({ at }) => distance(at, mark) >= 1 / 64),
+        [...layout.posts.values()].every(({ at }) => distance(at, mark) >= 1 / 64),
       );
-      expect(cells).toHaveLength(Object.keys(layout.posts).length + alone.length);
+      expect(cells).toHaveLength(layout.posts.size + alone.length);
       alone.forEach((mark) => {
         expect(Math.min(...places.map((at) => distance(at, mark)))).toBeLessThan(1 / 64);
       });
@@ -48,7 +47,7 @@ describe.each(samples)('stakes of $name', ({ site, layout }) => {
     expect(heights.length > 0).toBe(
       layout.ground !== null && layout.ground.mesh.triangles.length > 0,
     );
-    const [first] = Object.values<Post>(layout.posts);
+    const [first] = [...layout.posts.values()];
     const row = csv.split('\r\n').find((one) => one.includes(`post ${first?.tag},`));
     const [, north, east] = (row ?? '').split(',').map(Number);
     expect(east).toBeCloseTo((first?.at.x ?? NaN) / 12 + 2_000_000, 3);

@@ -5,7 +5,6 @@ import type { PenName } from '../../../src/drawing/pens.ts';
 import type { Primitive } from '../../../src/drawing/primitive.ts';
 import { layOutSite } from '../../../src/engine/layOutSite.ts';
 import type { GateLayout } from '../../../src/engine/layout.ts';
-import type { Post } from '../../../src/engine/post.ts';
 import { toDxf } from '../../../src/exporters/dxf/toDxf.ts';
 import { distance } from '../../../src/geometry/distance.ts';
 import type { SitePoint } from '../../../src/geometry/point.ts';
@@ -73,7 +72,7 @@ describe.each(yards)('the DXF of $name and what the plan draws', ({ site, layout
       on('POSTS', 'CIRCLE'),
       circles.filter(({ ink }) => ink === 'post'),
     );
-    const dug = Object.values<Post>(layout.posts).filter(({ hole }) => hole.depth > 0);
+    const dug = [...layout.posts.values()].filter(({ hole }) => hole.depth > 0);
     const holes = circles.filter(
       ({ ink, centre }) => ink === 'paper' && dug.some(({ at }) => distance(at, centre) === 0),
     );

@@ -8,7 +8,6 @@ import { openingText } from '../../../src/drawing/opening/openingText.ts';
 import { toDxf } from '../../../src/exporters/dxf/toDxf.ts';
 import { layOutSite } from '../../../src/engine/layOutSite.ts';
 import type { GateLayout } from '../../../src/engine/layout.ts';
-import type { Post } from '../../../src/engine/post.ts';
 import { distance } from '../../../src/geometry/distance.ts';
 import type { SitePoint } from '../../../src/geometry/point.ts';
 import { fromDxf } from '../../../src/importers/dxf/fromDxf.ts';
@@ -54,7 +53,7 @@ describe.each(yards)('the DXF of $name, by two readers that are not the writer',
   });
 
   it('[X62] both readers find the same posts and holes, each in its place and of its size', () => {
-    const posts = Object.values<Post>(layout.posts);
+    const posts = [...layout.posts.values()];
     const circles = (layer: string) =>
       other.entities.filter((one) => one.type === 'CIRCLE' && one.layer === layer);
     const byFirst = (layer: string) =>

@@ -78,7 +78,7 @@ const valueOf = (text: string, site: Site): number => {
 
 /** The points of a run in order: its ends, and its posts between them; and the ends with terminal posts alone. */
 const pointsOf = (run: Run, { posts }: Layout) => {
-  const on = run.posts.flatMap(({ post }) => posts[post] ?? []);
+  const on = run.posts.flatMap(({ post }) => posts.get(post) ?? []);
   const bare = (at: SitePoint, post: Post | undefined): SitePoint[] =>
     post === undefined || distance(post.at, at) < hair ? [] : [at];
   const [before, after] = [bare(run.start, on[0]), bare(run.end, on.at(-1))];

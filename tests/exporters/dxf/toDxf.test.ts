@@ -8,7 +8,6 @@ import { describe, expect, it } from 'vitest';
 import { usualSpec } from '../../../src/engine/usualSpec.ts';
 import { layOutSite } from '../../../src/engine/layOutSite.ts';
 import type { GateLayout, LineLayout } from '../../../src/engine/layout.ts';
-import type { Post } from '../../../src/engine/post.ts';
 import { distance } from '../../../src/geometry/distance.ts';
 import { trackAt, trackLength } from '../../../src/geometry/track.ts';
 import { dxfLayerNames } from '../../../src/exporters/dxf/dxfLayers.ts';
@@ -55,7 +54,7 @@ describe.each(samples)('the DXF of $name, read back by another reader', ({ site,
 
   it('[X9] has every post at its actual outside diameter and its place, with its tag', () => {
     const circles = on<ICircleEntity>('POSTS', 'CIRCLE');
-    const posts = Object.values<Post>(layout.posts);
+    const posts = [...layout.posts.values()];
     expect(circles).toHaveLength(posts.length);
     posts.forEach(({ at, od }) => {
       const found = circles.find(({ center }) => distance(center, at) < 1e-6);

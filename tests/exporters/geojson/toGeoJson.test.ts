@@ -2,7 +2,6 @@ import { check } from '@placemarkio/check-geojson';
 import geodesic from 'geographiclib-geodesic';
 import { describe, expect, it } from 'vitest';
 import { usualSpec } from '../../../src/engine/usualSpec.ts';
-import type { Post } from '../../../src/engine/post.ts';
 import { distance } from '../../../src/geometry/distance.ts';
 import { toGeoJson } from '../../../src/exporters/geojson/toGeoJson.ts';
 import { fromGeoJson } from '../../../src/importers/geojson/fromGeoJson.ts';
@@ -43,7 +42,7 @@ describe.each(samples)('the GeoJSON of $name', ({ site, layout }) => {
       expect(area).toBeGreaterThan(0);
     }
     expect(features.filter(({ properties }) => properties['kind'] === 'post')).toHaveLength(
-      Object.keys(layout.posts).length,
+      layout.posts.size,
     );
   });
 
@@ -56,7 +55,7 @@ describe.each(samples)('the GeoJSON of $name', ({ site, layout }) => {
           geometry.coordinates as [number, number],
         ]),
     );
-    const posts = Object.values<Post>(layout.posts);
+    const posts = [...layout.posts.values()];
     posts.slice(1).forEach((post, n) => {
       const before = posts[n] ?? post;
       const [from, to] = [places.get(before.tag), places.get(post.tag)];

@@ -58,7 +58,7 @@ describe.each(sampleYards)('the plan of $name, measured on the page', ({ site, l
     const { pages: read } = await readPdf(await made);
     const scale = scaleOn(read[1]?.texts ?? []);
     const { circles } = drawnPaths(await made, 2, 'fence');
-    const posts = Object.values(layout.posts);
+    const posts = [...layout.posts.values()];
     const move = movedBy(
       posts.slice(0, 12).map(({ at }) => at),
       circles,
@@ -83,8 +83,8 @@ describe.each(sampleYards)('the plan of $name, measured on the page', ({ site, l
     const left = allTexts.join(' ');
     const runs = Object.values(layout.lines).flatMap(({ runs: own }) => own);
     const missing = runs.filter((run) => {
-      const ends = [run.posts[0], run.posts.at(-1)].map(
-        (one) => layout.posts[one?.post ?? 'post:'],
+      const ends = [run.posts[0], run.posts.at(-1)].map((one) =>
+        layout.posts.get(one?.post ?? 'post:'),
       );
       const [a, b] = ends;
       if (run.bow !== 0 || a === undefined || b === undefined || a === b) return false;

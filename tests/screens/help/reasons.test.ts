@@ -66,7 +66,7 @@ describe('reasons of figures', () => {
   it.each(yards)(
     'of posts: each has one for being there and one for its pipe, $file',
     ({ site, layout }) => {
-      for (const post of Object.values<Post>(layout.posts)) {
+      for (const post of [...layout.posts.values()]) {
         const reasons = postReasons(post, site);
         expect([post.tag, strangers(reasons)]).toEqual([post.tag, []]);
         expect(said(reasons)).toContain(pipeSize(post.od, site.lengths));
@@ -78,7 +78,7 @@ describe('reasons of figures', () => {
   it.each(yards)(
     'of holes: what asks the most is the hole, and all of it is told, $file',
     ({ site, layout }) => {
-      for (const post of Object.values<Post>(layout.posts)) {
+      for (const post of [...layout.posts.values()]) {
         const reasons = holeReasons(post, site);
         if (wallOf(post) || standsByGate(post)) continue;
         expect([post.tag, strangers(reasons)]).toEqual([post.tag, []]);
@@ -156,7 +156,7 @@ describe('reasons of figures', () => {
     );
     expect(tied).toContain(true);
     const [{ site, layout } = yards[0]!] = yards;
-    const line = Object.values<Post>(layout.posts).find((post) => !isTerminal(post));
+    const line = [...layout.posts.values()].find((post) => !isTerminal(post));
     expect(tieReasons(line?.id ?? 'post:', site, layout)).toEqual([]);
   });
 });
@@ -186,7 +186,7 @@ describe('the source of a figure', () => {
 
   it('names the build where that asks for a deeper hole than any rule', () => {
     const site = changed({ leastDepth: inches(50) });
-    const post = Object.values<Post>(layOutSite(site).posts).find((one) => one.wall === null);
+    const post = [...layOutSite(site).posts.values()].find((one) => one.wall === null);
     if (post === undefined) throw new Error('expected a post');
     const reasons = holeReasons(post, site);
     expect(reasons.at(-1)?.source).toBe(ofTheBuild);

@@ -47,7 +47,7 @@ describe('selectionMarks', () => {
   it('puts the knob of a post that cannot stand where it is held', () => {
     const gated = gateOn(run, 0, { from: 'start', offset: 180 });
     const site = held(gated, 200, { kind: 'post' });
-    expect(layOutSite(site).posts['post:pin:1']).toBeUndefined();
+    expect(layOutSite(site).posts.get('post:pin:1')).toBeUndefined();
     expect(knobs(site, { kind: 'post', id: 'post:pin:1' })).toEqual([{ x: 200, y: 0 }]);
   });
 

@@ -106,7 +106,7 @@ const pinSign = (): Atom[] => [
 
 /** Terminals that part a stretch, and what was asked for by hand. */
 const postEntries = (site: Site, layout: Layout): KeyEntry[] => {
-  const posts = Object.values(layout.posts);
+  const posts = [...layout.posts.values()];
   const pulls = posts.filter(({ kind }) => kind === 'pull').map(({ tag }) => tag);
   const some = pulls.length > 3 ? `${pulls.slice(0, 3).join(', ')}, …` : pulls.join(', ');
   const isKept = Object.values(site.pins).some(({ holds }) => holds.kind === 'clear');

@@ -36,7 +36,7 @@ const rowPad = { schedule: 0.02, working: 0 } as const;
 /** Both posts of a gate with their outside diameters, once where these are alike. */
 const postsText = ({ posts }: GateLayout, layout: Layout, site: Site): string => {
   if (posts === null) return phrase`not placed: see its flag`;
-  const pipes = [posts.start, posts.end].flatMap((id) => layout.posts[id] ?? []);
+  const pipes = [posts.start, posts.end].flatMap((id) => layout.posts.get(id) ?? []);
   const sizes = pipes.map(({ od }) => phrase`${pipeSize(od, site.lengths)} OD`);
   const [one = '', other = ''] = sizes;
   const [first = '', second = ''] = pipes.map(({ tag }) => tag);

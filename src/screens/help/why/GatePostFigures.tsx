@@ -7,7 +7,7 @@ import { HoleFigure, PipeFigure } from './PostFigures.tsx';
 export const GatePostFigures = ({ laid }: { readonly laid: GateLayout }) => {
   const { posts } = useLayout();
   const own = laid.posts === null ? [] : [laid.posts.start, laid.posts.end];
-  const found = own.flatMap((id) => posts[id] ?? []);
+  const found = own.flatMap((id) => posts.get(id) ?? []);
   if (found.length === 0) return null;
   return (
     <details className="more">

@@ -70,7 +70,7 @@ export const ReadingFigure = ({ post }: Props) => {
 export const PostHere = ({ id }: { readonly id: PostId }) => {
   const site = useSite();
   const layout = useLayout();
-  const post = layout.posts[id];
+  const post = layout.posts.get(id);
   if (post === undefined) return null;
   return (
     <section aria-label={phrase`Post here`}>

@@ -10,7 +10,7 @@ import { practice, workedOut, type Reason } from './reason.ts';
 export const tapeReasons = (run: Run, site: Site, layout: Layout): readonly Reason[] => {
   const hook = site.lines[run.line]?.hook ?? 'start';
   const { posts, total } = tapeReadings(run, hook, site.lengths);
-  const first = layout.posts[posts[0]?.post ?? 'post:']?.tag ?? '?';
+  const first = layout.posts.get(posts[0]?.post ?? 'post:')?.tag ?? '?';
   return [
     {
       says: phrase`The tape is hooked at the mark of post ${first} and read at the centre of each post, over ${formatLength(total, site.lengths)} in all.`,

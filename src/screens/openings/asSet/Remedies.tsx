@@ -27,7 +27,7 @@ export const Remedies = ({ set: { outOfParallel, remedies }, gate: { posts } }: 
   const write = writer({ site: useSite() });
   const layout = useLayout();
   const tagOf = (end: 'start' | 'end'): string =>
-    (posts === null ? undefined : layout.posts[posts[end]]?.tag) ?? '?';
+    (posts === null ? undefined : layout.posts.get(posts[end])?.tag) ?? '?';
   return (
     <div className="remedies">
       {outOfParallel !== null && (

@@ -16,7 +16,7 @@ export const postTitle = (
   { posts }: Pick<GateLayout, 'posts'>,
   { layout, end }: { readonly layout: Pick<Layout, 'posts'>; readonly end: 'start' | 'end' },
 ): string => {
-  const tag = posts === null ? undefined : layout.posts[posts[end]]?.tag;
+  const tag = posts === null ? undefined : layout.posts.get(posts[end])?.tag;
   if (drawn.way.kind === 'gap') {
     if (tag !== undefined) return phrase`Post ${tag}`;
     return end === 'start' ? phrase`Post at the start` : phrase`Post at the end`;

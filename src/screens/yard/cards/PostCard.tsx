@@ -24,7 +24,7 @@ export const firstReach = (system: LengthSystem): Inches =>
 /** What a post is, and what the tape reads there. */
 const PostFacts = ({ id }: { readonly id: PostId }) => {
   const layout = useLayout();
-  const post = layout.posts[id];
+  const post = layout.posts.get(id);
   const pin = pinOf(id);
   if (post === undefined) {
     return (

@@ -20,5 +20,5 @@ export const postReading = (site: Site, layout: Layout, id: PostId): PostReading
   const found = posts.find(({ post }) => post === id);
   if (found === undefined) return null;
   const first = posts[0]?.post ?? id;
-  return { reading: found.reading, hookedAt: layout.posts[first]?.tag ?? '' };
+  return { reading: found.reading, hookedAt: layout.posts.get(first)?.tag ?? '' };
 };

@@ -28,7 +28,7 @@ export const TapeHead = ({ line, open, onOpen, profile, onProfile }: Props) => {
   const reading = gate === null ? null : gateReading(site, line, gate);
   const hook = fence?.hook ?? 'start';
   const post = gate === null ? undefined : layout.gates[gate]?.posts?.[hook];
-  const tag = post === undefined ? '' : (layout.posts[post]?.tag ?? '');
+  const tag = post === undefined ? '' : (layout.posts.get(post)?.tag ?? '');
   return (
     <div className="tape-head">
       <b>{fence === undefined || fence.label === '' ? phrase`Fence line` : fence.label}</b>

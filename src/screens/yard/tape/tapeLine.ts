@@ -21,7 +21,7 @@ const litLine = (
 ): LineId | undefined => {
   const on = [
     ...(lit?.lines ?? []),
-    ...(lit?.posts ?? []).flatMap((id) => posts[id]?.lines ?? []),
+    ...(lit?.posts ?? []).flatMap((id) => posts.get(id)?.lines ?? []),
     ...(lit?.gates ?? []).flatMap((id) => gates[id]?.line ?? []),
   ];
   const counts = new Map<LineId, number>();
@@ -48,7 +48,7 @@ export const tapeLine = (
   if (selection.kind === 'post') {
     const pin = pinOf(selection.id);
     return (
-      posts[selection.id]?.lines[0] ?? (pin === null ? first : (site.pins[pin]?.line ?? first))
+      posts.get(selection.id)?.lines[0] ?? (pin === null ? first : (site.pins[pin]?.line ?? first))
     );
   }
   return selection.kind === 'mark' ? (through(site, selection.id) ?? first) : first;

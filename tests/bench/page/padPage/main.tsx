@@ -54,7 +54,7 @@ window.timedPad = {
     await document.fonts.ready;
     bench.site.getState().load(yardOf(posts), 'timed');
     fitAll(bench);
-    return Object.keys(shown().layout.posts).length;
+    return shown().layout.posts.size;
   },
   middle: () => {
     const { x, y, width, height } = padOf().getBoundingClientRect();

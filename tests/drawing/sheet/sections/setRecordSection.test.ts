@@ -78,11 +78,7 @@ describe('setRecordSection', () => {
     for (const { site, layout } of sampleYards) {
       const { rows, groups, columns } = setPosts(site, layout);
       const tags = rows.map(([tag]) => tag);
-      expect(tags.toSorted()).toEqual(
-        Object.values(layout.posts)
-          .map(({ tag }) => tag)
-          .toSorted(),
-      );
+      expect(tags.toSorted()).toEqual([...layout.posts.values()].map(({ tag }) => tag).toSorted());
       expect(groups).toHaveLength(rows.length);
       expect(rows.every((row) => row.length === columns.length)).toBe(true);
     }

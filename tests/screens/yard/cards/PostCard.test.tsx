@@ -27,9 +27,9 @@ const held = (site: Site, offset: number, holds: Pin['holds']): Site => {
 const pinIn = (site: Site): PinId => Object.keys(site.pins)[0] as PinId;
 
 const postAt = (site: Site, x: number): PostId => {
-  const found = Object.entries(layOutSite(site).posts).find(([, { at }]) => at.x === x);
+  const found = [...layOutSite(site).posts.values()].find(({ at }) => at.x === x);
   if (found === undefined) throw new Error(`expected a post at ${x}`);
-  return found[0] as PostId;
+  return found.id;
 };
 
 describe('PostCard', () => {
