@@ -26,7 +26,7 @@ export const postRows = (
   style: LengthStyle,
 ): readonly (readonly [string, string])[] => {
   const counts = new Map<string, { readonly post: Post; readonly count: number }>();
-  for (const post of [...posts.values()]) {
+  for (const post of posts.values()) {
     const name = `${sorts[sortOf(post)]}, ${sectionText(post, style)}`;
     counts.set(name, { post, count: (counts.get(name)?.count ?? 0) + 1 });
   }

@@ -47,7 +47,7 @@ describe('fence along a curve', () => {
     expect(bays(laid)).toHaveLength(32);
     for (const bay of bays(laid)) expect(bay).toBeCloseTo((600 * Math.PI) / 32, 9);
     const centre = { x: 600, y: 0 };
-    for (const { at } of [...laid.posts.values()]) expect(distance(at, centre)).toBeCloseTo(600, 9);
+    for (const { at } of laid.posts.values()) expect(distance(at, centre)).toBeCloseTo(600, 9);
     const fabric = laid.load.find(({ item }) => item.startsWith('Fabric'));
     expect(fabric?.count).toBeCloseTo(600 * Math.PI, 6);
   });
@@ -129,7 +129,7 @@ describe('fence along a curve', () => {
             ],
           );
           const laid = loaded(site);
-          for (const post of [...laid.posts.values()]) {
+          for (const post of laid.posts.values()) {
             if (post.kind !== 'line') continue;
             expect(Math.abs(post.at.x - x)).toBeGreaterThan(19 + post.hole.diameter / 2 - 1e-6);
           }

@@ -43,7 +43,7 @@ describe('fence on a wall', () => {
   it('[B3] stands in cores, whose pipe and grout are counted instead of holes and concrete', () => {
     const ground = layOutSite(straight);
     const laid = loaded(onWall(straight, 0));
-    for (const { hole, od, length, above } of [...laid.posts.values()]) {
+    for (const { hole, od, length, above } of laid.posts.values()) {
       expect(hole).toMatchObject({ diameter: od + 1, depth: 12 });
       expect(length).toBe(above + 12);
     }

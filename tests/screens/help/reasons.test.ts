@@ -66,7 +66,7 @@ describe('reasons of figures', () => {
   it.each(yards)(
     'of posts: each has one for being there and one for its pipe, $file',
     ({ site, layout }) => {
-      for (const post of [...layout.posts.values()]) {
+      for (const post of layout.posts.values()) {
         const reasons = postReasons(post, site);
         expect([post.tag, strangers(reasons)]).toEqual([post.tag, []]);
         expect(said(reasons)).toContain(pipeSize(post.od, site.lengths));
@@ -78,7 +78,7 @@ describe('reasons of figures', () => {
   it.each(yards)(
     'of holes: what asks the most is the hole, and all of it is told, $file',
     ({ site, layout }) => {
-      for (const post of [...layout.posts.values()]) {
+      for (const post of layout.posts.values()) {
         const reasons = holeReasons(post, site);
         if (wallOf(post) || standsByGate(post)) continue;
         expect([post.tag, strangers(reasons)]).toEqual([post.tag, []]);
