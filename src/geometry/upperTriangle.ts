@@ -1,12 +1,14 @@
+import type { Combination } from './combination.ts';
+import type { TriangleFill } from './triangleFill.ts';
+
 /**
  * The upper triangle R of a least-squares problem with its right side: R has the same least squares as
- * all the rows that were turned into it. Rows of R are sparse: `later` says what they may fill.
+ * all the rows that were turned into it. Rows of R are sparse: `fill` says what they may fill.
  */
 export interface UpperTriangle {
-  readonly later: readonly Int32Array[];
-  readonly diagonal: Float64Array;
-  /** What stands in each row after the diagonal, at the columns of `later`. */
-  readonly rows: readonly Float64Array[];
+  readonly fill: TriangleFill;
+  /** What stands in the rows, at the columns of `fill`: of each its diagonal first. */
+  readonly values: Float64Array;
   readonly right: Float64Array;
   /** Columns that depend on those before them: their unknowns are free, and count as 0. */
   readonly free: Uint8Array;
@@ -15,70 +17,47 @@ export interface UpperTriangle {
 }
 
 /** A triangle that nothing was turned into yet. */
-export const emptyTriangle = (later: readonly Int32Array[]): UpperTriangle => ({
-  later,
-  diagonal: new Float64Array(later.length),
-  rows: later.map(({ length }) => new Float64Array(length)),
-  right: new Float64Array(later.length),
-  free: new Uint8Array(later.length),
-  work: new Float64Array(later.length),
-});
+export const emptyTriangle = (fill: TriangleFill): UpperTriangle => {
+  const size = fill.starts.length - 1;
+  return {
+    fill,
+    values: new Float64Array(fill.columns.length),
+    right: new Float64Array(size),
+    free: new Uint8Array(size),
+    work: new Float64Array(size),
+  };
+};
 
-const keep = (triangle: UpperTriangle, column: number, right: number): void => {
-  const { later, diagonal, rows, work } = triangle;
-  diagonal[column] = work[column]!;
-  work[column] = 0;
-  const [columns, row] = [later[column]!, rows[column]!];
-  for (let n = 0; n < columns.length; n += 1) {
-    row[n] = work[columns[n]!]!;
-    work[columns[n]!] = 0;
-  }
-  triangle.right[column] = right;
+/** Values below this count as nothing when rows are turned: their squares are nothing. */
+export const vanishing = 1e-150;
+
+/** The column at which a row goes on that has been cleared at one; -1 for none. */
+const nextOf = ({ starts, columns }: TriangleFill, column: number): number => {
+  const next = starts[column]! + 1;
+  return next < starts[column + 1]! ? columns[next]! : -1;
 };
 
 /** Turns the row in `work` into the triangle, by the rotation of Givens that clears a column at a time. */
 const turnIn = (triangle: UpperTriangle, first: number, right: number): void => {
-  const { later, diagonal, rows, work } = triangle;
+  const { fill, values, work } = triangle;
+  const { starts, columns } = fill;
   let rest = right;
-  for (let column = first; column >= 0; column = later[column]![0] ?? -1) {
-    const value = work[column]!;
-    if (value === 0) continue;
-    const own = diagonal[column]!;
-    if (own === 0) return keep(triangle, column, rest);
+  for (let column = first; column >= 0; column = nextOf(fill, column)) {
+    if (Math.abs(work[column]!) < vanishing) continue;
+    const [start, end] = [starts[column]!, starts[column + 1]!];
+    const [own, value] = [values[start]!, work[column]!];
     const long = Math.sqrt(own * own + value * value);
     const [c, s] = [own / long, value / long];
-    diagonal[column] = long;
-    work[column] = 0;
-    const [columns, row] = [later[column]!, rows[column]!];
-    for (let n = 0; n < columns.length; n += 1) {
-      const [a, b] = [row[n]!, work[columns[n]!]!];
-      row[n] = c * a + s * b;
+    for (let n = start; n < end; n += 1) {
+      const [a, b] = [values[n]!, work[columns[n]!]!];
+      values[n] = c * a + s * b;
       work[columns[n]!] = c * b - s * a;
     }
+    work[column] = 0;
     const old = triangle.right[column]!;
     triangle.right[column] = c * old + s * rest;
     rest = c * rest - s * old;
   }
-};
-
-/**
- * Turns one more row of a least-squares problem into a triangle, which it changes. The columns of a row
- * must stand together in the order that the triangle was made for. As in J. A. George and M. T. Heath,
- * Solution of Sparse Linear Least Squares Problems Using Givens Rotations (1980), from memory.
- */
-export const addRow = (
-  triangle: UpperTriangle,
-  columns: readonly number[],
-  values: readonly number[],
-  right: number,
-): void => {
-  let first = triangle.later.length;
-  for (let n = 0; n < columns.length; n += 1) {
-    const column = columns[n]!;
-    triangle.work[column]! += values[n]!;
-    if (column < first) first = column;
-  }
-  if (first < triangle.later.length) turnIn(triangle, first, right);
 };
 
 /**
@@ -87,29 +66,33 @@ export const addRow = (
  * counts as nothing.
  */
 export const freeDependent = (triangle: UpperTriangle, least: number): void => {
-  const { later, diagonal, rows, right, free, work } = triangle;
-  for (let column = 0; column < later.length; column += 1) {
-    if (Math.abs(diagonal[column]!) >= least) continue;
+  const { fill, values, right, free, work } = triangle;
+  const { starts, columns } = fill;
+  for (let column = 0; column < free.length; column += 1) {
+    const [start, end] = [starts[column]!, starts[column + 1]!];
+    if (Math.abs(values[start]!) >= least) continue;
     free[column] = 1;
-    diagonal[column] = 0;
-    const [columns, row] = [later[column]!, rows[column]!];
     // what the row still says of later columns is said by none of theirs
-    for (let n = 0; n < columns.length; n += 1) work[columns[n]!] = row[n]!;
-    row.fill(0);
-    turnIn(triangle, columns[0] ?? -1, right[column]!);
+    for (let n = start + 1; n < end; n += 1) work[columns[n]!] = values[n]!;
+    values.fill(0, start, end);
+    turnIn(triangle, nextOf(fill, column), right[column]!);
+    right[column] = 0;
     work.fill(0);
   }
 };
 
 /** The unknowns for a right side, from the last column back; what is free is as it stands in `x`. */
-const backwards = (triangle: UpperTriangle, right: Float64Array, x: Float64Array): Float64Array => {
-  const { later, diagonal, rows, free } = triangle;
-  for (let column = later.length - 1; column >= 0; column -= 1) {
+const backwards = (
+  { fill: { starts, columns }, values, free }: UpperTriangle,
+  right: Float64Array,
+  x: Float64Array,
+): Float64Array => {
+  for (let column = free.length - 1; column >= 0; column -= 1) {
     if (free[column] === 1) continue;
-    const [columns, row] = [later[column]!, rows[column]!];
+    const start = starts[column]!;
     let sum = right[column]!;
-    for (let n = 0; n < columns.length; n += 1) sum -= row[n]! * x[columns[n]!]!;
-    x[column] = sum / diagonal[column]!;
+    for (let n = start + 1; n < starts[column + 1]!; n += 1) sum -= values[n]! * x[columns[n]!]!;
+    x[column] = sum / values[start]!;
   }
   return x;
 };
@@ -118,11 +101,11 @@ const backwards = (triangle: UpperTriangle, right: Float64Array, x: Float64Array
 export const leastSquares = (
   triangle: UpperTriangle,
   right: Float64Array = triangle.right,
-): Float64Array => backwards(triangle, right, new Float64Array(triangle.later.length));
+): Float64Array => backwards(triangle, right, new Float64Array(triangle.free.length));
 
 /** For every free unknown how the others go with it when nothing of the rows changes: R x = 0. */
 export const nullVectors = (triangle: UpperTriangle): Float64Array[] => {
-  const size = triangle.later.length;
+  const size = triangle.free.length;
   const none = new Float64Array(size);
   return Array.from({ length: size }, (_, n) => n)
     .filter((n) => triangle.free[n] === 1)
@@ -134,47 +117,68 @@ export const nullVectors = (triangle: UpperTriangle): Float64Array[] => {
  * such is the covariance of their combinations, where every row was over its standard deviation.
  */
 export const whitened = (
-  { later, diagonal, rows, free }: UpperTriangle,
+  { fill: { starts, columns }, values, free }: UpperTriangle,
   combination: Float64Array,
 ): Float64Array => {
-  const y = Float64Array.from(combination);
-  for (let column = 0; column < later.length; column += 1) {
+  const y = combination.slice();
+  for (let column = 0; column < free.length; column += 1) {
     if (free[column] === 1) y[column] = 0;
-    const value = y[column]!;
-    if (value === 0) continue;
-    const share = value / diagonal[column]!;
+    if (y[column] === 0) continue;
+    const start = starts[column]!;
+    const share = y[column]! / values[start]!;
     y[column] = share;
-    const [columns, row] = [later[column]!, rows[column]!];
-    for (let n = 0; n < columns.length; n += 1) y[columns[n]!]! -= row[n]! * share;
+    for (let n = start + 1; n < starts[column + 1]!; n += 1) y[columns[n]!]! -= values[n]! * share;
   }
   return y;
 };
 
-/**
- * The product of R⁻ᵀ of a row with itself: as that of `whitened`, to the last bit, but along the columns alone
- * that the row can reach. Its columns must stand together in the order that the triangle was made for.
- */
-export const whitenedSquare = (
-  { later, diagonal, rows, free, work }: UpperTriangle,
-  columns: readonly number[],
-  values: readonly number[],
-): number => {
-  let first = later.length;
-  for (let n = 0; n < columns.length; n += 1) {
-    const column = columns[n]!;
-    work[column]! += values[n]!;
+/** R⁻ᵀ of a combination, told column by column, of those alone that it can reach. */
+const alongReach = (
+  { fill, values, free, work }: UpperTriangle,
+  combination: Combination,
+  tell: (column: number, value: number) => void,
+): void => {
+  const { starts, columns } = fill;
+  let first = free.length;
+  for (let n = 0; n < combination.columns.length; n += 1) {
+    const column = combination.columns[n]!;
+    work[column]! += combination.values[n]!;
     if (column < first) first = column;
   }
-  let sum = 0;
-  if (first === later.length) return sum;
-  for (let column = first; column >= 0; column = later[column]![0] ?? -1) {
+  if (first === free.length) return;
+  for (let column = first; column >= 0; column = nextOf(fill, column)) {
     const value = work[column]!;
     work[column] = 0;
     if (free[column] === 1 || value === 0) continue;
-    const share = value / diagonal[column]!;
-    sum += share * share;
-    const [after, row] = [later[column]!, rows[column]!];
-    for (let n = 0; n < after.length; n += 1) work[after[n]!]! -= row[n]! * share;
+    const start = starts[column]!;
+    const end = starts[column + 1]!;
+    const share = value / values[start]!;
+    tell(column, share);
+    for (let n = start + 1; n < end; n += 1) {
+      const later = columns[n]!;
+      work[later] = work[later]! - values[n]! * share;
+    }
   }
+};
+
+/**
+ * Adds to `sum` what `whitened` makes of a combination of few unknowns, which must stand together in the
+ * order that the triangle was made for.
+ */
+export const addWhitened = (
+  triangle: UpperTriangle,
+  combination: Combination,
+  sum: Float64Array,
+): void =>
+  alongReach(triangle, combination, (column, value) => {
+    sum[column]! += value;
+  });
+
+/** The product of what `addWhitened` adds with itself: the variance of a combination. */
+export const whitenedSquare = (triangle: UpperTriangle, combination: Combination): number => {
+  let sum = 0;
+  alongReach(triangle, combination, (_, value) => {
+    sum += value * value;
+  });
   return sum;
 };

@@ -2,15 +2,15 @@ import fc from 'fast-check';
 import { Matrix, SingularValueDecomposition, solve } from 'ml-matrix';
 import { describe, expect, it } from 'vitest';
 import { eliminationOrder } from '../../src/geometry/eliminationOrder.ts';
+import { triangleFill } from '../../src/geometry/triangleFill.ts';
+import { turned } from '../../src/geometry/turned.ts';
 import {
-  addRow,
-  emptyTriangle,
+  addWhitened,
   freeDependent,
   leastSquares,
   nullVectors,
   whitened,
   whitenedSquare,
-  type UpperTriangle,
 } from '../../src/geometry/upperTriangle.ts';
 
 interface Row {
@@ -54,16 +54,15 @@ const dense = ({ size, rows }: Problem): Matrix =>
   );
 
 /** The triangle of a problem, and how to put what is by its columns back in the order of the unknowns. */
-const turned = ({ size, rows }: Problem) => {
+const turnedFrom = ({ size, rows }: Problem) => {
   const { places, later } = eliminationOrder(
     size,
     rows.map(({ columns }) => columns),
   );
-  const triangle: UpperTriangle = emptyTriangle(later);
-  for (const { columns, values, right } of rows) {
-    const own = columns.map((column) => places[column]!);
-    addRow(triangle, own, values, right);
-  }
+  const equations = rows.map(({ columns, values, right }) => {
+    return { columns: columns.map((column) => places[column]!), values, off: -right };
+  });
+  const triangle = turned(triangleFill(later), equations);
   const back = (x: Float64Array): number[] => [...places].map((place) => x[place]!);
   const there = (x: readonly number[]): Float64Array => {
     const y = new Float64Array(size);
@@ -88,7 +87,7 @@ describe('a least-squares problem turned into a triangle', () => {
       fc.property(anyProblem(12), (problem) => {
         const matrix = dense(problem);
         fc.pre(Math.min(...singular(matrix)) > 1e-3 && rankOf(matrix) === problem.size);
-        const { triangle, back } = turned(problem);
+        const { triangle, back } = turnedFrom(problem);
         const right = Matrix.columnVector(problem.rows.map((row) => row.right));
         const theirs = solve(matrix, right, true).to1DArray();
         back(leastSquares(triangle)).forEach((one, n) => expect(one).toBeCloseTo(theirs[n]!, 7));
@@ -104,7 +103,7 @@ describe('a least-squares problem turned into a triangle', () => {
       fc.property(anyProblem(12), fc.nat(8), fc.nat(8), (problem, a, b) => {
         const matrix = dense(problem);
         fc.pre(Math.min(...singular(matrix)) > 1e-2 && rankOf(matrix) === problem.size);
-        const { triangle, there } = turned(problem);
+        const { triangle, there } = turnedFrom(problem);
         const [i, j] = [a % problem.size, b % problem.size];
         const unit = (n: number) =>
           whitened(
@@ -123,15 +122,18 @@ describe('a least-squares problem turned into a triangle', () => {
   it('[G32] whitens a row by the columns that it reaches to the same last bit as by all', () => {
     fc.assert(
       fc.property(anyProblem(1), fc.boolean(), (problem, frees) => {
-        const { triangle, there } = turned(problem);
+        const { triangle, there } = turnedFrom(problem);
         freeDependent(triangle, frees ? 1 / 4 : 1e-9);
         for (const { columns, values } of problem.rows) {
           const combination = Array.from({ length: problem.size }, () => 0);
           columns.forEach((column, n) => (combination[column] = values[n]!));
           const all = whitened(triangle, there(combination));
           const own = columns.map((column) => there(unitOf(problem.size, column)).indexOf(1));
-          const found = whitenedSquare(triangle, own, values);
+          const found = whitenedSquare(triangle, { columns: own, values });
           expect(found).toBe(all.reduce((sum, one) => sum + one * one, 0));
+          const added = new Float64Array(problem.size);
+          addWhitened(triangle, { columns: own, values }, added);
+          expect(added).toEqual(all);
           expect(triangle.work.every((one) => one === 0)).toBe(true);
         }
       }),
@@ -145,7 +147,7 @@ describe('a least-squares problem turned into a triangle', () => {
         const matrix = dense(problem);
         // what is nearly zero is neither
         fc.pre(singular(matrix).every((one) => one < 1e-10 || one > 1e-3));
-        const { triangle, back } = turned(problem);
+        const { triangle, back } = turnedFrom(problem);
         freeDependent(triangle, 1e-7);
         const motions = nullVectors(triangle).map(back);
         expect(motions).toHaveLength(problem.size - rankOf(matrix));
@@ -169,7 +171,7 @@ describe('a least-squares problem turned into a triangle', () => {
       fc.property(anyProblem(9), (problem) => {
         const matrix = dense(problem);
         fc.pre(singular(matrix).every((one) => one < 1e-10 || one > 1e-2));
-        const { triangle, back } = turned(problem);
+        const { triangle, back } = turnedFrom(problem);
         freeDependent(triangle, 1e-7);
         loose += Number(triangle.free.includes(1));
         const off = (x: readonly number[]): number =>

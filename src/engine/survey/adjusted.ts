@@ -1,10 +1,11 @@
+import { turned } from '../../geometry/turned.ts';
 import { leastSquares } from '../../geometry/upperTriangle.ts';
 import { fitted, type Fit } from './fitted.ts';
 import { isAngle } from './figureText.ts';
 import { nearest } from './nearest.ts';
 import type { Network } from './networks.ts';
 import { otherSides } from './otherSides.ts';
-import { triangleOf, type Places } from './rows.ts';
+import type { Places } from './rows.ts';
 import { stepsWorth } from './stepsWorth.ts';
 import { longestOf, stanceAt, taskOf, type Stance, type Task } from './stance.ts';
 
@@ -34,12 +35,12 @@ const fitsAsDrawn = ({ frame, reach }: Task, { rows }: Stance): boolean => {
     return Math.abs(off) * sigma <= (isAngle(seen.kind) ? asDrawn / reach : asDrawn);
   });
   if (close) return true;
-  return longestOf(leastSquares(triangleOf(rows, frame, reach ** -2))) <= asDrawn;
+  return longestOf(leastSquares(turned(frame.fill, rows, reach ** -2))) <= asDrawn;
 };
 
 /** Moves that take marks apart, each another way; of the marks that are asked for, the others stay. */
 const takenApart = ({ network, frame, reach }: Task, which: (key: string) => boolean) => {
-  const moved = new Float64Array(frame.later.length);
+  const moved = new Float64Array(frame.size);
   [...network.spots].forEach(([id, { x, y }], n) => {
     const column = frame.columns.get(id);
     if (column === undefined || !which(`${x} ${y}`)) return;
@@ -66,7 +67,7 @@ const agrees = ({ stance }: Fit): boolean =>
 
 /** How far from where they were drawn the marks of a network are that stand elsewhere. */
 const movesTo = ({ network, frame }: Task, { spots }: Network): Float64Array => {
-  const moved = new Float64Array(frame.later.length);
+  const moved = new Float64Array(frame.size);
   for (const [id, { x, y }] of network.spots) {
     const [column, to] = [frame.columns.get(id), spots.get(id)];
     if (column === undefined || to === undefined) continue;
@@ -129,7 +130,7 @@ export const adjusted = (network: Network): Adjusted => {
   const firm = network.sightings.filter(({ seen }) => seen.kind !== 'fix');
   const fixes = network.sightings.filter(({ seen }) => seen.kind === 'fix');
   const task = taskOf({ ...network, sightings: firm });
-  const drawn = stanceAt(task, new Float64Array(task.frame.later.length));
+  const drawn = stanceAt(task, new Float64Array(task.frame.size));
   if (fitsAsDrawn(task, drawn)) return { places: drawn.places, converged: true };
   const { stance, converged } = bestFit(task);
   return { places: (converged ? nearest(task, stance, fixes) : stance).places, converged };

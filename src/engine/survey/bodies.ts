@@ -29,16 +29,10 @@ export interface Board extends Body {
   readonly base: Base | null;
 }
 
-const placesOf = ({ spots }: Network): Places =>
-  new Map([...spots].map(([id, { x, y }]) => [id, { x, y }] as const));
-
-/** What a network that stands where its marks are leaves free. Fixes hold nothing. */
+/** What a network without fixes, which hold nothing, leaves free where its marks are. */
 export const partOf = (network: Network): Part => {
-  const sightings = network.sightings.filter(({ seen }) => seen.kind !== 'fix');
-  const firm = { ...network, sightings };
-  const places = placesOf(network);
-  const strength = strengthOf(firm, places, unknown);
-  return { network: firm, places, strength, motions: freedomsOf(strength) };
+  const strength = strengthOf(network, network.spots, unknown);
+  return { network, places: network.spots, strength, motions: freedomsOf(strength) };
 };
 
 /** All marks that go along with two as if on one board with them, in every motion; null where these do not. */

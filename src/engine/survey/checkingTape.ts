@@ -7,7 +7,8 @@ import { covarianceOf, shadowsOf } from './datum.ts';
 import { majorAxis, spreads } from './ellipse.ts';
 import type { Held } from './held.ts';
 import { rowsOf, type Places } from './rows.ts';
-import { product, redundancyOf, shadowOf } from './strength.ts';
+import { product, shadowOf } from './strength.ts';
+import { redundanciesIn } from './tested.ts';
 
 /** A reading of which the others show less than this is not checked. Ours, no published source. */
 export const checkedFrom = 0.05;
@@ -40,8 +41,9 @@ const weakPlaces = ({ datum, loose }: Held): Weak[] =>
 /** The readings that are not checked, the least checked first. */
 const weakReadings = ({ parts }: Held): Weak[] =>
   parts
-    .flatMap((part) => part.strength.rows.map((row) => ({ part, row })))
-    .map(({ part, row }) => ({ part, row, redundancy: redundancyOf(row, part.strength) }))
+    .flatMap((part) =>
+      [...redundanciesIn(part.strength)].map(([row, redundancy]) => ({ part, row, redundancy })),
+    )
     .filter(({ redundancy }) => redundancy < checkedFrom)
     .toSorted((a, b) => a.redundancy - b.redundancy)
     .map(({ part, row }) => ({ part, shadow: shadowOf(row, part.strength) }));

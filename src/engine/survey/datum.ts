@@ -1,4 +1,4 @@
-import { whitened } from '../../geometry/upperTriangle.ts';
+import { addWhitened, whitened } from '../../geometry/upperTriangle.ts';
 import type { MarkId } from '../../site/ids.ts';
 import type { Board, Part } from './bodies.ts';
 import type { Covariance } from './ellipse.ts';
@@ -21,10 +21,10 @@ export interface Datum {
   readonly whole: ReadonlyMap<Part, readonly Whole[]>;
 }
 
-/** A motion of a body as a whole by columns: of all its marks, and of those of the datum alone. */
+/** A motion of a body as a whole by columns: of all its marks, and R⁻ᵀ of it by those of the datum alone. */
 interface Whole {
   readonly all: Float64Array;
-  readonly inDatum: Float64Array;
+  readonly shadow: Float64Array;
 }
 
 /** What is left of a motion when those before it are taken out; smaller than this it is made up of them. */
@@ -34,7 +34,7 @@ const scaled = (vector: Float64Array, by: number) => vector.map((move) => move *
 
 /** A motion by columns, of so many marks alone. */
 const columnsOf = ({ strength: { frame } }: Part, motion: Motion, marks: ReadonlySet<MarkId>) => {
-  const vector = new Float64Array(frame.later.length);
+  const vector = new Float64Array(frame.size);
   for (const [id, column] of frame.columns) {
     if (!marks.has(id)) continue;
     const { x, y } = moveOf(motion, id);
@@ -62,11 +62,14 @@ const wholeMotions = (part: Part, body: Board, by: ReadonlySet<MarkId>): readonl
     const left = Math.sqrt(inner(vector, vector));
     if (left > trace) found.push(scaled(vector, 1 / left));
   }
-  return found.map((all) => ({ all, inDatum: all.map((move, n) => move * inDatum[n]!) }));
+  return found.map((all) => {
+    const own = all.map((move, n) => move * inDatum[n]!);
+    return { all, shadow: whitened(part.strength.triangle, own) };
+  });
 };
 
 const columnsMask = ({ strength: { frame } }: Part, marks: ReadonlySet<MarkId>): Uint8Array => {
-  const mask = new Uint8Array(frame.later.length);
+  const mask = new Uint8Array(frame.size);
   for (const [id, column] of frame.columns) {
     if (marks.has(id)) mask.fill(1, column, column + 2);
   }
@@ -83,14 +86,25 @@ export const datumBy = (parts: readonly Part[], body: Board, by: ReadonlySet<Mar
   return { parts, body, by, whole };
 };
 
-/** A combination of the unknowns less what the datum's marks move and turn by on the whole. */
-const besideDatum = (part: Part, { whole }: Datum, combination: Float64Array): Float64Array => {
-  const left = Float64Array.from(combination);
-  for (const { all, inDatum } of whole.get(part) ?? []) {
-    const along = product(combination, all);
-    for (let n = 0; n < left.length; n += 1) left[n]! -= along * inDatum[n]!;
+/** R⁻ᵀ of one axis of a place, less what the datum's marks move and turn by on the whole. */
+const shadowAlong = (
+  { strength: { frame, triangle } }: Part,
+  whole: readonly Whole[],
+  shares: readonly Share[],
+  axis: 0 | 1,
+): Float64Array => {
+  const sum = new Float64Array(frame.size);
+  for (const { mark, share } of shares) {
+    const first = frame.columns.get(mark);
+    if (first === undefined) continue;
+    const column = first + axis;
+    addWhitened(triangle, { columns: [column], values: [share] }, sum);
+    for (const { all, shadow } of whole) {
+      const along = share * all[column]!;
+      for (let n = 0; n < sum.length; n += 1) sum[n]! -= along * shadow[n]!;
+    }
   }
-  return left;
+  return sum;
 };
 
 /** R⁻ᵀ of the x and y of a place that is made up of marks of a body, by parts. */
@@ -101,16 +115,8 @@ export const shadowsOf = (
   datum.parts
     .filter(({ strength }) => shares.some(({ mark }) => strength.frame.columns.has(mark)))
     .map((part) => {
-      const { frame, triangle } = part.strength;
-      const [x, y] = [0, 1].map((axis) => {
-        const combination = new Float64Array(frame.later.length);
-        for (const { mark, share } of shares) {
-          const column = frame.columns.get(mark);
-          if (column !== undefined) combination[column + axis]! += share;
-        }
-        return whitened(triangle, besideDatum(part, datum, combination));
-      });
-      return [part, x!, y!] as const;
+      const whole = datum.whole.get(part) ?? [];
+      return [part, shadowAlong(part, whole, shares, 0), shadowAlong(part, whole, shares, 1)];
     });
 
 /** The covariance of a place that is made up of marks of a body, relative to its datum. */

@@ -1,5 +1,6 @@
+import { turned } from '../../geometry/turned.ts';
 import { leastSquares, whitened, type UpperTriangle } from '../../geometry/upperTriangle.ts';
-import { triangleOf, type Row } from './rows.ts';
+import type { Row } from './rows.ts';
 import { longestOf, stepped, type Stance, type Task } from './stance.ts';
 
 /** A step shorter than this ends the sums, inches: far below what anybody sets a post to. */
@@ -57,7 +58,7 @@ const bendOf = (task: Task, now: Stance, by: Float64Array, triangle: UpperTriang
  * steps would have to be short ones.
  */
 const stepOf = (task: Task, now: Stance, hold: number) => {
-  const triangle = triangleOf(now.rows, task.frame, hold);
+  const triangle = turned(task.frame.fill, now.rows, hold);
   const by = leastSquares(triangle);
   const fall = foretold(now.rows, by);
   if (longestOf(by) < straight) return { by, fall };

@@ -1,4 +1,5 @@
 import { eliminationOrder } from '../../geometry/eliminationOrder.ts';
+import { triangleFill, type TriangleFill } from '../../geometry/triangleFill.ts';
 import type { MarkId } from '../../site/ids.ts';
 import { marksObserved } from '../../site/marksObserved.ts';
 import type { Network } from './networks.ts';
@@ -7,12 +8,11 @@ import type { Network } from './networks.ts';
 export interface Frame {
   /** For each mark that can move the column of its x; that of its y is the next. */
   readonly columns: ReadonlyMap<MarkId, number>;
-  /** For each column the later ones that its row of the triangle may fill, rising. */
-  readonly later: readonly Int32Array[];
+  /** How many columns there are. */
+  readonly size: number;
+  /** What the triangle of its equations may fill. */
+  readonly fill: TriangleFill;
 }
-
-/** Both columns of each of the marks at these places. */
-const pairs = (places: Int32Array): number[] => [...places].flatMap((n) => [2 * n, 2 * n + 1]);
 
 /** The columns of the marks of a network, in an order that keeps its equations sparse. */
 export const frameOf = ({ spots, sightings }: Network): Frame => {
@@ -24,9 +24,7 @@ export const frameOf = ({ spots, sightings }: Network): Frame => {
   const { places, later } = eliminationOrder(marks.length, groups);
   return {
     columns: new Map(marks.map((id, n) => [id, 2 * places[n]!] as const)),
-    later: later.flatMap((after, n) => {
-      const filled = pairs(after);
-      return [Int32Array.from([2 * n + 1, ...filled]), Int32Array.from(filled)];
-    }),
+    size: 2 * marks.length,
+    fill: triangleFill(later, 2),
   };
 };

@@ -1,12 +1,12 @@
-import type { SitePoint } from '../../geometry/point.ts';
 import { spot } from '../../geometry/tolerance.ts';
 import { leastSquares } from '../../geometry/upperTriangle.ts';
-import type { MarkId, ObservationId } from '../../site/ids.ts';
+import type { ObservationId } from '../../site/ids.ts';
 import type { Network } from './networks.ts';
+import { reachOf } from './reachOf.ts';
 import type { Row } from './rows.ts';
 import { snooped, type Snooped } from './snooped.ts';
 import { longestOf } from './stance.ts';
-import { strengthOf, type Strength } from './strength.ts';
+import { loosened, strengthOf, type Strength } from './strength.ts';
 import type { Reading, Suspect } from './survey.ts';
 import { critical, redundanciesIn, standardisedOf, testedIn } from './tested.ts';
 
@@ -50,12 +50,12 @@ const rowsById = ({ rows }: Strength): ReadonlyMap<ObservationId, readonly Row[]
 /** Nothing disagrees. */
 const agreed: Snooped = { suspects: [], more: false };
 
-/** What a network says of its readings where its marks are. */
-export const judge = (network: Network): Judged => {
-  const places = new Map<MarkId, SitePoint>(
-    [...network.spots].map(([id, { x, y }]) => [id, { x, y }]),
-  );
-  const strength = strengthOf(network, places);
+/** What a network says of its readings where its marks are, by how strong it is there. */
+export const judge = (
+  network: Network,
+  stood: Strength = strengthOf(network, network.spots),
+): Judged => {
+  const strength = loosened(stood, reachOf(network));
   const { rows, triangle } = strength;
   const redundancies = redundanciesIn(strength);
   const [worst] = testedIn(strength, redundancies);

@@ -1,6 +1,6 @@
+import { triangleFill } from '../../geometry/triangleFill.ts';
+import { turned, type Equation } from '../../geometry/turned.ts';
 import {
-  addRow,
-  emptyTriangle,
   freeDependent,
   leastSquares,
   nullVectors,
@@ -9,7 +9,6 @@ import {
 import { still } from './fitted.ts';
 import type { Frame } from './frame.ts';
 import { unknown } from './freedoms.ts';
-import { triangleOf } from './rows.ts';
 import type { Sighting } from './sighting.ts';
 import { longestOf, stepped, type Stance, type Task } from './stance.ts';
 
@@ -36,8 +35,8 @@ const spare = 1e-9;
  * alike, but those that satellites found the tighter the better they did. Tells which way to go in what
  * is free; what is known it moves no more than the sketch does.
  */
-const pullsOf = ({ columns, later }: Frame, sightings: readonly Sighting[]): Float64Array => {
-  const weights = new Float64Array(later.length).fill(sketchSigma ** -2);
+const pullsOf = ({ columns, size }: Frame, sightings: readonly Sighting[]): Float64Array => {
+  const weights = new Float64Array(size).fill(sketchSigma ** -2);
   for (const { seen } of sightings) {
     const column = seen.kind === 'fix' ? columns.get(seen.mark) : undefined;
     if (seen.kind !== 'fix' || column === undefined) continue;
@@ -50,21 +49,18 @@ const pullsOf = ({ columns, later }: Frame, sightings: readonly Sighting[]): Flo
 
 /** Least squares that asks of the marks to come back to the sketch, but for what a triangle holds. */
 const backTo = (
-  { later, diagonal, rows }: UpperTriangle,
+  { fill, values }: UpperTriangle,
   moved: Float64Array,
   pulls: Float64Array,
 ): Float64Array => {
-  const triangle = emptyTriangle(later);
-  // a right side of nothing adds no rounding to what is free, however weak the sketch is
-  diagonal.forEach((value, column) => {
-    const own = [value, ...rows[column]!];
-    if (value !== 0) addRow(triangle, [column, ...later[column]!], own, 0);
+  const asked = Array.from(moved, (move, column): Equation[] => {
+    const [start, end] = [fill.starts[column]!, fill.starts[column + 1]!];
+    const own = [...values.subarray(start, end)];
+    const back = { columns: [column], values: [1 / pulls[column]!], off: move / pulls[column]! };
+    // a right side of nothing adds no rounding to what is free, however weak the sketch is
+    return [{ columns: [...fill.columns.subarray(start, end)], values: own, off: 0 }, back];
   });
-  moved.forEach((move, column) => {
-    const pull = pulls[column]!;
-    addRow(triangle, [column], [1 / pull], -move / pull);
-  });
-  return leastSquares(triangle);
+  return leastSquares(turned(fill, asked.flat()));
 };
 
 /** Up to so many freedoms are gone through one by one, which takes less time for few. Ours. */
@@ -77,13 +73,13 @@ const backAlong = (
   pulls: Float64Array,
 ): Float64Array => {
   const all = motions.map((_, n) => n);
-  const triangle = emptyTriangle(all.map((n) => Int32Array.from(all.slice(n + 1))));
-  moved.forEach((move, column) => {
+  const fill = triangleFill(all.map((n) => Int32Array.from(all.slice(n + 1))));
+  const asked = Array.from(moved, (move, column): Equation => {
     const pull = pulls[column]!;
     const values = motions.map((motion) => motion[column]! / pull);
-    addRow(triangle, all, values, -move / pull);
+    return { columns: all, values, off: move / pull };
   });
-  const far = leastSquares(triangle);
+  const far = leastSquares(turned(fill, asked));
   return moved.map((_, column) =>
     motions.reduce((sum, motion, n) => sum + far[n]! * motion[column]!, 0),
   );
@@ -107,7 +103,7 @@ const stepOf = (
   { rows, moved }: Stance,
   { loose, pulls }: Search,
 ): Float64Array => {
-  const triangle = triangleOf(rows, frame);
+  const triangle = turned(frame.fill, rows);
   freeDependent(triangle, 1 / loose);
   const fit = leastSquares(triangle);
   const back = wayBack(

@@ -18,7 +18,7 @@ const standing = (network: Network, sigmas: readonly number[]): Network => {
 /** What each observation is off by, over its sigma, without its sign; of a fix the larger of two. */
 const offsIn = (network: Network): number[] => {
   const task = taskOf(network);
-  const { rows } = stanceAt(task, new Float64Array(task.frame.later.length));
+  const { rows } = stanceAt(task, new Float64Array(task.frame.size));
   const offs = new Map<ObservationId, number>(network.sightings.map(({ id }) => [id, 0]));
   for (const { sighting, off } of rows) {
     offs.set(sighting.id, Math.max(offs.get(sighting.id) ?? 0, Math.abs(off)));

@@ -1,17 +1,16 @@
 import type { SitePoint } from '../../geometry/point.ts';
-import { addRow, emptyTriangle, type UpperTriangle } from '../../geometry/upperTriangle.ts';
+import type { Equation } from '../../geometry/turned.ts';
 import type { MarkId } from '../../site/ids.ts';
 import type { Frame } from './frame.ts';
 import { misfits, type Misfit } from './misfit.ts';
 import type { Sighting } from './sighting.ts';
 
-/** A row of the observation equations over its sigma: columns and coefficients, and what it is off by. */
-export interface Row {
+/**
+ * A row of the observation equations over its sigma: columns and coefficients, and what it is off by, which
+ * is what the marks have less what was read.
+ */
+export interface Row extends Equation {
   readonly sighting: Sighting;
-  readonly columns: readonly number[];
-  readonly values: readonly number[];
-  /** What the marks have less what was read, over its sigma. */
-  readonly off: number;
 }
 
 /** Where marks stand, site inches. */
@@ -38,15 +37,4 @@ export const rowsOf = (sightings: readonly Sighting[], frame: Frame, places: Pla
   return sightings.flatMap((sighting) =>
     misfits(sighting.seen, at).map((found) => rowOf(sighting, found, frame)),
   );
-};
-
-/**
- * Rows turned into a triangle: their right side is the move that would mend what they are off by. A hold,
- * over square inches, is the weight of staying where the marks are.
- */
-export const triangleOf = (rows: readonly Row[], { later }: Frame, hold = 0): UpperTriangle => {
-  const triangle = emptyTriangle(later);
-  triangle.diagonal.fill(Math.sqrt(hold));
-  for (const { columns, values, off } of rows) addRow(triangle, columns, values, -off);
-  return triangle;
 };

@@ -6,11 +6,11 @@ import type { Network } from './networks.ts';
 const patience = 1e8;
 
 /** How many entries of the triangle a row goes through that begins at each column. */
-const waysDown = ({ later }: Frame): Float64Array => {
-  const ways = new Float64Array(later.length);
-  for (let column = later.length - 1; column >= 0; column -= 1) {
-    const [next] = later[column]!;
-    ways[column] = 1 + later[column]!.length + (next === undefined ? 0 : ways[next]!);
+const waysDown = ({ size, fill: { starts, columns } }: Frame): Float64Array => {
+  const ways = new Float64Array(size);
+  for (let column = size - 1; column >= 0; column -= 1) {
+    const long = starts[column + 1]! - starts[column]!;
+    ways[column] = long + (long === 1 ? 0 : ways[columns[starts[column]! + 1]!]!);
   }
   return ways;
 };

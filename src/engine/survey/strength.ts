@@ -1,3 +1,4 @@
+import { turned } from '../../geometry/turned.ts';
 import {
   freeDependent,
   whitened,
@@ -7,7 +8,7 @@ import {
 import { frameOf, type Frame } from './frame.ts';
 import type { Network } from './networks.ts';
 import { reachOf } from './reachOf.ts';
-import { rowsOf, triangleOf, type Places, type Row } from './rows.ts';
+import { rowsOf, type Places, type Row } from './rows.ts';
 
 /** The observation equations of a network where its marks stand, and what they make of its unknowns. */
 export interface Strength {
@@ -16,6 +17,12 @@ export interface Strength {
   /** The rows turned together, with what nothing holds set free. */
   readonly triangle: UpperTriangle;
 }
+
+const freed = (frame: Frame, rows: readonly Row[], loose: number): Strength => {
+  const triangle = turned(frame.fill, rows);
+  freeDependent(triangle, 1 / loose);
+  return { frame, rows, triangle };
+};
 
 /**
  * How strong a network is whose marks stand at these places. An unknown that is known no better than
@@ -28,10 +35,20 @@ export const strengthOf = (
   loose: number = reachOf(network),
 ): Strength => {
   const frame = frameOf(network);
-  const rows = rowsOf(network.sightings, frame, places);
-  const triangle = triangleOf(rows, frame);
-  freeDependent(triangle, 1 / loose);
-  return { frame, rows, triangle };
+  return freed(frame, rowsOf(network.sightings, frame, places), loose);
+};
+
+/**
+ * The same with what is known no better than to `loose` free as well, as if it had been told so from the
+ * start; itself where that is nothing more.
+ */
+export const loosened = (strength: Strength, loose: number): Strength => {
+  const { frame, rows, triangle } = strength;
+  const { starts } = frame.fill;
+  const isMore = triangle.free.some(
+    (free, column) => free === 0 && Math.abs(triangle.values[starts[column]!]!) < 1 / loose,
+  );
+  return isMore ? freed(frame, rows, loose) : strength;
 };
 
 /** A row as a combination of all unknowns. */
@@ -39,7 +56,7 @@ export const combinationOf = (
   { columns, values }: Pick<Row, 'columns' | 'values'>,
   { frame }: Pick<Strength, 'frame'>,
 ): Float64Array => {
-  const combination = new Float64Array(frame.later.length);
+  const combination = new Float64Array(frame.size);
   for (let n = 0; n < columns.length; n += 1) combination[columns[n]!]! += values[n]!;
   return combination;
 };
@@ -62,6 +79,6 @@ export const product = (a: Float64Array, b: Float64Array): number => {
 export const redundancyOf = (row: Row, strength: Strength): number => {
   // what says nothing where its marks stand is checked by nothing
   if (row.columns.length > 0 && row.values.every((value) => value === 0)) return 0;
-  const known = whitenedSquare(strength.triangle, row.columns, row.values);
+  const known = whitenedSquare(strength.triangle, row);
   return Math.min(1, Math.max(0, 1 - known));
 };

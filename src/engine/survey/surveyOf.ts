@@ -41,10 +41,19 @@ const firmNetworks = (site: Site): Network[] => {
   return networksOf({ ...site, observations: Object.fromEntries(firm) });
 };
 
-const partsIn = (networks: readonly Network[], carry: Carry): Part[] =>
-  networks.map((network) => {
+/** What is found of a network by itself. */
+interface Found {
+  readonly part: Part;
+  readonly judged: Judged;
+}
+
+const foundIn = (site: Site, carry: Carry): Found[] =>
+  firmNetworks(site).map((network) => {
     const { id, from } = networkKey(network);
-    return carry.shelf<Part>('part').take(id, from, () => partOf(network));
+    return carry.shelf<Found>('network').take(id, from, () => {
+      const part = partOf(network);
+      return { part, judged: judge(network, part.strength) };
+    });
   });
 
 const placesOf = (site: Site, marks: readonly MarkId[]): Places =>
@@ -62,11 +71,11 @@ const placesOf = (site: Site, marks: readonly MarkId[]): Places =>
 export const heldOf = (
   site: Site,
   carry: Carry,
-  networks: readonly Network[] = firmNetworks(site),
+  found: readonly Found[] = foundIn(site, carry),
 ): Held | null => {
   const marks = concerned(site);
   if (marks.length > mostMarks) return null;
-  const parts = partsIn(networks, carry);
+  const parts = found.map(({ part }) => part);
   const places = placesOf(site, marks);
   const fixed = marks.filter((id) => site.marks[id]?.fixed === true);
   const from = [...parts, ...[...places].flatMap(([id, { x, y }]) => [id, x, y]), ...fixed];
@@ -108,11 +117,8 @@ const bareGround: Stood = { lines: {}, gates: {} };
  */
 export const surveyOf = (site: Site, carry: Carry, stood: Stood = bareGround): Survey => {
   const taped = tapedIn(site);
-  const networks = firmNetworks(site);
-  const judged = networks.map((network) => {
-    const { id, from } = networkKey(network);
-    return carry.shelf<Judged>('judged').take(id, from, () => judge(network));
-  });
+  const found = foundIn(site, carry);
+  const judged = found.map((one) => one.judged);
   const readings = judged.flatMap((one) => one.readings);
   const sums = {
     readings: Object.fromEntries(readings),
@@ -125,7 +131,7 @@ export const surveyOf = (site: Site, carry: Carry, stood: Stood = bareGround): S
   const suspects = judged
     .flatMap((one) => one.suspects)
     .toSorted((a, b) => sizeOf(b, readings) - sizeOf(a, readings));
-  const held = heldOf(site, carry, networks);
+  const held = heldOf(site, carry, found);
   const holding = holdingOf(site, held, carry);
   const large = held === null && suspects.length === 0;
   const stands = large ? 'large' : standsBy({ ...holding, suspects }, readings);

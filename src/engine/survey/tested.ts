@@ -25,9 +25,16 @@ export interface Tested {
 export const standardisedOf = ({ off }: Row, redundancy: number): number | null =>
   redundancy < leastRedundancy ? null : off / Math.sqrt(redundancy);
 
-/** The redundancy number of every row. */
-export const redundanciesIn = (strength: Strength): ReadonlyMap<Row, number> =>
-  new Map(strength.rows.map((row) => [row, redundancyOf(row, strength)] as const));
+const known = new WeakMap<Strength, ReadonlyMap<Row, number>>();
+
+/** The redundancy number of every row; worked out once for a strength. */
+export const redundanciesIn = (strength: Strength): ReadonlyMap<Row, number> => {
+  const found =
+    known.get(strength) ??
+    new Map(strength.rows.map((row) => [row, redundancyOf(row, strength)] as const));
+  known.set(strength, found);
+  return found;
+};
 
 /** The rows that can be tested, the largest residual first; fixes are rough, and are not tested. */
 export const testedIn = (

@@ -42,7 +42,7 @@ const stepsOf = (site: Site): number => {
   const [network] = networksOf(site);
   if (network === undefined) throw new Error('expected a network');
   const task = taskOf(network);
-  return fitted(task, stanceAt(task, new Float64Array(task.frame.later.length))).steps;
+  return fitted(task, stanceAt(task, new Float64Array(task.frame.size))).steps;
 };
 
 /** One tape as the dense solver has it: the columns of its ends, what was read, and how far that is trusted. */

@@ -171,7 +171,7 @@ describe('what tapes say', () => {
     const again = layOutFrom(after.site, laid);
     expect(again.layout.survey).toEqual(layOutSite(after.site).survey);
     const judged = (pieces: typeof laid.pieces) =>
-      [...(pieces.get('judged') ?? [])].find(([id]) => id === 'observation:5')?.[1];
+      [...(pieces.get('network') ?? [])].find(([id]) => id === 'observation:5')?.[1];
     expect(judged(again.pieces)).toBeDefined();
     expect(judged(again.pieces)).toBe(judged(laid.pieces));
   });
