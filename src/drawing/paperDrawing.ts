@@ -215,7 +215,7 @@ export const redrawn = (
   { fresh, gone }: Difference,
 ): Redrawn => {
   const { room, projection } = before;
-  for (const { held } of gone) for (const one of held) one.giveBack();
+  for (const { held } of gone) held.forEach(room.giveBack);
   room.lookThrough(look.window, look.shown);
   const drawn = atOnce(drawInto(fresh, { projection, window: look.window, room }));
   const known = new Map(before.pieces.map((piece) => [piece.group, piece]));

@@ -1,4 +1,4 @@
-import { boxShape } from './boxShape.ts';
+import { boxShapes } from './boxShapes.ts';
 import type { OrientedBox } from './orientedBox.ts';
 import { shapesOverlap } from './shapesOverlap.ts';
 
@@ -6,4 +6,4 @@ import { shapesOverlap } from './shapesOverlap.ts';
 export const boxesOverlap = <Space extends string>(
   a: OrientedBox<Space>,
   b: OrientedBox<NoInfer<Space>>,
-): boolean => shapesOverlap(boxShape(a), boxShape(b));
+): boolean => shapesOverlap(boxShapes([a]), 0, boxShapes([b]));

@@ -1,5 +1,4 @@
 import type { Radians } from '../units/radians.ts';
-import type { Bounds } from './bounds.ts';
 import type { Point } from './point.ts';
 
 /** A rectangle turned about its centre, from the x axis towards the y axis. */
@@ -24,28 +23,4 @@ export const corners = <Space extends string>(box: OrientedBox<Space>): Point<Sp
     y: centre.y + x * sin + y * cos,
   });
   return [corner(left, low), corner(right, low), corner(right, high), corner(left, high)];
-};
-
-/** The smallest bounds that hold a box. */
-export const boundsOfBox = (box: OrientedBox<string>): Bounds => {
-  const { centre, halfWidth, halfHeight, angle } = box;
-  const { x, y } = centre;
-  const left = x - halfWidth - x;
-  const right = x + halfWidth - x;
-  const low = y - halfHeight - y;
-  const high = y + halfHeight - y;
-  // most letters stand upright
-  if (angle === 0) return { minX: x + left, minY: y + low, maxX: x + right, maxY: y + high };
-  const cos = Math.cos(angle);
-  const sin = Math.sin(angle);
-  const fromX = x + left * cos;
-  const toX = x + right * cos;
-  const fromY = y + left * sin;
-  const toY = y + right * sin;
-  return {
-    minX: Math.min(fromX, toX) - Math.max(low * sin, high * sin),
-    minY: Math.min(fromY, toY) + Math.min(low * cos, high * cos),
-    maxX: Math.max(fromX, toX) - Math.min(low * sin, high * sin),
-    maxY: Math.max(fromY, toY) + Math.max(low * cos, high * cos),
-  };
 };

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { boxesOverlap } from '../../src/geometry/boxesOverlap.ts';
-import { boxShape } from '../../src/geometry/boxShape.ts';
+import { boxShapes } from '../../src/geometry/boxShapes.ts';
 import type { OrientedBox } from '../../src/geometry/orientedBox.ts';
 import { shapesOverlap } from '../../src/geometry/shapesOverlap.ts';
 import { radians } from '../../src/units/radians.ts';
@@ -19,7 +19,7 @@ it('[G10] a margin grows the second box on every side', () => {
   fc.assert(
     fc.property(anyBox, anyBox, between(0, 3), (a, b, margin) => {
       const [halfWidth, halfHeight] = [b.halfWidth + margin, b.halfHeight + margin];
-      expect(shapesOverlap(boxShape(a), boxShape(b), margin)).toBe(
+      expect(shapesOverlap(boxShapes([a]), 0, boxShapes([b]), margin)).toBe(
         boxesOverlap(a, { ...b, halfWidth, halfHeight }),
       );
     }),

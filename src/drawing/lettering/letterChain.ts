@@ -1,5 +1,5 @@
 import { boundsOf } from '../../geometry/bounds.ts';
-import { boxShape, type BoxShape } from '../../geometry/boxShape.ts';
+import { boxShapes, shapeSize, type BoxShapes } from '../../geometry/boxShapes.ts';
 import type { OrientedBox } from '../../geometry/orientedBox.ts';
 import { shapesOverlap } from '../../geometry/shapesOverlap.ts';
 import type { Projection } from '../projection.ts';
@@ -128,12 +128,23 @@ const attempt = (
 
 type PaperBox = OrientedBox<'paper'>;
 
-/** The shapes of lines, so wide at each side, paper inches. */
-const thinShapes = (strips: readonly PaperBox[], halfHeight: number): BoxShape[] =>
-  strips.map((strip) => boxShape({ ...strip, halfHeight }));
+/** A line so wide at each side, paper inches. */
+const thin = ({ centre, halfWidth, angle }: PaperBox, halfHeight: number): PaperBox => {
+  return { centre, halfWidth, halfHeight, angle };
+};
 
-const among = (shapes: readonly BoxShape[], one: BoxShape): number =>
-  shapes.reduce((sum, shape) => sum + (shapesOverlap(shape, one) ? 1 : 0), 0);
+/** How many of some shapes, from the `first` on, a box lies on; it stops at the `most`. */
+const among = (
+  shapes: BoxShapes,
+  box: PaperBox,
+  { first = 0, most }: { readonly first?: number; readonly most: number },
+): number => {
+  const own = boxShapes([box]);
+  const count = shapes.length / shapeSize;
+  let sum = 0;
+  for (let n = first; n < count && sum < most; n++) if (shapesOverlap(shapes, n, own)) sum += 1;
+  return sum;
+};
 
 /** What is wrong with a chain by itself: leaders through its texts and one another, texts on its lines. */
 const costOfItself = (
@@ -141,14 +152,14 @@ const costOfItself = (
   leaders: readonly PaperBox[],
   strips: readonly PaperBox[],
 ): number => {
-  const shapes = boxes.map(boxShape);
-  const leading = leaders.map(boxShape);
-  const crossed = thinShapes(leaders, 0.001).filter((leader, n) => {
-    const [own, later] = [leading[n] ?? leader, leading.slice(n + 1)];
-    return among(shapes, leader) > 1 || among(later, own) > 0;
-  }).length;
-  const lines = thinShapes(strips, 0.004);
-  const on = shapes.filter((shape) => among(lines, shape) > 0).length;
+  const [shapes, leading] = [boxShapes(boxes), boxShapes(leaders)];
+  const crossed = leaders.filter(
+    (leader, n) =>
+      among(shapes, thin(leader, 0.001), { most: 2 }) > 1 ||
+      among(leading, leader, { first: n + 1, most: 1 }) > 0,
+  ).length;
+  const lines = boxShapes(strips.map((strip) => thin(strip, 0.004)));
+  const on = boxes.filter((box) => among(lines, box, { most: 1 }) > 0).length;
   return crossed * costOfCrossing + on * textOn.solid;
 };
 

@@ -1,4 +1,3 @@
-import { boundsOfBox, type OrientedBox } from '../../geometry/orientedBox.ts';
 import type { PaperPoint } from '../../geometry/point.ts';
 import { radians, type Radians } from '../../units/radians.ts';
 import type { Primitive } from '../primitive.ts';
@@ -138,12 +137,6 @@ const costOfLeader = ({ strip }: Leader, cost: CoverCost, room: Lettering): numb
   return room.crosses(strip) * costOfCrossing + over;
 };
 
-/** Whether all of a box is in sight. */
-const isShown = (box: OrientedBox<'paper'>, { shows }: Lettering): boolean => {
-  const { minX, minY, maxX, maxY } = boundsOfBox(box);
-  return shows({ x: minX, y: minY }) && shows({ x: maxX, y: maxY });
-};
-
 /** A text that looks for its place: where it belongs, what lines cost it, and whether its point is in sight. */
 interface Wishes {
   readonly at: PaperPoint;
@@ -169,7 +162,7 @@ const costOf = (
   const own = Math.min(free, covered.thin);
   const under = weigh(own === 0 ? covered : { ...covered, thin: covered.thin - own }, cost);
   if (under > limit) return under;
-  const hiding = inSight && !isShown(box, room) ? costOfHiding : 0;
+  const hiding = inSight && !room.showsAll(box) ? costOfHiding : 0;
   const leading = on === 'a leader' ? costOfLeader(leaderLine(at, box), cost, room) : 0;
   return under + leading + hiding;
 };

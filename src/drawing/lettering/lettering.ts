@@ -1,9 +1,10 @@
 import { boundsOverlap, expandBounds, type Bounds } from '../../geometry/bounds.ts';
-import { boxShape, type BoxShape } from '../../geometry/boxShape.ts';
+import { setShape, type BoxShapes } from '../../geometry/boxShapes.ts';
 import type { OrientedBox } from '../../geometry/orientedBox.ts';
 import type { PaperPoint } from '../../geometry/point.ts';
 import { shapesOverlap } from '../../geometry/shapesOverlap.ts';
-import { weigh, type Enough } from './coverCost.ts';
+import type { Enough } from './coverCost.ts';
+import { makeShapeGrid, type ShapeGrid } from './shapeGrid.ts';
 import type { PerWeight, Weight } from './weight.ts';
 
 type PaperBox = OrientedBox<'paper'>;
@@ -25,6 +26,8 @@ export interface Lettering {
   readonly sees: (point: PaperPoint) => boolean;
   /** True for a point in the part of the paper that is shown: all of it unless said. */
   readonly shows: (point: PaperPoint) => boolean;
+  /** True where all of a box lies in that part. */
+  readonly showsAll: (box: PaperBox) => boolean;
   /**
    * True where a text would lie inside the window and touch no other text, and where thin lines are
    * broken for letters, no line that is not: a draughtsman leaves such a text out, and says where it stands.
@@ -44,15 +47,15 @@ export interface Lettering {
   readonly avoid: (box: PaperBox, weight?: Weight) => void;
 }
 
-/** Something that takes room, which can be given back. */
-export interface Held {
-  readonly giveBack: () => void;
-}
+/** The number of something that takes room, by which it is given back. */
+export type Held = number;
 
 /** Room for letters of which parts can be given back, and that can be looked at through another window. */
 export interface HeldLettering extends Lettering {
   /** Notes from here on what takes room: in `into`, or nowhere any more. */
   readonly note: (into: Held[] | null) => void;
+  /** Gives back the room that something takes. */
+  readonly giveBack: (held: Held) => void;
   /** Nothing is placed outside another window from here on; what lay outside the one before was never kept clear. */
   readonly lookThrough: (window: Bounds | null, shown: Bounds | null) => void;
 }
@@ -61,93 +64,35 @@ export interface HeldLettering extends Lettering {
 const liesOnSolid = ({ solid, heavy }: Covered): boolean => solid + heavy > 0;
 const onSolid: Enough = { cost: { thin: 0, chain: 0, solid: 1, heavy: 1, leader: 0 }, limit: 0 };
 
-/** Side of a cell of the search grid, paper inches. */
-const cell = 0.5;
 /** The least distance between two texts, and how far beyond the window lines are kept clear; paper inches. */
 const gap = 0.04;
 const beyond = 0.5;
 
-interface Kept {
-  readonly shape: BoxShape;
-  readonly weight: Weight;
-  /** The search that met it last: it may lie in several cells. */
-  met: number;
-}
+/** The shape that was asked about last, and whose: a place is asked about in several ways, one after the other. */
+const shapeAsked: BoxShapes = [];
+let asked: PaperBox | null = null;
 
-/** Cells of one row of the grid, so that a cell has one number; no sheet is that wide. */
-const row = 1 << 20;
-
-const nothing: readonly Kept[] = [];
-
-/** Boxes in cells, so that only neighbours are compared. */
-const makeGrid = () => {
-  const cells = new Map<number, Kept[]>();
-  let search = 0;
-  const add = (shape: BoxShape, weight: Weight = 'thin'): Kept => {
-    const kept = { shape, weight, met: 0 };
-    const { minX, minY, maxX, maxY } = shape;
-    for (let x = Math.floor(minX / cell); x <= Math.floor(maxX / cell); x++)
-      for (let y = Math.floor(minY / cell); y <= Math.floor(maxY / cell); y++) {
-        const there = cells.get(x * row + y);
-        if (there === undefined) cells.set(x * row + y, [kept]);
-        else there.push(kept);
-      }
-    return kept;
-  };
-  const drop = (kept: Kept): void => {
-    const { minX, minY, maxX, maxY } = kept.shape;
-    for (let x = Math.floor(minX / cell); x <= Math.floor(maxX / cell); x++)
-      for (let y = Math.floor(minY / cell); y <= Math.floor(maxY / cell); y++) {
-        const there = cells.get(x * row + y);
-        const at = there?.indexOf(kept) ?? -1;
-        if (at >= 0) there?.splice(at, 1);
-      }
-  };
-  /** Goes through what comes within `margin` of a shape until `seen` says that it is enough. */
-  const touching = (
-    shape: BoxShape,
-    margin: number,
-    seen: (kept: Kept) => 'go on' | 'enough',
-  ): void => {
-    const over = margin * (Math.abs(shape.cos) + Math.abs(shape.sin));
-    const lastX = Math.floor((shape.maxX + over) / cell);
-    const lastY = Math.floor((shape.maxY + over) / cell);
-    search += 1;
-    for (let x = Math.floor((shape.minX - over) / cell); x <= lastX; x++)
-      for (let y = Math.floor((shape.minY - over) / cell); y <= lastY; y++)
-        for (const kept of cells.get(x * row + y) ?? nothing) {
-          if (kept.met === search) continue;
-          kept.met = search;
-          if (shapesOverlap(kept.shape, shape, margin) && seen(kept) === 'enough') return;
-        }
-  };
-  const isClear = (shape: BoxShape, margin: number): boolean => {
-    let clear = true;
-    touching(shape, margin, () => {
-      clear = false;
-      return 'enough';
-    });
-    return clear;
-  };
-  const count = (shape: BoxShape, enough?: Enough): Covered => {
-    const sum = { thin: 0, chain: 0, solid: 0, heavy: 0, leader: 0 };
-    touching(shape, 0, ({ weight }) => {
-      sum[weight] += 1;
-      const lost = enough !== undefined && weigh(sum, enough.cost) > enough.limit;
-      return lost ? 'enough' : 'go on';
-    });
-    return sum;
-  };
-  const countAll = (shape: BoxShape): number => {
-    let sum = 0;
-    touching(shape, 0, () => {
-      sum += 1;
-      return 'go on';
-    });
-    return sum;
-  };
-  return { add, drop, isClear, count, countAll };
+const shapeOf = (box: PaperBox): BoxShapes => {
+  if (asked !== box) setShape(shapeAsked, 0, box);
+  asked = box;
+  return shapeAsked;
 };
+
+const within = (bounds: Bounds | null, { x, y }: PaperPoint): boolean =>
+  bounds === null || (x >= bounds.minX && x <= bounds.maxX && y >= bounds.minY && y <= bounds.maxY);
+
+const allWithin = (bounds: Bounds | null, shape: BoxShapes): boolean =>
+  bounds === null ||
+  ((shape[0] ?? 0) >= bounds.minX &&
+    (shape[1] ?? 0) >= bounds.minY &&
+    (shape[2] ?? 0) <= bounds.maxX &&
+    (shape[3] ?? 0) <= bounds.maxY);
+
+const comesNear = (bounds: Bounds, shape: BoxShapes): boolean =>
+  (shape[0] ?? 0) <= bounds.maxX &&
+  bounds.minX <= (shape[2] ?? 0) &&
+  (shape[1] ?? 0) <= bounds.maxY &&
+  bounds.minY <= (shape[3] ?? 0);
 
 /**
  * Empty room for letters, in paper inches. Nothing is placed outside `window`; none means paper
@@ -159,62 +104,49 @@ export const makeLettering = (
   taken: readonly PaperBox[],
   { shown, thin }: PaperLook = { shown: null, thin: 'whole' },
 ): HeldLettering => {
-  const texts = makeGrid();
-  const drawn = makeGrid();
+  const texts = makeShapeGrid();
+  const drawn = makeShapeGrid();
   // leaders are among what is drawn, and are asked for alone
-  const leaders = makeGrid();
+  const leaders = makeShapeGrid();
+  const grids = [texts, drawn, leaders] as const;
   let edge = window;
+  let around = window === null ? null : expandBounds(window, beyond);
   let inSight = shown;
   let notes: Held[] | null = null;
-  const add = (grid: typeof texts, shape: BoxShape, weight?: Weight): void => {
-    const kept = grid.add(shape, weight);
-    notes?.push({ giveBack: () => grid.drop(kept) });
+  const add = (grid: ShapeGrid, box: PaperBox, weight: Weight): void => {
+    const n = grid.add(box, weight);
+    notes?.push(n * grids.length + grids.indexOf(grid));
   };
-  for (const box of taken) texts.add(boxShape(box));
-  const within = (bounds: Bounds | null, { x, y }: PaperPoint): boolean =>
-    bounds === null ||
-    (x >= bounds.minX && x <= bounds.maxX && y >= bounds.minY && y <= bounds.maxY);
-  const sees = (point: PaperPoint): boolean => within(edge, point);
-  // a place is asked about in several ways, one after the other
-  let asked: PaperBox | null = null;
-  let shapeAsked: BoxShape | null = null;
-  const shapeOf = (box: PaperBox): BoxShape => {
-    if (shapeAsked !== null && asked === box) return shapeAsked;
-    const shape = boxShape(box);
-    asked = box;
-    shapeAsked = shape;
-    return shape;
-  };
-  const inside = ({ minX, minY, maxX, maxY }: Bounds): boolean =>
-    edge === null ||
-    (minX >= edge.minX && minY >= edge.minY && maxX <= edge.maxX && maxY <= edge.maxY);
-  const standsClear = (shape: BoxShape): boolean =>
+  for (const box of taken) texts.add(box, 'thin');
+  const standsClear = (shape: BoxShapes): boolean =>
     thin === 'whole' || !liesOnSolid(drawn.count(shape, onSolid));
   return {
-    sees,
+    sees: (point) => within(edge, point),
     thin,
     shows: (point) => within(inSight, point),
+    showsAll: (box) => allWithin(inSight, shapeOf(box)),
     isFree: (box) => {
       const shape = shapeOf(box);
-      return inside(shape) && texts.isClear(shape, gap) && standsClear(shape);
+      return allWithin(edge, shape) && texts.isClear(shape, gap) && standsClear(shape);
     },
     reaches: (bounds) => edge === null || boundsOverlap(bounds, edge),
     crosses: (strip) => texts.countAll(shapeOf(strip)),
     leaders: (strip) => leaders.countAll(shapeOf(strip)),
     covers: (box, enough) => drawn.count(shapeOf(box), enough),
-    take: (box) => add(texts, shapeOf(box)),
+    take: (box) => add(texts, box, 'thin'),
     // what lies outside is never lettered over, and a line a mile long would fill the grid
-    avoid: (box, weight) => {
-      const shape = boxShape(box);
-      if (edge !== null && !boundsOverlap(shape, expandBounds(edge, beyond))) return;
-      add(drawn, shape, weight);
-      if (weight === 'leader') add(leaders, shape, weight);
+    avoid: (box, weight = 'thin') => {
+      if (around !== null && !comesNear(around, shapeOf(box))) return;
+      add(drawn, box, weight);
+      if (weight === 'leader') add(leaders, box, weight);
     },
     note: (into) => {
       notes = into;
     },
+    giveBack: (held) => grids[held % grids.length]?.drop(Math.floor(held / grids.length)),
     lookThrough: (next, sight) => {
       edge = next;
+      around = next === null ? null : expandBounds(next, beyond);
       inSight = sight;
     },
   };
@@ -222,38 +154,46 @@ export const makeLettering = (
 
 /** Room to try several texts in together: nothing is taken until `keep` is called. */
 export const trial = (room: Lettering): Lettering & { readonly keep: () => void } => {
-  const texts: { readonly box: PaperBox; readonly shape: BoxShape }[] = [];
-  const lines: {
-    readonly box: PaperBox;
-    readonly shape: BoxShape;
-    readonly weight: Weight;
-  }[] = [];
+  const texts: PaperBox[] = [];
+  const shapes: BoxShapes = [];
+  const lines: { readonly box: PaperBox; readonly weight: Weight }[] = [];
+  const lineShapes: BoxShapes = [];
   const crossed = (box: PaperBox): number => {
-    if (texts.length === 0) return 0;
-    const shape = boxShape(box);
-    return texts.filter((other) => shapesOverlap(other.shape, shape)).length;
+    let sum = 0;
+    for (let n = 0; n < texts.length; n++) {
+      if (shapesOverlap(shapes, n, shapeOf(box))) sum += 1;
+    }
+    return sum;
   };
   return {
     ...room,
     isFree: (box) => room.isFree(box) && crossed(box) === 0,
     crosses: (strip) => room.crosses(strip) + crossed(strip),
-    leaders: (strip) => {
-      const own = lines.filter(({ weight }) => weight === 'leader');
-      if (own.length === 0) return room.leaders(strip);
-      const shape = boxShape(strip);
-      return room.leaders(strip) + own.filter((other) => shapesOverlap(other.shape, shape)).length;
-    },
+    leaders: (strip) =>
+      lines.reduce(
+        (sum, { weight }, n) =>
+          weight === 'leader' && shapesOverlap(lineShapes, n, shapeOf(strip)) ? sum + 1 : sum,
+        room.leaders(strip),
+      ),
     covers: (box, enough) => {
       const under = room.covers(box, enough);
       if (lines.length === 0) return under;
-      const [sum, shape] = [{ ...under }, boxShape(box)];
-      for (const line of lines) if (shapesOverlap(line.shape, shape)) sum[line.weight] += 1;
+      const sum = { ...under };
+      lines.forEach(({ weight }, n) => {
+        if (shapesOverlap(lineShapes, n, shapeOf(box))) sum[weight] += 1;
+      });
       return sum;
     },
-    take: (box) => texts.push({ box, shape: boxShape(box) }),
-    avoid: (box, weight = 'thin') => lines.push({ box, shape: boxShape(box), weight }),
+    take: (box) => {
+      setShape(shapes, texts.length, box);
+      texts.push(box);
+    },
+    avoid: (box, weight = 'thin') => {
+      setShape(lineShapes, lines.length, box);
+      lines.push({ box, weight });
+    },
     keep: () => {
-      for (const { box } of texts) room.take(box);
+      for (const box of texts) room.take(box);
       for (const { box, weight } of lines) room.avoid(box, weight);
     },
   };
