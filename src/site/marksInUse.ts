@@ -12,7 +12,7 @@ export const marksOfFeatures = (site: Site): Set<MarkId> =>
   new Set(Object.values(site.features).flatMap(marksOf));
 
 /** The marks that lines or features stand on. */
-export const marksInUse = (site: Site): Set<MarkId> =>
+export const marksInUse = (site: Pick<Site, 'lines' | 'features'>): Set<MarkId> =>
   new Set([...Object.values(site.lines), ...Object.values(site.features)].flatMap(marksOf));
 
 /**

@@ -15,6 +15,8 @@ import { drawRoomsOf } from './drawLeafRooms.ts';
 import { drawLoneMarks } from './drawLoneMarks.ts';
 import { drawWallTops } from './drawWallTops.ts';
 import { drawClearGround, drawHeld } from './drawPins.ts';
+import { kept } from './kept.ts';
+import { standing } from './standing.ts';
 
 /** What a plan shows, one concern each. */
 export type PlanPart =
@@ -64,10 +66,13 @@ const layerOf: Readonly<Record<PlanPart, LayerName>> = {
 /** Primitives of one thing or a few that are drawn anew together: the very same while that is the same. */
 export type PlanGroup = readonly Primitive[];
 
+/** Groups that follow one another: of a fence line the very same list while each of them is. */
+export type PlanBundle = readonly PlanGroup[];
+
 /** What one part of a plan shows, in the order in which it is drawn. */
 export interface PlanGroups {
   readonly part: PlanPart;
-  readonly groups: readonly PlanGroup[];
+  readonly bundles: readonly PlanBundle[];
 }
 
 const featureGroups = (site: Site, layout: Layout, carry: Carry): PlanGroup[] => {
@@ -108,35 +113,38 @@ export const planGroups = (
   let drawn: FenceGroups | null = null;
   const fences = () => (drawn ??= fenceGroups(site, layout, { lengths, tapes }, carry));
   const things = carry.shelf<PlanGroup>('plan');
-  const parts: Readonly<Record<PlanPart, () => readonly PlanGroup[]>> = {
+  const parts: Readonly<Record<PlanPart, () => readonly PlanBundle[]>> = {
     ground: () => [
-      things.take('ground', [layout.ground, lengths], () => drawGround(layout.ground, lengths)),
+      [things.take('ground', [layout.ground, lengths], () => drawGround(layout.ground, lengths))],
     ],
-    features: () => featureGroups(site, layout, carry),
+    features: () => [featureGroups(site, layout, carry)],
     fence: () => fences().fence,
     gates: () => {
       const leaves = carry.shelf<PlanGroup>('gates');
-      return gates.map((gate) => leaves.take(gate.id, [gate], () => drawGate(gate)));
+      return [gates.map((gate) => leaves.take(gate.id, [gate], () => drawGate(gate)))];
     },
     posts: () => fences().posts,
-    pins: () => [things.settle('pins', values(site.pins).length === 0 ? [] : drawHeld(layout))],
-    'leaf rooms': () => leafRoomGroups(site, layout, carry),
-    marks: () => [things.settle('marks', drawLoneMarks(site))],
+    pins: () => [[things.settle('pins', values(site.pins).length === 0 ? [] : drawHeld(layout))]],
+    'leaf rooms': () => [leafRoomGroups(site, layout, carry)],
+    marks: () => [
+      [things.next('marks', standing(site), (before) => kept(before, drawLoneMarks(site)))],
+    ],
     tags: () => fences().tags,
     'gate labels': () => {
       const labels = carry.shelf<PlanGroup>('gate labels');
-      return gates.map((gate) => {
+      const labelled = gates.map((gate) => {
         const said = site.gates[gate.id];
         const label = () => [gateLabel(gate, said, lengths)];
         return labels.take(gate.id, [gate, said, lengths], label);
       });
+      return [labelled];
     },
     chains: () => fences().chains,
-    flags: () => [things.settle('flags', drawFlags(layout.flags))],
+    flags: () => [[things.settle('flags', drawFlags(layout.flags))]],
   };
   return (Object.keys(parts) as PlanPart[])
     .filter((part) => !omit.includes(part))
-    .map((part) => ({ part, groups: parts[part]() }));
+    .map((part) => ({ part, bundles: parts[part]() }));
 };
 
 /** The plan of a site in layers: see `planGroups`. */
@@ -145,9 +153,9 @@ export const planLayers = (
   layout: Layout,
   options: PlanOptions = {},
 ): readonly DrawnLayer[] =>
-  planGroups(site, layout, options, newCarry()).map(({ part, groups }) => ({
+  planGroups(site, layout, options, newCarry()).map(({ part, bundles }) => ({
     name: layerOf[part],
-    primitives: groups.flat(),
+    primitives: bundles.flat(2),
   }));
 
 /** The plan of a site as primitives without layers: see `planGroups`. */

@@ -8,6 +8,7 @@ import { drawChain, type ChainStyle } from './drawChain.ts';
 import { drawFence } from './drawFence.ts';
 import { drawPost } from './drawPost.ts';
 import { drawTag } from './drawTag.ts';
+import { kept } from './kept.ts';
 
 /** How the runs of a fence line are drawn. */
 export interface RunStyle extends ChainStyle {
@@ -95,10 +96,6 @@ export const drawPostWithTag = (post: Post, side: Beside, next: SitePoint | null
   hole: drawPost(post, next ?? undefined),
   tag: drawTag(post, side, next ?? undefined),
 });
-
-/** The list of before where the one of now holds the same, so that it is not drawn on paper again. */
-const kept = <Of extends readonly Primitive[]>(before: Of | undefined, now: Of): Of =>
-  before !== undefined && alike(before, now) ? before : now;
 
 /**
  * A run with its posts, in their order (undefined for one that the layout does not have). Parts that are as they

@@ -5,7 +5,9 @@ import type { Primitive } from '../primitive.ts';
 import { drawFixes } from './drawFixes.ts';
 import { drawNamelessMarks } from './drawLoneMarks.ts';
 import { drawSurvey } from './drawSurvey.ts';
-import { planGroups, type PlanGroup, type PlanOptions } from './drawPlan.ts';
+import { planGroups, type PlanBundle, type PlanGroup, type PlanOptions } from './drawPlan.ts';
+import { kept } from './kept.ts';
+import { standing } from './standing.ts';
 
 /**
  * A name that finds no room near its place waits until the pad is brought closer; flags and the
@@ -27,6 +29,23 @@ const nearGroup = (group: PlanGroup): PlanGroup => {
   return near;
 };
 
+const nearBundles = new WeakMap<PlanBundle, PlanBundle>();
+
+/** The same of a bundle, without groups that hold nothing. */
+const nearBundle = (bundle: PlanBundle): PlanBundle => {
+  const known = nearBundles.get(bundle);
+  if (known !== undefined) return known;
+  const near = bundle.filter(({ length }) => length > 0).map(nearGroup);
+  nearBundles.set(bundle, near);
+  return near;
+};
+
+/** What it follows from what is drawn of a survey. */
+const surveyed = (site: Site, { survey }: Layout): readonly unknown[] => {
+  const { suspects, loose, ways, stands } = survey;
+  return [...standing(site), site.lengths, suspects, loose, ways, stands];
+};
+
 /**
  * The plan as the pad shows it, where a person can come closer: as `planGroups`, less crowded, with marks
  * that have no name and how rough places are that satellites found. Groups without anything are left away.
@@ -38,13 +57,15 @@ export const padGroups = (
   options: PlanOptions = {},
 ): readonly PlanGroup[] => {
   const things = carry.shelf<PlanGroup>('pad');
-  const all = [
-    things.settle('fixes', drawFixes(site)),
-    ...planGroups(site, layout, options, carry).flatMap(({ groups }) => groups),
-    things.settle('nameless', drawNamelessMarks(site)),
-    things.settle('survey', drawSurvey(site, layout)),
+  const drawn = (id: string, from: readonly unknown[], draw: () => PlanGroup): PlanBundle => [
+    things.next(id, from, (before) => kept(before, draw())),
   ];
-  return all.filter(({ length }) => length > 0).map(nearGroup);
+  return [
+    drawn('fixes', [site.observations], () => drawFixes(site)),
+    ...planGroups(site, layout, options, carry).flatMap(({ bundles }) => bundles),
+    drawn('nameless', standing(site), () => drawNamelessMarks(site)),
+    drawn('survey', surveyed(site, layout), () => drawSurvey(site, layout)),
+  ].flatMap(nearBundle);
 };
 
 /** The plan of a pad as primitives: see `padGroups`. */

@@ -8,7 +8,7 @@ import type { Site } from '../../site/site.ts';
  * The marks of which nothing is known but where satellites found them, and that stand there: not fixed,
  * drawn nowhere else by a hand, and nothing else observed.
  */
-export const roughMarks = (site: Site): ReadonlySet<MarkId> => {
+export const roughMarks = (site: Pick<Site, 'marks' | 'observations'>): ReadonlySet<MarkId> => {
   const seen = Object.values<Observation>(site.observations);
   const known = new Set(
     seen.flatMap((one) => (one.kind === 'fix' ? [] : Object.values(marksObserved(one)))),

@@ -1,0 +1,94 @@
+import type { Carry } from '../../engine/carry/carry.ts';
+import type { GateLayout, Layout, LineLayout, Run } from '../../engine/layout.ts';
+import type { Post, PostId } from '../../engine/post.ts';
+import type { SitePoint } from '../../geometry/point.ts';
+import type { LineId } from '../../site/ids.ts';
+import type { Primitive } from '../primitive.ts';
+import { ghostOf } from './drawFence.ts';
+import { drawRun, nearer, type RunDrawing, type RunStyle } from './drawRun.ts';
+
+type Group = readonly Primitive[];
+
+/** A post at an end of runs: the line and the run that come to it first, and its nearest neighbour on any. */
+export interface EndPost {
+  readonly post: Post;
+  readonly line: LineId;
+  readonly drawn: RunDrawing;
+  readonly next: SitePoint | null;
+}
+
+/** What is drawn of a fence line, its posts aside that other lines may come to first. */
+export interface DrawnLine {
+  readonly id: LineId;
+  readonly runs: readonly { readonly run: Run; readonly drawn: RunDrawing }[];
+  readonly fence: readonly Group[];
+  readonly chains: readonly Group[];
+  /** In the order in which its runs come to them. */
+  readonly ends: readonly EndPost[];
+  /** Those of them that other lines end at too. */
+  readonly shared: readonly EndPost[];
+}
+
+/** A run as it was drawn, and of what. */
+interface KeptRun {
+  readonly run: Run;
+  readonly how: RunStyle;
+  readonly posts: readonly (Post | undefined)[];
+  readonly gates: readonly (GateLayout | undefined)[];
+  readonly drawn: RunDrawing;
+}
+
+const gatesOf = (run: Run, layout: Layout): (GateLayout | undefined)[] =>
+  run.spaces.flatMap((space) => (space.kind === 'gate' ? [layout.gates[space.gate]] : []));
+
+/** Whether a run was drawn of the very same: a look that makes nothing, since most runs are. */
+const stands = (was: KeptRun, run: Run, layout: Layout, how: RunStyle): boolean => {
+  if (was.run !== run || was.how !== how) return false;
+  for (let n = 0; n < was.posts.length; n += 1)
+    if (layout.posts.get(run.posts[n]?.post ?? 'post:') !== was.posts[n]) return false;
+  return was.gates.every((gate) => gate === undefined || layout.gates[gate.id] === gate);
+};
+
+const drawnRun = (run: Run, layout: Layout, how: RunStyle, carry: Carry): RunDrawing => {
+  const draw = (before: KeptRun | undefined): KeptRun => {
+    const posts = run.posts.map(({ post }) => layout.posts.get(post));
+    const drawn = drawRun({ run, posts, layout, how }, before?.drawn);
+    return { run, how, posts, gates: gatesOf(run, layout), drawn };
+  };
+  return carry.shelf<KeptRun>('runs').renew(run.id, (was) => stands(was, run, layout, how), draw)
+    .drawn;
+};
+
+const endsOf = (line: LineId, runs: DrawnLine['runs'], { posts }: Layout): EndPost[] => {
+  const ends = new Map<PostId, EndPost>();
+  const meet = (id: PostId | undefined, drawn: RunDrawing, inward: SitePoint | null): void => {
+    const post = id === undefined ? undefined : posts.get(id);
+    if (post === undefined) return;
+    const known = ends.get(post.id) ?? { post, line, drawn, next: null };
+    ends.set(post.id, { ...known, next: nearer(known.next, inward) });
+  };
+  for (const { run, drawn } of runs) {
+    meet(run.posts[0]?.post, drawn, drawn.inward.start);
+    meet(run.posts.at(-1)?.post, drawn, drawn.inward.end);
+  }
+  return [...ends.values()];
+};
+
+/** Draws a fence line, of its runs those that are other than before (`carry`); one without runs as a ghost. */
+export const drawLine = (
+  line: LineLayout,
+  layout: Layout,
+  how: RunStyle,
+  carry: Carry,
+): DrawnLine => {
+  const runs = line.runs.map((run) => ({ run, drawn: drawnRun(run, layout, how, carry) }));
+  const ends = endsOf(line.id, runs, layout);
+  return {
+    id: line.id,
+    runs,
+    fence: runs.length === 0 ? [ghostOf(line)] : runs.map(({ drawn }) => drawn.fence),
+    chains: runs.map(({ drawn }) => drawn.chain),
+    ends,
+    shared: ends.filter(({ post }) => post.lines.length > 1),
+  };
+};
