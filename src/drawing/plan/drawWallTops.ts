@@ -37,9 +37,12 @@ const drawTop = (leg: Leg, wall: WallTop): Primitive[] => {
 
 /** The walls and kerbs that legs stand on, as wide as they are, with a line at each of their steps. */
 export const drawWallTops = (site: Site, { lines }: Pick<Layout, 'lines'>): readonly Primitive[] =>
-  Object.values(lines).flatMap(({ id, legs }) =>
-    legs.flatMap((leg) => {
-      const wall = site.lines[id]?.walls[leg.id];
+  Object.values(lines).flatMap(({ id, legs }) => {
+    const walls = site.lines[id]?.walls ?? {};
+    // most lines stand on none, and may have many legs
+    if (Object.keys(walls).length === 0) return [];
+    return legs.flatMap((leg) => {
+      const wall = walls[leg.id];
       return wall === undefined ? [] : drawTop(leg, wall);
-    }),
-  );
+    });
+  });

@@ -1,6 +1,7 @@
 import type { Carry } from '../../engine/carry/carry.ts';
 import type { GateLayout, Layout, LineLayout, Run } from '../../engine/layout.ts';
 import type { Post, PostId } from '../../engine/post.ts';
+import type { Touched } from '../../engine/posts/touchedPosts.ts';
 import type { SitePoint } from '../../geometry/point.ts';
 import type { LineId } from '../../site/ids.ts';
 import type { Primitive } from '../primitive.ts';
@@ -29,11 +30,18 @@ export interface DrawnLine {
   readonly shared: readonly EndPost[];
 }
 
+/** A line to be drawn, and what of the posts is touched since it was drawn last; null where it was not. */
+interface LineToDraw {
+  readonly line: LineLayout;
+  readonly layout: Layout;
+  readonly how: RunStyle;
+  readonly touched: Touched | null;
+}
+
 /** A run as it was drawn, and of what. */
 interface KeptRun {
   readonly run: Run;
   readonly how: RunStyle;
-  readonly posts: readonly (Post | undefined)[];
   readonly gates: readonly (GateLayout | undefined)[];
   readonly drawn: RunDrawing;
 }
@@ -42,21 +50,24 @@ const gatesOf = (run: Run, layout: Layout): (GateLayout | undefined)[] =>
   run.spaces.flatMap((space) => (space.kind === 'gate' ? [layout.gates[space.gate]] : []));
 
 /** Whether a run was drawn of the very same: a look that makes nothing, since most runs are. */
-const stands = (was: KeptRun, run: Run, layout: Layout, how: RunStyle): boolean => {
-  if (was.run !== run || was.how !== how) return false;
-  for (let n = 0; n < was.posts.length; n += 1)
-    if (layout.posts.get(run.posts[n]?.post ?? 'post:') !== was.posts[n]) return false;
+const stands = (was: KeptRun, run: Run, { layout, how, touched }: LineToDraw): boolean => {
+  if (was.run !== run || was.how !== how || touched === null) return false;
+  for (const { post } of run.posts) if (touched.posts.has(post)) return false;
   return was.gates.every((gate) => gate === undefined || layout.gates[gate.id] === gate);
 };
 
-const drawnRun = (run: Run, layout: Layout, how: RunStyle, carry: Carry): RunDrawing => {
-  const draw = (before: KeptRun | undefined): KeptRun => {
-    const posts = run.posts.map(({ post }) => layout.posts.get(post));
-    const drawn = drawRun({ run, posts, layout, how }, before?.drawn);
-    return { run, how, posts, gates: gatesOf(run, layout), drawn };
-  };
-  return carry.shelf<KeptRun>('runs').renew(run.id, (was) => stands(was, run, layout, how), draw)
-    .drawn;
+const drawnRuns = (what: LineToDraw, carry: Carry): DrawnLine['runs'] => {
+  const { line, layout, how } = what;
+  const shelf = carry.shelf<KeptRun>('runs');
+  return line.runs.map((run) => {
+    const draw = (before: KeptRun | undefined): KeptRun => {
+      const posts = run.posts.map(({ post }) => layout.posts.get(post));
+      const drawn = drawRun({ run, posts, layout, how }, before?.drawn);
+      return { run, how, gates: gatesOf(run, layout), drawn };
+    };
+    const { drawn } = shelf.renew(run.id, (was) => stands(was, run, what), draw);
+    return { run, drawn };
+  });
 };
 
 const endsOf = (line: LineId, runs: DrawnLine['runs'], { posts }: Layout): EndPost[] => {
@@ -75,13 +86,9 @@ const endsOf = (line: LineId, runs: DrawnLine['runs'], { posts }: Layout): EndPo
 };
 
 /** Draws a fence line, of its runs those that are other than before (`carry`); one without runs as a ghost. */
-export const drawLine = (
-  line: LineLayout,
-  layout: Layout,
-  how: RunStyle,
-  carry: Carry,
-): DrawnLine => {
-  const runs = line.runs.map((run) => ({ run, drawn: drawnRun(run, layout, how, carry) }));
+export const drawLine = (what: LineToDraw, carry: Carry): DrawnLine => {
+  const { line, layout } = what;
+  const runs = drawnRuns(what, carry);
   const ends = endsOf(line.id, runs, layout);
   return {
     id: line.id,

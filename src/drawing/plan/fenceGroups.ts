@@ -1,7 +1,7 @@
 import type { Carry } from '../../engine/carry/carry.ts';
 import type { GateLayout, Layout, LineLayout } from '../../engine/layout.ts';
 import { standsByGate } from '../../engine/post.ts';
-import { touchedLines } from '../../engine/posts/touchedLines.ts';
+import { touchedPosts, type Touched } from '../../engine/posts/touchedPosts.ts';
 import type { LineId } from '../../site/ids.ts';
 import type { Site } from '../../site/site.ts';
 import type { LengthStyle } from '../../units/lengthStyle.ts';
@@ -37,28 +37,18 @@ interface Written {
 
 const values = <T>(map: Readonly<Record<string, T>>): T[] => Object.values(map);
 
-/** For each line something that is another thing whenever any of its posts is: so no list of them has to be kept. */
-const postsSeen = ({ posts }: Layout, carry: Carry): ((line: LineId) => object) => {
+/** What of the posts is touched since the plan before; null where there was none. */
+const touchedSince = ({ posts }: Layout, carry: Carry): Touched | null => {
   interface Seen {
     readonly posts: Layout['posts'];
-    readonly touched: ReadonlySet<LineId> | null;
+    readonly touched: Touched | null;
   }
-  const { touched } = carry.shelf<Seen>('posts seen').renew(
-    '',
-    () => false,
-    (before) => ({
-      posts,
-      touched: before === undefined ? null : touchedLines(before.posts, posts),
-    }),
-  );
-  const seen = carry.shelf<object>('posts of a line');
-  const stands = (line: LineId): boolean => touched !== null && !touched.has(line);
-  return (line) =>
-    seen.renew(
-      line,
-      () => stands(line),
-      () => ({}),
-    );
+  const seen = carry.shelf<Seen>('posts seen');
+  const look = (before: Seen | undefined): Seen => ({
+    posts,
+    touched: before === undefined ? null : touchedPosts(before.posts, posts),
+  });
+  return seen.renew('', () => false, look).touched;
 };
 
 const gatesByLine = (gates: readonly GateLayout[]): ReadonlyMap<LineId, readonly GateLayout[]> => {
@@ -90,14 +80,22 @@ const stylesOf = (lines: readonly LineLayout[], site: Site, written: Written, ca
 
 const drawnLines = (site: Site, layout: Layout, written: Written, carry: Carry): DrawnLine[] => {
   const lines = values(layout.lines);
-  const seen = postsSeen(layout, carry);
+  const touched = touchedSince(layout, carry);
+  // another thing whenever any post of the line is: so no list of them has to be kept
+  const posts = carry.shelf<object>('posts of a line');
+  const stand = (line: LineId): boolean => touched !== null && !touched.lines.has(line);
   const gates = gatesByLine(values(layout.gates));
   const styleOf = stylesOf(lines, site, written, carry);
   const drawn = carry.shelf<DrawnLine>('lines');
   return lines.map((line) => {
     const how = styleOf(line);
-    const from = [line, how, seen(line.id), ...(gates.get(line.id) ?? [])];
-    return drawn.part(line.id, from, (own) => drawLine(line, layout, how, own));
+    const seen = posts.renew(
+      line.id,
+      () => stand(line.id),
+      () => ({}),
+    );
+    const from = [line, how, seen, ...(gates.get(line.id) ?? [])];
+    return drawn.part(line.id, from, (own) => drawLine({ line, layout, how, touched }, own));
   });
 };
 

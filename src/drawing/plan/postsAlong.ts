@@ -1,4 +1,4 @@
-import type { Carry } from '../../engine/carry/carry.ts';
+import type { Carry, Shelf } from '../../engine/carry/carry.ts';
 import { isTerminal, type PostId } from '../../engine/post.ts';
 import type { LineId } from '../../site/ids.ts';
 import type { Primitive } from '../primitive.ts';
@@ -34,7 +34,7 @@ interface DrawnEnd {
   readonly tag: Group;
 }
 
-const drawnEnd = ({ post, drawn, next }: EndPost, carry: Carry): DrawnEnd => {
+const drawnEnd = ({ post, drawn, next }: EndPost, shelf: Shelf<DrawnEnd>): DrawnEnd => {
   const draw = (before: DrawnEnd | undefined): DrawnEnd => {
     const { hole, tag } = drawPostWithTag(post, drawn.side(post), next);
     return {
@@ -43,7 +43,7 @@ const drawnEnd = ({ post, drawn, next }: EndPost, carry: Carry): DrawnEnd => {
       tag: kept(before?.tag, [tag]),
     };
   };
-  return carry.shelf<DrawnEnd>('ends').next(post.id, [post, drawn, next?.x, next?.y], draw);
+  return shelf.next(post.id, [post, drawn, next?.x, next?.y], draw);
 };
 
 /** Of the ends that other lines come to as well, those that this line is the first to come to. */
@@ -54,9 +54,10 @@ const own = (line: LineId, shared: SharedEnds, end: EndPost): EndPost | null => 
 
 const along = (line: DrawnLine, shared: SharedEnds, carry: Carry): PostsAlong => {
   const left = new Map<PostId, DrawnEnd>();
+  const ends = carry.shelf<DrawnEnd>('ends');
   for (const each of line.ends) {
     const end = own(line.id, shared, each);
-    if (end !== null) left.set(end.post.id, drawnEnd(end, carry));
+    if (end !== null) left.set(end.post.id, drawnEnd(end, ends));
   }
   const [posts, numbers, letters]: [Group[], Group[], Group[]] = [[], [], []];
   const put = (id: PostId | undefined): void => {
