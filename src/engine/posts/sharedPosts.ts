@@ -43,7 +43,7 @@ export class SharedPosts implements Posts {
   }
 
   values(): ReturnType<Posts['values']> {
-    return this.lists.flat().values();
+    return new Array<Post>().concat(...this.lists).values();
   }
 }
 
