@@ -12,9 +12,11 @@ import type { LengthStyle } from '../../units/lengthStyle.ts';
 import type { Atom } from '../atom.ts';
 import { breaksFor, brokenAt } from '../explode/brokenAt.ts';
 import { polylineOutline } from '../explode/polylineOutline.ts';
+import { LetteredBefore } from '../lettering/letteredBefore.ts';
 import { makeLettering } from '../lettering/lettering.ts';
 import type { Lettered } from '../lettering/lettered.ts';
 import { textBox } from '../lettering/textBox.ts';
+import { infillOn } from '../plan/infillOn.ts';
 import { closedSpans, type ClosedSpan } from './closedSpans.ts';
 import { heightSpans } from './heightSpans.ts';
 import { tapeBody } from './tapeBody.ts';
@@ -46,6 +48,8 @@ export interface TapeOptions {
   readonly seen?: { readonly from: number; readonly to: number };
   /** Whether what a tape reads from the other end stands under the readings; it does not unless said. */
   readonly otherEnd?: 'shown';
+  /** What was lettered of strips of a line before: what does not differ is taken over, the very same atoms. */
+  readonly before?: LetteredBefore;
 }
 
 /** A strip as drawn, and where on it everything stands, so that a hand can take hold of it. */
@@ -106,19 +110,49 @@ const foldSign = (before: TapeReach, turn: number): Atom => {
   };
 };
 
-const places = (pieces: readonly TapePiece[], reaches: readonly TapeReach[]) => {
-  const stops = pieces.flatMap((piece, n) => {
-    const reach = reaches[n];
-    if (reach === undefined) return [];
-    return stopsOf(piece).map((stop) => ({ ...stop, reach, x: xAt(reach, stop.station) }));
-  });
-  return {
-    posts: stops.map(({ post, reach, x }) => ({ post, run: reach.run, x })),
-    gates: stops.flatMap(({ next, reach, x, station }) =>
+type Places = Pick<TapeStrip, 'posts' | 'gates'>;
+
+interface Placed extends Places {
+  readonly piece: TapePiece;
+  readonly reach: TapeReach;
+}
+
+/** Where all stands of runs that were placed last, remembered: most of a line stays where it is. */
+const placed = new WeakMap<Run, Placed>();
+
+const isPlaced = ({ piece, reach }: Placed, now: TapePiece, there: TapeReach): boolean =>
+  piece.first === now.first &&
+  piece.last === now.last &&
+  reach.x === there.x &&
+  reach.scale === there.scale;
+
+const placesOf = (piece: TapePiece, reach: TapeReach): Places => {
+  const known = placed.get(piece.run);
+  if (known !== undefined && isPlaced(known, piece, reach)) return known;
+  const { run } = reach;
+  const stops = stopsOf(piece).map((stop) => ({ ...stop, x: xAt(reach, stop.station) }));
+  const now = {
+    piece,
+    reach,
+    posts: stops.map(({ post, x }) => ({ post, run, x })),
+    gates: stops.flatMap(({ next, x, station }) =>
       next?.kind === 'gate'
-        ? [{ gate: next.gate, run: reach.run, from: x, to: xAt(reach, station + next.length) }]
+        ? [{ gate: next.gate, run, from: x, to: xAt(reach, station + next.length) }]
         : [],
     ),
+  };
+  placed.set(piece.run, now);
+  return now;
+};
+
+const places = (pieces: readonly TapePiece[], reaches: readonly TapeReach[]): Places => {
+  const all = pieces.flatMap((piece, n) => {
+    const reach = reaches[n];
+    return reach === undefined ? [] : [placesOf(piece, reach)];
+  });
+  return {
+    posts: all.flatMap(({ posts }) => posts),
+    gates: all.flatMap(({ gates }) => gates),
   };
 };
 
@@ -146,11 +180,11 @@ interface Shown {
 }
 
 /** Keep-outs of sites, remembered: all strips of a set are of one. */
-const known = new WeakMap<Site, readonly KeepOut[]>();
+const keptOut = new WeakMap<Site, readonly KeepOut[]>();
 
 const keepOutsIn = (site: Site): readonly KeepOut[] => {
-  const keepOuts = known.get(site) ?? keepOutsOf(site);
-  known.set(site, keepOuts);
+  const keepOuts = keptOut.get(site) ?? keepOutsOf(site);
+  keptOut.set(site, keepOuts);
   return keepOuts;
 };
 
@@ -179,19 +213,58 @@ const boxesOf = (drawn: readonly Lettered[]): OrientedBox<'paper'>[] =>
     .flatMap(({ lines, texts }) => [...lines, ...texts])
     .flatMap((atom) => (atom.do === 'text' ? [textBox(atom)] : []));
 
+/** What follows what is drawn of a piece, besides where there is room. */
+const followsFrom = (
+  { run, hook, first, last }: TapePiece,
+  { x, scale, from, to }: TapeReach,
+  { site, layout, style, width }: TapeSheet,
+  back: number | null,
+): readonly unknown[] => [
+  run,
+  hook,
+  first,
+  last,
+  x,
+  scale,
+  from,
+  to,
+  style,
+  width,
+  back,
+  infillOn(site, run.line),
+  ...run.posts.map(({ post }) => layout.posts.get(post)),
+  ...run.spaces.flatMap((space) =>
+    space.kind === 'gate' ? [layout.gates[space.gate], site.gates[space.gate]] : [],
+  ),
+];
+
+/** Tape, posts and spaces of a piece. */
+const partOf = (piece: TapePiece, reach: TapeReach, sheet: TapeSheet, back: number | null) => {
+  const { layout, style, room } = sheet;
+  const posts = tapePosts(piece, reach, { posts: layout.posts, style, room, back });
+  const spaces = tapeSpaces(piece, reach, sheet);
+  // last, since a number that a post's line would cut is not written
+  const body = tapeBody(piece, reach, style.system, room);
+  return { body: { lines: body, texts: [], left: [] }, spaces, posts };
+};
+
 /**
  * Tape, posts and spaces of every piece, and what is closed in it, its lines broken for letters; what lies
  * on top comes last.
  */
-const drawnOf = (shown: readonly Shown[], sheet: TapeSheet, back: number | null): Lettered[] => {
-  const { layout, style, room } = sheet;
-  const parts = shown.map(({ piece, reach }) => {
-    const posts = tapePosts(piece, reach, { posts: layout.posts, style, room, back });
-    const spaces = tapeSpaces(piece, reach, sheet);
-    // last, since a number that a post's line would cut is not written
-    const body = tapeBody(piece, reach, style.system, room);
-    return { body: { lines: body, texts: [], left: [] }, spaces, posts };
-  });
+const drawnOf = (
+  shown: readonly Shown[],
+  sheet: TapeSheet,
+  back: number | null,
+  before: LetteredBefore,
+): Lettered[] => {
+  const { style, room } = sheet;
+  const letter = before.begin(room);
+  const parts = shown.map(({ piece, reach }) =>
+    letter(`${piece.run.id} ${piece.first}`, followsFrom(piece, reach, sheet, back), (own) =>
+      partOf(piece, reach, { ...sheet, room: own }, back),
+    ),
+  );
   // after all openings, whose names must not be lost
   const closed = shown.map(({ piece, reach, closed: spans }) =>
     spans.map((span) => tapeClosed(piece, reach, span, { style, room })),
@@ -221,7 +294,7 @@ export const tapeStrip = (
   pieces: readonly TapePiece[],
   options: TapeOptions,
 ): TapeStrip => {
-  const { style, profile: most, otherEnd, seen } = options;
+  const { style, profile: most, otherEnd, seen, before: known = new LetteredBefore() } = options;
   const reaches = reachesOf(pieces, options);
   const shown = shownOf({ site, layout }, pieces, reaches, options);
   const back = otherEnd === 'shown' ? backLevel(pieces, style) : null;
@@ -229,10 +302,11 @@ export const tapeStrip = (
   const width = last === undefined ? options.width : xAt(last, last.to) + tapeMargin;
   const room = makeLettering(null, []);
   const across = Math.max(width, options.width);
-  const drawn = drawnOf(shown, { site, layout, style, room, width: across }, back);
+  const drawn = drawnOf(shown, { site, layout, style, room, width: across }, back, known);
   const folds = reaches.slice(1).flatMap((_, n) => {
     const [before, a, b] = [reaches[n], pieces[n], pieces[n + 1]];
     if (before === undefined || a === undefined || b === undefined) return [];
+    if (!isSeen(before, options)) return [];
     return [
       foldSign(
         before,

@@ -5,12 +5,18 @@ import { stationAt, xAt } from '../../../src/drawing/tape/tapeReach.ts';
 import { tapeStrip } from '../../../src/drawing/tape/tapeStrip.ts';
 import { anyLines } from '../anyYard.ts';
 import { tapeLevels } from '../../../src/drawing/tape/tapeLevels.ts';
+import { LetteredBefore } from '../../../src/drawing/lettering/letteredBefore.ts';
+import { layOutFrom, type Laying } from '../../../src/engine/layOutFrom.ts';
 import { layOutSite } from '../../../src/engine/layOutSite.ts';
+import { moveGate } from '../../../src/site/edits/moveGate.ts';
 import { setGateOpens } from '../../../src/site/edits/setGateOpens.ts';
 import type { Site } from '../../../src/site/site.ts';
+import { inches } from '../../../src/units/inches.ts';
 import { radians } from '../../../src/units/radians.ts';
-import { firstGate } from '../../engine/plainYard.ts';
+import { bare, fence as fenceOf, firstGate, gateOn } from '../../engine/plainYard.ts';
+import { randomSite } from '../../engine/randomSite.ts';
 import { wayYard } from '../../engine/wayYard.ts';
+import { after, anyMove } from '../../site/edits/anyEdits.ts';
 import { handYard } from '../handYard.ts';
 import { overlapsOf, textsOf } from '../textsOf.ts';
 
@@ -203,5 +209,52 @@ describe('a strip of which a part is seen', () => {
       heights.add(part.height);
     }
     expect(heights.size).toBe(1);
+  });
+});
+
+describe('a strip of which parts were drawn before', () => {
+  it('is as one from nothing, along any edits and wherever it is seen', () => {
+    const anyView = fc.record({ width: fc.constantFrom(4, 10), from: fc.nat(30), hook: fc.nat(3) });
+    const steps = fc.array(fc.tuple(fc.option(anyMove), anyView), { minLength: 2, maxLength: 6 });
+    fc.assert(
+      fc.property(randomSite, steps, (first, all) => {
+        const before = new LetteredBefore();
+        let [now, laying]: [Site, Laying] = [first, layOutFrom(first, null)];
+        for (const [move, { width, from, hook }] of all) {
+          if (move !== null) now = after(now, move);
+          laying = layOutFrom(now, laying);
+          const [line] = Object.values(laying.layout.lines);
+          const taped = (line?.runs ?? []).map((run) =>
+            wholeRun(run, hook === 0 ? 'end' : 'start'),
+          );
+          const how = { width, style, leastScale: 0.42 / 120, seen: { from, to: from + width } };
+          const known = tapeStrip(now, laying.layout, taped, { ...how, before });
+          expect(known).toEqual(tapeStrip(now, laying.layout, taped, how));
+        }
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  it('has the very same atoms of a run that a gate on another does not move', () => {
+    const corner = fenceOf(bare, [
+      [0, 0],
+      [600, 0],
+      [600, 480],
+    ]);
+    const gated = gateOn(corner, 0, { from: 'start', offset: 240 });
+    const laying = layOutFrom(gated, null);
+    const before = new LetteredBefore();
+    const drawn = (offset: number) => {
+      const moved = moveGate(gated, firstGate(gated), { from: 'start', offset: inches(offset) });
+      const laid = layOutFrom(moved, laying).layout;
+      const [line] = Object.values(laid.lines);
+      const taped = (line?.runs ?? []).map((run) => wholeRun(run, 'start'));
+      return tapeStrip(moved, laid, taped, { width: 10, style, before });
+    };
+    const [was, is] = [drawn(242), drawn(243)];
+    const same = is.atoms.filter((atom) => was.atoms.includes(atom));
+    expect(textsOf(same).length).toBeGreaterThan(8);
+    expect(same.length).toBeLessThan(is.atoms.length);
   });
 });

@@ -2,6 +2,7 @@ import './tape.css';
 import { useMemo, useRef, useState } from 'react';
 import { Picture } from '../../../canvas/Picture.tsx';
 import { useSize } from '../../../canvas/useSize.ts';
+import { LetteredBefore } from '../../../drawing/lettering/letteredBefore.ts';
 import { palettes } from '../../../drawing/palettes.ts';
 import { wholeRun } from '../../../drawing/tape/tapePiece.ts';
 import { tapeStrip } from '../../../drawing/tape/tapeStrip.ts';
@@ -37,6 +38,7 @@ const Strip = ({ line, profile }: StripProps) => {
   const room = useRef<HTMLDivElement>(null);
   const { width } = useSize(room);
   const [scrolled, setScrolled] = useState(0);
+  const [before] = useState(() => new LetteredBefore());
   const inch = inchOf[theme];
   const hook = site.lines[line.id]?.hook ?? 'start';
   // drawn a little ahead on both sides, so that it is not drawn anew with every step of a scroll
@@ -52,11 +54,12 @@ const Strip = ({ line, profile }: StripProps) => {
           width: wide,
           style: site.lengths,
           leastScale,
+          before,
           seen: { from: ((quarter - 1) * wide) / 4, to: ((quarter + 6) * wide) / 4 },
           ...(profile === 'shown' ? { profile: profileRoom / inch } : {}),
         },
       ),
-    [site, layout, line, hook, wide, quarter, inch, profile],
+    [site, layout, line, hook, wide, quarter, inch, profile, before],
   );
   const atoms = useMemo(() => {
     const { under, over } = litOnTape(line.id, strip, lit);
