@@ -1,5 +1,5 @@
 import type { Layout, Run } from '../../engine/layout.ts';
-import type { PostId } from '../../engine/post.ts';
+import { isTerminal, type PostId } from '../../engine/post.ts';
 import type { OrientedBox } from '../../geometry/orientedBox.ts';
 import { principalAngle } from '../../geometry/principalAngle.ts';
 import { trackBearing, trackLength } from '../../geometry/track.ts';
@@ -232,7 +232,11 @@ const followsFrom = (
   width,
   back,
   infillOn(site, run.line),
-  ...run.posts.map(({ post }) => layout.posts.get(post)),
+  // all that is drawn of a post besides its station
+  ...run.posts.flatMap(({ post: id }) => {
+    const post = layout.posts.get(id);
+    return post === undefined ? [null] : [post.tag, isTerminal(post)];
+  }),
   ...run.spaces.flatMap((space) =>
     space.kind === 'gate' ? [layout.gates[space.gate], site.gates[space.gate]] : [],
   ),

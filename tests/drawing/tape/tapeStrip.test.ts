@@ -242,7 +242,7 @@ describe('a strip of which parts were drawn before', () => {
       [600, 0],
       [600, 480],
     ]);
-    const gated = gateOn(corner, 0, { from: 'start', offset: 240 });
+    const gated = gateOn(corner, 0, { from: 'start', offset: 250 });
     const laying = layOutFrom(gated, null);
     const before = new LetteredBefore();
     const drawn = (offset: number) => {
@@ -252,7 +252,7 @@ describe('a strip of which parts were drawn before', () => {
       const taped = (line?.runs ?? []).map((run) => wholeRun(run, 'start'));
       return tapeStrip(moved, laid, taped, { width: 10, style, before });
     };
-    const [was, is] = [drawn(242), drawn(243)];
+    const [was, is] = [drawn(250), drawn(251)];
     const same = is.atoms.filter((atom) => was.atoms.includes(atom));
     expect(textsOf(same).length).toBeGreaterThan(8);
     expect(same.length).toBeLessThan(is.atoms.length);
