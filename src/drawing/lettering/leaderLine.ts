@@ -1,5 +1,5 @@
-import { corners, type OrientedBox } from '../../geometry/orientedBox.ts';
-import { nearestOnSegment, type Nearest } from '../../geometry/nearestOnSegment.ts';
+import { nearestOnBox } from '../../geometry/nearestOnBox.ts';
+import type { OrientedBox } from '../../geometry/orientedBox.ts';
 import type { PaperPoint } from '../../geometry/point.ts';
 import type { Atom } from '../atom.ts';
 import { circleOutline, segmentsOutline } from '../explode/polylineOutline.ts';
@@ -15,21 +15,9 @@ export interface Leader {
   readonly strip: OrientedBox<'paper'>;
 }
 
-/** The nearest point on the edge of a box; the first edge of those that are as near. */
-const nearestOn = (from: PaperPoint, box: OrientedBox<'paper'>): PaperPoint => {
-  const around = corners(box);
-  let nearest: Nearest<'paper'> | null = null;
-  for (let n = 0; n < around.length; n++) {
-    const [start, end] = [around[n] ?? from, around[(n + 1) % around.length] ?? from];
-    const other = nearestOnSegment(from, { start, end });
-    if (nearest === null || other.distance < nearest.distance) nearest = other;
-  }
-  return nearest?.point ?? from;
-};
-
 /** The leader from a place to the nearest edge of a text. */
 export const leaderLine = (from: PaperPoint, box: OrientedBox<'paper'>): Leader => {
-  const to = nearestOn(from, box);
+  const to = nearestOnBox(from, box);
   return { from, to, strip: lineStrip(from, to) };
 };
 

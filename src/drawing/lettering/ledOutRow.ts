@@ -7,7 +7,7 @@ import { cheapest } from './cheapest.ts';
 import { weigh, type CoverCost } from './coverCost.ts';
 import { chainAngle, onLine, type ChainLine } from './chainLine.ts';
 import { pieceStyle, type ChainPiece } from './chainPiece.ts';
-import { labelAt, labelBox, labelSize, type Label } from './label.ts';
+import { labelAt, labelBox, labelSize, type Label, type LabelSize } from './label.ts';
 import { leaderAtoms, leaderLine, type Leader } from './leaderLine.ts';
 import type { Lettered } from './lettered.ts';
 import type { Lettering } from './lettering.ts';
@@ -19,6 +19,11 @@ const rows = [0.3, 0.5, 0.75, 1] as const;
 const between = 0.12;
 /** How far a row is shifted along its chain to find room, paper inches. */
 const shifts = [0, 0.25, -0.25, 0.5, -0.5, 1, -1] as const;
+
+/** Where a row may stand, the most wished for first. */
+const places = rows.flatMap((out) => shifts.map((shift) => ({ out, shift })));
+
+type Place = (typeof places)[number];
 
 /**
  * A dimension had better stand near what it measures than clear of a line, but farther out than on
@@ -43,26 +48,12 @@ export interface LedOutRow extends Omit<Lettered, 'left'> {
   readonly leaders: readonly Leader[];
 }
 
-/** Where a text of a row would stand, and the place on the chain that it is led out from. */
-interface LedOut {
+/** A text of a row: how far along the chain it wishes to stand, and the place on it that it is led out from. */
+interface LedOut extends LabelSize {
   readonly piece: ChainPiece;
   readonly at: PaperPoint;
-  readonly box: OrientedBox<'paper'>;
+  readonly station: number;
 }
-
-/** What is wrong with a row; null where one of its texts has no room, and no more than told beyond the limit. */
-const costOf = (row: readonly LedOut[], room: Room, limit: number): number | null => {
-  if (!row.every(({ box }) => room.isFree(box))) return null;
-  let sum = 0;
-  for (const { at, box } of row) {
-    if (sum > limit) return sum;
-    sum += weigh(room.covers(box, { cost, limit: limit - sum }), cost);
-    if (sum > limit) return sum;
-    const { strip } = leaderLine(at, box);
-    sum += (room.crosses(strip) + room.leaders(strip)) * costOfCrossing;
-  }
-  return sum;
-};
 
 /**
  * Texts beyond a chain, each led out from its piece, in one row and in the order of their pieces,
@@ -74,33 +65,48 @@ export const ledOutRow = (
   room: Room,
 ): LedOutRow | null => {
   const origin = onLine(line, line.points[0] ?? { x: 0, y: 0 });
-  const stations = pieces
-    .map((piece) => {
+  const row = pieces
+    .map((piece): LedOut => {
       const at = onLine(line, midpoint(piece.from, piece.to));
       const size = labelSize(pieceStyle(piece));
       return { piece, at, ...size, station: dot(subtract(at, origin), line.along) };
     })
     .sort((a, b) => a.station - b.station);
   const middles = spread(
-    stations.map(({ station, width }) => ({ middle: station, width: width + between })),
+    row.map(({ station, width }) => ({ middle: station, width: width + between })),
   );
   const angle = readable(chainAngle(line));
-  const rowAt = (out: number, shift: number): LedOut[] =>
-    stations.map(({ piece, width, height, at }, n) => {
-      const [along, away] = [(middles[n] ?? 0) + shift, line.beyond + out + height / 2];
-      const middle: PaperPoint = {
-        x: origin.x + line.along.x * along + line.out.x * away,
-        y: origin.y + line.along.y * along + line.out.y * away,
-      };
-      return { piece, at, box: labelBox({ width, height }, middle, angle) };
-    });
-  const places = function* (): Generator<LedOut[]> {
-    for (const out of rows) for (const shift of shifts) yield rowAt(out, shift);
+  const boxOf = ({ out, shift }: Place, one: LedOut, n: number): OrientedBox<'paper'> => {
+    const [along, away] = [(middles[n] ?? 0) + shift, line.beyond + out + one.height / 2];
+    const middle: PaperPoint = {
+      x: origin.x + line.along.x * along + line.out.x * away,
+      y: origin.y + line.along.y * along + line.out.y * away,
+    };
+    return labelBox(one, middle, angle);
   };
-  const best = cheapest(places(), (row, limit) => costOf(row, room, limit));
+  // null where one text has no room, and no more than told beyond the limit
+  const costAt = (place: Place, limit: number): number | null => {
+    const boxes: OrientedBox<'paper'>[] = [];
+    for (const one of row) {
+      const box = boxOf(place, one, boxes.length);
+      if (!room.isFree(box)) return null;
+      boxes.push(box);
+    }
+    let [sum, n] = [0, 0];
+    for (const box of boxes) {
+      sum += weigh(room.covers(box, { cost, limit: limit - sum }), cost);
+      if (sum > limit) return sum;
+      const { strip } = leaderLine(row[n++]?.at ?? origin, box);
+      sum += (room.crosses(strip) + room.leaders(strip)) * costOfCrossing;
+      if (sum > limit) return sum;
+    }
+    return sum;
+  };
+  const best = cheapest(places, costAt);
   if (best === null) return null;
-  const labels = best.map(({ piece, box }) => labelAt(pieceStyle(piece), box.centre, angle));
-  const leaders = best.map(({ at, box }) => leaderLine(at, box));
+  const found = row.map((one, n) => ({ ...one, box: boxOf(best, one, n) }));
+  const labels = found.map(({ piece, box }) => labelAt(pieceStyle(piece), box.centre, angle));
+  const leaders = found.map(({ at, box }) => leaderLine(at, box));
   for (const { box } of labels) room.take(box);
   for (const { strip } of leaders) room.avoid(strip, 'leader');
   return {
