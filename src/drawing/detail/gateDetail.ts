@@ -1,11 +1,7 @@
-import type { Meeting } from '../../engine/sweep/meetings.ts';
-import type { Site } from '../../site/site.ts';
 import type { Atom } from '../atom.ts';
 import { moveAtoms } from '../moveAtoms.ts';
 import { atomBounds } from './atomBounds.ts';
-import { gateElevation } from './gateElevation.ts';
-import { gatePlan } from './gatePlan.ts';
-import type { GateSight } from './gateSight.ts';
+import type { BareDetail } from './bareDetail.ts';
 import { letterDetail } from './letterDetail.ts';
 
 /** Both pictures of a gate from their own upper left corner, and the room they take; paper inches. */
@@ -21,17 +17,11 @@ export interface GateDetail {
 const between = 0.14;
 
 /**
- * The elevation of a gate with its plan under it, aligned, at a scale (ground inches to one of the paper).
- * `stop` is what a leaf meets before it is open; null for nothing.
+ * The elevation of a gate with its plan under it, aligned, as they were drawn at a scale: with their texts where
+ * these are clear.
  */
-export const gateDetail = (
-  sight: GateSight,
-  site: Site,
-  ratio: number,
-  stop: Meeting | null,
-): GateDetail => {
-  const upper = letterDetail(gateElevation(sight, site, ratio));
-  const lower = letterDetail(gatePlan(sight, site, ratio, stop));
+export const gateDetail = (bare: BareDetail): GateDetail => {
+  const [upper, lower] = [letterDetail(bare.upper), letterDetail(bare.lower)];
   const [over, under] = [atomBounds(upper.atoms), atomBounds(lower.atoms)];
   if (over === null || under === null) return { atoms: [], width: 0, height: 0, left: [] };
   const x = Math.min(over.minX, under.minX);

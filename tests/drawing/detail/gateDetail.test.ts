@@ -1,6 +1,7 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Atom } from '../../../src/drawing/atom.ts';
+import { bareDetail } from '../../../src/drawing/detail/bareDetail.ts';
 import { gateDetail } from '../../../src/drawing/detail/gateDetail.ts';
 import type { GateSight } from '../../../src/drawing/detail/gateSight.ts';
 import { outlinePieces } from '../../../src/drawing/explode/outlinePieces.ts';
@@ -33,7 +34,8 @@ const struck = (atoms: readonly Atom[]): string[] => {
 };
 
 const faults = (sight: GateSight, site: Site, ratio: number): string[] => {
-  const { atoms, width, height, left } = gateDetail(sight, site, ratio, null);
+  const bare = bareDetail(sight, site, ratio, null);
+  const { atoms, width, height, left } = gateDetail(bare);
   const texts = textsOf(atoms);
   const out = texts.filter((text) =>
     corners(textBox(text)).some(
@@ -42,7 +44,9 @@ const faults = (sight: GateSight, site: Site, ratio: number): string[] => {
   );
   // 2.5 mm is the least height of letters on ISO sheets (ISO 3098, from memory)
   const small = texts.filter(({ size }) => size * letterExtent.capital * 25.4 < 2.5);
+  const larger = bare.width > width || bare.height > height;
   return [
+    ...(larger ? ['larger before its texts have places'] : []),
     ...overlapsOf(atoms),
     ...struck(atoms),
     ...left.map((text) => `no room for ${text}`),

@@ -3,6 +3,7 @@ import type { GateLayout, Layout } from '../../../engine/layout.ts';
 import type { Meeting, Surroundings } from '../../../engine/sweep/meetings.ts';
 import type { Site } from '../../../site/site.ts';
 import { formatAngle } from '../../../units/formatAngle.ts';
+import { bareDetail, type BareDetail } from '../../detail/bareDetail.ts';
 import { detailCaption } from '../../detail/detailCaption.ts';
 import { gateDetail, type GateDetail } from '../../detail/gateDetail.ts';
 import { gateSight, type GateSight } from '../../detail/gateSight.ts';
@@ -107,15 +108,26 @@ const stopText = (stop: Meeting | null, site: Site): string[] =>
 const leftText = (left: readonly string[]): string[] =>
   left.length === 0 ? [] : [phrase`No room in the picture for: ${left.join('; ')}.`];
 
-const drawnAt = (sight: GateSight, site: Site, stop: Meeting | null, scale: Scale): Drawn => {
-  const detail = gateDetail(sight, site, scale.ratio, stop);
-  const notes = [
-    detailCaption(sight, site, scale),
-    ...standTexts(sight, site),
-    ...stopText(stop, site),
-    ...leftText(detail.left),
-  ];
-  return { detail, notes };
+/** A gate's pictures at a scale before they are lettered, and with what is written of them. */
+interface Picture {
+  readonly bare: BareDetail;
+  readonly drawn: () => Drawn;
+}
+
+const pictureAt = (sight: GateSight, site: Site, stop: Meeting | null, scale: Scale): Picture => {
+  const bare = bareDetail(sight, site, scale.ratio, stop);
+  let known: Drawn | null = null;
+  const lettered = (): Drawn => {
+    const detail = gateDetail(bare);
+    const notes = [
+      detailCaption(sight, site, scale),
+      ...standTexts(sight, site),
+      ...stopText(stop, site),
+      ...leftText(detail.left),
+    ];
+    return { detail, notes };
+  };
+  return { bare, drawn: () => (known ??= lettered()) };
 };
 
 const without = (parts: CardParts, says: string, width: number): GateCard => ({
@@ -132,17 +144,24 @@ interface Pictured {
   readonly sight: GateSight;
   readonly site: Site;
   /** What is drawn at a scale. */
-  readonly at: (scale: Scale) => Drawn;
+  readonly at: (scale: Scale) => Picture;
 }
 
-/** Drawings at some scales, remembered: a card may be set in more than one room. */
-const drawings = (sight: GateSight, site: Site, stop: Meeting | null): Pictured['at'] => {
-  const known = new Map<number, Drawn>();
+/** Pictures at some scales, remembered: a card may be set in more than one room. */
+const pictures = (sight: GateSight, site: Site, stop: Meeting | null): Pictured['at'] => {
+  const known = new Map<number, Picture>();
   return (scale) => {
-    const drawn = known.get(scale.ratio) ?? drawnAt(sight, site, stop, scale);
-    known.set(scale.ratio, drawn);
-    return drawn;
+    const picture = known.get(scale.ratio) ?? pictureAt(sight, site, stop, scale);
+    known.set(scale.ratio, picture);
+    return picture;
   };
+};
+
+/** The least height of a card with pictures that are so large at least, whatever is written beside them. */
+const leastHeight = (bare: BareDetail, parts: CardParts, width: number): number => {
+  const over = parts.head(width).height + bare.height;
+  if (width - bare.width - between >= leastBar) return over;
+  return over + space.height + figures(parts, width).height;
 };
 
 /** The card with its pictures as large as a room allows; null where it has none for them at any scale. */
@@ -156,7 +175,9 @@ const pictured = (
   for (const scale of scalesOf(site.lengths.system)) {
     if (scale.ratio > mostRatio) return null;
     if (across / scale.ratio > width || high / scale.ratio > height) continue;
-    const drawn = at(scale);
+    const picture = at(scale);
+    if (picture.bare.width > width || leastHeight(picture.bare, parts, width) > height) continue;
+    const drawn = picture.drawn();
     if (drawn.detail.width > width || drawn.detail.height > height) continue;
     const block = lowest(settings(parts, drawn, width));
     if (block !== null && block.height <= height) {
@@ -189,7 +210,7 @@ export const gateCard = (
     return ({ width }) => without(parts, says, width);
   }
   const stop = stopOf(sight.gate, gate, around);
-  const seen = { sight, site, at: drawings(sight, site, stop) };
+  const seen = { sight, site, at: pictures(sight, site, stop) };
   // nothing hangs in a gap: two posts want no whole page
   const moves = sight.leaves.length + sight.slides.length > 0;
   const highest = moves ? highestCard : highestCard / 2;
