@@ -1,10 +1,10 @@
 import { boundsOf, boundsOverlap, type Bounds } from '../../geometry/bounds.ts';
-import { lerp } from '../../geometry/lerp.ts';
 import { corners, type OrientedBox } from '../../geometry/orientedBox.ts';
 import type { PaperPoint } from '../../geometry/point.ts';
 import type { Atom } from '../atom.ts';
 import { inkedBounds } from '../inkedBounds.ts';
 import type { Outline, Step } from '../outline.ts';
+import { onArc, onPiece } from './onPiece.ts';
 import { pathPieces, type PathPiece } from './pathPieces.ts';
 import { sharesInBox } from './sharesInBox.ts';
 
@@ -40,12 +40,18 @@ const without = (left: readonly Shares[], [low, high]: Shares): Shares[] =>
     return [...before, ...after];
   });
 
+const whole: readonly Shares[] = [[0, 1]];
+
 /** The shares of a straight piece that lie in no box, rising. */
 const straightLeft = (a: PaperPoint, b: PaperPoint, breaks: Breaks): readonly Shares[] => {
-  const around = boundsOf([a, b]) ?? nowhere;
-  let left: readonly Shares[] = [[0, 1]];
+  const [minX, maxX] = a.x < b.x ? [a.x, b.x] : [b.x, a.x];
+  const [minY, maxY] = a.y < b.y ? [a.y, b.y] : [b.y, a.y];
+  let left = whole;
   for (const { box, bounds } of breaks) {
-    const cut = boundsOverlap(around, bounds) ? sharesInBox(a, b, box) : null;
+    // most are off to one side
+    if (minX > bounds.maxX || maxX < bounds.minX) continue;
+    if (minY > bounds.maxY || maxY < bounds.minY) continue;
+    const cut = sharesInBox(a, b, box);
     if (cut !== null) left = without(left, cut);
   }
   return left;
@@ -53,15 +59,18 @@ const straightLeft = (a: PaperPoint, b: PaperPoint, breaks: Breaks): readonly Sh
 
 /** The shares of an arc that lie in no box, rising: those of its short pieces that are whole. */
 const arcLeft = (
-  { at, long }: Extract<PathPiece, { kind: 'arc' }>,
+  { step, long }: Extract<PathPiece, { kind: 'arc' }>,
   breaks: Breaks,
 ): readonly Shares[] => {
   const count = Math.min(mostPieces, Math.max(1, Math.ceil(long / longest)));
   const left: [number, number][] = [];
+  let here = onArc(step, 0);
   for (let n = 0; n < count; n++) {
     const [from, to] = [n / count, (n + 1) / count];
-    const [whole] = straightLeft(at(from), at(to), breaks);
-    if (whole === undefined || whole[0] > 0 || whole[1] < 1) continue;
+    const there = onArc(step, to);
+    const [rest] = straightLeft(here, there, breaks);
+    here = there;
+    if (rest === undefined || rest[0] > 0 || rest[1] < 1) continue;
     const last = left.at(-1);
     if (last !== undefined && last[1] === from) last[1] = to;
     else left.push([from, to]);
@@ -69,9 +78,11 @@ const arcLeft = (
   return left;
 };
 
+const stepTo = (go: 'move' | 'line', { x, y }: PaperPoint): Step => ({ go, x, y });
+
 /** A part of a piece as a step of an outline. */
 const stepOf = (piece: PathPiece, [from, to]: Shares): Step => {
-  if (piece.kind === 'straight') return { go: 'line', ...lerp(piece.from, piece.to, to) };
+  if (piece.kind === 'straight') return stepTo('line', onPiece(piece, to));
   const { start, sweep } = piece.step;
   return { ...piece.step, start: start + from * sweep, sweep: (to - from) * sweep };
 };
@@ -85,7 +96,7 @@ const brokenOutline = (outline: Outline, breaks: Breaks): Outline => {
     const left =
       piece.kind === 'arc' ? arcLeft(piece, breaks) : straightLeft(piece.from, piece.to, breaks);
     for (const shares of left) {
-      if (!joined || shares[0] > 0) rest.push({ go: 'move', ...piece.at(shares[0]) });
+      if (!joined || shares[0] > 0) rest.push(stepTo('move', onPiece(piece, shares[0])));
       rest.push(stepOf(piece, shares));
     }
     joined = left.at(-1)?.[1] === 1;

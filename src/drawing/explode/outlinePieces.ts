@@ -1,5 +1,6 @@
 import type { PaperPoint } from '../../geometry/point.ts';
 import type { Outline } from '../outline.ts';
+import { onPiece } from './onPiece.ts';
 import { pathPieces } from './pathPieces.ts';
 
 /** A round is kept clear as straight pieces over no more than this, radians. */
@@ -12,6 +13,6 @@ export const outlinePieces = (outline: Outline): (readonly [PaperPoint, PaperPoi
     const count = Math.max(1, Math.ceil(Math.abs(piece.step.sweep) / pieceOfTurn));
     return Array.from(
       { length: count },
-      (_, n) => [piece.at(n / count), piece.at((n + 1) / count)] as const,
+      (_, n) => [onPiece(piece, n / count), onPiece(piece, (n + 1) / count)] as const,
     );
   });

@@ -1,12 +1,10 @@
-import { lerp } from '../../geometry/lerp.ts';
 import type { PaperPoint } from '../../geometry/point.ts';
 import type { ArcStep, Outline } from '../outline.ts';
+import { onArc } from './onPiece.ts';
 
 interface OnPath {
   /** Whether it goes on from the end of the piece before it. */
   readonly begins: 'anew' | 'there';
-  /** The point at a share of its length. */
-  readonly at: (share: number) => PaperPoint;
 }
 
 /** One straight piece or arc of an outline; lengths in paper inches. */
@@ -19,13 +17,6 @@ export type PathPiece = OnPath &
 /** Nearer than this an arc begins where the path stands, paper inches. */
 const near = 1e-6;
 
-const onArc =
-  ({ x, y, radius, start, sweep }: ArcStep) =>
-  (share: number): PaperPoint => ({
-    x: x + radius * Math.cos(start + share * sweep),
-    y: y - radius * Math.sin(start + share * sweep),
-  });
-
 /** The pieces of an outline one after the other, its closing lines among them. */
 export const pathPieces = (outline: Outline): PathPiece[] => {
   const pieces: PathPiece[] = [];
@@ -35,19 +26,19 @@ export const pathPieces = (outline: Outline): PathPiece[] => {
   const lineTo = (to: PaperPoint): void => {
     const from = here ?? to;
     if (Math.hypot(to.x - from.x, to.y - from.y) > near) {
-      pieces.push({ kind: 'straight', begins, from, to, at: (share) => lerp(from, to, share) });
+      pieces.push({ kind: 'straight', begins, from, to });
       begins = 'there';
     }
     here = to;
   };
   for (const step of outline) {
     if (step.go === 'arc') {
-      const at = onArc(step);
-      start ??= at(0);
-      lineTo(at(0));
-      pieces.push({ kind: 'arc', begins, step, at, long: Math.abs(step.sweep) * step.radius });
+      const first = onArc(step, 0);
+      start ??= first;
+      lineTo(first);
+      pieces.push({ kind: 'arc', begins, step, long: Math.abs(step.sweep) * step.radius });
       begins = 'there';
-      here = at(1);
+      here = onArc(step, 1);
     } else if (step.go === 'move') {
       start = here = { x: step.x, y: step.y };
       begins = 'anew';

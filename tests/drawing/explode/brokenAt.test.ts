@@ -2,6 +2,7 @@ import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Atom } from '../../../src/drawing/atom.ts';
 import { breaksFor, brokenAt } from '../../../src/drawing/explode/brokenAt.ts';
+import { onPiece } from '../../../src/drawing/explode/onPiece.ts';
 import { pathPieces } from '../../../src/drawing/explode/pathPieces.ts';
 import { circleOutline, polylineOutline } from '../../../src/drawing/explode/polylineOutline.ts';
 import { pens } from '../../../src/drawing/pens.ts';
@@ -42,7 +43,7 @@ const strips = (atoms: readonly Atom[]) =>
       ? []
       : pathPieces(atom.outline).flatMap((piece) =>
           Array.from({ length: 40 }, (_, n) =>
-            lineStrip(piece.at(n / 40), piece.at((n + 1) / 40), 1e-4),
+            lineStrip(onPiece(piece, n / 40), onPiece(piece, (n + 1) / 40), 1e-4),
           ),
         ),
   );
