@@ -2,6 +2,7 @@ import { inches, type Inches } from '../../units/inches.ts';
 import type { LengthStyle } from '../../units/lengthStyle.ts';
 import { lengthOfSteps } from '../../units/lengthOfSteps.ts';
 import type { CutTicket, TicketPiece, TicketStick } from './cutTicket.ts';
+import { openSticks, taken, type OpenStick, type OpenSticks } from './openSticks.ts';
 import { stepsDown, stepsUp } from './stepsOf.ts';
 import { leftIn, ticketOf, type Sticks } from './ticketOf.ts';
 
@@ -31,53 +32,24 @@ const inSteps = (pieces: readonly TicketPiece[], style: LengthStyle): TicketPiec
     length: lengthOfSteps(Math.max(1, stepsUp(piece.length, style)), style),
   }));
 
-/** A stick that is being cut. */
-interface Open {
-  readonly from: TicketStick['from'];
-  readonly stick: Inches;
-  readonly pieces: TicketPiece[];
-  left: number;
-}
-
-const cutFrom = (open: Open, piece: TicketPiece, kerf: Inches): void => {
-  open.pieces.push(piece);
-  open.left = leftIn(open.stick, open.pieces, kerf);
-};
-
-/** How much of a rail can be taken from what is left of a stick; 0 where the piece or the rest is too short. */
-const takes = (left: number, need: number, least: number): number => {
-  if (left >= need) return need;
-  const some = need - left < least ? need - least : left;
-  return some >= least ? some : 0;
-};
-
-/** Rails one after the other, each from what is left of the sticks before it. */
-const runThrough = (
-  { rails, least }: Jointed,
-  { stick, kerf }: Sticks,
-  open: Open[],
-): { readonly joints: number } => {
+/** Rails one after the other, each from what is left of the sticks before it; how many joints they have. */
+const runThrough = ({ rails, least }: Jointed, stick: Inches, sticks: OpenSticks): number => {
   let joints = 0;
   for (const { length, for: name } of rails.toSorted((a, b) => b.length - a.length)) {
     for (let need: number = length; need > 1e-6;) {
-      const usable = open
-        .filter(({ left }) => takes(left, need, least) > 0)
-        .toSorted(
-          (a, b) => takes(b.left, need, least) - takes(a.left, need, least) || a.left - b.left,
-        );
-      let [from] = usable;
-      if (from === undefined) {
+      let from = sticks.best(need, least);
+      if (from === null) {
         from = { from: 'bought', stick, pieces: [], left: stick };
-        open.push(from);
+        sticks.open(from);
       }
-      const some = takes(from.left, need, least);
+      const some = taken(from.left, need, least);
       if (some <= 0) break;
-      cutFrom(from, { length: inches(some), for: name }, kerf);
+      sticks.cut(from, { length: inches(some), for: name });
       need -= some;
       if (need > 1e-6) joints += 1;
     }
   }
-  return { joints };
+  return joints;
 };
 
 const boughtOf = (sticks: readonly { readonly from: TicketStick['from'] }[]): number =>
@@ -87,11 +59,11 @@ const openOffcuts = (
   { offcuts }: Sticks,
   used: readonly TicketStick[],
   style: LengthStyle,
-): Open[] => {
+): OpenStick[] => {
   const spent = used.filter(({ from }) => from === 'offcut').map(({ stick }) => stick);
   return offcuts
     .flatMap(({ length, count }) => Array.from({ length: count }, () => length))
-    .flatMap((length): Open[] => {
+    .flatMap((length): OpenStick[] => {
       const stick = lengthOfSteps(stepsDown(length, style), style);
       const at = spent.indexOf(stick);
       if (at >= 0) {
@@ -109,14 +81,17 @@ const mostSpreads = 12;
  * Sticks with the pieces that have no joint, packed tight in some and one to a stick in the others, so that
  * what is left of those is long enough for rail: from all tight to none.
  */
-const spreads = (tight: readonly TicketStick[], { stick, kerf }: Sticks): readonly Open[][] => {
+const spreads = (
+  tight: readonly TicketStick[],
+  { stick, kerf }: Sticks,
+): readonly OpenStick[][] => {
   const full = tight.toSorted((a, b) => a.left - b.left);
   const counts = new Set(
     Array.from({ length: mostSpreads + 1 }, (_, n) => Math.round((n * full.length) / mostSpreads)),
   );
   return [...counts].map((kept) => [
-    ...full.slice(0, kept).map((one): Open => ({ ...one, pieces: [...one.pieces] })),
-    ...full.slice(kept).flatMap(({ from, stick: own, pieces }): Open[] => {
+    ...full.slice(0, kept).map((one): OpenStick => ({ ...one, pieces: [...one.pieces] })),
+    ...full.slice(kept).flatMap(({ from, stick: own, pieces }): OpenStick[] => {
       if (from === 'offcut') {
         return [{ from, stick: own, pieces: [...pieces], left: leftIn(own, pieces, kerf) }];
       }
@@ -133,9 +108,10 @@ const spreads = (tight: readonly TicketStick[], { stick, kerf }: Sticks): readon
 const throughPlan = (asked: Jointed, sticks: Sticks, style: LengthStyle): CutTicket => {
   const whole = ticketOf(asked.whole, sticks, style);
   const plans = spreads(whole.sticks, sticks).map((packed): CutTicket => {
-    const open = [...packed, ...openOffcuts(sticks, whole.sticks, style)];
-    const { joints } = runThrough(asked, sticks, open);
-    const used = open.filter(({ pieces }) => pieces.length > 0);
+    const offcuts = openOffcuts(sticks, whole.sticks, style);
+    const open = openSticks([...packed, ...offcuts], sticks.kerf);
+    const joints = runThrough(asked, sticks.stick, open);
+    const used = open.all.filter(({ pieces }) => pieces.length > 0);
     return {
       sticks: used
         .map(({ from, stick, pieces, left }) => ({ from, stick, pieces, left: inches(left) }))

@@ -18,7 +18,9 @@ const byLength = (pieces: readonly TicketPiece[], style: LengthStyle): Map<numbe
   const found = new Map<number, string[]>();
   for (const { length, for: name } of pieces) {
     const steps = Math.max(1, stepsUp(length, style));
-    found.set(steps, [...(found.get(steps) ?? []), name]);
+    const same = found.get(steps);
+    if (same === undefined) found.set(steps, [name]);
+    else same.push(name);
   }
   return found;
 };
