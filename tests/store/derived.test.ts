@@ -85,11 +85,11 @@ describe('derived', () => {
     expect(count).toBe(2);
   });
 
-  it('[H15] lays each document out from the one that was asked for before', () => {
-    const from: (string | null)[] = [];
-    const names = new Map<Laying, string>();
-    const layoutOf = rememberLayouts((site, before) => {
-      from.push(before === null ? null : (names.get(before) ?? '?'));
+  it('[H15] lays each document out from the one that was laid out before, and from another', () => {
+    const from: (string | null)[][] = [];
+    const names = new Map<Laying | null, string | null>([[null, null]]);
+    const layoutOf = rememberLayouts((site, ...before) => {
+      from.push(before.map((one) => names.get(one) ?? null));
       const made = laying();
       names.set(made, site.job.name);
       return made;
@@ -97,8 +97,16 @@ describe('derived', () => {
     const present = namedSite('present');
     layoutOf(present);
     layoutOf(namedSite('draft'));
+    layoutOf(present);
     layoutOf(namedSite('further'));
-    expect(from).toEqual([null, 'present', 'draft']);
+    layoutOf(present);
+    layoutOf(namedSite('last'));
+    expect(from).toEqual([
+      [null, null],
+      ['present', null],
+      ['draft', 'present'],
+      ['further', 'present'],
+    ]);
   });
 
   it('[H15] a draft, the next one, and undo keep every run that they do not touch', () => {
