@@ -138,7 +138,7 @@ const alongReach = (
   combination: Combination,
   tell: (column: number, value: number) => void,
 ): void => {
-  const { starts, columns } = fill;
+  const { starts, columns, frontOf } = fill;
   let first = free.length;
   for (let n = 0; n < combination.columns.length; n += 1) {
     const column = combination.columns[n]!;
@@ -146,18 +146,25 @@ const alongReach = (
     if (column < first) first = column;
   }
   if (first === free.length) return;
-  for (let column = first; column >= 0; column = nextOf(fill, column)) {
-    const value = work[column]!;
+  const taken = (column: number): number => {
+    const value = free[column] === 1 ? 0 : work[column]! / values[starts[column]!]!;
     work[column] = 0;
-    if (free[column] === 1 || value === 0) continue;
-    const start = starts[column]!;
-    const end = starts[column + 1]!;
-    const share = value / values[start]!;
-    tell(column, share);
-    for (let n = start + 1; n < end; n += 1) {
-      const later = columns[n]!;
-      work[later] = work[later]! - values[n]! * share;
+    tell(column, value);
+    return value;
+  };
+  for (let column = first; column >= 0;) {
+    // two of a front go together, since they reach the same columns after them
+    const isPair = frontOf[column] === frontOf[column + 1];
+    const one = taken(column);
+    if (isPair) work[column + 1]! -= one * values[starts[column]! + 1]!;
+    const other = isPair ? taken(column + 1) : 0;
+    const last = isPair ? column + 1 : column;
+    const [start, end] = [starts[last]! + 1, starts[last + 1]!];
+    const back = end - starts[column + 1]!;
+    for (let n = start; n < end; n += 1) {
+      work[columns[n]!]! -= one * values[n - back]! + other * values[n]!;
     }
+    column = start < end ? columns[start]! : -1;
   }
 };
 

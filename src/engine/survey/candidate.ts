@@ -1,4 +1,5 @@
 import { distance } from '../../geometry/distance.ts';
+import type { SitePoint } from '../../geometry/point.ts';
 import type { MarkId } from '../../site/ids.ts';
 import type { Trusts } from '../../site/trusts.ts';
 import { inches } from '../../units/inches.ts';
@@ -12,6 +13,8 @@ export interface Candidate {
   /** What it would read, inches, and how far it would be trusted. */
   readonly length: number;
   readonly sigma: number;
+  /** What it was said to be worth. */
+  readonly worth: number;
 }
 
 /** Nobody tapes less than this, inches. Ours. */
@@ -39,22 +42,44 @@ const tapedTo = (sightings: readonly Sighting[]): ReadonlyMap<MarkId, ReadonlySe
   return known;
 };
 
-/** Every tape between two of these marks that was not pulled yet, in the order of their ids. */
+/** Marks that tapes could be pulled between, in the order of their ids, and what is to be known for that. */
+export interface Field {
+  readonly marks: readonly (readonly [MarkId, SitePoint])[];
+  readonly taped: ReadonlyMap<MarkId, ReadonlySet<MarkId>>;
+  readonly trusts: Trusts;
+}
+
+/** The field of marks where they stand, some of which are taped already. */
+export const fieldOf = (marks: Places, sightings: readonly Sighting[], trusts: Trusts): Field => ({
+  marks: [...marks].toSorted(([a], [b]) => (a < b ? -1 : 1)),
+  taped: tapedTo(sightings),
+  trusts,
+});
+
+/** What a tape is worth, by the numbers of its marks in the field, how long it is and how far it is trusted. */
+type Worth = (from: number, to: number, length: number, sigma: number) => number;
+
+const asGood: Worth = () => 1;
+
+/**
+ * Every tape between two marks of a field that was not pulled yet and is worth more than nothing, in the
+ * order of their ids.
+ */
 export const candidatesAmong = (
-  marks: Places,
-  sightings: readonly Sighting[],
-  trusts: Trusts,
+  { marks, taped, trusts }: Field,
+  worthOf: Worth = asGood,
 ): Candidate[] => {
-  const known = tapedTo(sightings);
-  const all = [...marks].toSorted(([a], [b]) => (a < b ? -1 : 1));
   const found: Candidate[] = [];
-  for (const [n, [from, a]] of all.entries()) {
-    const taped = known.get(from);
-    for (let m = n + 1; m < all.length; m += 1) {
-      const [to, b] = all[m]!;
+  for (let n = 0; n < marks.length; n += 1) {
+    const [from, a] = marks[n]!;
+    const known = taped.get(from);
+    for (let m = n + 1; m < marks.length; m += 1) {
+      const [to, b] = marks[m]!;
       const length = distance(a, b);
-      if (length < shortest || taped?.has(to) === true) continue;
-      found.push({ from, to, length, sigma: tapeSigma(length, trusts) });
+      if (length < shortest) continue;
+      const sigma = tapeSigma(length, trusts);
+      const worth = worthOf(n, m, length, sigma);
+      if (worth > 0 && known?.has(to) !== true) found.push({ from, to, length, sigma, worth });
     }
   }
   return found;

@@ -1,8 +1,7 @@
 import type { SitePoint } from '../../geometry/point.ts';
 import { leastSquares } from '../../geometry/upperTriangle.ts';
-import type { MarkId } from '../../site/ids.ts';
 import type { Part } from './bodies.ts';
-import { pulled, type Candidate } from './candidate.ts';
+import { candidatesAmong, pulled, type Candidate, type Field } from './candidate.ts';
 import { covarianceOf, shadowsOf } from './datum.ts';
 import { majorAxis, spreads } from './ellipse.ts';
 import type { Held } from './held.ts';
@@ -58,28 +57,23 @@ const elsewhere = (parts: readonly Part[], not: Part, one: Candidate, places: Pl
     return sum + product(own, own);
   }, 0);
 
-/** How far a combination reaches along a tape, over its sigma: the product of the two by covariance. */
-const alongTape = (
-  { from, to, length, sigma }: Candidate,
-  reach: (id: MarkId) => SitePoint,
-  places: Places,
-): number => {
-  const [a, b] = [places.get(from), places.get(to)];
-  if (a === undefined || b === undefined) return 0;
-  const [here, there] = [reach(from), reach(to)];
-  const stretch = (there.x - here.x) * (b.x - a.x) + (there.y - here.y) * (b.y - a.y);
-  return stretch / (length * sigma);
-};
-
 const none: SitePoint = { x: 0, y: 0 };
 
-/** What a combination and each mark have in common: the covariances of its move with the combination. */
-const reachOf = ({ part, shadow }: Weak): ((id: MarkId) => SitePoint) => {
+/**
+ * The most that a tape can take off the variance of a combination: the square of how far that reaches along the
+ * tape, which is the product of the two by covariance, over the sigma of the tape.
+ */
+const mostOf = ({ part, shadow }: Weak, { marks }: Field) => {
   const { frame, triangle } = part.strength;
   const all = leastSquares(triangle, shadow);
-  return (id) => {
+  const reach = marks.map(([id]): SitePoint => {
     const column = frame.columns.get(id);
     return column === undefined ? none : { x: all[column]!, y: all[column + 1]! };
+  });
+  return (from: number, to: number, length: number, sigma: number): number => {
+    const [a, b, here, there] = [marks[from]![1], marks[to]![1], reach[from]!, reach[to]!];
+    const stretch = (there.x - here.x) * (b.x - a.x) + (there.y - here.y) * (b.y - a.y);
+    return (stretch / (length * sigma)) ** 2;
   };
 };
 
@@ -88,26 +82,21 @@ const reachOf = ({ part, shadow }: Weak): ((id: MarkId) => SitePoint) => {
  * s and t the two as R⁻ᵀ has them, (s·t)² / (1 + t·t). The product is had without t, and is the most
  * that a tape can do, so that few have to be looked at.
  */
-const bestFor = (
-  weak: Weak,
-  parts: readonly Part[],
-  candidates: readonly Candidate[],
-  places: Places,
-): Candidate | null => {
+const bestFor = (weak: Weak, parts: readonly Part[], field: Field, places: Places) => {
   const { part, shadow } = weak;
-  const reach = reachOf(weak);
+  const most = mostOf(weak, field);
   const least = leastGain * product(shadow, shadow);
-  const tried = candidates
-    .map((one) => ({ one, most: alongTape(one, reach, places) ** 2 }))
-    .filter(({ most }) => most > least)
-    .toSorted((a, b) => b.most - a.most || a.one.length - b.one.length);
+  const tried = candidatesAmong(field, (...tape) => {
+    const worth = most(...tape);
+    return worth > least ? worth : 0;
+  }).toSorted((a, b) => b.worth - a.worth || a.length - b.length);
   let [best, gain]: [Candidate | null, number] = [null, least];
-  for (const { one, most } of tried) {
-    if (most <= gain) break;
+  for (const one of tried) {
+    if (one.worth <= gain) break;
     const [row] = rowsOf([pulled(one)], part.strength.frame, places);
     if (row === undefined) continue;
     const own = shadowOf(row, part.strength);
-    const gained = most / (1 + product(own, own) + elsewhere(parts, part, one, places));
+    const gained = one.worth / (1 + product(own, own) + elsewhere(parts, part, one, places));
     if (gained > gain) [best, gain] = [one, gained];
   }
   return best;
@@ -118,13 +107,9 @@ const bestFor = (
  * are not known well enough; else for the reading that the others check least. Null where none is so,
  * or no tape would help it.
  */
-export const checkingTape = (
-  held: Held,
-  places: Places,
-  candidates: readonly Candidate[],
-): Candidate | null => {
+export const checkingTape = (held: Held, places: Places, field: Field): Candidate | null => {
   for (const weak of [...weakPlaces(held), ...weakReadings(held)]) {
-    const best = bestFor(weak, held.parts, candidates, places);
+    const best = bestFor(weak, held.parts, field, places);
     if (best !== null) return best;
   }
   return null;

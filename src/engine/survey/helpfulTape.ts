@@ -1,6 +1,6 @@
 import type { MarkId } from '../../site/ids.ts';
 import type { Trusts } from '../../site/trusts.ts';
-import { candidatesAmong } from './candidate.ts';
+import { candidatesAmong, fieldOf } from './candidate.ts';
 import { checkingTape } from './checkingTape.ts';
 import type { Held } from './held.ts';
 import { holdingTape } from './holdingTape.ts';
@@ -17,10 +17,10 @@ export const helpfulTape = (
   trusts: Trusts,
 ): { readonly from: MarkId; readonly to: MarkId } | null => {
   const sightings = held.parts.flatMap(({ network }) => network.sightings);
-  const candidates = candidatesAmong(places, sightings, trusts);
+  const field = fieldOf(places, sightings, trusts);
   const hangs = held.loose.every(({ mark }) => held.body?.marks.has(mark) === true);
   const found = hangs
-    ? checkingTape(held, places, candidates)
-    : holdingTape(held, places, candidates);
+    ? checkingTape(held, places, field)
+    : holdingTape(held, places, candidatesAmong(field));
   return found === null ? null : { from: found.from, to: found.to };
 };
