@@ -2,6 +2,7 @@ import { turned } from '../../geometry/turned.ts';
 import { leastSquares } from '../../geometry/upperTriangle.ts';
 import { fitted, type Fit } from './fitted.ts';
 import { isAngle } from './figureText.ts';
+import { frameOf, type Frame } from './frame.ts';
 import { nearest } from './nearest.ts';
 import type { Network } from './networks.ts';
 import { otherSides } from './otherSides.ts';
@@ -126,10 +127,10 @@ const bestFit = (task: Task): Fit => {
  * than that a mark is drawn the better. What fits as drawn stays so to the last bit. Never throws; says
  * where the sums came to no end.
  */
-export const adjusted = (network: Network): Adjusted => {
+export const adjusted = (network: Network, frame: Frame = frameOf(network)): Adjusted => {
   const firm = network.sightings.filter(({ seen }) => seen.kind !== 'fix');
   const fixes = network.sightings.filter(({ seen }) => seen.kind === 'fix');
-  const task = taskOf({ ...network, sightings: firm });
+  const task = taskOf({ ...network, sightings: firm }, frame);
   const drawn = stanceAt(task, new Float64Array(task.frame.size));
   if (fitsAsDrawn(task, drawn)) return { places: drawn.places, converged: true };
   const { stance, converged } = bestFit(task);

@@ -2,6 +2,7 @@ import { distance } from '../../geometry/distance.ts';
 import { spot } from '../../geometry/tolerance.ts';
 import type { MarkId } from '../../site/ids.ts';
 import { marksObserved } from '../../site/marksObserved.ts';
+import type { Frame } from './frame.ts';
 import { freedomsOf, unknown } from './freedoms.ts';
 import { boardOf, hair, moveOf, type Base, type Motion } from './motion.ts';
 import type { Network } from './networks.ts';
@@ -30,8 +31,8 @@ export interface Board extends Body {
 }
 
 /** What a network without fixes, which hold nothing, leaves free where its marks are. */
-export const partOf = (network: Network): Part => {
-  const strength = strengthOf(network, network.spots, unknown);
+export const partOf = (network: Network, frame: Frame): Part => {
+  const strength = strengthOf(network, network.spots, unknown, frame);
   return { network, places: network.spots, strength, motions: freedomsOf(strength) };
 };
 

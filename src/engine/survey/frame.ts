@@ -2,6 +2,7 @@ import { eliminationOrder } from '../../geometry/eliminationOrder.ts';
 import { triangleFill, type TriangleFill } from '../../geometry/triangleFill.ts';
 import type { MarkId } from '../../site/ids.ts';
 import { marksObserved } from '../../site/marksObserved.ts';
+import type { Carry } from '../carry/carry.ts';
 import type { Network } from './networks.ts';
 
 /** Where the unknowns of the marks of a network stand in its equations, and what these fill. */
@@ -27,4 +28,15 @@ export const frameOf = ({ spots, sightings }: Network): Frame => {
     size: 2 * marks.length,
     fill: triangleFill(later, 2),
   };
+};
+
+/** The frame of a network; that of before where the same marks stand in the same observations, whatever these read. */
+export const frameFrom = (network: Network, carry: Carry): Frame => {
+  const from: unknown[] = [];
+  for (const [id, { fixed }] of network.spots) from.push(id, fixed);
+  for (const { seen } of network.sightings)
+    from.push(...Object.values(marksObserved(seen)), seen.kind);
+  return carry
+    .shelf<Frame>('frame')
+    .take(network.sightings[0]?.id ?? '', from, () => frameOf(network));
 };

@@ -10,7 +10,7 @@ export interface Network {
 }
 
 /** What an observation reads, in figures. */
-const figuresOf = (seen: Observation): readonly (number | null)[] => {
+const figuresOf = (seen: Observation): readonly number[] => {
   switch (seen.kind) {
     case 'tape':
       return [seen.length];
@@ -25,15 +25,38 @@ const figuresOf = (seen: Observation): readonly (number | null)[] => {
   }
 };
 
-/** An observation by all that it says, as a text to be sorted by; its id alone follows the order of entry. */
-const saidBy = ({ seen, sigma }: Sighting): string =>
-  [seen.kind, ...Object.values(marksObserved(seen)), ...figuresOf(seen), sigma].join(' ');
+/** A sighting and all that it says; its id alone follows the order of entry. */
+interface Told {
+  readonly sighting: Sighting;
+  readonly marks: readonly MarkId[];
+  /** What it is of. */
+  readonly text: string;
+  readonly figures: readonly number[];
+}
 
-const byWhatIsSaid = (sightings: readonly Sighting[]): Sighting[] =>
-  sightings
-    .map((sighting) => ({ sighting, said: saidBy(sighting) }))
-    .toSorted((a, b) => (a.said === b.said ? 0 : a.said < b.said ? -1 : 1))
-    .map(({ sighting }) => sighting);
+const toldOf = (sighting: Sighting): Told => {
+  const { seen, sigma } = sighting;
+  const marks = Object.values(marksObserved(seen));
+  const text = `${seen.kind} ${marks.join(' ')}`;
+  return { sighting, marks, text, figures: [...figuresOf(seen), sigma] };
+};
+
+/** Which of two comes first by what they say: 0 where they say the same. */
+const byWhatIsSaid = (a: Told, b: Told): number => {
+  if (a.text !== b.text) return a.text < b.text ? -1 : 1;
+  const other = a.figures.findIndex((figure, n) => figure !== b.figures[n]);
+  return other < 0 ? 0 : a.figures[other]! - b.figures[other]!;
+};
+
+/** A network of observations and of those of some marks that they are of, by their ids. */
+const networkOf = (spots: Spots, told: readonly Told[]): Network => {
+  const own = new Map<MarkId, Spot>();
+  for (const id of [...new Set(told.flatMap(({ marks }) => marks))].toSorted()) {
+    const spot = spots.get(id);
+    if (spot !== undefined) own.set(id, spot);
+  }
+  return { spots: own, sightings: told.map(({ sighting }) => sighting) };
+};
 
 /**
  * Observations parted into networks that have no mark in common that could move: a fixed mark joins
@@ -48,32 +71,19 @@ export const networks = (spots: Spots, sightings: readonly Sighting[]): Network[
     root.set(id, top);
     return top;
   };
-  const marksOf = ({ seen }: Sighting): MarkId[] =>
-    Object.values(marksObserved(seen)).filter((id) => spots.has(id));
-  const free = (ids: readonly MarkId[]): MarkId[] =>
-    ids.filter((id) => spots.get(id)?.fixed === false);
-  for (const sighting of sightings) {
-    const [first, ...others] = free(marksOf(sighting));
+  const isFree = (id: MarkId): boolean => spots.get(id)?.fixed === false;
+  const told = sightings.map(toldOf).sort(byWhatIsSaid);
+  for (const { marks } of told) {
+    const [first, ...others] = marks.filter(isFree);
     for (const other of others) if (first !== undefined) root.set(find(other), find(first));
   }
-  const parted = new Map<MarkId | 'fixed', Sighting[]>();
-  for (const sighting of byWhatIsSaid(sightings)) {
-    const [first] = free(marksOf(sighting));
+  const parted = new Map<MarkId | 'fixed', Told[]>();
+  for (const one of told) {
+    const first = one.marks.find(isFree);
     const key = first === undefined ? 'fixed' : find(first);
     const known = parted.get(key);
-    if (known === undefined) parted.set(key, [sighting]);
-    else known.push(sighting);
+    if (known === undefined) parted.set(key, [one]);
+    else known.push(one);
   }
-  return [...parted.values()].map((own) => {
-    const ids = [...new Set(own.flatMap(marksOf))].toSorted();
-    return {
-      spots: new Map(
-        ids.flatMap((id): [MarkId, Spot][] => {
-          const spot = spots.get(id);
-          return spot === undefined ? [] : [[id, spot]];
-        }),
-      ),
-      sightings: own,
-    };
-  });
+  return [...parted.values()].map((own) => networkOf(spots, own));
 };

@@ -22,9 +22,9 @@ export interface Stance {
   readonly cost: number;
 }
 
-export const taskOf = (network: Network): Task => ({
+export const taskOf = (network: Network, frame: Frame = frameOf(network)): Task => ({
   network,
-  frame: frameOf(network),
+  frame,
   reach: reachOf(network),
 });
 

@@ -33,10 +33,8 @@ export const strengthOf = (
   network: Network,
   places: Places,
   loose: number = reachOf(network),
-): Strength => {
-  const frame = frameOf(network);
-  return freed(frame, rowsOf(network.sightings, frame, places), loose);
-};
+  frame: Frame = frameOf(network),
+): Strength => freed(frame, rowsOf(network.sightings, frame, places), loose);
 
 /**
  * The same with what is known no better than to `loose` free as well, as if it had been told so from the

@@ -3,10 +3,12 @@ import type { FenceLine } from '../../site/fenceLine.ts';
 import type { MarkId, ObservationId } from '../../site/ids.ts';
 import type { Mark } from '../../site/mark.ts';
 import { marksObserved } from '../../site/marksObserved.ts';
+import type { Observation } from '../../site/observation.ts';
 import type { Site } from '../../site/site.ts';
 import type { Carry } from '../carry/carry.ts';
 import { partOf, type Part } from './bodies.ts';
 import { checkedFrom } from './checkingTape.ts';
+import { frameFrom } from './frame.ts';
 import { gatePlaces, type Stood } from './gatePlaces.ts';
 import { heldAmong, type Held } from './held.ts';
 import { helpfulTape } from './helpfulTape.ts';
@@ -14,7 +16,7 @@ import { judge, type Judged } from './judged.ts';
 import type { Network } from './networks.ts';
 import type { Places } from './rows.ts';
 import { unsurveyed, type Reading, type Suspect, type Survey } from './survey.ts';
-import { networkKey, networksOf } from './surveyed.ts';
+import { networkKey, networksOf, sightingsOf } from './surveyed.ts';
 
 /** Of more marks nobody waits for what holds them. Ours, no published source. */
 export const mostMarks = 400;
@@ -22,24 +24,28 @@ export const mostMarks = 400;
 type Readings = readonly (readonly [ObservationId, Reading])[];
 
 /** The marks that have to be held: those of fence, and those that anything firm was observed of. */
-const concerned = (site: Site): MarkId[] => {
+const concerned = (site: Site, taped: readonly MarkId[] = tapedIn(site)): MarkId[] => {
   const fence = Object.values<FenceLine>(site.lines).flatMap(({ path }) =>
     Object.values(path).map(({ mark }) => mark),
   );
-  return [...new Set([...fence, ...tapedIn(site)])].toSorted();
+  return [...new Set([...fence, ...taped])].toSorted();
 };
 
 const tapedIn = (site: Site): MarkId[] => {
-  const firm = Object.values(site.observations).filter(({ kind }) => kind !== 'fix');
-  return [...new Set(firm.flatMap((seen) => Object.values(marksObserved(seen))))].toSorted();
+  const taped = new Set<MarkId>();
+  for (const seen of Object.values<Observation>(site.observations)) {
+    if (seen.kind === 'fix') continue;
+    for (const id of Object.values(marksObserved(seen))) taped.add(id);
+  }
+  return [...taped].toSorted();
 };
 
 /** The networks of all that is firm: what satellites found holds nothing and checks nothing. */
-const firmNetworks = (site: Site): Network[] => {
-  const firm = Object.entries(site.observations).filter(([, { kind }]) => kind !== 'fix');
-  if (firm.length === 0) return [];
-  return networksOf({ ...site, observations: Object.fromEntries(firm) });
-};
+const firmNetworks = (site: Site): Network[] =>
+  networksOf(
+    site,
+    sightingsOf(site).filter(({ seen }) => seen.kind !== 'fix'),
+  );
 
 /** What is found of a network by itself. */
 interface Found {
@@ -51,7 +57,7 @@ const foundIn = (site: Site, carry: Carry): Found[] =>
   firmNetworks(site).map((network) => {
     const { id, from } = networkKey(network);
     return carry.shelf<Found>('network').take(id, from, () => {
-      const part = partOf(network);
+      const part = partOf(network, frameFrom(network, carry));
       return { part, judged: judge(network, part.strength) };
     });
   });
@@ -72,8 +78,8 @@ export const heldOf = (
   site: Site,
   carry: Carry,
   found: readonly Found[] = foundIn(site, carry),
+  marks: readonly MarkId[] = concerned(site),
 ): Held | null => {
-  const marks = concerned(site);
   if (marks.length > mostMarks) return null;
   const parts = found.map(({ part }) => part);
   const places = placesOf(site, marks);
@@ -85,10 +91,15 @@ export const heldOf = (
 type Holding = Pick<Survey, 'loose' | 'ways' | 'helps' | 'body'>;
 
 /** What of it a survey tells; of too many marks that all are loose. */
-const holdingOf = (site: Site, held: Held | null, carry: Carry): Holding => {
-  if (held === null) return { loose: concerned(site), ways: {}, helps: null, body: null };
+const holdingOf = (
+  site: Site,
+  held: Held | null,
+  marks: readonly MarkId[],
+  carry: Carry,
+): Holding => {
+  if (held === null) return { loose: marks, ways: {}, helps: null, body: null };
   const { body, loose } = held;
-  const places = placesOf(site, concerned(site));
+  const places = placesOf(site, marks);
   return {
     loose: loose.map(({ mark }) => mark),
     ways: Object.fromEntries(loose.map(({ mark, ways }) => [mark, ways] as const)),
@@ -131,8 +142,9 @@ export const surveyOf = (site: Site, carry: Carry, stood: Stood = bareGround): S
   const suspects = judged
     .flatMap((one) => one.suspects)
     .toSorted((a, b) => sizeOf(b, readings) - sizeOf(a, readings));
-  const held = heldOf(site, carry, found);
-  const holding = holdingOf(site, held, carry);
+  const marks = concerned(site, taped);
+  const held = heldOf(site, carry, found, marks);
+  const holding = holdingOf(site, held, marks, carry);
   const large = held === null && suspects.length === 0;
   const stands = large ? 'large' : standsBy({ ...holding, suspects }, readings);
   const places = held === null ? {} : gatePlaces(site, { held, stood, carry });

@@ -7,6 +7,7 @@ import type { Observation } from '../../site/observation.ts';
 import type { Site } from '../../site/site.ts';
 import { newCarry, type Carry, type Pieces } from '../carry/carry.ts';
 import { adjusted } from './adjusted.ts';
+import { frameFrom } from './frame.ts';
 import { networks, type Network } from './networks.ts';
 import { sigmaOf, type Sighting } from './sighting.ts';
 
@@ -33,21 +34,20 @@ export const sightingsOf = ({ marks, observations, trusts }: Site): Sighting[] =
     .filter(([, seen]) => !isOutdone(marks, seen))
     .map(([id, seen]) => ({ id, seen, sigma: sigmaOf(seen, trusts) }));
 
-/** The networks of a site. */
-export const networksOf = (site: Site): Network[] =>
-  networks(new Map(Object.entries(site.marks) as [MarkId, Mark][]), sightingsOf(site));
+/** The networks of a site, by all that was observed on it unless told otherwise. */
+export const networksOf = (site: Site, sightings = sightingsOf(site)): Network[] =>
+  networks(new Map(Object.entries(site.marks) as [MarkId, Mark][]), sightings);
 
 /** A network by all that its sums are of: marks where they are and what was read of them. */
 export const networkKey = ({
   spots,
   sightings,
-}: Network): { readonly id: string; readonly from: readonly unknown[] } => ({
-  id: sightings[0]?.id ?? '',
-  from: [
-    ...[...spots].flatMap(([id, { x, y, fixed }]) => [id, x, y, fixed]),
-    ...sightings.flatMap(({ id, seen, sigma }) => [id, seen, sigma]),
-  ],
-});
+}: Network): { readonly id: string; readonly from: readonly unknown[] } => {
+  const from: unknown[] = [];
+  for (const [id, { x, y, fixed }] of spots) from.push(id, x, y, fixed);
+  for (const { id, seen, sigma } of sightings) from.push(id, seen, sigma);
+  return { id: sightings[0]?.id ?? '', from };
+};
 
 /** Whether no document could hold a mark there. */
 const isTooFar = ({ x, y }: SitePoint): boolean => Math.max(Math.abs(x), Math.abs(y)) > farthest;
@@ -62,7 +62,7 @@ const movedIn = (
   return carry
     .shelf<readonly (readonly [MarkId, Mark])[]>('adjusted')
     .take(id, [...from, ...[...network.spots.keys()].map((mark) => site.marks[mark])], () => {
-      const { places } = adjusted(network);
+      const { places } = adjusted(network, frameFrom(network, carry));
       if ([...places.values()].some(isTooFar)) return [];
       return [...places].flatMap(([mark, { x, y }]) => {
         const drawn = site.marks[mark];
