@@ -33,7 +33,7 @@ interface Way {
 /** Length and unit vector of the way between two marks; east for marks on one spot, to drive them apart. */
 const wayOf = (from: SitePoint, to: SitePoint): Way => {
   const way = subtract(to, from);
-  const length = Math.hypot(way.x, way.y);
+  const length = Math.sqrt(way.x * way.x + way.y * way.y);
   const unit = length > 0 ? { x: way.x / length, y: way.y / length } : east;
   return { way, length, unit };
 };

@@ -34,7 +34,9 @@ const rowOf = (sighting: Sighting, { off, parts }: Misfit, { columns }: Frame): 
 /** The observation equations of sightings where the marks stand at these places. */
 export const rowsOf = (sightings: readonly Sighting[], frame: Frame, places: Places): Row[] => {
   const at = (id: MarkId): SitePoint => places.get(id) ?? origin;
-  return sightings.flatMap((sighting) =>
-    misfits(sighting.seen, at).map((found) => rowOf(sighting, found, frame)),
-  );
+  const rows: Row[] = [];
+  for (const sighting of sightings) {
+    for (const found of misfits(sighting.seen, at)) rows.push(rowOf(sighting, found, frame));
+  }
+  return rows;
 };
