@@ -1,6 +1,4 @@
-import { turned } from '../../geometry/turned.ts';
-import { leastSquares } from '../../geometry/upperTriangle.ts';
-import { fitted, type Fit } from './fitted.ts';
+import { firstStep, fitted, type Fit } from './fitted.ts';
 import { isAngle } from './figureText.ts';
 import { frameOf, type Frame } from './frame.ts';
 import { nearest } from './nearest.ts';
@@ -31,13 +29,11 @@ const fewSteps = 30;
 /** A reading that is off by more standard deviations may be so since the start was a bad one. */
 const doubtful = 3.29;
 
-const fitsAsDrawn = ({ frame, reach }: Task, { rows }: Stance): boolean => {
-  const close = rows.every(({ off, sighting: { sigma, seen } }) => {
+/** Whether all is read as it was drawn. */
+const readAsDrawn = ({ reach }: Task, { rows }: Stance): boolean =>
+  rows.every(({ off, sighting: { sigma, seen } }) => {
     return Math.abs(off) * sigma <= (isAngle(seen.kind) ? asDrawn / reach : asDrawn);
   });
-  if (close) return true;
-  return longestOf(leastSquares(turned(frame.fill, rows, reach ** -2))) <= asDrawn;
-};
 
 /** Moves that take marks apart, each another way; of the marks that are asked for, the others stay. */
 const takenApart = ({ network, frame, reach }: Task, which: (key: string) => boolean) => {
@@ -52,11 +48,12 @@ const takenApart = ({ network, frame, reach }: Task, which: (key: string) => boo
 };
 
 /** The start: as drawn, but marks on one spot a little apart, since no tape says which way they go. */
-const startOf = (task: Task): Stance => {
+const startOf = (task: Task, drawn: Stance): Stance => {
   const met = new Map<string, number>();
   for (const { x, y } of task.network.spots.values()) {
     met.set(`${x} ${y}`, (met.get(`${x} ${y}`) ?? 0) + 1);
   }
+  if (met.size === task.network.spots.size) return drawn;
   return stanceAt(
     task,
     takenApart(task, (key) => (met.get(key) ?? 0) > 1),
@@ -95,7 +92,7 @@ const crossedOver = (task: Task, { stance }: Fit): Fit | null => {
     .slice(0, Math.min(mostCrossed, stepsWorth(task.network) / (2 * fewSteps)));
   for (const { sighting } of worst) {
     for (const start of otherSides({ ...task.network, spots }, sighting)) {
-      const fit = fitted(task, stanceAt(task, movesTo(task, start)), fewSteps);
+      const fit = fitted(task, stanceAt(task, movesTo(task, start)), { steps: fewSteps });
       if (fit.converged && agrees(fit)) return fit;
     }
   }
@@ -106,8 +103,7 @@ const crossedOver = (task: Task, { stance }: Fit): Fit | null => {
  * The best fit from the sketch. Marks drawn in one row cannot leave it, since every tape runs along
  * it: where readings are far off they start once more a little apart, and then from the other side.
  */
-const bestFit = (task: Task): Fit => {
-  const first = fitted(task, startOf(task));
+const bestFit = (task: Task, first: Fit): Fit => {
   if (agrees(first)) return first;
   const apartFit = fitted(
     task,
@@ -132,7 +128,12 @@ export const adjusted = (network: Network, frame: Frame = frameOf(network)): Adj
   const fixes = network.sightings.filter(({ seen }) => seen.kind === 'fix');
   const task = taskOf({ ...network, sightings: firm }, frame);
   const drawn = stanceAt(task, new Float64Array(task.frame.size));
-  if (fitsAsDrawn(task, drawn)) return { places: drawn.places, converged: true };
-  const { stance, converged } = bestFit(task);
+  const asItIs = { places: drawn.places, converged: true };
+  if (readAsDrawn(task, drawn)) return asItIs;
+  const step = firstStep(task, drawn);
+  if (longestOf(step.by) <= asDrawn) return asItIs;
+  const start = startOf(task, drawn);
+  const first = start === drawn ? fitted(task, drawn, { first: step }) : fitted(task, start);
+  const { stance, converged } = bestFit(task, first);
   return { places: (converged ? nearest(task, stance, fixes) : stance).places, converged };
 };

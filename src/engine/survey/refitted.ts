@@ -22,7 +22,7 @@ export interface Rest {
 export const refitted = (network: Network, steps?: number): Rest => {
   const task = taskOf(network);
   const start = stanceAt(task, new Float64Array(task.frame.size));
-  const { stance, steps: taken } = fitted(task, start, steps);
+  const { stance, steps: taken } = fitted(task, start, { steps });
   const spots = new Map(
     [...network.spots].map(([id, spot]) => [id, { ...spot, ...stance.places.get(id) }] as const),
   );
