@@ -4,6 +4,7 @@ import { crewSheet } from './rows/crewSheet.ts';
 import { cutting } from './rows/cutting.ts';
 import { layoutGrowth } from './rows/layoutGrowth.ts';
 import { layoutRows } from './rows/layoutRows.ts';
+import { loadList } from './rows/loadList.ts';
 import { spacing } from './rows/spacing.ts';
 import { padRows } from './rows/padRows.ts';
 import { surveying } from './rows/surveying.ts';
@@ -14,6 +15,7 @@ export const rows: readonly Row[] = [
   ...padRows,
   ...layoutRows,
   layoutGrowth,
+  loadList,
   spacing,
   cutting,
   surveying,

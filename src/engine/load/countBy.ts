@@ -3,6 +3,7 @@ import type { CountingSetting } from '../../trade/countingSources.ts';
 import type { CountRule, HowMany } from '../../trade/countRules.ts';
 import { inches, type Inches } from '../../units/inches.ts';
 import type { LengthStyle } from '../../units/lengthStyle.ts';
+import type { Carry } from '../carry/carry.ts';
 import type { LoadLine } from '../loadLine.ts';
 import type { Counted } from './counted.ts';
 import { grouped } from './grouped.ts';
@@ -128,6 +129,19 @@ const withLines = (
   return [lineOf(rule, { item: rule.item, code: rule.id, count, of })];
 };
 
+const none: readonly Counted[] = [];
+
+/** The settings that a rule looks at, as they are. */
+const settingsOf = (rule: CountRule, settings: Counting): readonly unknown[] => {
+  const { how, shorter } = rule;
+  const own = [
+    'every' in how ? how.every : undefined,
+    'inset' in how ? how.inset : undefined,
+    shorter,
+  ];
+  return own.map((key) => key && settings[key]);
+};
+
 /**
  * The lines of a load list by rules, in their order: what each rule counts, those of one size together.
  * A rule that goes with others counts their items.
@@ -136,12 +150,22 @@ export const countBy = (
   rules: readonly CountRule[],
   things: readonly Counted[],
   how: CountedHow,
+  carry: Carry,
 ): LoadLine[] => {
-  const byBasis = new Map(
-    grouped(things, ({ basis }) => basis).map((same) => [same[0]?.basis ?? null, same]),
-  );
+  const { settings, style } = how;
+  const byBasis = carry
+    .shelf<ReadonlyMap<Counted['basis'] | null, readonly Counted[]>>('things by what they are')
+    .take('', [things], () => {
+      const all = grouped(things, ({ basis }) => basis);
+      return new Map(all.map((same) => [same[0]?.basis ?? null, same]));
+    });
+  const known = carry.shelf<readonly Listed[]>('lines of a rule');
   const counted = new Map<string, readonly Listed[]>(
-    rules.map((rule) => [rule.id, ownLines(rule, byBasis.get(rule.basis) ?? [], how)]),
+    rules.map((rule) => {
+      const own = byBasis.get(rule.basis) ?? none;
+      const from = [own, rule, timesOf(rule, settings), ...settingsOf(rule, settings), style];
+      return [rule.id, known.take(rule.id, from, () => ownLines(rule, own, how))];
+    }),
   );
   return rules.flatMap((rule) =>
     rule.how.kind === 'with'

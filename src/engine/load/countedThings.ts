@@ -1,6 +1,7 @@
 import type { Pipe } from '../../site/pipe.ts';
 import { railsOf } from '../../site/railsOf.ts';
 import { inches } from '../../units/inches.ts';
+import { newCarry, type Carry } from '../carry/carry.ts';
 import type { GateLayout, Layout } from '../layout.ts';
 import { standsByGate, type Post, type PostId } from '../post.ts';
 import { boardThings } from './boardThings.ts';
@@ -131,12 +132,27 @@ const receiverThings = (gates: readonly GateLayout[]): Counted[] =>
         ],
   );
 
-/** Everything on a laid out site that rules of counting count: its pieces of fabric, posts and gates. */
+const pieceThings = (hung: HungPiece): readonly Counted[] => [
+  ...infillThings(hung),
+  ...barbedThings(hung),
+];
+
+/**
+ * Everything on a laid out site that rules of counting count: its pieces of fabric, posts and gates; the very
+ * same list where nothing of it has changed.
+ */
 export const countedThings = (
   all: readonly HungPiece[],
-  layout: Pick<Layout, 'posts' | 'gates'>,
-): readonly Counted[] => [
-  ...all.flatMap((hung) => [...infillThings(hung), ...barbedThings(hung)]),
-  ...capThings(all, [...layout.posts.values()]),
-  ...receiverThings(Object.values<GateLayout>(layout.gates)),
-];
+  { posts, gates }: Pick<Layout, 'posts' | 'gates'>,
+  carry: Carry = newCarry(),
+): readonly Counted[] => {
+  const keyOf = ({ piece }: HungPiece): string => `${piece.line} ${piece.posts[0]}`;
+  return carry.shelf<readonly Counted[]>('things').part('', [all, posts, gates], (own) => {
+    const known = own.shelf<readonly Counted[]>('things of a piece');
+    return [
+      ...all.flatMap((hung) => known.take(keyOf(hung), [hung], () => pieceThings(hung))),
+      ...capThings(all, [...posts.values()]),
+      ...receiverThings(Object.values<GateLayout>(gates)),
+    ];
+  });
+};

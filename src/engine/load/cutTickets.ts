@@ -15,7 +15,7 @@ import { bracesOf } from './braces.ts';
 import { fabricSizes } from './fabricSizes.ts';
 import type { HungPiece } from './hungPieces.ts';
 import { grouped } from './grouped.ts';
-import type { Uncut } from './cutFromYard.ts';
+import { piecesTold, type Uncut } from './cutFromYard.ts';
 import { sizeCodes, sizeWords } from './sizes.ts';
 import { joined, phrase } from '../../phrases/phrase.ts';
 
@@ -86,6 +86,7 @@ export const railTickets = (
         code: ['rail', ...sizeCodes(['rail'], rail)].join(' '),
         item: phrase`Rail, ${first.pipe.label}, ${pipeSize(first.pipe.od, style)} OD`,
         kind: 'rail',
+        from: [stick, kerf, asked.rails.length, ...piecesTold([...asked.rails, ...asked.whole])],
         cut: (offcuts) => jointedTicket(asked, { stick, offcuts, kerf }, style),
       },
     ];
@@ -117,6 +118,7 @@ export const fabricTickets = (
           code: ['fabric', ...sizeCodes(['fabric'], sizes)].join(' '),
           item: joined([phrase`Fabric`, ...sizeWords(['fabric'], sizes, style)], ', '),
           kind: 'fabric',
+          from: [roll, ...piecesTold(asked.rails)],
           cut: (offcuts) => jointedTicket(asked, { stick: roll, offcuts, kerf: inches(0) }, style),
         },
       ];
@@ -149,6 +151,7 @@ export const postTickets = (
         code: ['post-pipe', ...sizeCodes(['rail'], size)].join(' '),
         item: phrase`Post pipe, ${first.pipe.label}, ${pipeSize(first.pipe.od, style)} OD`,
         kind: 'post',
+        from: [postStick, kerf, ...piecesTold(pieces)],
         cut: (offcuts) => ticketOf(pieces, { stick: postStick, offcuts, kerf }, style),
       },
     ];

@@ -2,8 +2,9 @@
 export const grouped = <T>(things: readonly T[], key: (thing: T) => string): readonly T[][] => {
   const groups = new Map<string, T[]>();
   for (const thing of things) {
-    const known = groups.get(key(thing));
-    if (known === undefined) groups.set(key(thing), [thing]);
+    const own = key(thing);
+    const known = groups.get(own);
+    if (known === undefined) groups.set(own, [thing]);
     else known.push(thing);
   }
   return [...groups.values()];

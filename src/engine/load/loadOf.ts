@@ -4,6 +4,7 @@ import { concreteBagSource, concreteBags, selling, type Selling } from '../../tr
 import type { Counting } from '../../site/counting.ts';
 import { countRules } from '../../trade/countRules.ts';
 import { inches } from '../../units/inches.ts';
+import { newCarry, type Carry } from '../carry/carry.ts';
 import type { GateLayout, Layout } from '../layout.ts';
 import { loadParts, type LoadLine } from '../loadLine.ts';
 import { countBy } from './countBy.ts';
@@ -96,16 +97,16 @@ const inPacks = (line: LoadLine, { bag: pounds, spares }: Counting): LoadLine =>
 /**
  * Everything that goes on the truck for a laid out site, each count with its rule, how it is sold, and how
  * sticks and rolls are cut. A gate that is not placed is still ordered: its parts count, its posts do not
- * exist.
+ * exist. What is made of the same as in the list before, of which `carry` has the pieces, is taken over from that.
  */
-export const loadOf = (site: Site, layout: Layout): Load => {
+export const loadOf = (site: Site, layout: Layout, carry: Carry = newCarry()): Load => {
   const { lengths: style, counting: settings } = site;
   const posts = [...layout.posts.values()];
-  const hung = hungPieces(site, layout);
-  const rails = cutFromYard(railTickets(hung, settings, style), site);
-  const rolls = cutFromYard(fabricTickets(hung, settings, style), site);
-  const cutPosts = cutFromYard(postTickets(posts, site, settings), site);
-  const lumber = cutFromYard(lumberTickets(hung, settings, style), site);
+  const hung = hungPieces(site, layout, carry);
+  const rails = cutFromYard(railTickets(hung, settings, style), site, carry);
+  const rolls = cutFromYard(fabricTickets(hung, settings, style), site, carry);
+  const cutPosts = cutFromYard(postTickets(posts, site, settings), site, carry);
+  const lumber = cutFromYard(lumberTickets(hung, settings, style), site, carry);
   const tickets = [...cutPosts, ...rails, ...lumber, ...rolls];
   // two pipes of one size share a code
   const sticks = new Map(tickets.map((one) => [`${one.code} ${one.item}`, one]));
@@ -116,7 +117,7 @@ export const loadOf = (site: Site, layout: Layout): Load => {
     ...countGravel(posts, settings.gravel),
     ...[...cutPosts, ...rails, ...lumber].map(pipeLine),
     ...(settings.railJoint === 'sleeve' ? sleeveLines(rails) : []),
-    ...countBy(countRules, countedThings(hung, layout), { settings, style }),
+    ...countBy(countRules, countedThings(hung, layout, carry), { settings, style }, carry),
     ...countGates(gates, site),
     ...countConcrete(posts, Object.values<GateLayout>(layout.gates), site),
   ].map((line): LoadLine => {

@@ -6,7 +6,7 @@ import { ticketOf } from '../cut/ticketOf.ts';
 import { baysOf } from './baysOf.ts';
 import { grouped } from './grouped.ts';
 import type { HungPiece } from './hungPieces.ts';
-import type { Uncut } from './cutFromYard.ts';
+import { piecesTold, type Uncut } from './cutFromYard.ts';
 import { slug } from './slug.ts';
 import { phrase } from '../../phrases/phrase.ts';
 
@@ -47,6 +47,7 @@ export const lumberTickets = (
           code: ['board-rail', slug(first.rail)].filter(Boolean).join(' '),
           item: [phrase`Rail of boards`, first.rail].filter(Boolean).join(', '),
           kind: 'lumber',
+          from: [lumber, ...piecesTold(pieces)],
           cut: (offcuts) => ticketOf(pieces, { stick: lumber, offcuts, kerf: inches(0) }, style),
         },
       ];

@@ -1,13 +1,13 @@
-import { useMemo } from 'react';
+import { useMemo, useState } from 'react';
 import { cutTable } from '../../drawing/tables/cutTable.ts';
 import { loadTable } from '../../drawing/tables/loadTable.ts';
-import { loadOf } from '../../engine/load/loadOf.ts';
 import { loadParts } from '../../engine/loadLine.ts';
 import { toCsv } from '../../exporters/csv/toCsv.ts';
 import { phrase } from '../../phrases/phrase.ts';
 import { useBench, useLayout, useSite } from '../bench.ts';
 import { download } from '../files/download.ts';
 import { fileStem } from '../../site/fileStem.ts';
+import { rememberLoads } from '../../store/rememberLoads.ts';
 import { TableView } from '../TableView.tsx';
 import { Alternatives } from './alternatives/Alternatives.tsx';
 import { CountingFields } from './CountingFields.tsx';
@@ -24,7 +24,8 @@ export const LoadList = () => {
   const { session } = useBench();
   const site = useSite();
   const layout = useLayout();
-  const load = useMemo(() => loadOf(site, layout), [layout, site]);
+  const [loadOf] = useState(rememberLoads);
+  const load = useMemo(() => loadOf(site, layout), [layout, loadOf, site]);
   const { lines, tickets } = load;
   const cuts = tickets.map((one) => cutTable(one, site));
   const save = (what: string, content: string) => {
