@@ -146,13 +146,14 @@ export const countedThings = (
   { posts, gates }: Pick<Layout, 'posts' | 'gates'>,
   carry: Carry = newCarry(),
 ): readonly Counted[] => {
+  const placed = Object.values<GateLayout>(gates);
   const keyOf = ({ piece }: HungPiece): string => `${piece.line} ${piece.posts[0]}`;
-  return carry.shelf<readonly Counted[]>('things').part('', [all, posts, gates], (own) => {
+  return carry.shelf<readonly Counted[]>('things').part('', [all, posts, ...placed], (own) => {
     const known = own.shelf<readonly Counted[]>('things of a piece');
     return [
       ...all.flatMap((hung) => known.take(keyOf(hung), [hung], () => pieceThings(hung))),
       ...capThings(all, [...posts.values()]),
-      ...receiverThings(Object.values<GateLayout>(gates)),
+      ...receiverThings(placed),
     ];
   });
 };
