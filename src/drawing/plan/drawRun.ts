@@ -17,13 +17,6 @@ export interface RunStyle extends ChainStyle {
   readonly chain: 1 | -1;
 }
 
-/** What is drawn of a post. */
-export interface PostDrawing {
-  readonly post: Post;
-  readonly hole: readonly Primitive[];
-  readonly tag: Primitive;
-}
-
 /** A run, the posts of it in their order, and how it is drawn. */
 export interface RunToDraw {
   readonly run: Run;
@@ -90,12 +83,28 @@ const freeSides = (
   return { side: () => row, row };
 };
 
-/** A post with the tag that says what it is called; `next` is the way to the nearest of its neighbours. */
-export const drawPostWithTag = (post: Post, side: Beside, next: SitePoint | null): PostDrawing => ({
-  post,
-  hole: drawPost(post, next ?? undefined),
-  tag: drawTag(post, side, next ?? undefined),
-});
+/** Calls `draw` for every post between the ends of a run, with the way to the nearer of its neighbours. */
+const between = <Drawn>(
+  posts: RunToDraw['posts'],
+  draw: (post: Post, next: SitePoint | undefined) => Drawn,
+): Drawn[] =>
+  posts.slice(1, -1).flatMap((post, n) => {
+    if (post === undefined) return [];
+    const next = nearer(wayTo(post, posts[n]), wayTo(post, posts[n + 2]));
+    return [draw(post, next ?? undefined)];
+  });
+
+/** What the posts between the ends of a run are called. */
+const tagsOf = (
+  posts: RunToDraw['posts'],
+  side: RunDrawing['side'],
+  before: RunDrawing | undefined,
+): Pick<RunDrawing, 'numbers' | 'letters'> => {
+  const tags = between(posts, (post, next) => ({ post, tag: drawTag(post, side(post), next) }));
+  const [numbers, letters]: [Primitive[], Primitive[]] = [[], []];
+  for (const { post, tag } of tags) (isTerminal(post) ? letters : numbers).push(tag);
+  return { numbers: kept(before?.numbers, numbers), letters: kept(before?.letters, letters) };
+};
 
 /**
  * A run with its posts, in their order (undefined for one that the layout does not have). Parts that are as they
@@ -106,24 +115,34 @@ export const drawRun = (
   before: RunDrawing | undefined,
 ): RunDrawing => {
   const { side, row } = freeSides(run, posts, how.chain, before?.row ?? null);
-  const between = posts.slice(1, -1).flatMap((post, n): PostDrawing[] => {
-    if (post === undefined) return [];
-    const next = nearer(wayTo(post, posts[n]), wayTo(post, posts[n + 2]));
-    return [drawPostWithTag(post, side(post), next)];
-  });
-  const tags = (terminal: boolean): Primitive[] =>
-    between.filter(({ post }) => isTerminal(post) === terminal).map(({ tag }) => tag);
   return {
     fence: kept(before?.fence, drawFence(run, layout, how.of)),
     chain: kept(before?.chain, drawChain(run, layout, how)),
-    holes: kept(
-      before?.holes,
-      between.flatMap(({ hole }) => hole),
-    ),
-    numbers: kept(before?.numbers, tags(false)),
-    letters: kept(before?.letters, tags(true)),
+    holes: kept(before?.holes, between(posts, drawPost).flat()),
+    ...tagsOf(posts, side, before),
     side,
     row,
     inward: { start: wayTo(posts[0], posts[1]), end: wayTo(posts.at(-1), posts.at(-2)) },
+  };
+};
+
+/** A run as it was drawn, and its posts then. */
+export interface DrawnBefore {
+  readonly posts: RunToDraw['posts'];
+  readonly drawn: RunDrawing;
+}
+
+/** The same run where nothing but what its posts are called differs from what was drawn `before`. */
+export const drawCalledOtherwise = (
+  { run, posts, layout, how }: RunToDraw,
+  before: DrawnBefore,
+): RunDrawing => {
+  const { drawn } = before;
+  // a chain says only what the ends of its run are called
+  const named = [0, -1].every((n) => posts.at(n)?.tag === before.posts.at(n)?.tag);
+  return {
+    ...drawn,
+    chain: named ? drawn.chain : kept(drawn.chain, drawChain(run, layout, how)),
+    ...tagsOf(posts, drawn.side, drawn),
   };
 };

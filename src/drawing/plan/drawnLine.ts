@@ -6,7 +6,14 @@ import type { SitePoint } from '../../geometry/point.ts';
 import type { LineId } from '../../site/ids.ts';
 import type { Primitive } from '../primitive.ts';
 import { ghostOf } from './drawFence.ts';
-import { drawRun, nearer, type RunDrawing, type RunStyle } from './drawRun.ts';
+import {
+  drawCalledOtherwise,
+  drawRun,
+  nearer,
+  type DrawnBefore,
+  type RunDrawing,
+  type RunStyle,
+} from './drawRun.ts';
 
 type Group = readonly Primitive[];
 
@@ -39,22 +46,36 @@ interface LineToDraw {
 }
 
 /** A run as it was drawn, and of what. */
-interface KeptRun {
+interface KeptRun extends DrawnBefore {
   readonly run: Run;
   readonly how: RunStyle;
   readonly gates: readonly (GateLayout | undefined)[];
-  readonly drawn: RunDrawing;
 }
 
 const gatesOf = (run: Run, layout: Layout): (GateLayout | undefined)[] =>
   run.spaces.flatMap((space) => (space.kind === 'gate' ? [layout.gates[space.gate]] : []));
 
+/** Whether all but its posts is the very same of which a run was drawn. */
+const isAsBuilt = (was: KeptRun, run: Run, { layout, how }: LineToDraw): boolean =>
+  was.run === run &&
+  was.how === how &&
+  was.gates.every((gate) => gate === undefined || layout.gates[gate.id] === gate);
+
 /** Whether a run was drawn of the very same: a look that makes nothing, since most runs are. */
-const stands = (was: KeptRun, run: Run, { layout, how, touched }: LineToDraw): boolean => {
-  if (was.run !== run || was.how !== how || touched === null) return false;
-  for (const { post } of run.posts) if (touched.posts.has(post)) return false;
-  return was.gates.every((gate) => gate === undefined || layout.gates[gate.id] === gate);
+const stands = (was: KeptRun, run: Run, what: LineToDraw): boolean => {
+  if (what.touched === null || !isAsBuilt(was, run, what)) return false;
+  for (const { post } of run.posts) if (what.touched.posts.has(post)) return false;
+  return true;
 };
+
+/** Whether nothing that is drawn of two posts differs, but what they are called. */
+const standAlike = (a: Post | undefined, b: Post | undefined): boolean =>
+  a === b ||
+  (a?.at === b?.at &&
+    a?.kind === b?.kind &&
+    a?.along === b?.along &&
+    a?.od === b?.od &&
+    a?.hole === b?.hole);
 
 const drawnRuns = (what: LineToDraw, carry: Carry): DrawnLine['runs'] => {
   const { line, layout, how } = what;
@@ -62,8 +83,13 @@ const drawnRuns = (what: LineToDraw, carry: Carry): DrawnLine['runs'] => {
   return line.runs.map((run) => {
     const draw = (before: KeptRun | undefined): KeptRun => {
       const posts = run.posts.map(({ post }) => layout.posts.get(post));
-      const drawn = drawRun({ run, posts, layout, how }, before?.drawn);
-      return { run, how, gates: gatesOf(run, layout), drawn };
+      const all = { run, posts, layout, how };
+      const called =
+        before !== undefined &&
+        isAsBuilt(before, run, what) &&
+        posts.every((post, n) => standAlike(post, before.posts[n]));
+      const drawn = called ? drawCalledOtherwise(all, before) : drawRun(all, before?.drawn);
+      return { run, how, posts, gates: gatesOf(run, layout), drawn };
     };
     const { drawn } = shelf.renew(run.id, (was) => stands(was, run, what), draw);
     return { run, drawn };

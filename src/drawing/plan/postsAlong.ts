@@ -3,7 +3,9 @@ import { isTerminal, type PostId } from '../../engine/post.ts';
 import type { LineId } from '../../site/ids.ts';
 import type { Primitive } from '../primitive.ts';
 import type { DrawnLine, EndPost } from './drawnLine.ts';
-import { drawPostWithTag, nearer } from './drawRun.ts';
+import { drawPost } from './drawPost.ts';
+import { nearer } from './drawRun.ts';
+import { drawTag } from './drawTag.ts';
 import { kept } from './kept.ts';
 
 type Group = readonly Primitive[];
@@ -36,11 +38,11 @@ interface DrawnEnd {
 
 const drawnEnd = ({ post, drawn, next }: EndPost, shelf: Shelf<DrawnEnd>): DrawnEnd => {
   const draw = (before: DrawnEnd | undefined): DrawnEnd => {
-    const { hole, tag } = drawPostWithTag(post, drawn.side(post), next);
+    const neighbour = next ?? undefined;
     return {
       terminal: isTerminal(post),
-      hole: kept(before?.hole, hole),
-      tag: kept(before?.tag, [tag]),
+      hole: kept(before?.hole, drawPost(post, neighbour)),
+      tag: kept(before?.tag, [drawTag(post, drawn.side(post), neighbour)]),
     };
   };
   return shelf.next(post.id, [post, drawn, next?.x, next?.y], draw);

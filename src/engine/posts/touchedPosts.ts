@@ -10,24 +10,39 @@ export interface Touched {
 
 const none: readonly Post[] = [];
 
-/** The posts of each of two layouts that lie in other drawers than those of the other, or all where they share none. */
-const unshared = (a: Posts, b: Posts): Iterable<Post> => {
-  if (!(a instanceof SharedPosts && b instanceof SharedPosts))
-    return [...a.values(), ...b.values()];
-  if (a.drawers.length !== b.drawers.length) return [...a.drawers, ...b.drawers].flat();
-  return a.drawers.flatMap((own, n) => {
-    const other = b.drawers[n] ?? none;
-    return own === other ? none : [...own, ...other];
-  });
+/** Calls `touch` for every post of some that is not among the others. */
+const apart = (
+  some: readonly Post[],
+  others: readonly Post[],
+  touch: (post: Post) => void,
+): void => {
+  for (const post of some) if (!others.includes(post)) touch(post);
+};
+
+/** The same posts by looking for each by its id. */
+const apartFrom = (some: Posts, others: Posts, touch: (post: Post) => void): void => {
+  for (const post of some.values()) if (others.get(post.id) !== post) touch(post);
 };
 
 /** What of the posts of a layout is touched by an edit; only the drawers that it does not share are looked into. */
 export const touchedPosts = (before: Posts, now: Posts): Touched => {
   const [posts, lines] = [new Set<PostId>(), new Set<LineId>()];
-  for (const post of unshared(before, now)) {
-    if (before.get(post.id) === now.get(post.id)) continue;
+  const touch = (post: Post): void => {
     posts.add(post.id);
     for (const line of post.lines) lines.add(line);
+  };
+  const shared = before instanceof SharedPosts && now instanceof SharedPosts;
+  if (shared && before.drawers.length === now.drawers.length) {
+    // posts of one id lie in the same drawer of both
+    now.drawers.forEach((own, n) => {
+      const old = before.drawers[n] ?? none;
+      if (own === old) return;
+      apart(own, old, touch);
+      apart(old, own, touch);
+    });
+  } else {
+    apartFrom(now, before, touch);
+    apartFrom(before, now, touch);
   }
   return { posts, lines };
 };
