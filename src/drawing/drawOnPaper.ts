@@ -52,13 +52,6 @@ export interface DrawnLayers {
   readonly leads: readonly Lead[];
 }
 
-/** Dimensions have their place; names and numbers can go elsewhere. The last of each is lettered first. */
-const inOrder = (primitives: readonly Primitive[]): readonly Primitive[] => {
-  const isChain = ({ kind }: Primitive): boolean => kind === 'dimension chain';
-  const last = primitives.toReversed();
-  return [...last.filter(isChain), ...last.filter((one) => !isChain(one))];
-};
-
 /** A text stands this near its own dimension line, which is not broken for it; paper inches. */
 const besideLine = 0.008;
 
@@ -83,6 +76,32 @@ export interface DrawnLayer {
   readonly primitives: readonly Primitive[];
 }
 
+/** Letters of primitives, each at the place of its own; null for what has none. */
+const letteredOf = (
+  primitives: readonly Primitive[],
+  letter: (primitive: Primitive) => Lettered | null,
+): readonly (Lettered | null)[] => {
+  const letters: (Lettered | null)[] = primitives.map(() => null);
+  // dimensions have their place; names and numbers can go elsewhere: the last of each is lettered first
+  for (const chains of [true, false])
+    for (let n = primitives.length - 1; n >= 0; n -= 1) {
+      const primitive = primitives[n];
+      if (primitive !== undefined && (primitive.kind === 'dimension chain') === chains)
+        letters[n] = letter(primitive);
+    }
+  return letters;
+};
+
+/** Where in all primitives those of each layer are: from one place up to another. */
+const spansOf = (layers: readonly DrawnLayer[]) => {
+  let to = 0;
+  return layers.map(({ name, primitives }) => {
+    const from = to;
+    to += primitives.length;
+    return { name, from, to };
+  });
+};
+
 /**
  * Puts primitives on paper at a scale, layer by layer: what is drawn of each from the ground up, then
  * leaders and lines of dimensions, then letters. Dimensions are lettered first, then what lies on top: a
@@ -100,36 +119,32 @@ export const layersOnPaper = (
   const room = makeLettering(edge, taken, { shown: shown ?? null, thin: thin ?? 'whole' });
   const isDrawn = (primitive: Primitive): boolean =>
     clip === undefined || isNear(primitiveBounds([primitive], projection), clip);
-  const near = new Set(primitives.filter(isDrawn));
+  const near = primitives.map(isDrawn);
   // a flag takes room from lines of chains that leave the window, wherever it is
-  for (const primitive of primitives)
-    if (near.has(primitive) || primitive.kind === 'flag')
-      avoidMark(room, primitive, projection, edge);
-  const letter = letterer(primitives, projection, room);
-  const found = new Map<Primitive, readonly Lettered[]>();
-  for (const primitive of inOrder(primitives)) {
-    const own = letter(primitive);
-    if (own.length > 0) found.set(primitive, own);
-  }
-  const lettered = layers.map(({ name, primitives: own }) => ({
+  primitives.forEach((primitive, n) => {
+    if (near[n] || primitive.kind === 'flag') avoidMark(room, primitive, projection, edge);
+  });
+  const letters = letteredOf(primitives, letterer(primitives, projection, room));
+  const parts = spansOf(layers);
+  const lettered = parts.map(({ name, from, to }) => ({
     name,
-    found: own.flatMap((primitive) => found.get(primitive) ?? []),
+    found: letters.slice(from, to).flatMap((own) => own ?? []),
   }));
   const all = lettered.flatMap((layer) => layer.found);
   const boxes = thin === 'broken' ? all.flatMap(({ texts }) => texts.map(textBox)) : [];
   const breaks = breaksFor(boxes);
   const inSight: InSight = (atoms) => (clip === undefined ? atoms : atomsInSight(atoms, clip));
-  const drawn = layers.map(({ name, primitives: own }) => ({
+  const drawn = parts.map(({ name, from, to }) => ({
     name,
-    atoms: own.flatMap((primitive) => {
-      if (!near.has(primitive)) return [];
+    atoms: primitives.slice(from, to).flatMap((primitive, n) => {
+      if (!near[from + n]) return [];
       const atoms = inSight(markAtoms(primitive, projection, edge));
       return canBreak(primitive) ? brokenAt(atoms, breaks) : atoms;
     }),
   }));
-  const letters = letteringOf(lettered, { breaks: breaksFor(boxes, besideLine), inSight });
+  const written = letteringOf(lettered, { breaks: breaksFor(boxes, besideLine), inSight });
   return {
-    layers: [...drawn, ...letters].filter(({ atoms }) => atoms.length > 0),
+    layers: [...drawn, ...written].filter(({ atoms }) => atoms.length > 0),
     left: all.flatMap(({ left }) => left),
     leads: all.flatMap(({ leads = [] }) => leads),
   };

@@ -1,4 +1,4 @@
-import { unionOfBounds, type Bounds } from '../geometry/bounds.ts';
+import type { Bounds } from '../geometry/bounds.ts';
 import type { Atom } from './atom.ts';
 import type { Room } from './drawOnPaper.ts';
 import { avoidMark } from './explode/avoidMark.ts';
@@ -54,7 +54,8 @@ interface Draft {
   readonly group: Group;
   readonly reach: Bounds | null;
   readonly held: Held[];
-  readonly found: Map<Primitive, readonly Lettered[]>;
+  /** What was lettered of each of the group, by its place in it; nothing where nothing found a place. */
+  readonly found: Lettered[];
 }
 
 const none: readonly never[] = [];
@@ -66,14 +67,16 @@ const finished = (
 ): PaperPiece => {
   if (!isNear(reach, window))
     return { group, marks: none, lines: none, texts: none, bounds: null, reach, held };
-  const lettered = group.flatMap((primitive) => found.get(primitive) ?? []);
-  const marks = group.flatMap((primitive) => markAtoms(primitive, projection, window));
-  const lines = lettered.flatMap((one) => one.lines);
-  const texts = lettered.flatMap((one) => one.texts);
-  const bounds = [marks, lines, texts].reduce<Bounds | null>((all, atoms) => {
-    const own = inkedBounds(atoms);
-    return own === null || all === null ? (all ?? own) : unionOfBounds(all, own);
-  }, null);
+  const marks: Atom[] = [];
+  const lines: Atom[] = [];
+  const texts: Atom[] = [];
+  for (const primitive of group) marks.push(...markAtoms(primitive, projection, window));
+  // in the order of the group, whatever was lettered first
+  found.forEach((lettered) => {
+    lines.push(...lettered.lines);
+    texts.push(...lettered.texts);
+  });
+  const bounds = inkedBounds([...marks, ...lines, ...texts]);
   return { group, marks, lines, texts, bounds, reach, held };
 };
 
@@ -85,7 +88,7 @@ function* drawInto(
   { projection, window, room }: Paper,
 ): Generator<undefined, ReadonlyMap<Group, PaperPiece>, undefined> {
   const drafts = groups.map((group): Draft => {
-    return { group, reach: primitiveBounds(group, projection), held: [], found: new Map() };
+    return { group, reach: primitiveBounds(group, projection), held: [], found: [] };
   });
   const near = drafts.filter(({ reach }) => isNear(reach, window));
   for (const { group, held } of near) {
@@ -103,9 +106,11 @@ function* drawInto(
   for (const chains of [true, false]) {
     for (const { group, held, found } of last) {
       room.note(held);
-      for (const primitive of group.toReversed()) {
-        const lettered = isChain(primitive) === chains ? letter(primitive) : [];
-        if (lettered.length > 0) found.set(primitive, lettered);
+      for (let n = group.length - 1; n >= 0; n -= 1) {
+        const primitive = group[n];
+        if (primitive === undefined || isChain(primitive) !== chains) continue;
+        const lettered = letter(primitive);
+        if (lettered !== null && lettered.texts.length > 0) found[n] = lettered;
       }
       room.note(null);
       yield;

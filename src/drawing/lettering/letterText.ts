@@ -2,7 +2,7 @@ import type { PaperPoint } from '../../geometry/point.ts';
 import { radians, type Radians } from '../../units/radians.ts';
 import type { Primitive } from '../primitive.ts';
 import { toPaper, type Projection } from '../projection.ts';
-import { besideShifts } from './besideShifts.ts';
+import { besideRoom, besideShift } from './besideShift.ts';
 import { cheapest } from './cheapest.ts';
 import { usualCost, weigh, type CoverCost } from './coverCost.ts';
 import { labelAt, labelBox, labelSize, type LabelSize } from './label.ts';
@@ -27,32 +27,15 @@ const inRow: CoverCost = { thin: 0.9, chain: 60, solid: 60, heavy: 60, leader: 6
 /** A higher text is led out before it stands one more height away, paper inches. */
 const mostWithoutLeader = 0.25;
 
-/** Places round a point, along the text and up from it, the most wished for first. */
-const shiftsOf = (width: number, height: number, rise: number): (readonly [number, number])[] => {
-  const side = width / 2 + Math.max(0.04, Math.abs(rise));
-  const up = rise === 0 ? height : rise + (Math.sign(rise) * height) / 2;
-  const centre = rise === 0 ? [[0, 0] as const] : [];
-  return [
-    ...centre,
-    [0, up],
-    [0, -up],
-    ...([up, -up] as const).flatMap((v) => [[side / 2, v] as const, [-side / 2, v] as const]),
-    ...([up, -up] as const).flatMap((v) => [[side, v] as const, [-side, v] as const]),
-    [side, 0],
-    [-side, 0],
-    // a text of several lines would stand too far off to be taken for this point's
-    ...(height < mostWithoutLeader ? [[0, 2 * up] as const, [0, -2 * up] as const] : []),
-  ];
-};
-
-/** The same as ways on the paper. */
-const turnedShifts = ({ angle, rise }: TextPrimitive, { width, height }: LabelSize) => {
-  const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
-  return shiftsOf(width, height, rise).map(([along, up]) => ({
-    x: along * cos - up * sin,
-    y: -along * sin - up * cos,
-  }));
-};
+/** Places round a point, most wished for first: parts of the way beside a text along it, and of its way over the point. */
+const steps = [
+  ...[1, -1].map((up) => [0, up] as const),
+  ...[0.5, 1].flatMap((far) => [1, -1].flatMap((up) => [[far, up] as const, [-far, up] as const])),
+  [1, 0],
+  [-1, 0],
+] as const;
+/** The same for a text that is taken for its point's a step farther off; one of several lines would not be. */
+const farSteps = [...steps, [0, 2], [0, -2]] as const;
 
 /** What a text is called that finds no place. */
 const plainly = ({ name, text }: TextPrimitive): string => (name ?? text).replaceAll('\n', ', ');
@@ -109,22 +92,52 @@ function* ledOut({ width, height }: LabelSize, at: PaperPoint): Generator<Place>
   }
 }
 
-/** Ways from the point of a text, paper inches, at which angle it is there, and its places on its line. */
-interface PlacesNear {
-  readonly shifts: readonly PaperPoint[];
-  readonly angle: Radians;
-  readonly own: readonly Place[];
+/** Places of a text near its point, at its angle. */
+function* nearBy({ angle: turn, rise }: TextPrimitive, { at, size }: Wishes): Generator<Place> {
+  const { width, height } = size;
+  const angle = readable(turn);
+  const [cos, sin] = [Math.cos(turn), Math.sin(turn)];
+  const side = width / 2 + Math.max(0.04, Math.abs(rise));
+  const over = rise === 0 ? height : rise + (Math.sign(rise) * height) / 2;
+  if (rise === 0) yield { middle: at, angle };
+  for (const [far, high] of height < mostWithoutLeader ? farSteps : steps) {
+    const [along, up] = [far * side, high * over];
+    const middle = { x: at.x + (along * cos - up * sin), y: at.y + (-along * sin - up * cos) };
+    yield { middle, angle };
+  }
 }
 
-/** Places by their wishes: near the point, on its line, led out. */
-function* places(
-  { far, size }: Pick<Wishes, 'far' | 'size'>,
-  at: PaperPoint,
-  { shifts, angle, own }: PlacesNear,
+/** Places of a text of a row beside its point, in the order of the row. */
+function* inItsRow(
+  { angle, beside, rise }: TextPrimitive,
+  { at, size }: Wishes,
+  { order, projection }: { readonly order: readonly number[]; readonly projection: Projection },
 ): Generator<Place> {
-  for (const { x, y } of shifts) yield { middle: { x: at.x + x, y: at.y + y }, angle };
-  yield* own;
-  if (far !== 'leave out') yield* ledOut(size, at);
+  if (beside === undefined) return;
+  const room = besideRoom({ rise }, beside, size, projection);
+  for (const n of order) {
+    const { x, y } = besideShift(room, n);
+    yield { middle: { x: at.x + x, y: at.y + y }, angle: readable(angle) };
+  }
+}
+
+/** What the places of a text depend on besides the text: the order of its row, the scale, the room. */
+interface Surroundings {
+  readonly order: readonly number[];
+  readonly projection: Projection;
+  readonly room: Lettering;
+}
+
+/** Places by their wishes: in its row, near the point, on its line, led out. */
+function* places(
+  text: TextPrimitive,
+  wishes: Wishes,
+  { order, projection, room }: Surroundings,
+): Generator<Place> {
+  yield* inItsRow(text, wishes, { order, projection });
+  yield* nearBy(text, wishes);
+  yield* onItsLine(text, projection, room);
+  if (wishes.far !== 'leave out') yield* ledOut(wishes.size, wishes.at);
 }
 
 const costFor = ({ far, beside }: TextPrimitive): CoverCost => {
@@ -183,14 +196,8 @@ export const letterText = (
   const at = toPaper(projection, primitive.at);
   if (runsTogether(primitive, projection) || !room.sees(at)) return unlettered(plainly(primitive));
   const { far } = primitive;
-  const beside = besideShifts(primitive, projection);
-  const near: PlacesNear = {
-    shifts: [...order.flatMap((n) => beside[n] ?? []), ...turnedShifts(primitive, size)],
-    angle: readable(primitive.angle),
-    own: onItsLine(primitive, projection, room),
-  };
   const wishes: Wishes = { at, size, far, cost: costFor(primitive), inSight: room.shows(at) };
-  const best = cheapest(places(wishes, at, near), (place, limit) =>
+  const best = cheapest(places(primitive, wishes, { order, projection, room }), (place, limit) =>
     costOf(place, wishes, { room, limit }),
   );
   if (best === null) return unlettered(plainly(primitive));

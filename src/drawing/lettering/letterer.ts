@@ -7,12 +7,12 @@ import type { Lettered } from './lettered.ts';
 import type { Lettering } from './lettering.ts';
 import { rowOrder, rowsOf } from './rowOrder.ts';
 
-/** Letters one primitive after the other; a row of texts settles on its side at its first. */
+/** Letters one primitive after the other, null for what has no letters; a row of texts settles on its side at its first. */
 export const letterer = (
   primitives: readonly Primitive[],
   projection: Projection,
   room: Lettering,
-): ((primitive: Primitive) => Lettered[]) => {
+): ((primitive: Primitive) => Lettered | null) => {
   const rows = rowsOf(primitives);
   const orders = new Map<Beside, readonly number[]>();
   const orderOf = (beside: Beside): readonly number[] => {
@@ -21,13 +21,13 @@ export const letterer = (
     orders.set(beside, order);
     return order;
   };
-  return (primitive: Primitive): Lettered[] => {
+  return (primitive: Primitive): Lettered | null => {
     if (primitive.kind === 'text') {
       const order = primitive.beside === undefined ? [] : orderOf(primitive.beside);
-      return [letterText(primitive, projection, room, order)];
+      return letterText(primitive, projection, room, order);
     }
-    if (primitive.kind === 'bubble') return [letterBubble(primitive, projection, room)];
-    if (primitive.kind === 'dimension chain') return [letterChain(primitive, projection, room)];
-    return [];
+    if (primitive.kind === 'bubble') return letterBubble(primitive, projection, room);
+    if (primitive.kind === 'dimension chain') return letterChain(primitive, projection, room);
+    return null;
   };
 };

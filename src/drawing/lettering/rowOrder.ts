@@ -1,7 +1,7 @@
 import { radians } from '../../units/radians.ts';
 import type { Beside, Primitive } from '../primitive.ts';
 import { toPaper, type Projection } from '../projection.ts';
-import { besideShifts } from './besideShifts.ts';
+import { besideRoom, besideShift } from './besideShift.ts';
 import { usualCost, weigh, type Enough } from './coverCost.ts';
 import { labelBox, labelSize, type Label } from './label.ts';
 import type { Lettering } from './lettering.ts';
@@ -22,7 +22,7 @@ const isClear = (room: Pick<Lettering, 'isFree' | 'covers'>, box: Label['box']):
 
 /**
  * The order in which every text of a row tries its places beside its point, as places in the list
- * of `besideShifts`: first the one where the row as a whole is clearest, so that it stands on one
+ * of `besideShift`: first the one where the row as a whole is clearest, so that it stands on one
  * side at one distance.
  */
 export const rowOrder = (
@@ -32,20 +32,21 @@ export const rowOrder = (
 ): readonly number[] => {
   const shown = row.flatMap((text) => {
     const at = toPaper(projection, text.at);
-    if (!room.sees(at) || runsTogether(text, projection)) return [];
-    return [{ size: labelSize(text), at, shifts: besideShifts(text, projection) }];
+    if (text.beside === undefined || !room.sees(at) || runsTogether(text, projection)) return [];
+    const size = labelSize(text);
+    return [{ size, at, beside: besideRoom(text, text.beside, size, projection) }];
   });
   // how bad a place is for the whole row
   const costAt = (n: number): number =>
-    shown.reduce((sum, { size, at, shifts }) => {
-      const shift = shifts[n];
-      if (shift === undefined) return sum;
-      const box = labelBox(size, { x: at.x + shift.x, y: at.y + shift.y }, upright);
+    shown.reduce((sum, { size, at, beside }) => {
+      const { x, y } = besideShift(beside, n);
+      const box = labelBox(size, { x: at.x + x, y: at.y + y }, upright);
       return sum + (isClear(room, box) ? 0 : 1) + (worse[n] ?? 0);
     }, 0);
   // nothing beats the first place where hardly a text is in the way
-  if (costAt(0) <= shown.length * worse[1]) return natural;
-  const costs = natural.map(costAt);
+  const first = costAt(0);
+  if (first <= shown.length * worse[1]) return natural;
+  const costs = natural.map((n) => (n === 0 ? first : costAt(n)));
   return natural.toSorted((a, b) => (costs[a] ?? 0) - (costs[b] ?? 0) || a - b);
 };
 

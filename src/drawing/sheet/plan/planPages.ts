@@ -9,7 +9,7 @@ import { letters } from '../letters.ts';
 import type { Layer } from '../../layer.ts';
 import type { Link } from '../page.ts';
 import type { Rect } from '../rect.ts';
-import { groundBounds } from './groundBounds.ts';
+import { groundBounds } from '../../groundBounds.ts';
 import { planAnchor } from './planAnchor.ts';
 import { planKey, planScale, planSheet } from './planSheet.ts';
 import { planTiles, type PlanTile, type PlanTiles } from './planTiles.ts';

@@ -18,7 +18,7 @@ import type { Rect } from '../rect.ts';
 import { fittingScale, scalesOf, type Scale } from '../scales.ts';
 import { barScale } from './barScale.ts';
 import { graphPaper } from './graphPaper.ts';
-import { groundBounds } from './groundBounds.ts';
+import { groundBounds } from '../../groundBounds.ts';
 import { northArrow } from './northArrow.ts';
 import { roundStep } from './roundStep.ts';
 import { phrase } from '../../../phrases/phrase.ts';

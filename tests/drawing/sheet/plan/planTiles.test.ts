@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Layout } from '../../../../src/engine/layout.ts';
-import { groundBounds } from '../../../../src/drawing/sheet/plan/groundBounds.ts';
+import { groundBounds } from '../../../../src/drawing/groundBounds.ts';
 import { printedPlan } from '../../../../src/drawing/sheet/plan/planSheet.ts';
 import { matchLines } from '../../../../src/drawing/sheet/plan/matchLines.ts';
 import { planTiles, type PlanTile } from '../../../../src/drawing/sheet/plan/planTiles.ts';
