@@ -13,6 +13,8 @@ import { isWithin } from './isWithin.ts';
 interface Dug extends ReturnType<typeof dugBy> {
   readonly key: string;
   readonly posts: readonly Post[];
+  /** Whether any two of these holes meet. */
+  readonly clash: boolean;
 }
 
 /**
@@ -59,9 +61,11 @@ const anyMeet = (a: readonly Post[], b: readonly Post[]): boolean => {
   });
 };
 
-/** Whether any two holes of one run meet. */
-const meetsItself = (one: Dug): boolean =>
-  !standApart(one.posts, one.widest) && anyMeet(one.posts, one.posts);
+const dugOn = (key: string, posts: readonly Post[]): Dug => {
+  const dug = dugBy(posts);
+  const clash = !standApart(posts, dug.widest) && anyMeet(posts, posts);
+  return { key, posts, ...dug, clash };
+};
 
 /** Things with bounds, each with those before it, by their western ends, whose bounds it shares ground with. */
 const neighboursOf = <T extends { readonly bounds: Bounds }>(
@@ -102,15 +106,14 @@ interface LineDug {
 
 const lineDug = ({ id, met }: LineMet, carry: Carry): LineDug => {
   const shelf = carry.shelf<Dug>('holes of a run');
-  const alone = carry.shelf<boolean>('whether holes of a run clash');
   const clashes = carry.shelf<readonly string[]>('runs with which a run clashes');
-  const runs = met.map(({ key, all }) =>
-    shelf.take(key, [all], () => ({ key, posts: all, ...dugBy(all) })),
-  );
-  const keys = neighboursOf(runs).flatMap(([one, near]) => [
-    ...(alone.take(one.key, [one], () => meetsItself(one)) ? [one.key] : []),
-    ...clashes.take(one.key, [one, ...near], () => clashesWith(one, near)),
-  ]);
+  const runs = met.map(({ key, all }) => shelf.take(key, [all], () => dugOn(key, all)));
+  const keys: string[] = [];
+  for (const [one, near] of neighboursOf(runs)) {
+    if (one.clash) keys.push(one.key);
+    const found = clashes.take(one.key, [one, ...near], () => clashesWith(one, near));
+    for (const key of found) keys.push(key);
+  }
   const nowhere = { minX: Infinity, minY: Infinity, maxX: -Infinity, maxY: -Infinity };
   const bounds = runs.reduce<Bounds>((all, run) => unionOfBounds(all, run.bounds), nowhere);
   const widest = runs.reduce((most, run) => Math.max(most, run.widest), 0);

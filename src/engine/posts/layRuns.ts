@@ -10,6 +10,7 @@ import type { Post, PostId } from '../post.ts';
 import { builtRunPosts, type LineMarkPosts } from './builtPosts.ts';
 import { closedGround } from './closedGround.ts';
 import { gateLayouts } from './gateLayouts.ts';
+import type { Course } from './course.ts';
 import { groundUnder, type CourseGround } from './groundUnder.ts';
 import { holeFor } from './holeFor.ts';
 import { numbered } from './numbered.ts';
@@ -82,20 +83,27 @@ interface LineLaidOn extends Omit<LaidOn, 'posts'> {
   readonly pins: Pins;
 }
 
+/** Whether anything can be known of what is under a course: of most yards nothing was shot. */
+const isKnown = ({ wall }: Course, ground: Ground | null): boolean =>
+  wall !== null || ground !== null;
+
 const rowsOf = (
   seated: readonly SeatedCourse[],
   { keepOuts, ground, pins: onLine }: LineLaidOn,
   carry: Carry,
 ): SeatedRow[] => {
   const profiles = carry.shelf<CourseGround | null>('ground under');
-  const settled = carry.shelf<CourseGround | null>('settled ground under');
+  const settled = carry.shelf<CourseGround>('settled ground under');
   const rows = carry.shelf<SeatedRow>('row');
   return seated.map((each) => {
     const { course } = each;
     const { key } = course;
-    const found = profiles.take(key, [course, ground], () => groundUnder(course, ground));
-    const under = settled.settle(key, found);
-    const pins = onLine.filter(([, { leg }]) => course.places.has(leg));
+    const found = isKnown(course, ground)
+      ? profiles.take(key, [course, ground], () => groundUnder(course, ground))
+      : null;
+    const under = found === null ? null : settled.settle(key, found);
+    const pins =
+      onLine.length === 0 ? onLine : onLine.filter(([, { leg }]) => course.places.has(leg));
     const near = nearBy(each, keepOuts);
     const from = [each, under, ...near, ...pins.flat()];
     return rows.take(key, from, () => rowOf(each, { pins, near, under }));

@@ -86,13 +86,17 @@ interface LineRises {
   readonly most: Rises;
 }
 
+const none: Rises = new Map();
+
 /** No run asks for more than on the level. */
-const level: LineRises = { risen: [], most: new Map() };
+const level: LineRises = { risen: [], most: none };
 
 const risesOf = (runs: readonly LaidRun[], carry: Carry): LineRises => {
   const shelf = carry.shelf<Rises>('rises of a run');
   const risen = runs.map(({ key, run, seated: { spec } }) =>
-    shelf.take(key, [run, spec], () => risesOn(run, spec.fabricHeight)),
+    run.ground === null
+      ? none
+      : shelf.take(key, [run, spec], () => risesOn(run, spec.fabricHeight)),
   );
   return { risen, most: mostOf(risen) };
 };
@@ -129,7 +133,7 @@ const metOf = (
     return ends;
   };
   const all = runs.map(({ key, run, own: built }, n) => {
-    const rises = risen[n] ?? new Map();
+    const rises = risen[n] ?? none;
     const ends = endsOf(run);
     const met = ends.map(({ id }) => seen.has(id));
     for (const { id } of ends) seen.add(id);
