@@ -43,7 +43,7 @@ interface Wanted {
   readonly pad: Pad;
 }
 
-/** So many primitives are drawn anew at once; more bit by bit, while the old picture stands. */
+/** So many primitives in sight are drawn anew at once; more bit by bit, while the old picture stands. */
 const mostAtOnce = 1500;
 /** A picture that was gone on with is drawn from nothing when nothing has changed for so long, milliseconds. */
 const settling = 500;
@@ -172,7 +172,7 @@ export class StillPicture {
     const { drawing, anchor } = standing;
     const look = lookOf(now.view, anchor, now.pad, now.still.inch);
     const difference = differenceOf(drawing, now.still.groups, look);
-    if (difference.fresh.reduce((sum, { length }) => sum + length, 0) > mostAtOnce) {
+    if (difference.inSight > mostAtOnce) {
       // sharp at once, with the letters of before
       if (!this.isTakenFor(now)) this.paintWhole(now);
       return this.begin(now);

@@ -50,9 +50,10 @@ export interface Redrawn {
 
 const isChain = ({ kind }: Primitive): boolean => kind === 'dimension chain';
 
-interface Draft {
-  readonly group: Group;
-  readonly reach: Bounds | null;
+/** A group that is to be drawn, and what it would take up on paper without end. */
+type Fresh = Pick<PaperPiece, 'group' | 'reach'>;
+
+interface Draft extends Fresh {
   readonly held: Held[];
   /** What was lettered of each of the group, by its place in it; nothing where nothing found a place. */
   readonly found: Lettered[];
@@ -82,14 +83,17 @@ const finished = (
 
 type Paper = Pick<PaperDrawing, 'projection' | 'window' | 'room'>;
 
+const freshOf = (group: Group, projection: Projection): Fresh => ({
+  group,
+  reach: primitiveBounds(group, projection),
+});
+
 /** Draws groups into the room that is there, bit by bit: dimensions are lettered first, the last of each first. */
 function* drawInto(
-  groups: readonly Group[],
+  fresh: readonly Fresh[],
   { projection, window, room }: Paper,
 ): Generator<undefined, ReadonlyMap<Group, PaperPiece>, undefined> {
-  const drafts = groups.map((group): Draft => {
-    return { group, reach: primitiveBounds(group, projection), held: [], found: [] };
-  });
+  const drafts = fresh.map((one): Draft => ({ ...one, held: [], found: [] }));
   const near = drafts.filter(({ reach }) => isNear(reach, window));
   for (const { group, held } of near) {
     room.note(held);
@@ -127,13 +131,13 @@ function* drawInto(
 const inOrder = (
   groups: readonly Group[],
   drawn: ReadonlyMap<Group, PaperPiece>,
-  known?: ReadonlyMap<Group, PaperPiece>,
+  standing: (group: Group, n: number) => PaperPiece | undefined = () => undefined,
 ): PaperPiece[] => {
   const pieces: PaperPiece[] = [];
-  for (const group of groups) {
-    const piece = drawn.get(group) ?? known?.get(group);
+  groups.forEach((group, n) => {
+    const piece = drawn.get(group) ?? standing(group, n);
     if (piece !== undefined) pieces.push(piece);
-  }
+  });
   return pieces;
 };
 
@@ -147,7 +151,8 @@ export function* drawFromNothing(
   { window = null, taken = [], shown = null }: { [Part in keyof Room]: Room[Part] | null },
 ): Generator<undefined, PaperDrawing, undefined> {
   const room = makeLettering(window, taken ?? [], { shown, thin: 'whole' });
-  const pieces = yield* drawInto(groups, { projection, window, room });
+  const fresh = groups.map((group) => freshOf(group, projection));
+  const pieces = yield* drawInto(fresh, { projection, window, room });
   return { pieces: inOrder(groups, pieces), projection, window, shown, room };
 }
 
@@ -187,9 +192,17 @@ const looksAlike = ({ reach }: PaperPiece, before: Look, now: Look): boolean => 
 
 /** Which groups have to be drawn anew, and which pieces go. */
 export interface Difference {
-  readonly fresh: readonly Group[];
+  readonly fresh: readonly Fresh[];
   readonly gone: readonly PaperPiece[];
+  /** So many primitives that have to be drawn anew are in sight. */
+  readonly inSight: number;
 }
+
+/** The pieces that are not where their groups are, and the groups of which that is so: few, where most stand. */
+const outOfPlace = (pieces: readonly PaperPiece[], groups: readonly Group[]) => ({
+  pieces: pieces.filter(({ group }, n) => group !== groups[n]),
+  groups: groups.filter((group, n) => group !== pieces[n]?.group),
+});
 
 /** What has to be drawn anew for other groups, or to be seen through another window. */
 export const differenceOf = (
@@ -198,15 +211,20 @@ export const differenceOf = (
   look: Look,
 ): Difference => {
   const moved = !same(before.window, look.window) || !same(before.shown, look.shown);
-  const wanted = new Set(groups);
+  const all = moved ? { pieces: before.pieces, groups } : outOfPlace(before.pieces, groups);
+  const wanted = new Set(all.groups);
   const standing = new Set<Group>();
   const gone: PaperPiece[] = [];
-  for (const piece of before.pieces) {
+  for (const piece of all.pieces) {
     const stands = wanted.has(piece.group) && (!moved || looksAlike(piece, before, look));
     if (stands) standing.add(piece.group);
     else gone.push(piece);
   }
-  return { fresh: groups.filter((group) => !standing.has(group)), gone };
+  const fresh = all.groups
+    .filter((group) => !standing.has(group))
+    .map((group) => freshOf(group, before.projection));
+  const near = fresh.filter(({ reach }) => isNear(reach, look.window));
+  return { fresh, gone, inSight: near.reduce((sum, { group }) => sum + group.length, 0) };
 };
 
 /**
@@ -223,8 +241,12 @@ export const redrawn = (
   for (const { held } of gone) held.forEach(room.giveBack);
   room.lookThrough(look.window, look.shown);
   const drawn = atOnce(drawInto(fresh, { projection, window: look.window, room }));
-  const known = new Map(before.pieces.map((piece) => [piece.group, piece]));
-  const pieces = inOrder(groups, drawn, known);
+  const others = outOfPlace(before.pieces, groups).pieces;
+  const known = new Map(others.map((piece) => [piece.group, piece]));
+  const pieces = inOrder(groups, drawn, (group, n) => {
+    const there = before.pieces[n];
+    return there?.group === group ? there : known.get(group);
+  });
   const changed = [...gone, ...drawn.values()].flatMap(({ bounds }) => bounds ?? []);
   return { drawing: { ...look, pieces, projection, room }, changed };
 };

@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { padProjection } from '../../src/canvas/padProjection.ts';
 import { padRoom } from '../../src/canvas/padRoom.ts';
@@ -7,6 +8,7 @@ import {
   differenceOf,
   drawFromNothing,
   redrawn,
+  type Group,
   type PaperDrawing,
 } from '../../src/drawing/paperDrawing.ts';
 import { padGroups } from '../../src/drawing/plan/padPlan.ts';
@@ -128,5 +130,42 @@ describe.each(sampleYards)('paperDrawing of $name', ({ site }) => {
     expect(ours).toEqual(fresh.pieces.map(({ marks }) => marks.length));
     expect(overlapsOf(atomsOf(then))).toEqual([]);
     expect(then.projection).toBe(projection);
+  });
+});
+
+/** A group of a post somewhere. */
+const postAt = (x: number): Group => [
+  { kind: 'circle', centre: { x, y: -100 }, radius: 3, least: 0, pen: 'thin', ink: null },
+];
+
+describe('groups that come, go or change places', () => {
+  it('have the pieces of those that stay, in the order asked for, and nothing else is drawn', () => {
+    const some = fc.shuffledSubarray(Array.from({ length: 8 }, (_, n) => postAt(100 * n)));
+    fc.assert(
+      fc.property(some, some, (first, then) => {
+        const projection = { origin: { x: 0, y: 0 }, scale: 1 / 100 };
+        const before = atOnce(drawFromNothing(first, projection, room));
+        const kept = new Map(before.pieces.map((piece) => [piece.group, piece]));
+        const difference = differenceOf(before, then, look);
+        const fresh = then.filter((group) => !first.includes(group));
+        expect(difference.fresh.map(({ group }) => group)).toEqual(fresh);
+        expect(difference.gone.map(({ group }) => group)).toEqual(
+          first.filter((group) => !then.includes(group)),
+        );
+        expect(difference.inSight).toBe(fresh.length);
+        const { pieces } = redrawn(before, then, look, difference).drawing;
+        expect(pieces.every(({ group }, n) => group === then[n])).toBe(true);
+        expect(pieces.length).toBe(then.length);
+        for (const piece of pieces)
+          if (first.includes(piece.group)) expect(piece).toBe(kept.get(piece.group));
+      }),
+    );
+  });
+
+  it('are not counted where they lie out of sight', () => {
+    const projection = { origin: { x: 0, y: 0 }, scale: 1 / 100 };
+    const before = atOnce(drawFromNothing([postAt(0)], projection, room));
+    const { fresh, inSight } = differenceOf(before, [postAt(1), postAt(1_000_000)], look);
+    expect([fresh.length, inSight]).toEqual([2, 1]);
   });
 });
