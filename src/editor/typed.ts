@@ -18,7 +18,7 @@ export interface Typed {
 export const untyped: Typed = { length: null, bearing: null };
 
 /** The longest piece that can be typed: a mile. */
-export const longestTyped: Inches = inches(63_360);
+const longestTyped: Inches = inches(63_360);
 
 /** Takes a typed length over 0 and up to a mile and any bearing; else one line that says why not. */
 export const readTyped = ({ length, bearing }: Typed, style: LengthStyle): Parsed<Typed> => {

@@ -12,7 +12,7 @@ import { widthsSchema } from './widths.ts';
 import type { Frozen } from './frozen.ts';
 
 /** One gate panel, measured out to out of its frame. */
-export const leafSchema = z.strictObject({
+const leafSchema = z.strictObject({
   order: z.string().regex(/^[0-9A-Za-z]{1,60}$/),
   widths: widthsSchema,
   /** Out to out of the frame, in inches. */

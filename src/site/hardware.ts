@@ -4,7 +4,7 @@ import type { Frozen } from './frozen.ts';
 import { phrase } from '../phrases/phrase.ts';
 
 /** What a part takes up, in inches: smallest, planned, largest. */
-export const takesSchema = z
+const takesSchema = z
   .strictObject({ low: length, planned: length, high: length })
   .refine(({ low, planned, high }) => low <= planned && planned <= high, {
     message: phrase`low, planned and high in rising order`,

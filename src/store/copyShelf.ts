@@ -17,7 +17,7 @@ export interface CopyShelf {
 }
 
 /** Documents and characters of them that a device remembers. Ours: months of a person's jobs. */
-export const mostCopies = { count: 60, characters: 30_000_000 } as const;
+const mostCopies = { count: 60, characters: 30_000_000 } as const;
 
 /** Jobs of which a device remembers where they come from; each takes no more than 3 kB. */
 const mostTold = 1000;

@@ -88,7 +88,7 @@ export interface Kept {
 }
 
 /** The job that another one was begun over, where it is still there, out of the bin and readable. */
-export const readUnder = async (shelves: Shelves, { head }: Ledger): Promise<KeptJob | null> => {
+const readUnder = async (shelves: Shelves, { head }: Ledger): Promise<KeptJob | null> => {
   if (isGone(head.under)) return null;
   try {
     const under = await readJob(shelves, head.under as JobId);

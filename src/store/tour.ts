@@ -14,7 +14,7 @@ export const tourSteps = [
 export type TourStep = (typeof tourSteps)[number];
 
 /** What a hand looked at, which leaves no trace in the document. */
-export const tourLooks = ['opening', 'flag', 'sheet'] as const;
+const tourLooks = ['opening', 'flag', 'sheet'] as const;
 export type TourLook = (typeof tourLooks)[number];
 
 /** What of a site and of the hand at work the steps go by. */

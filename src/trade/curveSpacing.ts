@@ -14,7 +14,7 @@ const feet = (from: number, length: number): CurveSpacing => ({
 });
 
 /** From wide curves to tight ones; what lies below the last is as tight as that. */
-export const curveSpacings: readonly CurveSpacing[] = [
+const curveSpacings: readonly CurveSpacing[] = [
   feet(500, 10),
   feet(200, 8),
   feet(100, 6),

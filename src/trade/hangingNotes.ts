@@ -1,4 +1,3 @@
-import type { Source } from './source.ts';
 import { phrase } from '../phrases/phrase.ts';
 
 /** What must be so of a gate for a note to be printed on its detail. */
@@ -11,12 +10,7 @@ export interface HangingNote {
   readonly text: string;
 }
 
-export const hangingSource: Source = {
-  text: phrase`hanging notes: common practice, no published source`,
-  status: 'practice',
-};
-
-/** In the order in which the work is done. */
+/** In the order in which the work is done. Common practice, no published source. */
 export const hangingNotes: readonly HangingNote[] = [
   {
     for: 'leaf that turns',

@@ -28,7 +28,7 @@ const row = (from: number, flat: number, slender: number, stout: number): OpenFr
 });
 
 /** The whole table. It ends at 0.7: what is more solid is no open frame. */
-export const openFrameRows: readonly OpenFrameRow[] = [
+const openFrameRows: readonly OpenFrameRow[] = [
   row(0, 2, 1.2, 0.8),
   row(0.1, 1.8, 1.3, 0.9),
   row(0.3, 1.6, 1.5, 1.1),

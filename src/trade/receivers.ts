@@ -32,7 +32,7 @@ export const receiverDepth = {
  * A conduit is called by its trade size and measured by its inside: 1 in conduit is 1.049 in
  * inside (EMT, ANSI C80.3, from memory), which a rod of 1 in OD would hardly enter.
  */
-export const conduitInside = inches(1.049);
+const conduitInside = inches(1.049);
 
 const rod = inches(0.625);
 const lift = inches(6);

@@ -27,7 +27,7 @@ const latchAtoms = (sight: GateSight, on: OnPaper): Atom[] =>
   });
 
 /** True of two leaves of which one is held at the ground. */
-export const hasRod = ({ gate, leaves }: GateSight, site: Site): boolean => {
+const hasRod = ({ gate, leaves }: GateSight, site: Site): boolean => {
   const latch = gate.latch === null ? undefined : site.hardware[gate.latch];
   const meet = gate.way.kind === 'swing' && leaves.length > 1;
   return meet && (gate.receiver !== null || latch?.kind === 'drop rod');

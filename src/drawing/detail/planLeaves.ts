@@ -14,11 +14,10 @@ import type { OnPaper } from './onPaper.ts';
 const pin = 0.025;
 
 /** The direction of a leaf that has turned by so much, radians from along the gate. */
-export const leafAngle = ({ way }: SightLeaf, turned: number) =>
-  radians((way > 0 ? 0 : Math.PI) + turned);
+const leafAngle = ({ way }: SightLeaf, turned: number) => radians((way > 0 ? 0 : Math.PI) + turned);
 
 /** The frame of a leaf from above when it has turned by so much, its four corners. */
-export const leafCorners = (leaf: SightLeaf, turned: number): GatePoint[] => {
+const leafCorners = (leaf: SightLeaf, turned: number): GatePoint[] => {
   const { hung, width, thickness } = leaf.laid;
   const angle = leafAngle(leaf, turned);
   const across = radians(angle + Math.PI / 2);

@@ -24,11 +24,7 @@ interface Page {
 }
 
 /** From where to where the clear passage is with the leaves open; null where it is no one piece of the opening. */
-export const passageEnds = ({
-  laid,
-  leaves,
-  pair,
-}: GateSight): readonly [number, number] | null => {
+const passageEnds = ({ laid, leaves, pair }: GateSight): readonly [number, number] | null => {
   if (leaves.length === 0 || laid.stop !== null) return null;
   const hinges = laid.opening.terms.filter(({ role }) => role === 'hinge');
   const end = pair[1].at.x - pair[1].post.od / 2;

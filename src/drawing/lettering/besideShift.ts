@@ -16,7 +16,7 @@ export interface BesideRoom {
 }
 
 /** How many places there are beside a point. */
-export const besidePlaces = 6;
+const besidePlaces = 6;
 
 /** Where a text of a size may stand in a row. */
 export const besideRoom = (

@@ -17,7 +17,7 @@ import { makeLettering, type Lettering } from '../lettering/lettering.ts';
 import { phrase } from '../../phrases/phrase.ts';
 
 /** Heights in paper inches from the top of the ruler, and of the whole of it. */
-export const rulerHeight = 1.1;
+const rulerHeight = 1.1;
 const levels = {
   above: 0.07,
   upper: 0.25,

@@ -28,7 +28,7 @@ const names: Readonly<Record<FitRow['role'], string>> = {
 };
 
 /** Whether a part fits, in words; where that is not known, what is to be measured for it. */
-export const fitVerdict = ({ fits, od, against, low, role }: FitRow): string => {
+const fitVerdict = ({ fits, od, against, low, role }: FitRow): string => {
   if (fits !== null) return fits ? phrase`fits` : phrase`does not fit`;
   const unknown = [
     ...(od === null ? [things[against]] : []),

@@ -4,7 +4,7 @@ import { phrase } from '../../phrases/phrase.ts';
 export const exaggerations = [10, 5, 4, 2, 1] as const;
 
 /** Drawn to the scale of its lengths, a profile may take so many times the room that it should. */
-export const trueAllowance = 2;
+const trueAllowance = 2;
 
 /**
  * How many times larger heights are drawn than lengths: the largest round number by which ground

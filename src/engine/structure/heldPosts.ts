@@ -6,7 +6,7 @@ import type { Layout, LineLayout } from '../layout.ts';
 import { isTerminal, type Post, type PostId } from '../post.ts';
 
 /** What a post is used for, as builds name their pipes. */
-export const postUses = ['line post', 'terminal post', 'gate post'] as const;
+const postUses = ['line post', 'terminal post', 'gate post'] as const;
 export type PostUse = (typeof postUses)[number];
 
 /** Of the posts of one use, pipe and hole in a build the one that holds the most fence, and how much: inches along it. */

@@ -50,7 +50,7 @@ export const loosened = (strength: Strength, loose: number): Strength => {
 };
 
 /** A row as a combination of all unknowns. */
-export const combinationOf = (
+const combinationOf = (
   { columns, values }: Pick<Row, 'columns' | 'values'>,
   { frame }: Pick<Strength, 'frame'>,
 ): Float64Array => {

@@ -10,7 +10,7 @@ import type { Taken } from './pictureCall.ts';
 import { reduced } from './reduced.ts';
 
 /** The id of a file's picture: the digest of its bytes, and of a PDF which page. */
-export const pictureIdOf = (bytes: Uint8Array, page: number | null): PictureId =>
+const pictureIdOf = (bytes: Uint8Array, page: number | null): PictureId =>
   `picture:${bytesToHex(sha256(bytes))}${page === null ? '' : `-p${page}`}`;
 
 /** What a picture that cannot be decoded is told by. */

@@ -11,10 +11,7 @@ import { useStored } from '../useStored.ts';
 import { groundMap, type PictureEntry, type Shown } from './pictureBox.ts';
 
 /** What is written in the frame of a picture whose pixels are not at hand. */
-export const frameWords = (
-  { label, file }: Pick<Underlay, 'label' | 'file'>,
-  shown: Shown,
-): string[] => {
+const frameWords = ({ label, file }: Pick<Underlay, 'label' | 'file'>, shown: Shown): string[] => {
   const name = label === '' ? file : label;
   if (shown.is === 'missing')
     return [name, phrase`not on this device:`, phrase`bring ${file} again`];

@@ -9,7 +9,7 @@ import { planFoot, scaledPlan, type ScaledPlan } from './scaledPlan.ts';
 import { phrase } from '../../../phrases/phrase.ts';
 
 /** Room round a part for its chains and for what lies beyond its match lines, paper inches. */
-export const roundTile = 0.85;
+const roundTile = 0.85;
 
 /** The row under a part is so high: its key plan needs more than words; paper inches. */
 const rowHeight = 1.15;

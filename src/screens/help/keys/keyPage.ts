@@ -24,7 +24,7 @@ export interface PageGroup {
 const lineOf = (row: KeyRow<unknown>): PageRow => ({ how: chordNames(row), does: row.does });
 
 /** The keys that take up tools, as the toolbox has them. */
-export const toolKeys: readonly KeyRow<string>[] = toolbox.map(({ id, key, label }) => ({
+const toolKeys: readonly KeyRow<string>[] = toolbox.map(({ id, key, label }) => ({
   keys: [key],
   deed: id,
   does: label,

@@ -43,7 +43,7 @@ const lengthOf = (name: string, text: string, { lengths }: Site): Parsed<Inches>
 };
 
 /** What the fields say of a place; one line for the first that cannot be read. */
-export const readPlace = (
+const readPlace = (
   site: Site,
   edges: readonly Edge[],
   { by, mark, far, way, edge, from, east, north }: PlaceText,
