@@ -11,6 +11,11 @@ export interface TriangleFill {
   readonly fronts: Int32Array;
   /** For each column the number of its front. */
   readonly frontOf: Int32Array;
+  /**
+   * Where in a row of blocks that of each front begins, which has a row for each of its columns, each with a
+   * right side; at last where the last one ends.
+   */
+  readonly blocks: Int32Array;
 }
 
 type Rows = Pick<TriangleFill, 'starts' | 'columns'>;
@@ -47,10 +52,19 @@ export const triangleFill = (later: readonly Int32Array[], each = 1): TriangleFi
   const rows = rowsOf(later, each);
   const size = later.length * each;
   const frontOf = new Int32Array(size);
-  const fronts = [0];
-  for (let column = 1; column < size; column += 1) {
-    if (!leadsOn(rows, column - 1)) fronts.push(column);
+  const [fronts, blocks]: [number[], number[]] = [[], [0]];
+  for (let column = 0; column < size; column += 1) {
+    if (column === 0 || !leadsOn(rows, column - 1)) {
+      const width = rows.starts[column + 1]! - rows.starts[column]!;
+      fronts.push(column);
+      blocks.push(blocks.at(-1)! + width * (width + 1));
+    }
     frontOf[column] = fronts.length - 1;
   }
-  return { ...rows, fronts: Int32Array.from(size === 0 ? [0] : [...fronts, size]), frontOf };
+  const all = {
+    fronts: Int32Array.from([...fronts, size]),
+    frontOf,
+    blocks: Int32Array.from(blocks),
+  };
+  return { ...rows, ...all };
 };

@@ -10,27 +10,65 @@ export interface Equation extends Combination {
   readonly off: number;
 }
 
-/** What is turned together over the columns of one front: rows of an upper triangle, each with its right side last. */
-interface Block {
-  /** How many numbers a row has. */
-  readonly width: number;
+/** How many numbers a row of the block of a front has. */
+const widthOf = ({ starts, fronts }: TriangleFill, front: number): number => {
+  const first = fronts[front]!;
+  return starts[first + 1]! - starts[first]! + 1;
+};
+
+/**
+ * What is turned together, front by front: each has a block of rows over its columns, which are those of an
+ * upper triangle, each with its right side last.
+ */
+interface Turning {
+  readonly triangle: UpperTriangle;
+  /** All rows, at the `blocks` of its fill. */
   readonly rows: Float64Array;
+  /** Where each column stands in the front that is at hand. */
+  readonly at: Int32Array;
+  /** Room for a row. */
+  readonly row: Float64Array;
 }
 
-/** Turns a row into a block from one of its columns on, by the rotation of Givens that clears one at a time. */
-const turnInto = ({ width, rows }: Block, row: Float64Array, from: number): void => {
+/** Nothing turned in yet but for what holds the own columns of each front. */
+const begun = (fill: TriangleFill, hold: number): Turning => {
+  const triangle = emptyTriangle(fill);
+  const size = triangle.right.length;
+  const rows = new Float64Array(fill.blocks.at(-1)!);
+  let widest = 0;
+  for (let column = 0; column < size; column += 1) {
+    const front = fill.frontOf[column]!;
+    const width = widthOf(fill, front);
+    rows[fill.blocks[front]! + (column - fill.fronts[front]!) * (width + 1)] = hold;
+    if (width > widest) widest = width;
+  }
+  return { triangle, rows, at: new Int32Array(size), row: new Float64Array(widest) };
+};
+
+/**
+ * Turns `row` into the block of a front from one of its columns on, by the rotation of Givens that clears one
+ * at a time.
+ */
+const turnInto = (
+  { triangle: { fill }, rows, row }: Turning,
+  front: number,
+  from: number,
+): void => {
+  const width = widthOf(fill, front);
+  const block = fill.blocks[front]!;
   for (let column = from; column < width - 1; column += 1) {
     const value = row[column]!;
     if (Math.abs(value) < vanishing) continue;
-    const start = column * width;
+    const start = block + column * width;
     const own = rows[start + column]!;
     if (own === 0) {
       for (let n = column; n < width; n += 1) rows[start + n] = row[n]!;
       return;
     }
     const long = Math.sqrt(own * own + value * value);
-    const c = own / long;
-    const s = value / long;
+    const inverse = 1 / long;
+    const c = own * inverse;
+    const s = value * inverse;
     rows[start + column] = long;
     for (let n = column + 1; n < width; n += 1) {
       const a = rows[start + n]!;
@@ -41,26 +79,6 @@ const turnInto = ({ width, rows }: Block, row: Float64Array, from: number): void
   }
 };
 
-/** The work on one triangle, front by front. */
-interface Turning {
-  readonly triangle: UpperTriangle;
-  readonly blocks: readonly Block[];
-  /** Where each column stands in the front that is at hand. */
-  readonly at: Int32Array;
-  /** Room for a row. */
-  readonly row: Float64Array;
-}
-
-/** Blocks of all fronts, empty but for what holds the columns of their own. */
-const emptyBlocks = ({ starts, fronts }: TriangleFill, hold: number): Block[] =>
-  Array.from(fronts.subarray(1), (end, front): Block => {
-    const first = fronts[front]!;
-    const width = starts[first + 1]! - starts[first]! + 1;
-    const rows = new Float64Array((width - 1) * width);
-    for (let own = 0; own < end - first; own += 1) rows[own * (width + 1)] = hold;
-    return { width, rows };
-  });
-
 /** Takes a front at hand. */
 const take = ({ triangle: { fill }, at }: Turning, front: number): void => {
   const first = fill.fronts[front]!;
@@ -68,48 +86,52 @@ const take = ({ triangle: { fill }, at }: Turning, front: number): void => {
   for (let n = start; n < end; n += 1) at[fill.columns[n]!] = n - start;
 };
 
-const turnEquation = ({ at, row }: Turning, block: Block, { columns, values, off }: Equation) => {
-  row.fill(0, 0, block.width);
-  let first = block.width;
+/** Turns an equation into the front that is at hand. */
+const turnEquation = (turning: Turning, front: number, { columns, values, off }: Equation) => {
+  const { triangle, at, row } = turning;
+  const width = widthOf(triangle.fill, front);
+  row.fill(0, 0, width);
+  let first = width;
   for (let n = 0; n < columns.length; n += 1) {
     const here = at[columns[n]!]!;
     row[here]! += values[n]!;
     if (here < first) first = here;
   }
-  row[block.width - 1] = -off;
-  turnInto(block, row, first);
+  row[width - 1] = -off;
+  turnInto(turning, front, first);
 };
 
 /** Keeps the rows of a front's own columns, which nothing changes any more. */
-const keepOwn = ({ triangle, blocks }: Turning, front: number): void => {
+const keepOwn = ({ triangle, rows }: Turning, front: number): void => {
   const { fill, values, right } = triangle;
-  const { width, rows } = blocks[front]!;
+  const width = widthOf(fill, front);
   const first = fill.fronts[front]!;
   for (let column = first; column < fill.fronts[front + 1]!; column += 1) {
-    const end = (column - first + 1) * width - 1;
-    const long = fill.starts[column + 1]! - fill.starts[column]!;
-    values.set(rows.subarray(end - long, end), fill.starts[column]);
-    right[column] = rows[end]!;
+    const rowEnd = fill.blocks[front]! + (column - first + 1) * width - 1;
+    const end = fill.starts[column + 1]!;
+    for (let n = fill.starts[column]!; n < end; n += 1) values[n] = rows[rowEnd - end + n]!;
+    right[column] = rows[rowEnd]!;
   }
 };
 
 /** Turns what a front leaves of its later columns into the front of the first of these. */
 const passOn = (turning: Turning, front: number): void => {
-  const { triangle, blocks, at, row } = turning;
-  const { starts, columns, fronts, frontOf } = triangle.fill;
-  const { width, rows } = blocks[front]!;
+  const { rows, at, row } = turning;
+  const { fill } = turning.triangle;
+  const { starts, columns, fronts, frontOf, blocks } = fill;
   const start = starts[fronts[front]!]!;
   const own = fronts[front + 1]! - fronts[front]!;
-  if (own === width - 1) return;
+  const last = widthOf(fill, front) - 1;
+  if (own === last) return;
   const next = frontOf[columns[start + own]!]!;
-  const into = blocks[next]!;
+  const nextWidth = widthOf(fill, next);
   take(turning, next);
-  for (let left = own; left < width - 1; left += 1) {
-    row.fill(0, 0, into.width);
-    for (let n = left; n < width - 1; n += 1)
-      row[at[columns[start + n]!]!] = rows[left * width + n]!;
-    row[into.width - 1] = rows[left * width + width - 1]!;
-    turnInto(into, row, at[columns[start + left]!]!);
+  for (let left = own; left < last; left += 1) {
+    const begin = blocks[front]! + left * (last + 1);
+    row.fill(0, 0, nextWidth);
+    for (let n = left; n < last; n += 1) row[at[columns[start + n]!]!] = rows[begin + n]!;
+    row[nextWidth - 1] = rows[begin + last]!;
+    turnInto(turning, next, at[columns[start + left]!]!);
   }
 };
 
@@ -117,10 +139,8 @@ const passOn = (turning: Turning, front: number): void => {
 const byFront = ({ fronts, frontOf }: TriangleFill, equations: readonly Equation[]) => {
   const parted: Equation[][] = Array.from({ length: fronts.length - 1 }, () => []);
   for (const equation of equations) {
-    const front = equation.columns.reduce(
-      (least, column) => Math.min(least, frontOf[column]!),
-      fronts.length,
-    );
+    let front = parted.length;
+    for (const column of equation.columns) front = Math.min(front, frontOf[column]!);
     parted[front]?.push(equation);
   }
   return parted;
@@ -137,20 +157,12 @@ export const turned = (
   equations: readonly Equation[],
   hold = 0,
 ): UpperTriangle => {
-  const triangle = emptyTriangle(fill);
-  const blocks = emptyBlocks(fill, Math.sqrt(hold));
-  const widest = blocks.reduce((most, { width }) => Math.max(most, width), 0);
-  const turning: Turning = {
-    triangle,
-    blocks,
-    at: new Int32Array(triangle.right.length),
-    row: new Float64Array(widest),
-  };
+  const turning = begun(fill, Math.sqrt(hold));
   byFront(fill, equations).forEach((own, front) => {
     take(turning, front);
-    for (const equation of own) turnEquation(turning, blocks[front]!, equation);
+    for (const equation of own) turnEquation(turning, front, equation);
     keepOwn(turning, front);
     passOn(turning, front);
   });
-  return triangle;
+  return turning.triangle;
 };
