@@ -132,12 +132,14 @@ export const whitened = (
   return y;
 };
 
-/** R⁻ᵀ of a combination, told column by column, of those alone that it can reach. */
-const alongReach = (
+/**
+ * The product of R⁻ᵀ of a combination of few unknowns with itself, its variance: as `whitened` has it, but along
+ * the columns alone that it can reach. They must stand together in the order that the triangle was made for.
+ */
+export const whitenedSquare = (
   { fill, values, free, work }: UpperTriangle,
   combination: Combination,
-  tell: (column: number, value: number) => void,
-): void => {
+): number => {
   const { starts, columns, frontOf } = fill;
   let first = free.length;
   for (let n = 0; n < combination.columns.length; n += 1) {
@@ -145,19 +147,19 @@ const alongReach = (
     work[column]! += combination.values[n]!;
     if (column < first) first = column;
   }
-  if (first === free.length) return;
   const taken = (column: number): number => {
     const value = free[column] === 1 ? 0 : work[column]! / values[starts[column]!]!;
     work[column] = 0;
-    tell(column, value);
     return value;
   };
-  for (let column = first; column >= 0;) {
+  let sum = 0;
+  for (let column = first < free.length ? first : -1; column >= 0;) {
     // two of a front go together, since they reach the same columns after them
     const isPair = frontOf[column] === frontOf[column + 1];
     const one = taken(column);
     if (isPair) work[column + 1]! -= one * values[starts[column]! + 1]!;
     const other = isPair ? taken(column + 1) : 0;
+    sum += one * one + other * other;
     const last = isPair ? column + 1 : column;
     const [start, end] = [starts[last]! + 1, starts[last + 1]!];
     const back = end - starts[column + 1]!;
@@ -166,26 +168,5 @@ const alongReach = (
     }
     column = start < end ? columns[start]! : -1;
   }
-};
-
-/**
- * Adds to `sum` what `whitened` makes of a combination of few unknowns, which must stand together in the
- * order that the triangle was made for.
- */
-export const addWhitened = (
-  triangle: UpperTriangle,
-  combination: Combination,
-  sum: Float64Array,
-): void =>
-  alongReach(triangle, combination, (column, value) => {
-    sum[column]! += value;
-  });
-
-/** The product of what `addWhitened` adds with itself: the variance of a combination. */
-export const whitenedSquare = (triangle: UpperTriangle, combination: Combination): number => {
-  let sum = 0;
-  alongReach(triangle, combination, (_, value) => {
-    sum += value * value;
-  });
   return sum;
 };

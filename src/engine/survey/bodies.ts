@@ -55,11 +55,12 @@ const boardWith = ({ motions, places }: Part, base: Base): ReadonlySet<MarkId> |
   return new Set(along.map(([id]) => id));
 };
 
-const pairsIn = ({ network: { sightings } }: Part): Base[] =>
-  sightings.flatMap(({ seen }) => {
+function* pairsIn({ network: { sightings } }: Part): Generator<Base> {
+  for (const { seen } of sightings) {
     const marks = Object.values(marksObserved(seen));
-    return marks.flatMap((a, n) => marks.slice(n + 1).map((b): Base => [a, b]));
-  });
+    for (const [n, a] of marks.entries()) for (const b of marks.slice(n + 1)) yield [a, b];
+  }
+}
 
 /** The bodies of a part, in the order in which its observations name them. */
 const bodiesIn = (part: Part): Board[] => {
@@ -68,6 +69,7 @@ const bodiesIn = (part: Part): Board[] => {
     if (bodies.some(({ marks }) => marks.has(base[0]) && marks.has(base[1]))) continue;
     const marks = boardWith(part, base);
     if (marks !== null) bodies.push({ marks, fast: false, base });
+    if (marks?.size === part.places.size) break;
   }
   return bodies;
 };

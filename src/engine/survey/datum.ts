@@ -1,4 +1,4 @@
-import { addWhitened, whitened } from '../../geometry/upperTriangle.ts';
+import { whitened } from '../../geometry/upperTriangle.ts';
 import type { MarkId } from '../../site/ids.ts';
 import type { Board, Part } from './bodies.ts';
 import type { Covariance } from './ellipse.ts';
@@ -21,10 +21,10 @@ export interface Datum {
   readonly whole: ReadonlyMap<Part, readonly Whole[]>;
 }
 
-/** A motion of a body as a whole by columns: of all its marks, and R⁻ᵀ of it by those of the datum alone. */
+/** A motion of a body as a whole by columns: of all its marks, and of those of the datum alone. */
 interface Whole {
   readonly all: Float64Array;
-  readonly shadow: Float64Array;
+  readonly inDatum: Float64Array;
 }
 
 /** What is left of a motion when those before it are taken out; smaller than this it is made up of them. */
@@ -62,10 +62,7 @@ const wholeMotions = (part: Part, body: Board, by: ReadonlySet<MarkId>): readonl
     const left = Math.sqrt(inner(vector, vector));
     if (left > trace) found.push(scaled(vector, 1 / left));
   }
-  return found.map((all) => {
-    const own = all.map((move, n) => move * inDatum[n]!);
-    return { all, shadow: whitened(part.strength.triangle, own) };
-  });
+  return found.map((all) => ({ all, inDatum: all.map((move, n) => move * inDatum[n]!) }));
 };
 
 const columnsMask = ({ strength: { frame } }: Part, marks: ReadonlySet<MarkId>): Uint8Array => {
@@ -86,25 +83,14 @@ export const datumBy = (parts: readonly Part[], body: Board, by: ReadonlySet<Mar
   return { parts, body, by, whole };
 };
 
-/** R⁻ᵀ of one axis of a place, less what the datum's marks move and turn by on the whole. */
-const shadowAlong = (
-  { strength: { frame, triangle } }: Part,
-  whole: readonly Whole[],
-  shares: readonly Share[],
-  axis: 0 | 1,
-): Float64Array => {
-  const sum = new Float64Array(frame.size);
-  for (const { mark, share } of shares) {
-    const first = frame.columns.get(mark);
-    if (first === undefined) continue;
-    const column = first + axis;
-    addWhitened(triangle, { columns: [column], values: [share] }, sum);
-    for (const { all, shadow } of whole) {
-      const along = share * all[column]!;
-      for (let n = 0; n < sum.length; n += 1) sum[n]! -= along * shadow[n]!;
-    }
+/** A combination of the unknowns less what the datum's marks move and turn by on the whole. */
+const besideDatum = (part: Part, { whole }: Datum, combination: Float64Array): Float64Array => {
+  const left = combination.slice();
+  for (const { all, inDatum } of whole.get(part) ?? []) {
+    const along = product(combination, all);
+    for (let n = 0; n < left.length; n += 1) left[n]! -= along * inDatum[n]!;
   }
-  return sum;
+  return left;
 };
 
 /** R⁻ᵀ of the x and y of a place that is made up of marks of a body, by parts. */
@@ -115,8 +101,16 @@ export const shadowsOf = (
   datum.parts
     .filter(({ strength }) => shares.some(({ mark }) => strength.frame.columns.has(mark)))
     .map((part) => {
-      const whole = datum.whole.get(part) ?? [];
-      return [part, shadowAlong(part, whole, shares, 0), shadowAlong(part, whole, shares, 1)];
+      const { frame, triangle } = part.strength;
+      const [x, y] = [0, 1].map((axis) => {
+        const combination = new Float64Array(frame.size);
+        for (const { mark, share } of shares) {
+          const column = frame.columns.get(mark);
+          if (column !== undefined) combination[column + axis]! += share;
+        }
+        return whitened(triangle, besideDatum(part, datum, combination));
+      });
+      return [part, x!, y!] as const;
     });
 
 /** The covariance of a place that is made up of marks of a body, relative to its datum. */

@@ -6,6 +6,7 @@ import { covarianceOf, datumBy, type Datum } from './datum.ts';
 import { majorAxis, spreads, type Covariance } from './ellipse.ts';
 import { movesBeside } from './motion.ts';
 import type { Places } from './rows.ts';
+import { wellKnown } from './wellKnown.ts';
 
 /** A mark that is not held to the body, and the directions in which it is loose: one or two unit vectors. */
 export interface LooseMark {
@@ -78,17 +79,20 @@ interface Firm {
 const covarianceAt = (datum: Datum, mark: MarkId): Covariance =>
   covarianceOf(datum, [{ mark, share: 1 }]);
 
-const firmBy = (datum: Datum): Firm => ({
-  datum,
-  known: new Map([...datum.by].map((mark) => [mark, covarianceAt(datum, mark)] as const)),
-});
+const firmBy = (datum: Datum, within: number): Firm => {
+  const well = wellKnown(datum, within);
+  const known = [...datum.by].map(
+    (mark) => [mark, well.get(mark) ?? covarianceAt(datum, mark)] as const,
+  );
+  return { datum, known: new Map(known) };
+};
 
 /**
  * The datum of a body by those of its marks that are held themselves: the worst are left out of it
  * until all that are in it are known, so that one mark that hardly hangs on does not blur the others.
  */
 const firmDatum = (parts: readonly Part[], body: Board, within: number): Firm => {
-  let firm = firmBy(datumBy(parts, body, body.marks));
+  let firm = firmBy(datumBy(parts, body, body.marks), within);
   while (firm.known.size > 2 && !body.fast) {
     const sized = [...firm.known].map(([mark, covariance]) => {
       const [large] = spreads(covariance);
@@ -99,7 +103,7 @@ const firmDatum = (parts: readonly Part[], body: Board, within: number): Firm =>
     const most = Math.max(within, worst / 2);
     const kept = sized.filter(({ size }) => size <= most).map(({ mark }) => mark);
     if (kept.length < 2) break;
-    firm = firmBy(datumBy(parts, body, new Set(kept)));
+    firm = firmBy(datumBy(parts, body, new Set(kept)), within);
   }
   return firm;
 };
