@@ -5,7 +5,6 @@ import { atomsInSight } from './atomsInSight.ts';
 import { avoidMark } from './explode/avoidMark.ts';
 import { breaksFor, brokenAt, type Breaks } from './explode/brokenAt.ts';
 import { markAtoms } from './explode/markAtoms.ts';
-import { isNear } from './isNear.ts';
 import { letterer } from './lettering/letterer.ts';
 import type { Lead, Lettered } from './lettering/lettered.ts';
 import { makeLettering } from './lettering/lettering.ts';
@@ -13,9 +12,9 @@ import { textBox } from './lettering/textBox.ts';
 import { weightOf } from './lettering/weight.ts';
 import type { LayerName } from './layerNames.ts';
 import type { Primitive } from './primitive.ts';
-import { primitiveBounds } from './primitiveBounds.ts';
 import type { Projection } from './projection.ts';
 import type { Layer } from './layer.ts';
+import { standsNear } from './standsNear.ts';
 
 /**
  * Where letters may go: inside `window` (paper inches), off the boxes that are `taken`. Of that a
@@ -117,9 +116,7 @@ export const layersOnPaper = (
   const edge = window ?? null;
   const primitives = layers.flatMap((layer) => layer.primitives);
   const room = makeLettering(edge, taken, { shown: shown ?? null, thin: thin ?? 'whole' });
-  const isDrawn = (primitive: Primitive): boolean =>
-    clip === undefined || isNear(primitiveBounds([primitive], projection), clip);
-  const near = primitives.map(isDrawn);
+  const near = primitives.map(standsNear(clip, projection));
   // a flag takes room from lines of chains that leave the window, wherever it is
   primitives.forEach((primitive, n) => {
     if (near[n] || primitive.kind === 'flag') avoidMark(room, primitive, projection, edge);

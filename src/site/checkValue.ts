@@ -1,5 +1,5 @@
+/** The UTF-8 bytes of a letter that is no plain one. */
 const encode = (code: number): number[] => {
-  if (code < 0x80) return [code];
   const tail = (shift: number): number => 0x80 | ((code >> shift) & 0x3f);
   if (code < 0x800) return [0xc0 | (code >> 6), tail(0)];
   if (code < 0x10000) return [0xe0 | (code >> 12), tail(6), tail(0)];
@@ -13,10 +13,14 @@ const encode = (code: number): number[] => {
  */
 export const checkValue = (text: string): string => {
   let hash = 0x811c9dc5;
+  const take = (byte: number): void => {
+    hash = Math.imul(hash ^ byte, 0x01000193) >>> 0;
+  };
   for (const letter of text) {
-    for (const byte of encode(letter.codePointAt(0) ?? 0)) {
-      hash = Math.imul(hash ^ byte, 0x01000193) >>> 0;
-    }
+    const code = letter.codePointAt(0) ?? 0;
+    // nearly all of a saved site is plain letters
+    if (code < 0x80) take(code);
+    else encode(code).forEach(take);
   }
   return hash.toString(16).toUpperCase().padStart(8, '0');
 };

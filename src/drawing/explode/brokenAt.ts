@@ -44,8 +44,8 @@ const whole: readonly Shares[] = [[0, 1]];
 
 /** The shares of a straight piece that lie in no box, rising. */
 const straightLeft = (a: PaperPoint, b: PaperPoint, breaks: Breaks): readonly Shares[] => {
-  const [minX, maxX] = a.x < b.x ? [a.x, b.x] : [b.x, a.x];
-  const [minY, maxY] = a.y < b.y ? [a.y, b.y] : [b.y, a.y];
+  const [minX, minY] = [Math.min(a.x, b.x), Math.min(a.y, b.y)];
+  const [maxX, maxY] = [Math.max(a.x, b.x), Math.max(a.y, b.y)];
   let left = whole;
   for (const { box, bounds } of breaks) {
     // most are off to one side

@@ -137,14 +137,17 @@ const groupsOf = (listed: Listed, rows: readonly string[][]): string[] => {
   });
 };
 
-const listedOf = (run: Run, line: LineLayout, layout: Layout, site: Site): Listed => {
+/** A site, its layout, and what the stretches of a line are called in it. */
+type Named = Pick<Listed, 'site' | 'layout' | 'stretch'>;
+
+const listedOf = (run: Run, { site, layout, stretch }: Named): Listed => {
   const hook = site.lines[run.line]?.hook ?? 'start';
   return {
     run,
     name: runName(run, layout),
     tape: tapeReadings(run, hook, site.lengths),
     between: hook === 'start' ? run.spaces : run.spaces.toReversed(),
-    stretch: stretchNames(line, layout),
+    stretch,
     layout,
     site,
   };
@@ -157,8 +160,9 @@ const listedOf = (run: Run, line: LineLayout, layout: Layout, site: Site): Liste
  * the fence for its gates comes last.
  */
 export const holeTable = (line: LineLayout, layout: Layout, site: Site): Table => {
+  const named = { site, layout, stretch: stretchNames(line, layout) };
   const runs = line.runs.map((run) => {
-    const listed = listedOf(run, line, layout, site);
+    const listed = listedOf(run, named);
     const rows = rowsOf(listed);
     return { rows, groups: groupsOf(listed, rows) };
   });
