@@ -1,5 +1,6 @@
 import type { FaceLetters } from './faceLetters.ts';
 import type { PageBytes } from './pageBytes.ts';
+import type { PageState } from './pageState.ts';
 import { settled } from './settled.ts';
 
 /** PDF units in an inch of paper. */
@@ -8,6 +9,8 @@ export const inch = 72;
 /** What a page is written with. */
 export interface PageInk {
   readonly out: PageBytes;
+  /** What was told of colours, pens and fonts. */
+  readonly state: PageState;
   /** Of the page, inches: PDF counts upwards. */
   readonly height: number;
   readonly letters: Readonly<Record<'regular' | 'bold', FaceLetters>>;

@@ -9,19 +9,15 @@ import { inch, writePlace, type PageInk } from './pageInk.ts';
 import { settled } from './settled.ts';
 import { tracePath } from './tracePath.ts';
 
-/** From line to line of a text, in ems: said of each, though none has a second line. */
-const leading = 1.15;
+const pick = ({ state }: PageInk, { pen }: Stroke, palette: Palette): void => {
+  state.tell('strokes', inkColour(palette[pen.ink]).stroke);
+  state.pen(pen.width, pen.dash, inch);
+};
 
-const paintStroke = (ink: PageInk, { pen, outline }: Stroke, palette: Palette): void => {
-  const { out } = ink;
-  out.text(inkColour(palette[pen.ink]).stroke);
-  out.number(pen.width * inch);
-  out.text('w\n[');
-  pen.dash.forEach((length) => out.number(length * inch));
-  if (pen.dash.length > 0) out.dropBlank();
-  out.text('] 0. d\n');
-  tracePath(ink, outline);
-  out.text('S\n');
+const paintStroke = (ink: PageInk, stroke: Stroke, palette: Palette): void => {
+  pick(ink, stroke, palette);
+  tracePath(ink, stroke.outline);
+  ink.out.text('S\n');
 };
 
 const paintFill = (
@@ -29,25 +25,37 @@ const paintFill = (
   { ink: colour, opacity, outline }: Fill,
   palette: Palette,
 ): void => {
-  const { out } = ink;
-  out.text('q\n');
-  if (opacity < 1) out.text(`/${ink.faded(opacity)} gs\n`);
-  out.text(inkColour(palette[colour]).fill);
-  tracePath(ink, outline);
-  out.text('f*\nQ\n');
+  const { out, state } = ink;
+  const paint = (): void => {
+    state.tell('fills', inkColour(palette[colour]).fill);
+    tracePath(ink, outline);
+    out.text('f*\n');
+  };
+  if (opacity === 1) return paint();
+  state.within(() => {
+    out.text(`/${ink.faded(opacity)} gs\n`);
+    paint();
+  });
+};
+
+/** Paints what is filled and has an edge, by one path: the edge lies over what is filled. */
+export const paintEdged = (ink: PageInk, fill: Fill, edge: Stroke, palette: Palette): void => {
+  ink.state.tell('fills', inkColour(palette[fill.ink]).fill);
+  pick(ink, edge, palette);
+  tracePath(ink, edge.outline);
+  ink.out.text('B*\n');
 };
 
 /** The paper under a text, as a patch round its letters. */
 const paintHalo = (ink: PageInk, text: Text, palette: Palette): void => {
-  const { out } = ink;
+  const { out, state } = ink;
   const box = textBox(text);
-  out.text('q\n');
-  out.text(inkColour(palette.paper).fill);
+  state.tell('fills', inkColour(palette.paper).fill);
   corners({ ...box, halfHeight: box.halfHeight * 0.9 }).forEach(({ x, y }, n) => {
     writePlace(ink, x, y);
     out.text(n === 0 ? 'm\n' : 'l\n');
   });
-  out.text('h\nf*\nQ\n');
+  out.text('h\nf*\n');
 };
 
 /** Writes how letters that begin at a place stand: turned about it, or along the paper. */
@@ -65,17 +73,16 @@ const paintText = (ink: PageInk, text: Text, palette: Palette): void => {
   if (text.halo === 'paper') paintHalo(ink, text, palette);
   if (text.text === '') return;
   const { at, size, angle, align, baseline, weight } = text;
-  const { out } = ink;
+  const { out, state } = ink;
   const letters = ink.letters[weight];
   const width = textWidth(text.text, size, weight);
   const back = { left: 0, middle: width / 2, right: width }[align];
   const down = baseline === 'middle' ? (letterExtent.capital / 2) * size : 0;
   const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
   const [x, y] = [at.x - back * cos + down * sin, at.y + back * sin + down * cos];
-  out.text(`BT\n/${letters.key} ${size * inch} Tf\n`);
-  out.number(size * inch * leading);
-  out.text('TL\n');
-  out.text(inkColour(palette[text.ink]).letters);
+  out.text('BT\n');
+  state.tell('font', `/${letters.key} ${size * inch} Tf\n`);
+  state.tell('fills', inkColour(palette[text.ink]).letters);
   writeStand(ink, x, y, fromDegrees(toDegrees(angle)));
   out.text('<');
   letters.write(text.text, out);

@@ -4,9 +4,9 @@ import { tracePath } from './tracePath.ts';
 
 /** Paints on a page with only what lies within an outline showing, by the even-odd rule. */
 export const paintClip = (ink: PageInk, outline: Outline, paint: () => void): void => {
-  ink.out.text('q\n');
-  tracePath(ink, outline);
-  ink.out.text('W*\nn\n');
-  paint();
-  ink.out.text('Q\n');
+  ink.state.within(() => {
+    tracePath(ink, outline);
+    ink.out.text('W*\nn\n');
+    paint();
+  });
 };

@@ -1,7 +1,8 @@
-import type { Atom, Cell, Text } from '../../drawing/atom.ts';
+import type { Atom, Cell, Clip, Text } from '../../drawing/atom.ts';
 import { palettes } from '../../drawing/palettes.ts';
 import type { Page } from '../../drawing/sheet/page.ts';
-import { paintAtom } from './paintAtom.ts';
+import { isEdgeOf } from './isEdgeOf.ts';
+import { paintAtom, paintEdged } from './paintAtom.ts';
 import { paintClip } from './paintClip.ts';
 import type { PageInk } from './pageInk.ts';
 import { pieces } from './pieces.ts';
@@ -29,6 +30,16 @@ const markOf = ({ cell }: Text): Mark => {
   return { role: cell.is === 'head' ? 'TH' : 'TD', cell };
 };
 
+const paintAtoms = (ink: PageInk, atoms: readonly Exclude<Atom, Clip>[]): void => {
+  for (let n = 0; n < atoms.length; n += 1) {
+    const [atom, next] = [atoms[n], atoms[n + 1]];
+    if (atom?.do === 'fill' && next?.do === 'stroke' && isEdgeOf(atom, next)) {
+      paintEdged(ink, atom, next, palettes.paper);
+      n += 1;
+    } else if (atom !== undefined) paintAtom(ink, atom, palettes.paper);
+  }
+};
+
 const paintMarked = (atoms: readonly Atom[], marking: Marking): void => {
   const { ink, drawn } = marking;
   for (const piece of pieces(atoms)) {
@@ -38,7 +49,7 @@ const paintMarked = (atoms: readonly Atom[], marking: Marking): void => {
     }
     const other = drawn === 'Figure' ? ({ role: drawn } as const) : drawn;
     begin(marking, piece.is === 'text' ? markOf(piece.atoms[0]) : other);
-    for (const atom of piece.atoms) paintAtom(ink, atom, palettes.paper);
+    paintAtoms(ink, piece.atoms);
     ink.out.text('EMC\n');
   }
 };
@@ -52,6 +63,8 @@ export const paintPage = (ink: PageInk, { layers }: Page): readonly Mark[] => {
   const marks: Mark[] = [];
   for (const { name, atoms } of layers) {
     if (atoms.length === 0) continue;
+    // a reader that hides a layer may leave out what is told in it
+    ink.state.forget();
     ink.out.text(`/OC /${name} BDC\n`);
     paintMarked(atoms, { ink, drawn: name === 'sheet' ? 'Artifact' : 'Figure', marks });
     ink.out.text('EMC\n');

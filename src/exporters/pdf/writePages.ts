@@ -5,6 +5,7 @@ import type { Page } from '../../drawing/sheet/page.ts';
 import { FaceLetters } from './faceLetters.ts';
 import { lastPen } from './lastPen.ts';
 import { PageBytes } from './pageBytes.ts';
+import { PageState } from './pageState.ts';
 import type { PageInk } from './pageInk.ts';
 import { paintPage, type Mark } from './paintPage.ts';
 
@@ -47,6 +48,7 @@ export const writePages = (
   const letters = { regular: new FaceLetters(doc, 'regular'), bold: new FaceLetters(doc, 'bold') };
   const faded = fadedIn(doc);
   const out = new PageBytes();
+  const state = new PageState(out);
   const written = pages.map((page, n): WrittenPage => {
     if (n > 0) addPage(page);
     doc.setLineCap('butt');
@@ -54,7 +56,7 @@ export const writePages = (
     out.clear();
     out.text(`${beginning(doc, n + 1)}\n`);
     const height = doc.internal.pageSize.getHeight();
-    const marks = paintPage({ out, height, letters, faded }, page);
+    const marks = paintPage({ out, state, height, letters, faded }, page);
     // the library begins a page with the pen of the one before
     const pen = lastPen(page.layers.flatMap(({ atoms }) => atoms));
     if (pen !== null) {
