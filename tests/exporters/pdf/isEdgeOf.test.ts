@@ -14,14 +14,16 @@ const filled = (outline: Outline, opacity = 1): Fill => ({
 });
 const stroked = (outline: Outline): Stroke => ({ do: 'stroke', pen: pens.post, outline });
 
-it.each([
-  ['the very outline', round, round, 1, true],
-  ['an outline alike', round, circleOutline({ x: 2, y: 3 }, 0.5), 1, true],
-  ['another round', round, circleOutline({ x: 2, y: 3 }, 0.6), 1, false],
-  ['a part of a round', round, round.map((step) => ({ ...step, sweep: 1 })) as Outline, 1, false],
-  ['the way there alone', rectangleOutline({ x: 0, y: 0 }, 1, 1), round, 1, false],
-  ['what is seen through', round, round, 0.5, false],
-  ['an outline that goes on', round, [...round, { go: 'close' }] as Outline, 1, false],
-])('[X1] of %s', (_, own, edge, opacity, is) => {
-  expect(isEdgeOf(filled(own, opacity), stroked(edge))).toBe(is);
+const turned = round.map((step) => ({ ...step, sweep: 1 })) as Outline;
+
+it.each<[string, Fill, Outline, boolean]>([
+  ['the very outline', filled(round), round, true],
+  ['an outline alike', filled(round), circleOutline({ x: 2, y: 3 }, 0.5), true],
+  ['another round', filled(round), circleOutline({ x: 2, y: 3 }, 0.6), false],
+  ['a part of a round', filled(round), turned, false],
+  ['another figure', filled(rectangleOutline({ x: 0, y: 0 }, 1, 1)), round, false],
+  ['what is seen through', filled(round, 0.5), round, false],
+  ['an outline that goes on', filled(round), [...round, { go: 'close' }], false],
+])('[X1] of %s', (_, fill, edge, is) => {
+  expect(isEdgeOf(fill, stroked(edge))).toBe(is);
 });

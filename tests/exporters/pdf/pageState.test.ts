@@ -64,7 +64,11 @@ const wished = (all: readonly Deed[]): string[] =>
   });
 
 it('[X1] a page paints all as it was wished, though nothing is said twice', () => {
-  fc.assert(fc.property(deeds, (all) => expect(paintedWith(contentOf(all))).toEqual(wished(all))));
+  fc.assert(
+    fc.property(deeds, (all) => {
+      expect(paintedWith(contentOf(all))).toEqual(wished(all));
+    }),
+  );
 });
 
 it('[X1] says a colour, a width and dashes once for strokes that are alike', () => {
