@@ -2,7 +2,7 @@ import { frameOf, type Frame } from './frame.ts';
 import { marksObserved } from '../../site/marksObserved.ts';
 import type { Network } from './networks.ts';
 
-/** So many multiplications nobody waits for: half a second or so. Ours. */
+/** So many multiplications, row by row, nobody waits for: half a second at most. Ours. */
 const patience = 1e8;
 
 /** How many entries of the triangle a row goes through that begins at each column. */
