@@ -3,6 +3,7 @@ import { pictureMap, type PictureMap } from '../src/geometry/pictureMap.ts';
 import type { Site } from '../src/site/site.ts';
 import { tiesOf } from '../src/site/tiesOf.ts';
 import type { Underlay } from '../src/site/underlay.ts';
+import { padPixels } from './padPixels.ts';
 import { dropFile } from './pictureFiles.ts';
 
 /** The picture under the drawing of a saved site. */
@@ -26,18 +27,10 @@ export const inkAt = async (
   page: Page,
   { x, y }: { readonly x: number; readonly y: number },
 ): Promise<number[]> => {
-  const patch = await page.evaluate(
-    ([east, north]) => {
-      const pad = document.querySelector<HTMLElement>('.pad');
-      const canvas = pad?.querySelector('canvas');
-      const [scale = 1, left = 0, top = 0] = (pad?.dataset['view'] ?? '').split(' ').map(Number);
-      const density = canvas ? canvas.width / canvas.clientWidth : 1;
-      const [across, down] = [(left + east * scale) * density, (top - north * scale) * density];
-      const seen = canvas?.getContext('2d')?.getImageData(across - 4, down - 4, 9, 9).data;
-      return [...(seen ?? [])];
-    },
-    [x, y] as const,
-  );
+  const view = await page.locator('.pad').getAttribute('data-view');
+  const [scale = 1, left = 0, top = 0] = (view ?? '').split(' ').map(Number);
+  const at = { x: Math.round(left + x * scale), y: Math.round(top - y * scale), half: 4 };
+  const [patch = []] = await padPixels(page, [at]);
   return [0, 1, 2].map((channel) => middleOf(patch.filter((_, n) => n % 4 === channel)));
 };
 

@@ -1,5 +1,6 @@
 import { AxeBuilder } from '@axe-core/playwright';
 import { expect, test, type Page } from '@playwright/test';
+import { padPixels } from './padPixels.ts';
 import { yardPage } from './yardPage.ts';
 
 const start = { latitude: 41.2, longitude: -85.1, accuracy: 6 };
@@ -17,24 +18,20 @@ interface Circle {
 }
 
 /** The share of a circle on the pad (CSS px) along which the pink of survey marks is painted. */
-const pinkAlong = (page: Page, circle: Circle): Promise<number> =>
-  page.evaluate(({ x, y, radius }) => {
-    const [still] = document.querySelectorAll<HTMLCanvasElement>('.pad canvas');
-    const context = still?.getContext('2d');
-    if (still === undefined || !context) return 0;
-    const ratio = still.width / still.clientWidth;
-    const isPink = (turn: number): boolean =>
-      [-1, 0, 1].some((off) => {
-        const [px, py] = [
-          x + (radius + off) * Math.cos(turn),
-          y + (radius + off) * Math.sin(turn),
-        ].map((value) => Math.round(value * ratio));
-        const [red = 0, green = 0, blue = 0] = context.getImageData(px ?? 0, py ?? 0, 1, 1).data;
-        return red - green > 40 && blue - green > 15;
-      });
-    const turns = Array.from({ length: 360 }, (_, n) => (n * Math.PI) / 180);
-    return turns.filter(isPink).length / turns.length;
-  }, circle);
+const pinkAlong = async (page: Page, { x, y, radius }: Circle): Promise<number> => {
+  const turns = Array.from({ length: 360 }, (_, n) => (n * Math.PI) / 180);
+  const spots = turns.flatMap((turn) =>
+    [-1, 0, 1].map((off) => ({
+      x: Math.round(x + (radius + off) * Math.cos(turn)),
+      y: Math.round(y + (radius + off) * Math.sin(turn)),
+      half: 0,
+    })),
+  );
+  const pink = (await padPixels(page, spots)).map(
+    ([red = 0, green = 0, blue = 0]) => red - green > 40 && blue - green > 15,
+  );
+  return turns.filter((_, n) => pink.slice(3 * n, 3 * n + 3).includes(true)).length / turns.length;
+};
 
 test('three marks are dropped where one walks, each with its circle, and undone one by one', async ({
   page,

@@ -1,49 +1,73 @@
-import { Layer } from 'konva/lib/Layer.js';
-import { Shape } from 'konva/lib/Shape.js';
-import { Stage } from 'konva/lib/Stage.js';
 import type { Pad } from '../editor/view.ts';
 
-type PaintOn = (context: CanvasRenderingContext2D) => void;
-
-/** The two sheets of the pad: the still drawing, and over it what changes with each move of the hand. */
+/** The sheets of the pad, the undermost first: pictures under the drawing, the still drawing, what is live. */
 export interface PadStage {
+  readonly under: HTMLCanvasElement;
+  readonly still: HTMLCanvasElement;
   readonly resize: (pad: Pad) => void;
-  /** Paints both with the next frame, or the still drawing alone: a sheet that is painted costs even if it is blank. */
-  readonly draw: (which: 'both' | 'still') => void;
+  /** Paints what is live with the next frame, or puts its sheet away: one that is there costs even if it is blank. */
+  readonly drawLive: (what: 'something' | 'nothing') => void;
   readonly close: () => void;
 }
 
-const layerWith = (paint: PaintOn): Layer => {
-  const layer = new Layer({ listening: false });
-  // one shape that paints by itself: a node for each post is ten times slower
-  const shape = new Shape({
-    listening: false,
-    perfectDrawEnabled: false,
-    sceneFunc: () => {
-      const context = layer.getNativeCanvasElement().getContext('2d');
-      if (context !== null) paint(context);
-    },
-  });
-  layer.add(shape);
-  return layer;
+const sheetIn = (container: HTMLElement, sheet: 'under' | 'still' | 'live'): HTMLCanvasElement => {
+  const canvas = document.createElement('canvas');
+  canvas.dataset['sheet'] = sheet;
+  canvas.style.cssText = 'position: absolute; left: 0; top: 0; transform-origin: 0 0;';
+  // one that is moved is a layer of its own for the browser, so that a move paints nothing
+  if (sheet !== 'live') canvas.style.willChange = 'transform';
+  container.append(canvas);
+  return canvas;
+};
+
+/** Clears a sheet as large as the pad and hands it out in CSS pixels. */
+const paintedAnew = (
+  canvas: HTMLCanvasElement,
+  { width, height }: Pad,
+): CanvasRenderingContext2D | null => {
+  const density = window.devicePixelRatio || 1;
+  const [across, down] = [Math.round(width * density), Math.round(height * density)];
+  const context = canvas.getContext('2d');
+  if (canvas.width !== across || canvas.height !== down) {
+    // a canvas that gets a size is blank
+    canvas.width = across;
+    canvas.height = down;
+    canvas.style.width = `${width}px`;
+    canvas.style.height = `${height}px`;
+  }
+  context?.setTransform(density, 0, 0, density, 0, 0);
+  context?.clearRect(0, 0, width, height);
+  return context;
 };
 
 /** Puts the sheets of the pad into an element; nothing is painted before they have a size. */
 export const createPadStage = (
-  container: HTMLDivElement,
-  { still, live }: { readonly still: PaintOn; readonly live: PaintOn },
+  container: HTMLElement,
+  paintLive: (context: CanvasRenderingContext2D) => void,
 ): PadStage => {
-  const stage = new Stage({ container, width: 0, height: 0, listening: false });
-  const [under, over] = [layerWith(still), layerWith(live)];
-  stage.add(under, over);
+  const under = sheetIn(container, 'under');
+  const still = sheetIn(container, 'still');
+  const live = sheetIn(container, 'live');
+  let size: Pad = { width: 0, height: 0 };
+  let frame = 0;
+  const paint = (): void => {
+    frame = 0;
+    const context = live.hidden ? null : paintedAnew(live, size);
+    if (context !== null) paintLive(context);
+  };
   return {
-    resize: ({ width, height }) => {
-      if (stage.width() !== width || stage.height() !== height) stage.size({ width, height });
+    under,
+    still,
+    resize: (pad) => {
+      size = pad;
     },
-    draw: (which) => {
-      under.batchDraw();
-      if (which === 'both') over.batchDraw();
+    drawLive: (what) => {
+      live.hidden = what === 'nothing' || size.width === 0 || size.height === 0;
+      if (!live.hidden && frame === 0) frame = requestAnimationFrame(paint);
     },
-    close: () => stage.destroy(),
+    close: () => {
+      cancelAnimationFrame(frame);
+      for (const sheet of [under, still, live]) sheet.remove();
+    },
   };
 };

@@ -18,16 +18,12 @@ const finest = 2;
 const sized = (length: number, density: number): number =>
   Math.round((length + 2 * overPad) * density);
 
-/** A picture of the pad in a view, in the place of one before where that is as large; blank where it is not. */
-export const newSnapshot = (view: View, pad: Pad, before: Snapshot | null): Snapshot => {
+/** A picture of the pad in a view on a canvas: blank where that was of another size, else what was painted there. */
+export const newSnapshot = (canvas: HTMLCanvasElement, view: View, pad: Pad): Snapshot => {
   const density = Math.min(finest, window.devicePixelRatio || 1);
   const [width, height] = [sized(pad.width, density), sized(pad.height, density)];
-  const old = before?.canvas;
-  if (old !== undefined && old.width === width && old.height === height)
-    return { canvas: old, context: before?.context ?? null, view, pad, density };
-  const canvas = document.createElement('canvas');
-  canvas.width = width;
-  canvas.height = height;
+  if (canvas.width !== width) canvas.width = width;
+  if (canvas.height !== height) canvas.height = height;
   return { canvas, context: canvas.getContext('2d'), view, pad, density };
 };
 
@@ -44,18 +40,12 @@ export const onSnapshot = (
   context.restore();
 };
 
-/** Paints the picture where the ground of its time is in another view. */
-export const showSnapshot = (
-  context: CanvasRenderingContext2D,
-  { canvas, view: then, pad }: Snapshot,
-  view: View,
-): void => {
+/** Lays the picture where the ground of its time is in another view: moved, not painted again. */
+export const placeSnapshot = ({ canvas, view: then, density }: Snapshot, view: View): void => {
   const times = view.scale / then.scale;
-  context.drawImage(
-    canvas,
-    view.x - (overPad + then.x) * times,
-    view.y - (overPad + then.y) * times,
-    (pad.width + 2 * overPad) * times,
-    (pad.height + 2 * overPad) * times,
-  );
+  const [x, y] = [view.x - (overPad + then.x) * times, view.y - (overPad + then.y) * times];
+  const { style } = canvas;
+  style.width = `${canvas.width / density}px`;
+  style.height = `${canvas.height / density}px`;
+  style.transform = `translate(${x}px, ${y}px) scale(${times})`;
 };

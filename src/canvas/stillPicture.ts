@@ -15,7 +15,7 @@ import { bitByBit, type BitByBit } from './bitByBit.ts';
 import { padProjection } from './padProjection.ts';
 import { padRoom } from './padRoom.ts';
 import { paintDrawing } from './paintDrawing.ts';
-import { newSnapshot, showSnapshot, type Snapshot } from './snapshot.ts';
+import { newSnapshot, placeSnapshot, type Snapshot } from './snapshot.ts';
 
 /** The still drawing and what it is painted with. */
 export interface Still {
@@ -86,10 +86,12 @@ export class StillPicture {
   private running: { readonly work: BitByBit; readonly for: Wanted } | null = null;
   private settle: ReturnType<typeof setTimeout> | undefined;
 
+  private readonly canvas: HTMLCanvasElement;
   private readonly changed: () => void;
 
-  /** `changed` is called when a later picture is ready. */
-  constructor(changed: () => void) {
+  /** It is painted on a canvas; `changed` is called when a later picture is ready. */
+  constructor(canvas: HTMLCanvasElement, changed: () => void) {
+    this.canvas = canvas;
     this.changed = changed;
   }
 
@@ -115,8 +117,9 @@ export class StillPicture {
     this.reconcile(this.wanted);
   }
 
-  paint(context: CanvasRenderingContext2D, view: View): void {
-    if (this.picture !== null) showSnapshot(context, this.picture, view);
+  /** Lays the picture where a view has it. */
+  place(view: View): void {
+    if (this.picture !== null) placeSnapshot(this.picture, view);
   }
 
   /** Nothing more is drawn. */
@@ -127,7 +130,7 @@ export class StillPicture {
 
   private paintWhole({ still, view, pad }: Wanted): void {
     if (this.standing === null) return;
-    this.picture = newSnapshot(view, pad, this.picture);
+    this.picture = newSnapshot(this.canvas, view, pad);
     paintDrawing(this.picture, this.standing, still, null);
   }
 

@@ -9,7 +9,7 @@ import { createPadStage, type PadStage } from './padStage.ts';
 import { paintAtoms } from './paintAtoms.ts';
 import { paintCross } from './paintCross.ts';
 import { paintUnder, type Under } from './paintUnder.ts';
-import { newSnapshot, showSnapshot, type Snapshot } from './snapshot.ts';
+import { newSnapshot, placeSnapshot, type Snapshot } from './snapshot.ts';
 import { StillPicture, type Still } from './stillPicture.ts';
 import { useFontsReady } from './useFontsReady.ts';
 import { useLatest } from './useLatest.ts';
@@ -46,53 +46,45 @@ interface Frame {
 
 /** What is painted, and by what. */
 interface Painter {
-  stage: PadStage | null;
-  /** What was live when it was last painted. */
-  live: 'something' | 'nothing';
+  readonly stage: PadStage;
   readonly picture: StillPicture;
   under: Snapshot | null;
 }
 
-const draw = (painter: Painter | null): void => painter?.stage?.draw('both');
+const paintLive = (
+  context: CanvasRenderingContext2D,
+  { live, cross, view, still: { palette, inch } }: Shown,
+): void => {
+  const now = view.now();
+  const atoms = explode(live(now.scale), padProjection(now, inch));
+  paintAtoms(context, atoms, { palette, scale: inch });
+  if (cross !== null) paintCross(context, toScreen(now, cross), palette.selected);
+};
 
-/** Draws for another view: the live sheet too, where anything is or was on it. */
-const drawMoved = (painter: Painter | null, { live, cross, view }: Shown): void => {
-  const blank =
-    cross === null && painter?.live === 'nothing' && live(view.now().scale).length === 0;
-  painter?.stage?.draw(blank ? 'still' : 'both');
+/** Lays the pictures where the view has them, and paints what is live. */
+const draw = (painter: Painter, { live, cross, view }: Shown): void => {
+  const now = view.now();
+  painter.picture.place(now);
+  if (painter.under !== null) placeSnapshot(painter.under, now);
+  const blank = cross === null && live(now.scale).length === 0;
+  painter.stage.drawLive(blank ? 'nothing' : 'something');
 };
 
 const createPainter = (paper: HTMLDivElement, latest: RefObject<Shown>): Painter => {
-  const painter: Painter = {
-    stage: null,
-    live: 'nothing',
-    picture: new StillPicture(() => draw(painter)),
-    under: null,
-  };
-  const still = (context: CanvasRenderingContext2D): void => {
-    const view = latest.current.view.now();
-    if (painter.under !== null) showSnapshot(context, painter.under, view);
-    painter.picture.paint(context, view);
-  };
-  const live = (context: CanvasRenderingContext2D): void => {
-    const { live: primitives, cross, view, still: drawn } = latest.current;
-    const [now, { palette, inch }] = [view.now(), drawn];
-    const atoms = explode(primitives(now.scale), padProjection(now, inch));
-    painter.live = atoms.length > 0 || cross !== null ? 'something' : 'nothing';
-    paintAtoms(context, atoms, { palette, scale: inch });
-    if (cross !== null) paintCross(context, toScreen(now, cross), palette.selected);
-  };
-  // it paints as it is put in place
-  painter.stage = createPadStage(paper, { still, live });
+  const stage = createPadStage(paper, (context) => paintLive(context, latest.current));
+  const picture = new StillPicture(stage.still, () => draw(painter, latest.current));
+  const painter: Painter = { stage, picture, under: null };
   return painter;
 };
 
 const takeUnder = (painter: Painter, under: Under, view: View, size: Pad): void => {
-  if (under.pictures.length === 0 || size.width === 0 || size.height === 0) {
+  const { under: sheet } = painter.stage;
+  sheet.hidden = under.pictures.length === 0;
+  if (sheet.hidden || size.width === 0 || size.height === 0) {
     painter.under = null;
     return;
   }
-  painter.under = newSnapshot(view, size, painter.under);
+  painter.under = newSnapshot(sheet, view, size);
   paintUnder(painter.under, under);
 };
 
@@ -119,15 +111,16 @@ export const usePad = ({ pad, paper, size }: Frame, shown: Shown): void => {
     painter.current = made;
     return () => {
       made.picture.close();
-      made.stage?.close();
+      made.stage.close();
       painter.current = null;
     };
   }, [paper, latest]);
 
   useLayoutEffect(() => {
-    painter.current?.stage?.resize(size);
-    if (painter.current !== null)
-      takeUnder(painter.current, { pictures, palette }, view.now(), size);
+    const { current } = painter;
+    if (current === null) return;
+    current.stage.resize(size);
+    takeUnder(current, { pictures, palette }, view.now(), size);
   }, [pictures, palette, size, view]);
 
   useLayoutEffect(() => {
@@ -135,20 +128,22 @@ export const usePad = ({ pad, paper, size }: Frame, shown: Shown): void => {
     current?.picture.show({ groups, palette, system, inch, lettered, over }, view.now(), size);
   }, [groups, palette, system, inch, lettered, over, size, view]);
 
-  useLayoutEffect(() => draw(painter.current));
+  useLayoutEffect(() => {
+    if (painter.current !== null) draw(painter.current, latest.current);
+  });
 
   useEffect(() => {
     let resting: number | undefined;
     const heard = (): void => {
+      const { current } = painter;
+      if (current === null) return;
       say(pad.current, view.now());
-      drawMoved(painter.current, latest.current);
+      draw(current, latest.current);
       window.clearTimeout(resting);
       resting = window.setTimeout(() => {
-        const { current } = painter;
-        if (current === null) return;
         takeUnder(current, latest.current.still, view.now(), size);
         current.picture.rest(view.now());
-        draw(current);
+        draw(current, latest.current);
       }, rest);
     };
     // a view that was set while nobody listened yet

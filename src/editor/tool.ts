@@ -9,7 +9,7 @@ import type { Radians } from '../units/radians.ts';
 import type { Input } from './input.ts';
 
 /**
- * What a tool may look at; it never sees the store, React or Konva. An input is answered from the
+ * What a tool may look at; it never sees the store, React or a canvas. An input is answered from the
  * committed document; preview and prompt see what is shown, the draft included.
  */
 export interface Desk {

@@ -17,7 +17,7 @@ export const sceneOf = (primitives: readonly Primitive[], view: View, pad: Pad):
   explode(primitives, padProjection(view, inch), padRoom(pad, inch));
 
 /**
- * A canvas without Konva or React, over the pad, that paints all of a scene whenever it is asked or a pointer moves
+ * A canvas without sheets or React, over the pad, that paints all of a scene whenever it is asked or a pointer moves
  * over it, where that has moved it to: what a pad would do that keeps no picture.
  */
 export const plainCanvas = (over: Element, atoms: readonly Atom[], view: View) => {
