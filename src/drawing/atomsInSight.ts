@@ -1,6 +1,6 @@
 import { boundsOverlap, expandBounds, type Bounds } from '../geometry/bounds.ts';
 import type { Atom } from './atom.ts';
-import { inkedBounds } from './inkedBounds.ts';
+import { inkedBounds, outlineBounds } from './inkedBounds.ts';
 import type { Outline, Step } from './outline.ts';
 
 /** Half of the widest pen, and a hair; paper inches. */
@@ -17,22 +17,23 @@ const pathsOf = (outline: Outline): Step[][] => {
   return paths;
 };
 
+const holds = (all: Bounds, { minX, minY, maxX, maxY }: Bounds): boolean =>
+  minX >= all.minX && minY >= all.minY && maxX <= all.maxX && maxY <= all.maxY;
+
 /**
  * Atoms without those that lie wholly outside of a clip (paper inches) with all their ink, and of strokes without
  * such paths: what is left looks the same there, since dashes begin anew with each path.
  */
 export const atomsInSight = (atoms: readonly Atom[], clip: Bounds): readonly Atom[] => {
   const near = expandBounds(clip, room);
-  const isIn = (atom: Atom): boolean => {
-    const around = inkedBounds([atom]);
-    return around !== null && boundsOverlap(around, near);
-  };
+  const isIn = (around: Bounds | null): boolean => around !== null && boundsOverlap(around, near);
   return atoms.flatMap((atom): readonly Atom[] => {
-    if (!isIn(atom)) return [];
-    if (atom.do !== 'stroke') return [atom];
+    const around = inkedBounds([atom]);
+    if (around === null || !boundsOverlap(around, near)) return [];
+    if (atom.do !== 'stroke' || holds(near, around)) return [atom];
     const paths = pathsOf(atom.outline);
     if (paths.length < 2) return [atom];
-    const seen = paths.filter((outline) => isIn({ ...atom, outline }));
+    const seen = paths.filter((outline) => isIn(outlineBounds(outline)));
     return seen.length === paths.length ? [atom] : [{ ...atom, outline: seen.flat() }];
   });
 };

@@ -35,12 +35,26 @@ const takeAtom = (all: Grown, atom: Atom): void => {
   return takeIn(all, centre, across, up);
 };
 
+const nowhere = (): Grown => ({
+  minX: Infinity,
+  minY: Infinity,
+  maxX: -Infinity,
+  maxY: -Infinity,
+});
+
+/** The same of an outline alone. */
+export const outlineBounds = (outline: Outline): Bounds | null => {
+  const all = nowhere();
+  takeOutline(all, outline);
+  return all.minX > all.maxX ? null : all;
+};
+
 /**
  * The upright rectangle on the paper (inches, y down) that atoms take up, letters included; of an
  * arc its whole circle, of what is clipped the clip. Null for no atoms.
  */
 export const inkedBounds = (atoms: readonly Atom[]): Bounds | null => {
-  const all = { minX: Infinity, minY: Infinity, maxX: -Infinity, maxY: -Infinity };
+  const all = nowhere();
   for (const atom of atoms) takeAtom(all, atom);
   return all.minX > all.maxX ? null : all;
 };

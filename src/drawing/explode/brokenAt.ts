@@ -2,7 +2,7 @@ import { boundsOf, boundsOverlap, type Bounds } from '../../geometry/bounds.ts';
 import { corners, type OrientedBox } from '../../geometry/orientedBox.ts';
 import type { PaperPoint } from '../../geometry/point.ts';
 import type { Atom } from '../atom.ts';
-import { inkedBounds } from '../inkedBounds.ts';
+import { outlineBounds } from '../inkedBounds.ts';
 import type { Outline, Step } from '../outline.ts';
 import { onArc, onPiece } from './onPiece.ts';
 import { pathPieces, type PathPiece } from './pathPieces.ts';
@@ -25,8 +25,9 @@ export type Breaks = readonly {
 /** The room round letters that lines are broken for: their boxes, and a little more (`clear`, paper inches). */
 export const breaksFor = (boxes: readonly OrientedBox<'paper'>[], clear = usualClear): Breaks =>
   boxes.map((own) => {
+    const { centre, angle } = own;
     const [halfWidth, halfHeight] = [own.halfWidth + clear, own.halfHeight + clear];
-    const box = { ...own, halfWidth, halfHeight };
+    const box = { centre, halfWidth, halfHeight, angle };
     return { box, bounds: boundsOf(corners(box)) ?? nowhere };
   });
 
@@ -113,7 +114,7 @@ export const brokenAt = (atoms: readonly Atom[], breaks: Breaks): readonly Atom[
   return atoms.flatMap((atom): readonly Atom[] => {
     if (atom.do === 'clip') return [{ ...atom, atoms: brokenAt(atom.atoms, breaks) }];
     if (atom.do !== 'stroke') return [atom];
-    const around = inkedBounds([atom]);
+    const around = outlineBounds(atom.outline);
     const near =
       around === null ? [] : breaks.filter(({ bounds }) => boundsOverlap(bounds, around));
     if (near.length === 0) return [atom];

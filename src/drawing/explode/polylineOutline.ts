@@ -1,5 +1,5 @@
 import type { PaperPoint } from '../../geometry/point.ts';
-import type { Outline } from '../outline.ts';
+import type { Outline, Step } from '../outline.ts';
 
 /** Straight pieces through points on the paper; nothing for fewer than two. */
 export const polylineOutline = (points: readonly PaperPoint[], closed: boolean): Outline =>
@@ -13,11 +13,13 @@ export const polylineOutline = (points: readonly PaperPoint[], closed: boolean):
 /** Pieces apart from each other, each from its first point to its second. */
 export const segmentsOutline = (
   segments: readonly (readonly [PaperPoint, PaperPoint])[],
-): Outline =>
-  segments.flatMap(([from, to]) => [
-    { go: 'move', x: from.x, y: from.y },
-    { go: 'line', x: to.x, y: to.y },
-  ]);
+): Outline => {
+  const steps: Step[] = [];
+  for (const [from, to] of segments) {
+    steps.push({ go: 'move', x: from.x, y: from.y }, { go: 'line', x: to.x, y: to.y });
+  }
+  return steps;
+};
 
 /** A whole circle on the paper, radius in paper inches. */
 export const circleOutline = ({ x, y }: PaperPoint, radius: number): Outline => [

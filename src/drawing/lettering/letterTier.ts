@@ -117,8 +117,9 @@ const isOffTheWindow = (line: ChainLine, room: Pick<Trial, 'sees'>): boolean => 
   const [from, to] = chainEnds(line);
   if (from === undefined || to === undefined) return false;
   const at = (n: number): PaperPoint => lerp(from, to, n / looks);
-  // nearly every tier is seen at an end
-  for (let n = 0; n <= looks; n++) if (room.sees(onLine(line, at(n)))) return false;
+  // nearly every tier is seen, most of them at an end
+  if (room.sees(onLine(line, to))) return false;
+  for (let n = 0; n < looks; n++) if (room.sees(onLine(line, at(n)))) return false;
   for (let n = 0; n <= looks; n++) if (room.sees(at(n))) return true;
   return false;
 };

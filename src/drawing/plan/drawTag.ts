@@ -34,11 +34,15 @@ const hair = 1e-6;
 export const drawTag = (post: Post, side: Beside, next: SitePoint | undefined): Primitive => {
   // beside an upright fence the last bits must not decide
   const rise = side.way.y > hair ? 0.075 : -0.075;
-  const where = { kind: 'text', at: post.at, text: post.tag, rise } as const;
-  const angle = radians(0);
-  if (isTerminal(post)) return { ...where, angle, size: 0.16, ink: 'text', weight: 'bold' };
+  const [{ at, tag: text }, angle] = [post, radians(0)];
+  if (isTerminal(post))
+    return { kind: 'text', at, text, rise, angle, size: 0.16, ink: 'text', weight: 'bold' };
+  // written out: there are thousands of them
   return {
-    ...where,
+    kind: 'text',
+    at,
+    text,
+    rise,
     angle,
     size: 0.141,
     ink: 'dimension',
