@@ -1,6 +1,7 @@
 import type { Atom } from '../drawing/atom.ts';
 import type { PaperDrawing, PaperPiece } from '../drawing/paperDrawing.ts';
-import { boundsOverlap, expandBounds, unionOfBounds, type Bounds } from '../geometry/bounds.ts';
+import { boundsOverlap, expandBounds, type Bounds } from '../geometry/bounds.ts';
+import { gatheredBounds } from '../geometry/gatheredBounds.ts';
 import type { View } from '../store/view.ts';
 import { overPad } from './padRoom.ts';
 import { paintAtoms } from './paintAtoms.ts';
@@ -50,6 +51,13 @@ const partOf = (
   return { area, sees: ({ bounds }) => bounds !== null && boundsOverlap(bounds, near) };
 };
 
+/** Parts that lie apart are painted one by one, as far as they are few: paper inches, square inches. */
+const partsOf = (changed: readonly Bounds[]): readonly Bounds[] =>
+  gatheredBounds(
+    changed.map((bounds) => expandBounds(bounds, overInk)),
+    { waste: 1, most: 12 },
+  );
+
 /**
  * Paints a drawing into a picture: all of it, or only where it has `changed` (paper inches). The ruling of the
  * paper lies under it.
@@ -70,20 +78,19 @@ export const paintDrawing = (
     maxX: (right - x) / inch,
     maxY: (bottom - y) / inch,
   };
-  const [first, ...others] = changed ?? [everywhere];
-  if (first === undefined) return;
-  const paper = expandBounds(others.reduce(unionOfBounds, first), overInk);
-  const { area, sees } = partOf(paper, { x, y, inch }, whole);
-  if (area.right <= area.left || area.bottom <= area.top) return;
-  onSnapshot(picture, (context) => {
-    context.beginPath();
-    context.rect(area.left, area.top, area.right - area.left, area.bottom - area.top);
-    context.clip();
-    context.clearRect(area.left, area.top, area.right - area.left, area.bottom - area.top);
-    paintGrid(context, { view, area, palette, over, ruling: rulingFor(view.scale, system) });
-    context.translate(x, y);
-    const pieces = drawing.pieces.filter(sees);
-    for (const atomsOf of layers)
-      for (const piece of pieces) paintAtoms(context, atomsOf(piece), { palette, scale: inch });
-  });
+  for (const paper of changed === null ? [everywhere] : partsOf(changed)) {
+    const { area, sees } = partOf(paper, { x, y, inch }, whole);
+    if (area.right <= area.left || area.bottom <= area.top) continue;
+    onSnapshot(picture, (context) => {
+      context.beginPath();
+      context.rect(area.left, area.top, area.right - area.left, area.bottom - area.top);
+      context.clip();
+      context.clearRect(area.left, area.top, area.right - area.left, area.bottom - area.top);
+      paintGrid(context, { view, area, palette, over, ruling: rulingFor(view.scale, system) });
+      context.translate(x, y);
+      const pieces = drawing.pieces.filter(sees);
+      for (const atomsOf of layers)
+        for (const piece of pieces) paintAtoms(context, atomsOf(piece), { palette, scale: inch });
+    });
+  }
 };

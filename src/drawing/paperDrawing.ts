@@ -8,6 +8,7 @@ import { isNear } from './isNear.ts';
 import type { Lettered } from './lettering/lettered.ts';
 import { letterer } from './lettering/letterer.ts';
 import { makeLettering, type Held, type HeldLettering } from './lettering/lettering.ts';
+import { runsTogether } from './lettering/runsTogether.ts';
 import { primitiveBounds } from './primitiveBounds.ts';
 import type { Primitive } from './primitive.ts';
 import type { Projection } from './projection.ts';
@@ -194,7 +195,7 @@ const looksAlike = ({ reach }: PaperPiece, before: Look, now: Look): boolean => 
 export interface Difference {
   readonly fresh: readonly Fresh[];
   readonly gone: readonly PaperPiece[];
-  /** So many primitives that have to be drawn anew are in sight. */
+  /** So many primitives that have to be drawn anew are in sight, without texts that run together and are left out. */
   readonly inSight: number;
 }
 
@@ -223,8 +224,13 @@ export const differenceOf = (
   const fresh = all.groups
     .filter((group) => !standing.has(group))
     .map((group) => freshOf(group, before.projection));
-  const near = fresh.filter(({ reach }) => isNear(reach, look.window));
-  return { fresh, gone, inSight: near.reduce((sum, { group }) => sum + group.length, 0) };
+  const isDrawn = (primitive: Primitive): boolean =>
+    primitive.kind !== 'text' || !runsTogether(primitive, before.projection);
+  let inSight = 0;
+  for (const { group, reach } of fresh)
+    if (isNear(reach, look.window))
+      for (const primitive of group) inSight += isDrawn(primitive) ? 1 : 0;
+  return { fresh, gone, inSight };
 };
 
 /**

@@ -191,10 +191,12 @@ export const letterText = (
   room: Lettering,
   order: readonly number[] = [],
 ): Lettered => {
+  // most of thousands of numbers do, and are not measured
+  if (runsTogether(primitive, projection)) return unlettered(plainly(primitive));
   const size = labelSize(primitive);
   if (size.width === 0) return unlettered();
   const at = toPaper(projection, primitive.at);
-  if (runsTogether(primitive, projection) || !room.sees(at)) return unlettered(plainly(primitive));
+  if (!room.sees(at)) return unlettered(plainly(primitive));
   const { far } = primitive;
   const wishes: Wishes = { at, size, far, cost: costFor(primitive), inSight: room.shows(at) };
   const best = cheapest(places(primitive, wishes, { order, projection, room }), (place, limit) =>
