@@ -14,7 +14,7 @@ import { laid } from '../sheet/papers.ts';
 import type { Rect } from '../sheet/rect.ts';
 import { sheetFrame } from '../sheet/sheetFrame.ts';
 import type { SheetOptions } from '../sheet/sheetOptions.ts';
-import { titleBlock } from '../sheet/titleBlock.ts';
+import { titleBlocks } from '../sheet/titleBlocks.ts';
 import { orderTables, signTable } from './orderTables.ts';
 import { unsignedGates } from './unsignedGates.ts';
 import { phrase, phraseOf } from '../../phrases/phrase.ts';
@@ -54,7 +54,11 @@ export const orderSheet = (site: Site, layout: Layout, options: SheetOptions): r
   const room = { ...content, y: content.y + top, height: content.height - top };
   const pages = paginate(stacksOf(site, layout, columnsIn(room).width), room);
   const title = unsigned.length === 0 ? phrase`Order` : phrase`Order, UNSIGNED`;
-  const check = checkValue(options.siteText);
+  const blocks = titleBlocks(frame, site, {
+    of: pages.length,
+    check: checkValue(options.siteText),
+    sort: phraseOf('brand')`order sheet`,
+  });
   return pages.map(({ atoms }, n) => ({
     title: `${n + 1} ${title}`,
     paper,
@@ -64,13 +68,7 @@ export const orderSheet = (site: Site, layout: Layout, options: SheetOptions): r
         atoms: [
           ...(unsigned.length === 0 ? [] : mark(content, unsigned)),
           ...atoms,
-          ...titleBlock(frame, site, {
-            title,
-            number: n + 1,
-            of: pages.length,
-            check,
-            sort: phraseOf('brand')`order sheet`,
-          }),
+          ...blocks({ title, number: n + 1 }),
         ],
       },
     ],

@@ -36,7 +36,7 @@ import { cautionsSection } from './sections/cautionsSection.ts';
 import { flagsPart, partsFor } from './setParts.ts';
 import { sheetFrame } from './sheetFrame.ts';
 import type { SheetOptions } from './sheetOptions.ts';
-import { titleBlock } from './titleBlock.ts';
+import { titleBlocks } from './titleBlocks.ts';
 import { phrase } from '../../phrases/phrase.ts';
 import { language } from '../../phrases/speak.ts';
 
@@ -200,12 +200,18 @@ export function* sheetSteps(
   ];
   const check = checkValue(options.siteText);
   const total = all.length + customer.length;
+  const known = new Map<Paper, ReturnType<typeof titleBlocks>>();
+  const blocksOn = (own: Paper): ReturnType<typeof titleBlocks> => {
+    const blocks = known.get(own) ?? titleBlocks(sheetFrame(own), site, { of: total, check });
+    known.set(own, blocks);
+    return blocks;
+  };
   const sheets = all.map(({ paper: own, title, layers, leads, links }, n): Page => {
-    const name = { title, number: n + 1, of: total, check };
+    const number = n + 1;
     return {
-      title: `${n + 1} ${title}`,
+      title: `${number} ${title}`,
       paper: own,
-      layers: [...layers, { name: 'sheet', atoms: titleBlock(sheetFrame(own), site, name) }],
+      layers: [...layers, { name: 'sheet', atoms: blocksOn(own)({ title, number }) }],
       links: [...links, ...linksOf(leads, anchors)],
       language: language(),
     };

@@ -12,14 +12,18 @@ import type { SheetFrame } from './sheetFrame.ts';
 import type { Rect } from './rect.ts';
 import { phrase, phraseOf } from '../../phrases/phrase.ts';
 
-/** What a title block says besides the job. */
-export interface SheetName {
-  readonly title: string;
-  readonly number: number;
+/** What the title blocks of a set say besides the job: how many sheets it has, and its check value. */
+export interface SetName {
   readonly of: number;
   readonly check: string;
   /** What the set is, under the name of the program; `crew sheet` unless said. */
   readonly sort?: string;
+}
+
+/** What the title block of one sheet says. */
+export interface SheetName {
+  readonly title: string;
+  readonly number: number;
 }
 
 const reminder = phrase`Call before you dig. Local codes and the owner of the land come first. Figures approve nothing.`;
@@ -84,12 +88,15 @@ const rules = ({ title }: SheetFrame, starts: readonly number[]): Atom => {
   };
 };
 
-/** The frame of a sheet and its title block: job, customer, place, who and when, sheet and check value. */
-export const titleBlock = (
+/**
+ * The frames of the sheets of a set on one paper and their title blocks: job, customer, place, who and when, sheet and
+ * check value. What all of them say is set once.
+ */
+export const titleBlocks = (
   frame: SheetFrame,
   { job }: Pick<Site, 'job'>,
-  { title, number, of, check, sort = phraseOf('brand')`crew sheet` }: SheetName,
-): Atom[] => {
+  { of, check, sort = phraseOf('brand')`crew sheet` }: SetName,
+): ((name: SheetName) => Atom[]) => {
   const { outer, title: box } = frame;
   const { job: first, who, sheet } = cells(box);
   const in1 = (look: LineLook): LineLook => ({ ...look, width: first.width });
@@ -98,7 +105,7 @@ export const titleBlock = (
   const big = { size: sizeToFit(name, first.width, sizes, 'bold'), weight: 'bold' } as const;
   const low = box.y + box.height - 0.12;
   const around = rectangleOutline(outer, outer.width, outer.height);
-  return [
+  const before: readonly Atom[] = [
     { do: 'stroke', pen: pens.frame, outline: around },
     { do: 'stroke', pen: pens.frame, outline: rectangleOutline(box, box.width, box.height) },
     rules(frame, [first.x, who.x, sheet.x]),
@@ -114,9 +121,18 @@ export const titleBlock = (
       ],
       who,
     ),
-    ...sheetTitle(sheet, title),
-    ...lineOfText(phrase`Sheet ${number} of ${of}`, sheet.x, box.y + 0.44, { width: sheet.width }),
+  ];
+  const after: readonly Atom[] = [
     ...lineOfText(phrase`Check ${check}`, sheet.x, box.y + 0.62, { width: sheet.width }),
     ...lineOfText(reminder, box.x + 0.1, low, { size: letters.small, width: box.width - 0.2 }),
   ];
+  return ({ title, number }) => {
+    const counted = phrase`Sheet ${number} of ${of}`;
+    return [
+      ...before,
+      ...sheetTitle(sheet, title),
+      ...lineOfText(counted, sheet.x, box.y + 0.44, { width: sheet.width }),
+      ...after,
+    ];
+  };
 };
