@@ -10,8 +10,11 @@ const moveStep = (step: Step, dx: number, dy: number): Step => {
   return { go: 'arc', x, y, radius, start, sweep };
 };
 
-const moveOutline = (outline: Outline, dx: number, dy: number): Outline =>
-  outline.map((step) => moveStep(step, dx, dy));
+const moveOutline = (outline: Outline, dx: number, dy: number): Outline => {
+  const moved: Step[] = [];
+  for (const step of outline) moved.push(moveStep(step, dx, dy));
+  return moved;
+};
 
 // and so are texts, but for what only some of them have
 const moveText = (own: Text, dx: number, dy: number): Text => {
@@ -40,5 +43,8 @@ const moveAtom = (atom: Atom, dx: number, dy: number): Atom => {
 };
 
 /** The same atoms farther to the right and down on the paper, in inches. */
-export const moveAtoms = (atoms: readonly Atom[], dx: number, dy: number): Atom[] =>
-  atoms.map((atom) => moveAtom(atom, dx, dy));
+export const moveAtoms = (atoms: readonly Atom[], dx: number, dy: number): Atom[] => {
+  const moved: Atom[] = [];
+  for (const atom of atoms) moved.push(moveAtom(atom, dx, dy));
+  return moved;
+};

@@ -1,5 +1,5 @@
 import { radians } from '../../units/radians.ts';
-import type { Text } from '../atom.ts';
+import type { Cell, Text } from '../atom.ts';
 import type { Ink } from '../ink.ts';
 import { printable } from '../printable.ts';
 import { shorten } from '../shorten.ts';
@@ -13,6 +13,8 @@ export interface LineLook {
   readonly ink?: Ink;
   readonly align?: 'left' | 'middle' | 'right';
   readonly width?: number;
+  /** The cell of a table that it stands in. */
+  readonly cell?: Cell;
 }
 
 /**
@@ -20,7 +22,8 @@ export interface LineLook {
  * is left to print. Paper inches.
  */
 export const lineOfText = (text: string, x: number, y: number, look: LineLook = {}): Text[] => {
-  const { size = letters.body, weight = 'regular', ink = 'text', align = 'left', width } = look;
+  const { size = letters.body, weight = 'regular', ink = 'text', align = 'left' } = look;
+  const { width, cell } = look;
   const clean = printable(text);
   const cut = width === undefined ? clean : shorten(clean, width, size, weight);
   if (cut === '') return [];
@@ -36,6 +39,7 @@ export const lineOfText = (text: string, x: number, y: number, look: LineLook = 
       weight,
       ink,
       halo: 'none',
+      ...(cell === undefined ? {} : { cell }),
     },
   ];
 };

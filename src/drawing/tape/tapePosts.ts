@@ -33,17 +33,18 @@ const sizes = {
 const mark = (post: Post, x: number): Atom[] => {
   const { hole, pipe } = isTerminal(post) ? sizes.terminal : sizes.line;
   const at = { x, y: fence };
+  const around = circleOutline(at, hole);
   return [
     {
       do: 'stroke',
       pen: { ink: isTerminal(post) ? 'post' : 'dimension', width: 0.01, dash: [] },
       outline: segmentsOutline([[at, { x, y: hang - 0.02 }]]),
     },
-    { do: 'fill', ink: 'paper', opacity: 1, outline: circleOutline(at, hole) },
+    { do: 'fill', ink: 'paper', opacity: 1, outline: around },
     {
       do: 'stroke',
       pen: { ink: 'post', width: 0.008, dash: [] },
-      outline: circleOutline(at, hole),
+      outline: around,
     },
     { do: 'fill', ink: 'post', opacity: 1, outline: circleOutline(at, pipe) },
   ];
@@ -91,8 +92,9 @@ const shifts = [0, 0.09, -0.09, 0.18, -0.18] as const;
 const letterReading = (text: string, x: number, post: Post, room: Lettering): Lettered => {
   for (const shift of shifts) {
     const found = readingText(text, x + shift, post);
-    if (!room.isFree(textBox(found))) continue;
-    room.take(textBox(found));
+    const box = textBox(found);
+    if (!room.isFree(box)) continue;
+    room.take(box);
     const from = { x, y: bodyBottom };
     const lead: Atom = {
       do: 'stroke',
@@ -107,8 +109,9 @@ const letterReading = (text: string, x: number, post: Post, room: Lettering): Le
 const letterBack = (text: Text, post: Post, room: Lettering): Lettered => {
   for (const shift of shifts) {
     const found = { ...text, at: { x: text.at.x + shift, y: text.at.y } };
-    if (!room.isFree(textBox(found))) continue;
-    room.take(textBox(found));
+    const box = textBox(found);
+    if (!room.isFree(box)) continue;
+    room.take(box);
     return { lines: [], texts: [found], left: [] };
   }
   return { lines: [], texts: [], left: [phrase`${post.tag} ${text.text} from the other end`] };

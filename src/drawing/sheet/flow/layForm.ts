@@ -7,7 +7,7 @@ import { letters, lineSpacing } from '../letters.ts';
 import { lineOfText } from '../lineOfText.ts';
 import type { Block, Stack } from './block.ts';
 import { cellPad } from './columnWidths.ts';
-import { cellAt, groupCell, inCell } from './inCell.ts';
+import { cellAt, groupCell } from './cellAt.ts';
 import { subheading } from './heading.ts';
 import { inGroups } from './inGroups.ts';
 import { stackBlocks } from './stackBlocks.ts';
@@ -90,14 +90,12 @@ const headOf = ({ columns }: Form, edges: readonly number[]): Block => {
     return wrapText(heading, { width, size: letters.body, weight: 'bold' });
   });
   const height = Math.max(1, ...cells.map(({ length }) => length)) * line + 0.1;
-  const atoms = cells.flatMap((lines, n) =>
-    inCell(
-      lines.flatMap((text, row) =>
-        lineOfText(text, (edges[n] ?? 0) + cellPad, 0.05 + (row + 0.5) * line, { weight: 'bold' }),
-      ),
-      cellAt(0, n, columns.length),
-    ),
-  );
+  const atoms = cells.flatMap((lines, n) => {
+    const look = { weight: 'bold', cell: cellAt(0, n, columns.length) } as const;
+    return lines.flatMap((text, row) =>
+      lineOfText(text, (edges[n] ?? 0) + cellPad, 0.05 + (row + 0.5) * line, look),
+    );
+  });
   const rule = segmentsOutline([
     [
       { x: 0, y: height },
@@ -120,19 +118,19 @@ const rowOf = ({ columns, rows }: Form, row: number, edges: readonly number[]): 
     }
     const weight = hand > 0 ? 'bold' : 'regular';
     const width = to - x - 2 * cellPad + 1e-9;
-    const text = lineOfText(cells[n] ?? '', x + cellPad, formRow / 2, { weight, width });
-    return inCell(text, cellAt(row + 1, n, columns.length));
+    const look = { weight, width, cell: cellAt(row + 1, n, columns.length) } as const;
+    return lineOfText(cells[n] ?? '', x + cellPad, formRow / 2, look);
   });
   return { height: formRow, atoms: [...atoms, ruled(edges, formRow)] };
 };
 
 const groupOf = (name: string, row: number, edges: readonly number[]): Block => {
   const width = edges.at(-1) ?? 0;
-  const text = lineOfText(name, cellPad, 0.05 + line / 2, {
+  const named = lineOfText(name, cellPad, 0.05 + line / 2, {
     weight: 'bold',
     width: width - 2 * cellPad,
+    cell: groupCell(row + 1, edges.length - 1),
   });
-  const named = inCell(text, groupCell(row + 1, edges.length - 1));
   return { height: line + 0.1, atoms: [...named, ruled([0, width], line + 0.1)] };
 };
 

@@ -8,7 +8,7 @@ import { letters, lineSpacing } from '../letters.ts';
 import { lineOfText } from '../lineOfText.ts';
 import type { Block, Stack } from './block.ts';
 import { cellPad, columnWidths } from './columnWidths.ts';
-import { cellAt, groupCell, inCell } from './inCell.ts';
+import { cellAt, groupCell } from './cellAt.ts';
 import { subheading } from './heading.ts';
 import { inGroups } from './inGroups.ts';
 import { stackBlocks } from './stackBlocks.ts';
@@ -48,10 +48,8 @@ const layRow = ({ table, widths, pad }: Grid, cells: readonly string[], row: num
     most = Math.max(most, lines.length);
     const at = align === 'right' ? x + width - cellPad : x + cellPad;
     x += width;
-    const set = lines.flatMap((text, under) =>
-      lineOfText(text, at, pad + (under + 0.5) * line, { weight, align }),
-    );
-    return inCell(set, cellAt(row, n, table.columns.length));
+    const look = { weight, align, cell: cellAt(row, n, table.columns.length) } as const;
+    return lines.flatMap((text, under) => lineOfText(text, at, pad + (under + 0.5) * line, look));
   });
   return { height: most * line + 2 * pad, atoms };
 };
@@ -88,13 +86,11 @@ const groupName = (name: string, row: number, grid: Grid): Block =>
     grid,
     {
       height: line + 2 * grid.pad + 0.06,
-      atoms: inCell(
-        lineOfText(name, cellPad, grid.pad + 0.06 + line / 2, {
-          weight: 'bold',
-          width: grid.width - 2 * cellPad,
-        }),
-        groupCell(row, grid.table.columns.length),
-      ),
+      atoms: lineOfText(name, cellPad, grid.pad + 0.06 + line / 2, {
+        weight: 'bold',
+        width: grid.width - 2 * cellPad,
+        cell: groupCell(row, grid.table.columns.length),
+      }),
     },
     false,
   );

@@ -1,11 +1,4 @@
-import type { Cell, Text } from '../../atom.ts';
-
-// written out: tables have thousands of texts, and copies of all that they have are slow to make
-/** Lines of text that are one cell of a table between them. */
-export const inCell = (lines: readonly Text[], cell: Cell): Text[] =>
-  lines.map(({ text, at, size, angle, align, baseline, weight, ink, halo }) => {
-    return { do: 'text', text, at, size, angle, align, baseline, weight, ink, halo, cell };
-  });
+import type { Cell } from '../../atom.ts';
 
 /** A cell in a row of `columns` cells, row 0 being the head; all numbers from 0. */
 export const cellAt = (row: number, column: number, columns: number): Cell => ({
