@@ -2,12 +2,11 @@ import { distance } from '../../geometry/distance.ts';
 import { spot } from '../../geometry/tolerance.ts';
 import type { MarkId } from '../../site/ids.ts';
 import { marksObserved } from '../../site/marksObserved.ts';
-import type { Frame } from './frame.ts';
-import { freedomsOf, unknown } from './freedoms.ts';
+import { freedomsOf } from './freedoms.ts';
 import { boardOf, hair, moveOf, type Base, type Motion } from './motion.ts';
 import type { Network } from './networks.ts';
 import type { Places } from './rows.ts';
-import { strengthOf, type Strength } from './strength.ts';
+import type { Strength } from './strength.ts';
 
 /** A network without its fixes, with what its observations leave free. */
 export interface Part {
@@ -30,11 +29,13 @@ export interface Board extends Body {
   readonly base: Base | null;
 }
 
-/** What a network without fixes, which hold nothing, leaves free where its marks are. */
-export const partOf = (network: Network, frame: Frame): Part => {
-  const strength = strengthOf(network, network.spots, unknown, frame);
-  return { network, places: network.spots, strength, motions: freedomsOf(strength) };
-};
+/** What a network leaves free where its marks are, by how strong it is there; of fixes, which hold nothing, it has none. */
+export const partOf = (network: Network, strength: Strength): Part => ({
+  network,
+  places: network.spots,
+  strength,
+  motions: freedomsOf(strength),
+});
 
 /** All marks that go along with two as if on one board with them, in every motion; null where these do not. */
 const boardWith = ({ motions, places }: Part, base: Base): ReadonlySet<MarkId> | null => {

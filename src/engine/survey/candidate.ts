@@ -1,4 +1,3 @@
-import { distance } from '../../geometry/distance.ts';
 import type { SitePoint } from '../../geometry/point.ts';
 import type { MarkId } from '../../site/ids.ts';
 import type { Trusts } from '../../site/trusts.ts';
@@ -75,7 +74,7 @@ export const candidatesAmong = (
     const known = taped.get(from);
     for (let m = n + 1; m < marks.length; m += 1) {
       const [to, b] = marks[m]!;
-      const length = distance(a, b);
+      const length = Math.sqrt((b.x - a.x) ** 2 + (b.y - a.y) ** 2);
       if (length < shortest) continue;
       const sigma = tapeSigma(length, trusts);
       const worth = worthOf(n, m, length, sigma);

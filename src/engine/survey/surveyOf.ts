@@ -9,12 +9,14 @@ import type { Carry } from '../carry/carry.ts';
 import { partOf, type Part } from './bodies.ts';
 import { checkedFrom } from './checkingTape.ts';
 import { frameFrom } from './frame.ts';
+import { unknown } from './freedoms.ts';
 import { gatePlaces, type Stood } from './gatePlaces.ts';
 import { heldAmong, type Held } from './held.ts';
 import { helpfulTape } from './helpfulTape.ts';
 import { judge, type Judged } from './judged.ts';
 import type { Network } from './networks.ts';
 import type { Places } from './rows.ts';
+import { strengthOf, type Strength } from './strength.ts';
 import { unsurveyed, type Reading, type Suspect, type Survey } from './survey.ts';
 import { networkKey, networksOf, sightingsOf } from './surveyed.ts';
 
@@ -49,7 +51,8 @@ const firmNetworks = (site: Site): Network[] =>
 
 /** What is found of a network by itself. */
 interface Found {
-  readonly part: Part;
+  readonly network: Network;
+  readonly strength: Strength;
   readonly judged: Judged;
 }
 
@@ -57,9 +60,17 @@ const foundIn = (site: Site, carry: Carry): Found[] =>
   firmNetworks(site).map((network) => {
     const { id, from } = networkKey(network);
     return carry.shelf<Found>('network').take(id, from, () => {
-      const part = partOf(network, frameFrom(network, carry));
-      return { part, judged: judge(network, part.strength) };
+      const frame = frameFrom(network, carry);
+      const strength = strengthOf(network, network.spots, unknown, frame);
+      return { network, strength, judged: judge(network, strength) };
     });
+  });
+
+const partsOf = (found: readonly Found[], carry: Carry): Part[] =>
+  found.map((one) => {
+    const { network, strength } = one;
+    const id = network.sightings[0]?.id ?? '';
+    return carry.shelf<Part>('part').take(id, [one], () => partOf(network, strength));
   });
 
 const placesOf = (site: Site, marks: readonly MarkId[]): Places =>
@@ -81,7 +92,7 @@ export const heldOf = (
   marks: readonly MarkId[] = concerned(site),
 ): Held | null => {
   if (marks.length > mostMarks) return null;
-  const parts = found.map(({ part }) => part);
+  const parts = partsOf(found, carry);
   const places = placesOf(site, marks);
   const fixed = marks.filter((id) => site.marks[id]?.fixed === true);
   const from = [...parts, ...[...places].flatMap(([id, { x, y }]) => [id, x, y]), ...fixed];
