@@ -2,7 +2,7 @@ import { PDFDict, PDFName, type PDFDocument, type PDFRef } from 'pdf-lib';
 import type { Mark } from '../paintPage.ts';
 import type { LaidLink } from './addLinks.ts';
 import { addTable, goesOn, type MarkedCell, type Place } from './addTable.ts';
-import { partDict } from './partDict.ts';
+import { StructurePart } from './structurePart.ts';
 import { pdfText } from './pdfText.ts';
 import { phrase } from '../../../phrases/phrase.ts';
 
@@ -48,7 +48,7 @@ const textsOf = (doc: PDFDocument, { title, marks }: HeardPage, place: Place) =>
     const own =
       mark.role === 'Figure' && figure !== null
         ? figure
-        : context.register(partDict(context, { role: 'P', ...place, kids: n }));
+        : context.register(new StructurePart({ role: 'P', ...place, kids: n }));
     owners.set(n, own);
     all.add(own);
   });

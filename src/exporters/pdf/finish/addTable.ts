@@ -1,8 +1,6 @@
-import { PDFName, type PDFDocument, type PDFRef } from 'pdf-lib';
+import type { PDFDocument, PDFRef } from 'pdf-lib';
 import type { Cell } from '../../../drawing/atom.ts';
-import { partDict } from './partDict.ts';
-
-const attributesKey = PDFName.of('A');
+import { StructurePart } from './structurePart.ts';
 
 /** A marked text in a table: its number on the page and its cell. */
 export interface MarkedCell {
@@ -33,11 +31,8 @@ export const goesOn = (before: Cell, next: Cell): boolean =>
   next.row > before.row || (next.row === before.row && next.column >= before.column);
 
 /** What is told of the head of a column, or of rows under its name, besides its text (ISO 32000-1, 14.8.5.7). */
-const attributes = ({ spans }: Cell) => ({
-  O: 'Table',
-  Scope: 'Column',
-  ...(spans > 1 ? { ColSpan: spans } : {}),
-});
+const attributes = ({ spans }: Cell): string =>
+  `<<\n/O /Table\n/Scope /Column\n${spans > 1 ? `/ColSpan ${spans}\n` : ''}>>`;
 
 /**
  * A table of the structure: its rows, in each every cell, also those without a text.
@@ -59,13 +54,13 @@ export const addTable = (
       const cell = texts[0]?.cell ?? first?.cell;
       const role = cell?.is === 'head' ? 'TH' : 'TD';
       const kids = texts.map(({ mark }) => mark);
-      const told = partDict(context, { role, under: row, page, kids });
-      if (cell?.is === 'head') told.set(attributesKey, context.obj(attributes(cell)));
-      const part = context.register(told);
+      const told = { role, under: row, page, kids } as const;
+      const head = cell?.is === 'head' ? { attributes: attributes(cell) } : {};
+      const part = context.register(new StructurePart({ ...told, ...head }));
       for (const { mark } of texts) owners.set(mark, part);
       return part;
     });
-    context.assign(row, partDict(context, { role: 'TR', under: table, page, kids: cells }));
+    context.assign(row, new StructurePart({ role: 'TR', under: table, page, kids: cells }));
     return row;
   });
   context.assign(table, context.obj({ S: 'Table', P: under, Pg: page, K: rows }));
