@@ -49,14 +49,14 @@ const paintWithin = (
   canvas: HTMLCanvasElement,
   { minX, minY, maxX, maxY }: Bounds,
   now: Painting,
-) => {
+): void => {
   const context = canvas.getContext('2d');
-  if (context === null) return;
   const inch = now.scale * now.density;
   const shift = now.from * inch;
-  const left = (Math.floor(minX * inch - shift) + shift) / inch;
-  const right = (Math.ceil(maxX * inch - shift) + shift) / inch;
+  const left = (Math.max(0, Math.floor(minX * inch - shift)) + shift) / inch;
+  const right = (Math.min(canvas.width, Math.ceil(maxX * inch - shift)) + shift) / inch;
   const [top, bottom] = [Math.floor(minY * inch) / inch, Math.ceil(maxY * inch) / inch];
+  if (context === null || left >= right) return;
   const area = [left, top, right - left, bottom - top].map((side) => side * now.scale);
   const [x = 0, y = 0, across = 0, down = 0] = area;
   context.save();

@@ -16,8 +16,12 @@ interface Kept {
   readonly from: readonly unknown[];
   readonly lettered: unknown;
   readonly looked: Bounds | null;
+  readonly took: Bounds | null;
   readonly puts: readonly Put[];
 }
+
+const grown = (all: Bounds | null, by: Bounds): Bounds =>
+  all === null ? by : unionOfBounds(all, by);
 
 /** Texts keep a distance from one another that is less than this, paper inches. */
 const nearby = 0.1;
@@ -65,10 +69,11 @@ const letteredAnew = (
   let looked: Bounds | null = null;
   const lettered = letter(
     overheard(room, puts, (at) => {
-      looked = looked === null ? at : unionOfBounds(looked, at);
+      looked = grown(looked, at);
     }),
   );
-  return { from, lettered, looked, puts };
+  const took = puts.reduce<Bounds | null>((all, { box }) => grown(all, boundsOfBox(box)), null);
+  return { from, lettered, looked, took, puts };
 };
 
 /** Letters one part into the room, by `letter` or as it was lettered before: see `LetteredBefore`. */
@@ -96,7 +101,7 @@ export class LetteredBefore {
     const differs: Bounds[] = [];
     let turn = 0;
     const differ = (kept: Kept | undefined): void => {
-      for (const { box } of kept?.puts ?? []) differs.push(expandBounds(boundsOfBox(box), nearby));
+      if (kept !== undefined && kept.took !== null) differs.push(expandBounds(kept.took, nearby));
     };
     const stands = ({ from, looked }: Kept, wanted: readonly unknown[]): boolean =>
       from.length === wanted.length &&

@@ -273,11 +273,10 @@ const drawnOf = (
   const closed = shown.map(({ piece, reach, closed: spans }) =>
     spans.map((span) => tapeClosed(piece, reach, span, { style, room })),
   );
-  const written = [
-    ...parts.flatMap(({ body, spaces, posts }) => [body, spaces, posts]),
-    ...closed.flat(),
-  ];
-  const breaks = breaksFor(boxesOf(written));
+  const written = parts.flatMap(({ body, spaces, posts }) => [body, spaces, posts]);
+  const hatched = closed.flat();
+  // nothing but hatching is broken for letters
+  const breaks = breaksFor(hatched.length === 0 ? [] : boxesOf([...written, ...hatched]));
   return parts.flatMap(({ body, spaces, posts }, n) => [
     body,
     ...(closed[n] ?? []).map((one) => ({ ...one, lines: brokenAt(one.lines, breaks) })),
