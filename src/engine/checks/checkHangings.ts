@@ -20,6 +20,7 @@ const mostSag = inches(1 / 2);
 
 const flagsFor = (hanging: LeafHanging, laid: LaidLines, site: Site): GateFlag[] => {
   const { pounds, moment, capacity, sag, post, asks, depth } = hanging;
+  if (moment <= capacity && asks <= depth + slack && sag <= mostSag) return [];
   const say = (length: Inches): string => formatLength(length, fineStyle(site.lengths));
   const tag = laid.posts.get(post)?.tag ?? '?';
   const leaf = phrase`a leaf of about ${Math.round(pounds)} lb on post ${tag}`;
