@@ -61,12 +61,13 @@ type Worth = (from: number, to: number, length: number, sigma: number) => number
 const asGood: Worth = () => 1;
 
 /**
- * Every tape between two marks of a field that was not pulled yet and is worth more than nothing, in the
- * order of their ids.
+ * Every tape between two marks of a field that was not pulled yet and is worth more than the `least`, in
+ * the order of their ids.
  */
 export const candidatesAmong = (
   { marks, taped, trusts }: Field,
   worthOf: Worth = asGood,
+  least = 0,
 ): Candidate[] => {
   const found: Candidate[] = [];
   for (let n = 0; n < marks.length; n += 1) {
@@ -78,7 +79,7 @@ export const candidatesAmong = (
       if (length < shortest) continue;
       const sigma = tapeSigma(length, trusts);
       const worth = worthOf(n, m, length, sigma);
-      if (worth > 0 && known?.has(to) !== true) found.push({ from, to, length, sigma, worth });
+      if (worth > least && known?.has(to) !== true) found.push({ from, to, length, sigma, worth });
     }
   }
   return found;

@@ -71,7 +71,8 @@ const mostOf = ({ part, shadow }: Weak, { marks }: Field) => {
     return column === undefined ? none : { x: all[column]!, y: all[column + 1]! };
   });
   return (from: number, to: number, length: number, sigma: number): number => {
-    const [a, b, here, there] = [marks[from]![1], marks[to]![1], reach[from]!, reach[to]!];
+    const [a, here] = [marks[from]![1], reach[from]!];
+    const [b, there] = [marks[to]![1], reach[to]!];
     const stretch = (there.x - here.x) * (b.x - a.x) + (there.y - here.y) * (b.y - a.y);
     return (stretch / (length * sigma)) ** 2;
   };
@@ -84,12 +85,10 @@ const mostOf = ({ part, shadow }: Weak, { marks }: Field) => {
  */
 const bestFor = (weak: Weak, parts: readonly Part[], field: Field, places: Places) => {
   const { part, shadow } = weak;
-  const most = mostOf(weak, field);
   const least = leastGain * product(shadow, shadow);
-  const tried = candidatesAmong(field, (...tape) => {
-    const worth = most(...tape);
-    return worth > least ? worth : 0;
-  }).toSorted((a, b) => b.worth - a.worth || a.length - b.length);
+  const tried = candidatesAmong(field, mostOf(weak, field), least).toSorted(
+    (a, b) => b.worth - a.worth || a.length - b.length,
+  );
   let [best, gain]: [Candidate | null, number] = [null, least];
   for (const one of tried) {
     if (one.worth <= gain) break;

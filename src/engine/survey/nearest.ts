@@ -74,10 +74,11 @@ const backAlong = (
 ): Float64Array => {
   const all = motions.map((_, n) => n);
   const fill = triangleFill(all.map((n) => Int32Array.from(all.slice(n + 1))));
-  const asked = Array.from(moved, (move, column): Equation => {
+  const asked: Equation[] = [];
+  moved.forEach((move, column) => {
     const pull = pulls[column]!;
     const values = motions.map((motion) => motion[column]! / pull);
-    return { columns: all, values, off: move / pull };
+    asked.push({ columns: all, values, off: move / pull });
   });
   const far = leastSquares(turned(fill, asked));
   return moved.map((_, column) =>
