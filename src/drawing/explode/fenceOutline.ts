@@ -77,14 +77,12 @@ const piece = (
   const middles = Array.from({ length: last - first + 1 }, (_, n) => (first + n + 0.5) * step);
   const ends = [first * step, (last + 1) * step] as const;
   const dashes = [ends[0], ...middles.flatMap((x) => [x - gap, x + gap]), ends[1]];
+  const way = bearing(a, b);
   const lines = dashes.flatMap((from, n) => {
     const to = dashes[n + 1];
     return n % 2 === 0 && to !== undefined ? [[at(from), at(to)] as const] : [];
   });
-  return segmentsOutline([
-    ...lines,
-    ...middles.flatMap((middle) => signAt[of](at(middle), bearing(a, b))),
-  ]);
+  return segmentsOutline([...lines, ...middles.flatMap((middle) => signAt[of](at(middle), way))]);
 };
 
 /**

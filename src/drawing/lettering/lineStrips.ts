@@ -29,6 +29,7 @@ export const lineStrips = (
 ): OrientedBox<'paper'>[] =>
   lines.flatMap(([from, to]) => {
     const count = Math.min(mostPieces, Math.max(1, Math.ceil(distance(from, to) / longest)));
+    if (count === 1) return lineStrip(from, to);
     return Array.from({ length: count }, (_, n) =>
       lineStrip(lerp(from, to, n / count), lerp(from, to, (n + 1) / count)),
     );

@@ -102,12 +102,11 @@ export const tapeBody = (
   const numbers = majors
     .filter((reading) => reading > 0)
     .map((reading) => number(write(reading), xOf(reading)))
-    .filter(
-      (text) =>
-        isOnTape(text, reach) &&
-        room.isFree(textBox(text)) &&
-        weigh(room.covers(textBox(text)), usualCost) === 0,
-    );
+    .filter((text) => {
+      if (!isOnTape(text, reach)) return false;
+      const box = textBox(text);
+      return room.isFree(box) && weigh(room.covers(box), usualCost) === 0;
+    });
   for (const text of numbers) room.take(textBox(text));
   const width = (reach.to - reach.from) * reach.scale;
   const body = rectangleOutline({ x: reach.x, y: bodyTop }, width, bodyBottom - bodyTop);

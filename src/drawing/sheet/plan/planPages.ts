@@ -166,7 +166,9 @@ export function* planPages(
 }
 
 /** What no sheet of a plan had room for. */
-export const leftOnAll = ([first, ...rest]: readonly PlanPage[]): readonly string[] =>
-  (first?.left ?? []).filter(
-    (text) => text !== '' && rest.every(({ left }) => left.includes(text)),
+export const leftOnAll = ([first, ...rest]: readonly PlanPage[]): readonly string[] => {
+  const others = rest.map(({ left }) => new Set(left));
+  return (first?.left ?? []).filter(
+    (text) => text !== '' && others.every((left) => left.has(text)),
   );
+};
