@@ -11,7 +11,7 @@ const plainly = (before: Posts, now: Posts): Touched => {
   const all = [...before.values(), ...now.values()];
   const touched = all.filter(({ id }) => before.get(id) !== now.get(id));
   return {
-    posts: new Set(touched.map(({ id }) => id)),
+    posts: new Map(touched.map(({ id }) => [id, now.get(id) ?? null])),
     lines: new Set(touched.flatMap(({ lines }) => lines)),
   };
 };
@@ -28,9 +28,9 @@ it('an edit touches the posts that came, went or are others, and their lines', (
       ];
       const touched = plainly(before, now);
       expect(touchedPosts(before, now)).toEqual(touched);
-      expect(touchedPosts(now, before)).toEqual(touched);
       expect(touchedPosts(mapOf(before), now)).toEqual(touched);
-      expect(touchedPosts(now, now)).toEqual({ posts: new Set(), lines: new Set() });
+      expect(touchedPosts(now, before)).toEqual(plainly(now, before));
+      expect(touchedPosts(now, now)).toEqual({ posts: new Map(), lines: new Set() });
     }),
     { numRuns: 60 },
   );
