@@ -109,6 +109,23 @@ const standsOnPad = 2;
 
 type Stand = (typeof stands)[number];
 
+/** How many tiers may lie one beyond another: the bays, the stretches, the total. */
+const mostTiers = 3;
+
+/** True where none of so many tiers, the innermost on a line, comes into the window. */
+const tiersLieOff = ({ points, off, out }: ChainLine, count: number, room: Lettering): boolean => {
+  const bounds = boundsOf(points);
+  if (bounds === null) return false;
+  const { minX, minY, maxX, maxY } = bounds;
+  for (let n = 0; n < count; n += 1) {
+    const far = off + n * toNextTier;
+    const [x, y] = [far * out.x, far * out.y];
+    if (room.reaches({ minX: minX + x, minY: minY + y, maxX: maxX + x, maxY: maxY + y }))
+      return false;
+  }
+  return true;
+};
+
 const attempt = (
   tiersIn: (tried: Trial) => readonly ChainTier[],
   wrong: number,
@@ -200,8 +217,10 @@ function* waysToWrite(chain: ChainPrimitive, line: ChainLine, room: Lettering) {
   const wrongAt = ({ side }: Stand): number => (side < 0 ? costOfOtherSide[own] : 0);
   for (const form of forms) {
     for (const stand of tries) {
-      const tiers = (tried: Trial) => allTiers(form, lineAt(line, stand), tried);
-      const way = attempt(tiers, wrongAt(stand), room);
+      const at = lineAt(line, stand);
+      const tiers = (tried: Trial) => allTiers(form, at, tried);
+      const isOff = tiersLieOff(at, mostTiers, room);
+      const way = isOff ? 'no room' : attempt(tiers, wrongAt(stand), room);
       if (stand === stands[0]) own = way === 'no room' ? way : 'room';
       yield way;
       if (way === 'too short') break;
@@ -215,36 +234,16 @@ function* waysToWrite(chain: ChainPrimitive, line: ChainLine, room: Lettering) {
       if (way !== 'too short') {
         const at = lineAt(line, stand);
         const tier = { line: { ...at, points: chainEnds(at) }, pieces: wholePiece(at, text) };
-        way = attempt(() => [tier], wrongAt(stand), room);
+        way = tiersLieOff(at, 1, room) ? 'no room' : attempt(() => [tier], wrongAt(stand), room);
       }
       yield way;
     }
   }
 }
 
-/** How many tiers may lie one beyond another: the bays, the stretches, the total. */
-const mostTiers = 3;
-
-/** How many tiers out the outermost may stand, beside the innermost of a chain as it wishes to. */
-const farthest = (mine: 1 | -1): number =>
-  Math.max(...stands.flatMap(({ side, step }) => (side === mine ? [step] : []))) + mostTiers - 1;
-
-/** Where tiers may stand: to which side of the fence, and how many tiers out. */
-const tierPlaces = ([1, -1] as const).flatMap((side) =>
-  Array.from({ length: farthest(side) + 1 }, (_, n) => ({ side, n })),
-);
-
 /** True where no tier of a chain comes into the window, wherever it stands. */
-const liesOff = ({ points, off, out }: ChainLine, room: Lettering): boolean => {
-  const bounds = boundsOf(points);
-  if (bounds === null) return false;
-  const { minX, minY, maxX, maxY } = bounds;
-  return tierPlaces.every(({ side, n }) => {
-    const far = side * (off + n * toNextTier);
-    const [x, y] = [far * out.x, far * out.y];
-    return !room.reaches({ minX: minX + x, minY: minY + y, maxX: maxX + x, maxY: maxY + y });
-  });
-};
+const liesOff = (line: ChainLine, room: Lettering): boolean =>
+  stands.every((stand) => tiersLieOff(lineAt(line, stand), mostTiers, room));
 
 /**
  * Finds places for all texts of a chain and takes the room: every piece, its stretches and the total; else
