@@ -75,7 +75,7 @@ export const Pad = (props: Props) => {
       style={{ cursor: props.cursor, background: props.still.palette.paper }}
       onPointerDown={() => pad.current?.focus({ preventScroll: true })}
     >
-      <div ref={paper} />
+      <div ref={paper} className="sheets" />
     </div>
   );
 };
