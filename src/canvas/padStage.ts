@@ -32,9 +32,10 @@ const paintedAnew = (
     // a canvas that gets a size is blank
     canvas.width = across;
     canvas.height = down;
-    canvas.style.width = `${width}px`;
-    canvas.style.height = `${height}px`;
   }
+  // told each time: at another zoom of the browser as many pixels are another size
+  canvas.style.width = `${width}px`;
+  canvas.style.height = `${height}px`;
   context?.setTransform(density, 0, 0, density, 0, 0);
   context?.clearRect(0, 0, width, height);
   return context;
