@@ -49,15 +49,18 @@ export const addTable = (
     const row = context.nextRef();
     const [first] = own;
     const count = first === undefined || first.cell.spans > 1 ? 1 : first.cell.columns;
+    // texts of a row go up by columns
+    let next = 0;
     const cells = Array.from({ length: count }, (_, column) => {
-      const texts = own.filter(({ cell }) => cell.column === column);
-      const cell = texts[0]?.cell ?? first?.cell;
+      const cell = own[next]?.cell.column === column ? own[next]?.cell : first?.cell;
       const role = cell?.is === 'head' ? 'TH' : 'TD';
-      const kids = texts.map(({ mark }) => mark);
+      const kids: number[] = [];
+      for (let text = own[next]; text?.cell.column === column; text = own[(next += 1)])
+        kids.push(text.mark);
       const told = { role, under: row, page, kids } as const;
       const head = cell?.is === 'head' ? { attributes: attributes(cell) } : {};
       const part = context.register(new StructurePart({ ...told, ...head }));
-      for (const { mark } of texts) owners.set(mark, part);
+      for (const mark of kids) owners.set(mark, part);
       return part;
     });
     context.assign(row, new StructurePart({ role: 'TR', under: table, page, kids: cells }));
