@@ -129,7 +129,8 @@ export class StillPicture {
   }
 
   private paintWhole({ still, view, pad }: Wanted): void {
-    if (this.standing === null) return;
+    // a drawing of another scale is on its way out: the next one comes in these colours
+    if (this.standing?.anchor.scale !== view.scale) return;
     this.picture = newSnapshot(this.canvas, view, pad);
     paintDrawing(this.picture, this.standing, still, null);
   }
