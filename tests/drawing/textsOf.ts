@@ -1,6 +1,6 @@
 import type { Atom, Text } from '../../src/drawing/atom.ts';
 import { textBox } from '../../src/drawing/lettering/textBox.ts';
-import { boxesOverlap } from '../../src/geometry/boxesOverlap.ts';
+import { boxesOverlap } from '../geometry/boxesOverlap.ts';
 import { distance } from '../../src/geometry/distance.ts';
 import type { OrientedBox } from '../../src/geometry/orientedBox.ts';
 

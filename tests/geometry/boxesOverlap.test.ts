@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { boxesOverlap } from '../../src/geometry/boxesOverlap.ts';
+import { boxesOverlap } from './boxesOverlap.ts';
 import { contains } from '../../src/geometry/contains.ts';
 import { corners } from '../../src/geometry/orientedBox.ts';
 import { edges } from '../../src/geometry/polygon.ts';

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { boxesOverlap } from '../../src/geometry/boxesOverlap.ts';
+import { boxesOverlap } from './boxesOverlap.ts';
 import { boxShapes } from '../../src/geometry/boxShapes.ts';
 import type { OrientedBox } from '../../src/geometry/orientedBox.ts';
 import { shapesOverlap } from '../../src/geometry/shapesOverlap.ts';

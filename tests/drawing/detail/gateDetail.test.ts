@@ -7,7 +7,7 @@ import type { GateSight } from '../../../src/drawing/detail/gateSight.ts';
 import { outlinePieces } from '../../../src/drawing/explode/outlinePieces.ts';
 import { letterExtent, textBox } from '../../../src/drawing/lettering/textBox.ts';
 import { bearing } from '../../../src/geometry/bearing.ts';
-import { boxesOverlap } from '../../../src/geometry/boxesOverlap.ts';
+import { boxesOverlap } from '../../geometry/boxesOverlap.ts';
 import { distance } from '../../../src/geometry/distance.ts';
 import { midpoint } from '../../../src/geometry/midpoint.ts';
 import { corners } from '../../../src/geometry/orientedBox.ts';

@@ -6,7 +6,7 @@ import { onPiece } from '../../../src/drawing/explode/onPiece.ts';
 import { pathPieces } from '../../../src/drawing/explode/pathPieces.ts';
 import { circleOutline, polylineOutline } from '../../../src/drawing/explode/polylineOutline.ts';
 import { pens } from '../../../src/drawing/pens.ts';
-import { boxesOverlap } from '../../../src/geometry/boxesOverlap.ts';
+import { boxesOverlap } from '../../geometry/boxesOverlap.ts';
 import { distance } from '../../../src/geometry/distance.ts';
 import { radians } from '../../../src/units/radians.ts';
 import { lineStrip } from '../../../src/drawing/lettering/lineStrips.ts';

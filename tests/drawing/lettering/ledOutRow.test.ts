@@ -3,7 +3,7 @@ import type { Atom } from '../../../src/drawing/atom.ts';
 import { explode } from '../../../src/drawing/explode.ts';
 import { textBox } from '../../../src/drawing/lettering/textBox.ts';
 import type { Primitive } from '../../../src/drawing/primitive.ts';
-import { boxesOverlap } from '../../../src/geometry/boxesOverlap.ts';
+import { boxesOverlap } from '../../geometry/boxesOverlap.ts';
 import { segmentIntersection } from '../../../src/geometry/segmentIntersection.ts';
 import { radians } from '../../../src/units/radians.ts';
 import { textsOf } from '../textsOf.ts';

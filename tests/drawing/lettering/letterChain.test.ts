@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { drawOnPaper, type Room } from '../../../src/drawing/drawOnPaper.ts';
 import { textBox } from '../../../src/drawing/lettering/textBox.ts';
 import type { Primitive } from '../../../src/drawing/primitive.ts';
-import { boxesOverlap } from '../../../src/geometry/boxesOverlap.ts';
+import { boxesOverlap } from '../../geometry/boxesOverlap.ts';
 import { radians } from '../../../src/units/radians.ts';
 import { textsOf } from '../textsOf.ts';
 

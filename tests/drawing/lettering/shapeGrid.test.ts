@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { makeShapeGrid } from '../../../src/drawing/lettering/shapeGrid.ts';
 import { weights } from '../../../src/drawing/lettering/weight.ts';
-import { boxesOverlap } from '../../../src/geometry/boxesOverlap.ts';
+import { boxesOverlap } from '../../geometry/boxesOverlap.ts';
 import { boxShapes } from '../../../src/geometry/boxShapes.ts';
 import type { OrientedBox } from '../../../src/geometry/orientedBox.ts';
 import { radians } from '../../../src/units/radians.ts';

@@ -3,7 +3,7 @@ import type { Page } from '../../../src/drawing/sheet/page.ts';
 import { pageAtoms } from '../../../src/drawing/sheet/pageAtoms.ts';
 import { bearing } from '../../../src/geometry/bearing.ts';
 import { boundsOf, boundsOverlap } from '../../../src/geometry/bounds.ts';
-import { boxesOverlap } from '../../../src/geometry/boxesOverlap.ts';
+import { boxesOverlap } from '../../geometry/boxesOverlap.ts';
 import { distance } from '../../../src/geometry/distance.ts';
 import { midpoint } from '../../../src/geometry/midpoint.ts';
 import { corners } from '../../../src/geometry/orientedBox.ts';

@@ -1,6 +1,6 @@
-import { boxShapes } from './boxShapes.ts';
-import type { OrientedBox } from './orientedBox.ts';
-import { shapesOverlap } from './shapesOverlap.ts';
+import { boxShapes } from '../../src/geometry/boxShapes.ts';
+import type { OrientedBox } from '../../src/geometry/orientedBox.ts';
+import { shapesOverlap } from '../../src/geometry/shapesOverlap.ts';
 
 /** Whether two turned rectangles share area, as `shapesOverlap` says of their shapes. */
 export const boxesOverlap = <Space extends string>(
