@@ -45,6 +45,11 @@ export class SharedPosts implements Posts {
   values(): ReturnType<Posts['values']> {
     return new Array<Post>().concat(...this.lists).values();
   }
+
+  /** In JSON they are a record by their ids. */
+  toJSON(): Readonly<Record<PostId, Post>> {
+    return Object.fromEntries([...this.values()].map((post) => [post.id, post]));
+  }
 }
 
 const filled = (lists: Lists, count: number): readonly Drawer[] => {

@@ -1,12 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import type { Layout, Run } from '../../../src/engine/layout.ts';
+import type { Post, PostId } from '../../../src/engine/post.ts';
 import type { TapeReadings } from '../../../src/engine/posts/tapeReadings.ts';
 import { changed } from '../changed.ts';
 import { golden } from '../golden.ts';
 import { lath } from '../lath.ts';
 import { sampleSite, sampleSites } from '../sampleSites.ts';
 
-type Told = Pick<Layout, 'lines' | 'posts' | 'gates' | 'flags'> & {
+type Told = Pick<Layout, 'lines' | 'gates' | 'flags'> & {
+  readonly posts: Readonly<Record<PostId, Post>>;
   readonly readings: Record<Run['id'], TapeReadings>;
 };
 
@@ -25,10 +27,7 @@ describe('lath layout', () => {
     const gate = gates['gate:drive'];
     // two leaves of 56-7/8, two hinges of 1-7/8, a gap of 2-1/2: common practice, no published source
     expect(gate?.opening.target).toBe(120);
-    const [start, end] = [
-      posts.get(gate?.posts?.start ?? 'post:'),
-      posts.get(gate?.posts?.end ?? 'post:'),
-    ];
+    const [start, end] = [posts[gate?.posts?.start ?? 'post:'], posts[gate?.posts?.end ?? 'post:']];
     // centres = opening + half of each post's outside diameter
     expect(Math.hypot((end?.at.x ?? 0) - (start?.at.x ?? 0), 0)).toBeCloseTo(120 + 2.875, 9);
   });

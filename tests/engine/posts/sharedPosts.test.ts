@@ -58,6 +58,7 @@ describe('sharedPosts', () => {
     expect(now.get(first.id)).toBe(other);
     const copied = now.drawers.filter((drawer, n) => drawer !== before.drawers[n]);
     expect(copied).toHaveLength(1);
+    expect(JSON.parse(JSON.stringify(now))[first.id]).toEqual(other);
     expect(Math.max(...now.drawers.map((drawer) => drawer.length))).toBeLessThan(30);
   });
 });
