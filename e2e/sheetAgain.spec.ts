@@ -1,4 +1,4 @@
-import { readFileSync } from 'node:fs';
+import { readFileSync, writeFileSync } from 'node:fs';
 import { expect, test, type Page } from '@playwright/test';
 import { PDFDocument } from 'pdf-lib';
 import { saveSite } from '../src/site/saveSite.ts';
@@ -32,6 +32,8 @@ test('a crew sheet that is dropped is the drawing again, and its sheet has the s
   await page.goto('/?sample=taped-yard');
   const site = await yard.saved();
   const first = await download(page);
+  // so that both are there to be compared where they differ
+  writeFileSync(info.outputPath('page.pdf'), first);
   expect(first.equals(readFileSync(lathSheet(site, info.outputPath('yard'))))).toBe(true);
 
   await yard.show('Yard');
