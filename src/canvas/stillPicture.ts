@@ -1,9 +1,9 @@
 import type { Palette } from '../drawing/ink.ts';
+import type { Group } from '../drawing/group.ts';
 import {
   differenceOf,
   drawFromNothing,
   redrawn,
-  type Group,
   type PaperDrawing,
   type Redrawn,
 } from '../drawing/paperDrawing.ts';

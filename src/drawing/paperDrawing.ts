@@ -7,14 +7,12 @@ import { inkedBounds } from './inkedBounds.ts';
 import { isNear } from './isNear.ts';
 import type { Lettered } from './lettering/lettered.ts';
 import { letterer } from './lettering/letterer.ts';
+import type { Group } from './group.ts';
 import { makeLettering, type Held, type HeldLettering } from './lettering/lettering.ts';
 import { runsTogether } from './lettering/runsTogether.ts';
 import { primitiveBounds } from './primitiveBounds.ts';
 import type { Primitive } from './primitive.ts';
 import type { Projection } from './projection.ts';
-
-/** Primitives that are drawn anew together: another list where any of them is another. */
-export type Group = readonly Primitive[];
 
 /** A group on paper (inches, y down). */
 export interface PaperPiece {

@@ -3,12 +3,12 @@ import { describe, expect, it } from 'vitest';
 import { padProjection } from '../../src/canvas/padProjection.ts';
 import { padRoom } from '../../src/canvas/padRoom.ts';
 import { explode } from '../../src/drawing/explode.ts';
+import type { Group } from '../../src/drawing/group.ts';
 import {
   atOnce,
   differenceOf,
   drawFromNothing,
   redrawn,
-  type Group,
   type PaperDrawing,
 } from '../../src/drawing/paperDrawing.ts';
 import { padGroups } from '../../src/drawing/plan/padPlan.ts';

@@ -1,3 +1,4 @@
+import type { Bundle, Group } from '../group.ts';
 import { newCarry, type Carry } from '../../engine/carry/carry.ts';
 import type { Layout } from '../../engine/layout.ts';
 import type { Feature } from '../../site/feature.ts';
@@ -63,20 +64,14 @@ const layerOf: Readonly<Record<PlanPart, LayerName>> = {
   flags: 'flags',
 };
 
-/** Primitives of one thing or a few that are drawn anew together: the very same while that is the same. */
-export type PlanGroup = readonly Primitive[];
-
-/** Groups that follow one another: of a fence line the very same list while each of them is. */
-export type PlanBundle = readonly PlanGroup[];
-
 /** What one part of a plan shows, in the order in which it is drawn. */
 export interface PlanGroups {
   readonly part: PlanPart;
-  readonly bundles: readonly PlanBundle[];
+  readonly bundles: readonly Bundle[];
 }
 
-const featureGroups = (site: Site, layout: Layout, carry: Carry): PlanGroup[] => {
-  const things = carry.shelf<PlanGroup>('features');
+const featureGroups = (site: Site, layout: Layout, carry: Carry): Group[] => {
+  const things = carry.shelf<Group>('features');
   const from = [site.features, site.marks, site.lengths];
   return [
     things.take('features', from, () => drawFeatures(site)),
@@ -85,10 +80,10 @@ const featureGroups = (site: Site, layout: Layout, carry: Carry): PlanGroup[] =>
   ];
 };
 
-const leafRoomGroups = (site: Site, layout: Layout, carry: Carry): PlanGroup[] => {
+const leafRoomGroups = (site: Site, layout: Layout, carry: Carry): Group[] => {
   const { ground } = layout;
   if (ground === null) return [];
-  const rooms = carry.shelf<PlanGroup>('leaf rooms');
+  const rooms = carry.shelf<Group>('leaf rooms');
   return values(layout.gates).map((laid) => {
     const gate = site.gates[laid.id];
     const from = [gate, laid, ground, site.lengths];
@@ -112,15 +107,15 @@ export const planGroups = (
   const gates = values(layout.gates);
   let drawn: FenceGroups | null = null;
   const fences = () => (drawn ??= fenceGroups(site, layout, { lengths, tapes }, carry));
-  const things = carry.shelf<PlanGroup>('plan');
-  const parts: Readonly<Record<PlanPart, () => readonly PlanBundle[]>> = {
+  const things = carry.shelf<Group>('plan');
+  const parts: Readonly<Record<PlanPart, () => readonly Bundle[]>> = {
     ground: () => [
       [things.take('ground', [layout.ground, lengths], () => drawGround(layout.ground, lengths))],
     ],
     features: () => [featureGroups(site, layout, carry)],
     fence: () => fences().fence,
     gates: () => {
-      const leaves = carry.shelf<PlanGroup>('gates');
+      const leaves = carry.shelf<Group>('gates');
       return [gates.map((gate) => leaves.take(gate.id, [gate], () => drawGate(gate)))];
     },
     posts: () => fences().posts,
@@ -131,7 +126,7 @@ export const planGroups = (
     ],
     tags: () => fences().tags,
     'gate labels': () => {
-      const labels = carry.shelf<PlanGroup>('gate labels');
+      const labels = carry.shelf<Group>('gate labels');
       const labelled = gates.map((gate) => {
         const said = site.gates[gate.id];
         const label = () => [gateLabel(gate, said, lengths)];

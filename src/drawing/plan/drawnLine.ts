@@ -4,7 +4,7 @@ import type { Post, PostId } from '../../engine/post.ts';
 import type { Touched } from '../../engine/posts/touchedPosts.ts';
 import type { SitePoint } from '../../geometry/point.ts';
 import type { LineId } from '../../site/ids.ts';
-import type { Primitive } from '../primitive.ts';
+import type { Group } from '../group.ts';
 import { ghostOf } from './drawFence.ts';
 import {
   drawCalledOtherwise,
@@ -14,8 +14,6 @@ import {
   type RunDrawing,
   type RunStyle,
 } from './drawRun.ts';
-
-type Group = readonly Primitive[];
 
 /** A post at an end of runs: the line and the run that come to it first, and its nearest neighbour on any. */
 export interface EndPost {

@@ -5,7 +5,7 @@ import { touchedPosts, type Touched } from '../../engine/posts/touchedPosts.ts';
 import type { LineId } from '../../site/ids.ts';
 import type { Site } from '../../site/site.ts';
 import type { LengthStyle } from '../../units/lengthStyle.ts';
-import type { Primitive } from '../primitive.ts';
+import type { Bundle, Group } from '../group.ts';
 import { chainSide } from './chainSide.ts';
 import { drawLine, type DrawnLine } from './drawnLine.ts';
 import { drawPost } from './drawPost.ts';
@@ -17,10 +17,6 @@ import { yardMiddle } from './yardMiddle.ts';
 
 /** From a fence to its chain, paper inches. */
 const chainOff = 0.36;
-
-type Group = readonly Primitive[];
-/** Groups of a line: the very same list while each of them is. */
-type Bundle = readonly Group[];
 
 /** All fence of a yard in groups, line by line: what hangs, the holes, what posts are called, the chains of dimensions. */
 export interface FenceGroups {

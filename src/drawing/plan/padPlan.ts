@@ -5,7 +5,8 @@ import type { Primitive } from '../primitive.ts';
 import { drawFixes } from './drawFixes.ts';
 import { drawNamelessMarks } from './drawLoneMarks.ts';
 import { drawSurvey } from './drawSurvey.ts';
-import { planGroups, type PlanBundle, type PlanGroup, type PlanOptions } from './drawPlan.ts';
+import type { Bundle, Group } from '../group.ts';
+import { planGroups, type PlanOptions } from './drawPlan.ts';
 import { kept } from './kept.ts';
 import { standing } from './standing.ts';
 
@@ -18,10 +19,10 @@ const nearOnly = (primitive: Primitive): Primitive =>
     ? primitive
     : { ...primitive, far: 'leave out' };
 
-const nearGroups = new WeakMap<PlanGroup, PlanGroup>();
+const nearGroups = new WeakMap<Group, Group>();
 
 /** A group as the pad shows it; the very same for the same group. */
-const nearGroup = (group: PlanGroup): PlanGroup => {
+const nearGroup = (group: Group): Group => {
   const known = nearGroups.get(group);
   if (known !== undefined) return known;
   const near = group.map(nearOnly);
@@ -29,10 +30,10 @@ const nearGroup = (group: PlanGroup): PlanGroup => {
   return near;
 };
 
-const nearBundles = new WeakMap<PlanBundle, PlanBundle>();
+const nearBundles = new WeakMap<Bundle, Bundle>();
 
 /** The same of a bundle, without groups that hold nothing. */
-const nearBundle = (bundle: PlanBundle): PlanBundle => {
+const nearBundle = (bundle: Bundle): Bundle => {
   const known = nearBundles.get(bundle);
   if (known !== undefined) return known;
   const near = bundle.filter(({ length }) => length > 0).map(nearGroup);
@@ -55,9 +56,9 @@ export const padGroups = (
   layout: Layout,
   carry: Carry,
   options: PlanOptions = {},
-): readonly PlanGroup[] => {
-  const things = carry.shelf<PlanGroup>('pad');
-  const drawn = (id: string, from: readonly unknown[], draw: () => PlanGroup): PlanBundle => [
+): readonly Group[] => {
+  const things = carry.shelf<Group>('pad');
+  const drawn = (id: string, from: readonly unknown[], draw: () => Group): Bundle => [
     things.next(id, from, (before) => kept(before, draw())),
   ];
   const bundles = [
@@ -67,7 +68,7 @@ export const padGroups = (
     drawn('survey', surveyed(site, layout), () => drawSurvey(site, layout)),
   ];
   // one by one: of thousands of groups flatMap takes ten times as long
-  const all: PlanGroup[] = [];
+  const all: Group[] = [];
   for (const bundle of bundles) for (const group of nearBundle(bundle)) all.push(group);
   return all;
 };

@@ -1,14 +1,12 @@
 import type { Carry, Shelf } from '../../engine/carry/carry.ts';
 import { isTerminal, type PostId } from '../../engine/post.ts';
 import type { LineId } from '../../site/ids.ts';
-import type { Primitive } from '../primitive.ts';
+import type { Group } from '../group.ts';
 import type { DrawnLine, EndPost } from './drawnLine.ts';
 import { drawPost } from './drawPost.ts';
 import { nearer } from './drawRun.ts';
 import { drawTag } from './drawTag.ts';
 import { kept } from './kept.ts';
-
-type Group = readonly Primitive[];
 
 /** Posts of a line run by run, and what they are called: terminals by letters. */
 export interface PostsAlong {

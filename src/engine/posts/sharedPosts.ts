@@ -13,6 +13,9 @@ const hashOf = (id: PostId): number => {
   return hash >>> 0;
 };
 
+/** In which of so many drawers, a power of two, a post of an id lies. */
+const drawerOf = (id: PostId, drawers: number): number => hashOf(id) & (drawers - 1);
+
 /** As many drawers as make their number a power of two. */
 const drawersFor = (size: number): number =>
   2 ** Math.max(0, Math.ceil(Math.log2(size / inDrawer)));
@@ -33,7 +36,7 @@ export class SharedPosts implements Posts {
   }
 
   get(id: PostId): Post | undefined {
-    const own = this.drawers[hashOf(id) & (this.drawers.length - 1)] ?? [];
+    const own = this.drawers[drawerOf(id, this.drawers.length)] ?? [];
     for (const post of own) if (post.id === id) return post;
     return undefined;
   }
@@ -55,7 +58,7 @@ export class SharedPosts implements Posts {
 const filled = (lists: Lists, count: number): readonly Drawer[] => {
   const drawers = Array.from({ length: count }, (): Post[] => []);
   for (const own of lists) {
-    for (const post of own) drawers[hashOf(post.id) & (count - 1)]?.push(post);
+    for (const post of own) drawers[drawerOf(post.id, count)]?.push(post);
   }
   return drawers;
 };
@@ -76,7 +79,7 @@ const refilled = (before: SharedPosts, lists: Lists): readonly Drawer[] => {
   const { added, gone } = apart(lists, before.lists);
   const drawers = before.drawers.slice();
   const change = (id: PostId, post: readonly Post[]): void => {
-    const place = hashOf(id) & (drawers.length - 1);
+    const place = drawerOf(id, drawers.length);
     drawers[place] = [...(drawers[place] ?? []).filter((other) => other.id !== id), ...post];
   };
   const there = new Set<PostId>();

@@ -1,5 +1,5 @@
 import { padGroups } from '../../drawing/plan/padPlan.ts';
-import type { Group } from '../../drawing/paperDrawing.ts';
+import type { Group } from '../../drawing/group.ts';
 import { newCarry, type Pieces } from '../../engine/carry/carry.ts';
 import type { Layout } from '../../engine/layout.ts';
 import type { Site } from '../../site/site.ts';
